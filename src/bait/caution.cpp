@@ -1,0 +1,64 @@
+#include "bait/caution.h"
+
+#include <algorithm>
+
+namespace baitwright {
+
+namespace {
+
+constexpr std::string_view allergen_source = "UK declarable allergens, Regulation (EU) 1169/2011 annex II";
+
+std::vector<Caution> make_cautions() {
+    std::vector<Caution> all{
+        {"pulse",
+         "Pulses: soak at least 5 hours, pour that water away, then boil hard for at least 30 minutes in fresh water; "
+         "raw or merely warmed beans are poisonous.",
+         "US FDA, Bad Bug Book (lectins; read as quoted by a university extension page)", false},
+        {"hard seed",
+         "Hard seeds and nuts: soak them fully and cook them until soft; seed that has not been soaked swells inside a "
+         "fish.",
+         "common practice, no source", false},
+        {"dust",
+         "Fine dust: tip it slowly, damp it early, do not breathe it (UK workplace limit for flour dust 10 mg/m3 over "
+         "8 hours).",
+         "HSE EH40/2005", false},
+        {"mould", "Mould: throw away bait that smells sour or shows mould; never feed it.",
+         "common practice, no source", false},
+        {"live", "Live bait: keep it cool and dry, check that the venue allows it, take home what is left.",
+         "common practice, no source", false},
+    };
+    for (const std::string_view word : {"nuts", "peanuts", "fish", "crustacean", "molluscs", "gluten", "soya", "milk",
+                                        "egg", "sesame", "lupin", "mustard", "celery", "sulphites"})
+        all.push_back({word, {}, allergen_source, true});
+    return all;
+}
+
+}  // namespace
+
+const std::vector<Caution>& all_cautions() {
+    static const std::vector<Caution> all = make_cautions();
+    return all;
+}
+
+const Caution* find_caution(std::string_view word) {
+    for (const Caution& caution : all_cautions())
+        if (caution.word == word) return &caution;
+    return nullptr;
+}
+
+std::vector<std::string> caution_sentences(const std::vector<std::string>& words) {
+    std::vector<std::string> sentences;
+    std::string allergens;
+    for (const Caution& caution : all_cautions()) {
+        if (std::find(words.begin(), words.end(), caution.word) == words.end()) continue;
+        if (caution.allergen)
+            allergens += (allergens.empty() ? "" : ", ") + std::string(caution.word);
+        else
+            sentences.emplace_back(caution.sentence);
+    }
+    if (!allergens.empty())
+        sentences.push_back("Allergens: holds " + allergens + "; name them on the tub and wash your hands.");
+    return sentences;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,27 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace baitwright {
+
+/// A word an ingredient carries because it can hurt somebody, and the sentence that goes with it.
+struct Caution {
+    std::string_view word;      ///< as written in files: "dust", "pulse", "nuts"
+    std::string_view sentence;  ///< what to do
+    std::string_view source;    ///< who says so
+    bool allergen;              ///< named on the tub, one sentence for all of them
+};
+
+/// Every caution known, in the order in which they are shown.
+const std::vector<Caution>& all_cautions();
+
+/// The caution of that word, or null.
+const Caution* find_caution(std::string_view word);
+
+/// The sentences for these words, each once, allergens gathered into one sentence.
+std::vector<std::string> caution_sentences(const std::vector<std::string>& words);
+
+}  // namespace baitwright

@@ -1,0 +1,64 @@
+#include "bait/memory_shelf.h"
+
+#include <algorithm>
+#include <set>
+
+#include "bait/ingredient_completion.h"
+#include "quantities/suggestion.h"
+
+namespace baitwright {
+
+namespace {
+
+template <class Entry>
+std::vector<std::string> names_with(const std::map<std::string, Entry>& entries, std::vector<std::string> below) {
+    std::map<std::string, std::string> names;
+    for (std::string& name : below) names.emplace(folded_name(name), name);
+    for (const auto& [key, entry] : entries) names[key] = entry.name;
+    std::vector<std::string> result;
+    for (auto& [key, name] : names) result.push_back(name);
+    return result;
+}
+
+}  // namespace
+
+void MemoryShelf::put(Ingredient ingredient) {
+    complete(ingredient);
+    std::string key = folded_name(ingredient.name);
+    ingredients_.insert_or_assign(std::move(key), std::move(ingredient));
+}
+
+void MemoryShelf::put(Recipe recipe) {
+    std::string key = folded_name(recipe.name);
+    recipes_.insert_or_assign(std::move(key), std::move(recipe));
+}
+
+void MemoryShelf::put(std::vector<Feel> feels) {
+    feels_ = std::move(feels);
+    std::stable_sort(feels_.begin(), feels_.end(), [](const Feel& a, const Feel& b) { return a.below < b.below; });
+}
+
+std::optional<Ingredient> MemoryShelf::find_ingredient(std::string_view name) const {
+    if (const auto found = ingredients_.find(folded_name(name)); found != ingredients_.end()) return found->second;
+    return below_ ? below_->find_ingredient(name) : std::nullopt;
+}
+
+std::optional<Recipe> MemoryShelf::find_recipe(std::string_view name) const {
+    if (const auto found = recipes_.find(folded_name(name)); found != recipes_.end()) return found->second;
+    return below_ ? below_->find_recipe(name) : std::nullopt;
+}
+
+std::vector<Feel> MemoryShelf::feels() const {
+    if (!feels_.empty() || !below_) return feels_;
+    return below_->feels();
+}
+
+std::vector<std::string> MemoryShelf::ingredient_names() const {
+    return names_with(ingredients_, below_ ? below_->ingredient_names() : std::vector<std::string>{});
+}
+
+std::vector<std::string> MemoryShelf::recipe_names() const {
+    return names_with(recipes_, below_ ? below_->recipe_names() : std::vector<std::string>{});
+}
+
+}  // namespace baitwright

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <map>
+
+#include "bait/shelf.h"
+
+namespace baitwright {
+
+/// A shelf that lives in memory for one run; what it lacks it may look for on another shelf below it.
+class MemoryShelf : public Shelf {
+public:
+    /// `below` may be null; it must outlive this shelf.
+    explicit MemoryShelf(const Shelf* below = nullptr) : below_(below) {}
+
+    /// Puts an entry on the shelf in place of one of that name. Ingredients must be free of faults; they are completed.
+    void put(Ingredient ingredient);
+    void put(Recipe recipe);
+    void put(std::vector<Feel> feels);
+
+    [[nodiscard]] std::optional<Ingredient> find_ingredient(std::string_view name) const override;
+    [[nodiscard]] std::optional<Recipe> find_recipe(std::string_view name) const override;
+    [[nodiscard]] std::vector<Feel> feels() const override;
+    [[nodiscard]] std::vector<std::string> ingredient_names() const override;
+    [[nodiscard]] std::vector<std::string> recipe_names() const override;
+
+private:
+    const Shelf* below_;
+    std::map<std::string, Ingredient> ingredients_;
+    std::map<std::string, Recipe> recipes_;
+    std::vector<Feel> feels_;
+};
+
+}  // namespace baitwright

@@ -1,0 +1,47 @@
+#pragma once
+
+#include <vector>
+
+#include "bait/ingredient.h"
+#include "bait/recipe.h"
+#include "bait/shelf.h"
+
+namespace baitwright {
+
+/// A solid of the mix with its share of the dry mass of all solids; the shares sum to 1.
+struct SolidPart {
+    Ingredient ingredient;
+    Preparation prepare = Preparation::as_bought;
+    Ratio share;
+};
+
+/// A liquid that the recipe states as a part: grams per gram dry.
+struct LiquidPart {
+    Ingredient ingredient;
+    Ratio per_dry;
+};
+
+/// An additive dosed into the whole mix, or into the one of its recipes that asked for it.
+struct ResolvedDose {
+    Ingredient ingredient;
+    DoseRate rate;
+    Ratio reach;             ///< share of the dry mass that it is dosed by
+    SpecificVolume pellets;  ///< loose volume of pellets that it is dosed by, per dry mass
+};
+
+/// A recipe with its recipes in recipes opened up and every measure turned to mass: ready to be scaled.
+struct ResolvedMix {
+    std::string name;
+    Feel feel;
+    std::vector<SolidPart> solids;
+    std::vector<LiquidPart> liquids;
+    std::vector<ResolvedDose> doses;
+    Mass as_written;  ///< dry mass of the recipe as it stands; 0 where it states shares only
+};
+
+/// Opens a recipe up. Throws InputError with all its faults: an unknown ingredient or feel, a cycle of recipes, parts by
+/// share beside parts by measure, packs of an ingredient with none or several sizes, no solid at all, soaking what is
+/// not a pellet, a dose by pellets in a mix without any.
+ResolvedMix resolve(const Recipe& recipe, const Shelf& shelf);
+
+}  // namespace baitwright

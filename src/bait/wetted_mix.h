@@ -1,0 +1,86 @@
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "bait/mix_state.h"
+#include "bait/resolved_mix.h"
+#include "bait/wetness.h"
+
+/// The mix as numbers, everything per gram of dry mass, so that scaling is one multiplication and so that a draw from
+/// the properties' spreads can go through the same equations.
+namespace baitwright {
+
+/// A soaked batch takes up this share of its capacity, and keeps this film of water on its grains (g per g dry).
+inline constexpr double soaked_uptake = 0.40;
+inline constexpr double soaked_film = 0.03;
+
+/// One solid as the equations see it.
+struct SolidNumbers {
+    Ratio share;      ///< of the dry mass
+    bool takes_water; ///< part of M; the rest brings its own
+    WaterMarks marks;
+    Ratio moisture;   ///< at which the marks are stated, wet basis
+    Ratio inside;     ///< theta, share of A inside the grains
+    Ratio carried;    ///< water it brings inside, g/g (soaked batches)
+    Ratio film;       ///< water it brings on its surface, g/g
+    Density loose, envelope, skeleton;
+    Length size;
+};
+
+/// One liquid or powder additive: its grams per gram dry = fixed + by_water x (water to add) + by_wet x (wet mass).
+struct AdditiveNumbers {
+    Ratio fixed, by_water, by_wet;
+    Ratio wetting;          ///< grams of wetting per gram
+    Density density;        ///< of a liquid
+    bool liquid;
+    SolidNumbers as_solid;  ///< of a powder
+};
+
+struct MixNumbers {
+    std::vector<SolidNumbers> solids;
+    std::vector<AdditiveNumbers> additives;  ///< liquid parts first, then doses, in the order of the resolved mix
+};
+
+MixNumbers numbers_of(const ResolvedMix& mix);
+
+/// A and B over the solids that take water, and M, their share of the dry mass.
+struct MixWaterNeed {
+    WaterMarks marks;
+    Ratio wetted_share;  ///< M per dry mass
+};
+MixWaterNeed water_need(std::span<const SolidNumbers> solids);
+
+/// The mix at a wetness, all per gram of dry mass.
+struct WettedMix {
+    MixWaterNeed need;
+    Ratio wetness;                    ///< aimed at, or what it already has where that is more
+    Ratio water;                      ///< to add; never below 0
+    Ratio wetting_present;            ///< of liquids, films and water already in, as grams of wetting
+    std::vector<Ratio> additives;     ///< grams of each
+    Ratio wet_mass;                   ///< all that is in the tub
+    bool too_wet;                     ///< the liquids alone are more than the feel asks for
+};
+
+/// Solves for the water (and with it the doses by water and by wet mass).
+/// water = M w(h) - wetting of liquids - films - already added; all per gram dry.
+WettedMix wet(const MixNumbers& mix, Ratio wetness, Ratio already_added = 0.0);
+
+/// How the wetted solids fill space, per gram of dry mass.
+struct WetPacking {
+    SpecificVolume solids;   ///< sum v', swollen grains
+    SpecificVolume between;  ///< w_p, liquid between them
+    Ratio packing;           ///< phi0, of the swollen grains poured
+};
+
+SpecificVolume dry_volume(const MixNumbers& mix);
+WetPacking pack(const MixNumbers& mix, const WettedMix& wetted);
+
+/// The volume of the wet mix in that state, never below (solids + between)/0.97. The state must be possible.
+SpecificVolume wet_volume(const WetPacking& packing, MixState state, Ratio wetness);
+
+/// Share of the pores that liquid fills: w_p / (V - sum v'), at most 1.
+Ratio saturation(const WetPacking& packing, SpecificVolume volume);
+
+}  // namespace baitwright

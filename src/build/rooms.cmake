@@ -1,0 +1,26 @@
+# How a room of src/ is built, and the flags that all of them share.
+
+add_library(baitwright_flags INTERFACE)
+target_include_directories(baitwright_flags INTERFACE ${PROJECT_SOURCE_DIR}/src)
+target_compile_options(baitwright_flags INTERFACE -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wnon-virtual-dtor)
+if(BAITWRIGHT_STRICT)
+    target_compile_options(baitwright_flags INTERFACE -Werror)
+endif()
+if(BAITWRIGHT_SANITIZE)
+    target_compile_options(baitwright_flags INTERFACE -fsanitize=${BAITWRIGHT_SANITIZE} -fno-sanitize-recover=all -fno-omit-frame-pointer)
+    target_link_options(baitwright_flags INTERFACE -fsanitize=${BAITWRIGHT_SANITIZE})
+endif()
+if(BAITWRIGHT_COVERAGE)
+    target_compile_options(baitwright_flags INTERFACE --coverage -O0)
+    target_link_options(baitwright_flags INTERFACE --coverage)
+endif()
+
+# add_room(NAME SOURCES file... [ROOMS room...] [LIBRARIES library...])
+# makes the static library `baitwright_NAME` of src/NAME, which may include the rooms named and links the libraries.
+function(add_room name)
+    cmake_parse_arguments(room "" "" "SOURCES;ROOMS;LIBRARIES" ${ARGN})
+    add_library(baitwright_${name} STATIC ${room_SOURCES})
+    set(below ${room_ROOMS})
+    list(TRANSFORM below PREPEND baitwright_)
+    target_link_libraries(baitwright_${name} PUBLIC baitwright_flags ${below} PRIVATE ${room_LIBRARIES})
+endfunction()

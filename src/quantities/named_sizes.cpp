@@ -1,0 +1,80 @@
+#include <fmt/format.h>
+
+#include <array>
+#include <string>
+#include <vector>
+
+#include "quantities/fault.h"
+#include "quantities/number_text.h"
+#include "quantities/quantity_text.h"
+#include "quantities/quoted.h"
+#include "quantities/suggestion.h"
+#include "quantities/units.h"
+
+/// The sizes that anglers name instead of measuring. **Source**: common practice, no source.
+namespace baitwright {
+
+namespace {
+
+template <class Q>
+struct NamedSize {
+    std::string_view name;
+    Q size;
+};
+
+constexpr std::array ball_sizes{
+    NamedSize<Length>{"walnut", 30 * millimetre},  NamedSize<Length>{"golf ball", 43 * millimetre},
+    NamedSize<Length>{"egg", 50 * millimetre},     NamedSize<Length>{"satsuma", 60 * millimetre},
+    NamedSize<Length>{"orange", 75 * millimetre},
+};
+
+constexpr std::array vessel_sizes{
+    NamedSize<Volume>{"toss pot 10", 10 * millilitre}, NamedSize<Volume>{"toss pot 25", 25 * millilitre},
+    NamedSize<Volume>{"toss pot 40", 40 * millilitre}, NamedSize<Volume>{"cup 100", 100 * millilitre},
+    NamedSize<Volume>{"cup 250", 250 * millilitre},    NamedSize<Volume>{"cup 500", 500 * millilitre},
+};
+
+/// A size that is written in words: it holds no number, or starts with a letter.
+bool is_name(std::string_view text) {
+    std::string_view rest = text;
+    return !text.empty() && text.front() != ',' && text.front() != '.' && !take_number(rest);
+}
+
+template <class Sizes>
+std::string listed(const Sizes& sizes) {
+    std::string list;
+    for (const auto& named : sizes) list += (list.empty() ? "" : ", ") + std::string(named.name);
+    return list;
+}
+
+template <class Sizes>
+std::string size_hint(std::string_view name, const Sizes& sizes, std::string_view example) {
+    std::vector<std::string> names;
+    for (const auto& named : sizes) names.emplace_back(named.name);
+    // "cup 300" is near "cup 500" in letters only: where it ends in a number, the sizes there are say more.
+    const bool ends_in_digit = !name.empty() && name.back() >= '0' && name.back() <= '9';
+    auto hint = ends_in_digit ? std::string() : did_you_mean(name, names);
+    return hint.empty() ? fmt::format("the named ones are {}; or write it as in {}", listed(sizes), example) : hint;
+}
+
+template <class Q, class Sizes>
+Q size_of(std::string_view text, const Sizes& sizes, std::string_view kind, std::string_view example) {
+    const auto whole = trimmed(text);
+    if (!is_name(whole)) return parse<Q>(whole);
+    const auto name = folded_name(whole);
+    for (const auto& named : sizes) {
+        if (named.name == name) return named.size;
+    }
+    throw InputError("unknown-size", fmt::format("{} is no size of {} known here", quoted(whole), kind),
+                     size_hint(name, sizes, example));
+}
+
+}  // namespace
+
+Length parse_ball_size(std::string_view text) { return size_of<Length>(text, ball_sizes, "a ball", "55 mm"); }
+
+Volume parse_vessel_size(std::string_view text) {
+    return size_of<Volume>(text, vessel_sizes, "a cup or pot", "250 ml");
+}
+
+}  // namespace baitwright

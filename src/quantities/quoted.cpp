@@ -1,0 +1,30 @@
+#include "quantities/quoted.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr std::size_t longest_quote = 60;
+
+bool continues_a_character(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U; }
+
+bool is_control(char byte) {
+    const auto code = static_cast<unsigned char>(byte);
+    return code < 0x20U || code == 0x7FU;
+}
+
+}  // namespace
+
+std::string quoted(std::string_view text) {
+    const bool cut = text.size() > longest_quote;
+    if (cut) {
+        std::size_t end = longest_quote;
+        while (end > 0 && continues_a_character(text[end])) --end;
+        text = text.substr(0, end);
+    }
+    std::string result = "'";
+    for (char byte : text) result += is_control(byte) ? '?' : byte;
+    return result + (cut ? "...'" : "'");
+}
+
+}  // namespace baitwright
