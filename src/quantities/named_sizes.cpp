@@ -34,10 +34,17 @@ constexpr std::array vessel_sizes{
     NamedSize<Volume>{"cup 250", 250 * millilitre},    NamedSize<Volume>{"cup 500", 500 * millilitre},
 };
 
-/// A size that is written in words: it holds no number, or starts with a letter.
 bool is_name(std::string_view text) {
     std::string_view rest = text;
-    return !text.empty() && text.front() != ',' && text.front() != '.' && !take_number(rest);
+    return !text.empty() && !take_number(rest);
+}
+
+std::string digits_in(std::string_view name) {
+    std::string digits;
+    for (char c : name) {
+        if (c >= '0' && c <= '9') digits += c;
+    }
+    return digits;
 }
 
 template <class Sizes>
@@ -51,10 +58,10 @@ template <class Sizes>
 std::string size_hint(std::string_view name, const Sizes& sizes, std::string_view example) {
     std::vector<std::string> names;
     for (const auto& named : sizes) names.emplace_back(named.name);
-    // "cup 300" is near "cup 500" in letters only: where it ends in a number, the sizes there are say more.
-    const bool ends_in_digit = !name.empty() && name.back() >= '0' && name.back() <= '9';
-    auto hint = ends_in_digit ? std::string() : did_you_mean(name, names);
-    return hint.empty() ? fmt::format("the named ones are {}; or write it as in {}", listed(sizes), example) : hint;
+    // "cup 300" is near "cup 500" in letters only, and "cup" alone near too many: then all that there are say more.
+    const auto nearest = nearest_name(name, names);
+    if (nearest && digits_in(*nearest) == digits_in(name)) return fmt::format("did you mean '{}'?", *nearest);
+    return fmt::format("the named ones are {}; or write it as in {}", listed(sizes), example);
 }
 
 template <class Q, class Sizes>

@@ -1,0 +1,21 @@
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace baitwright {
+
+/// The whole of a file; "-" is standard input. Throws NotFound "no-such-file", StorageError "unreadable-file" (a folder,
+/// no permission, over 16 MiB), InputError "not-utf-8".
+std::string read_text_file(const std::filesystem::path& path);
+
+/// Writes all or nothing: to a new file beside it, flushed, then renamed over. Throws StorageError of class
+/// cannot_create or input_output.
+void write_text_file(const std::filesystem::path& path, std::string_view text);
+
+/// Every file below the folder that ends in .toml, in alphabetical order of its path; throws NotFound.
+std::vector<std::filesystem::path> toml_files_below(const std::filesystem::path& folder);
+
+}  // namespace baitwright

@@ -1,0 +1,46 @@
+#pragma once
+
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "bait/feel.h"
+#include "bait/ingredient.h"
+#include "bait/recipe.h"
+#include "quantities/fault.h"
+
+namespace baitwright {
+
+/// A place in a file, both from 1.
+struct Position {
+    int line = 0;
+    int column = 0;
+};
+
+/// A recipe as read, with the places of its entries by subject ("part 1", "dose 2", "feel", "name"), so that a fault
+/// found later, such as an unknown ingredient, can be shown where it stands.
+struct RecipeEntry {
+    Recipe recipe;
+    std::map<std::string, Position> places;
+};
+
+/// What one library file holds, and everything that is wrong with it. Entries with faults are left out.
+struct LibraryFile {
+    std::string name;
+    std::vector<Ingredient> ingredients;  ///< as stated, not yet completed
+    std::vector<RecipeEntry> recipes;
+    std::vector<Feel> feels;
+    std::vector<Fault> faults;  ///< in the order of the file
+};
+
+/// Reads the TOML of a library file (`docs/files.md`): ingredients, mixes, feels, or several of them. Never throws for
+/// what a person wrote: every fault is returned with file, line, column, the line itself and a hint.
+/// No file, clock or thread is touched, so that the phone can use it too.
+LibraryFile read_library_file(std::string_view text, std::string file_name);
+
+/// Gives faults that carry a subject the place of that subject in the file; others the file's name alone.
+void place_faults(std::vector<Fault>& faults, const RecipeEntry& entry, std::string_view text,
+                  std::string_view file_name);
+
+}  // namespace baitwright

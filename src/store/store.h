@@ -1,0 +1,63 @@
+#pragma once
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "bait/shelf.h"
+
+namespace baitwright {
+
+/// Where an entry came from: the program's own files, or the person.
+enum class EntryOwner { shipped, person };
+
+/// An entry that was replaced: kept as the TOML text it had.
+struct RetiredEntry {
+    std::string kind;  ///< "ingredient" or "mix"
+    std::string name;
+    std::string retired_on;  ///< ISO 8601 date
+    std::string text;
+};
+
+/// The person's library and, later, shed and log, in one SQLite file. Reading is lazy; all writing happens inside
+/// `change`, as one transaction that is whole or absent.
+class Store : public Shelf {
+public:
+    /// Opens the store, making it and its folders where it is not there yet. Brings an older schema up to date inside
+    /// one transaction, after a copy beside it (`NAME.before-vN`). Throws StorageError: cannot_create, input_output (not
+    /// a store, damaged, disk full), try_again (locked by another process for more than 5 s), or bad_data where a newer
+    /// program made it.
+    static Store open(const std::filesystem::path& path);
+    ~Store() override;
+    Store(Store&&) noexcept;
+
+    [[nodiscard]] std::optional<Ingredient> find_ingredient(std::string_view name) const override;
+    [[nodiscard]] std::optional<Recipe> find_recipe(std::string_view name) const override;
+    [[nodiscard]] std::vector<Feel> feels() const override;
+    [[nodiscard]] std::vector<std::string> ingredient_names() const override;
+    [[nodiscard]] std::vector<std::string> recipe_names() const override;
+
+    /// The digest of the shipped files that the store was last filled from; empty in a new store.
+    [[nodiscard]] std::string shipped_digest() const;
+
+    /// Runs the work inside one IMMEDIATE transaction; an exception out of it undoes all of it.
+    void change(const std::function<void()>& work);
+
+    // Inside `change` only.
+    void put(const Ingredient& ingredient, EntryOwner owner);  ///< replaces by name; stores stated properties only
+    void put(const Recipe& recipe, EntryOwner owner);
+    void put(const Feel& feel, EntryOwner owner);
+    void retire(const RetiredEntry& entry);
+    void set_shipped_digest(std::string_view digest);
+
+    [[nodiscard]] std::vector<RetiredEntry> retired(std::string_view kind, std::string_view name) const;
+
+private:
+    class Connection;
+    explicit Store(std::unique_ptr<Connection> connection);
+    std::unique_ptr<Connection> connection_;
+};
+
+}  // namespace baitwright
