@@ -1,0 +1,84 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "answers/warning.h"
+#include "bait/mix_state.h"
+#include "bait/recipe.h"
+#include "bait/wetness.h"
+#include "quantities/money.h"
+#include "quantities/quantity.h"
+#include "quantities/temperature.h"
+
+namespace baitwright {
+
+struct PartAnswer {
+    std::string name;
+    Preparation prepare = Preparation::as_bought;
+    Mass mass;      ///< as bought (soaked pellets: before soaking)
+    Volume volume;  ///< loose
+    Ratio share;    ///< of the dry mass
+    double free_offerings = 0;
+    std::optional<Money> cost;
+    Mass kitchen_mass;
+};
+
+struct AdditiveAnswer {
+    std::string name;
+    bool liquid = false;
+    Mass mass;
+    Volume volume;  ///< a powder's is loose
+    Mass wetting;   ///< grams that count towards the feel
+    std::string rate;  ///< as the recipe says it; empty for a liquid part
+    std::optional<Money> cost;
+};
+
+template <class Q>
+struct Range {
+    Q low{}, middle{}, high{};  ///< 5, 50 and 95 % points
+};
+
+/// How sure the answer is, from the spreads of what went into it.
+struct MixDoubt {
+    Range<Mass> water;
+    Mass first_pour;  ///< the lesser of the 5 % point and 70 % of the median
+    Range<Volume> wet_volume;
+    std::string measure_first;       ///< the bag that makes most of the doubt; empty where none does
+    std::string measure_first_what;  ///< "absorption" or "slump" or "moisture"
+    Ratio measure_first_share;       ///< of the variance of the water
+};
+
+/// The answer to a MixRequest: what to weigh, how much water and when, what it comes to. Unrounded.
+struct MixAnswer {
+    std::string recipe;
+    std::string feel;
+    MixState state = MixState::riddled;
+    Ratio wetness;
+    WaterMarks marks;
+    Temperature water_temperature;
+    int people = 1;
+
+    Mass dry_mass;
+    Volume dry_volume;
+    Mass water_to_add;
+    Mass water_already_in;
+    Mass dry_to_add;  ///< more of the same dry mix, where it is too wet already; else 0
+    std::optional<MixDoubt> doubt;
+    Time rest;        ///< until 90 % of the absorption is taken up
+    Mass wet_mass;
+    Volume wet_volume;
+    Ratio saturation;
+    double free_offerings = 0;
+    std::optional<Money> cost;
+
+    std::vector<PartAnswer> parts;
+    std::vector<AdditiveAnswer> additives;
+    Mass kitchen_water;
+    std::string limited_by;  ///< the ingredient that sets the amount, for a target by what is on hand
+    std::vector<std::string> cautions;
+    std::vector<Warning> warnings;
+};
+
+}  // namespace baitwright

@@ -1,0 +1,205 @@
+#include "answers/scale_mix.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "answers/mix_amount.h"
+#include "bait/free_offerings.h"
+#include "bait/kitchen_rounding.h"
+#include "bait/pricing.h"
+#include "bait/uptake.h"
+#include "bait/wetted_mix.h"
+#include "quantities/fault.h"
+#include "quantities/suggestion.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr double rest_until = 0.9;
+
+struct WantedFeel {
+    std::string name;
+    Ratio wetness;
+};
+
+WantedFeel wanted_feel(const ResolvedMix& mix, const std::vector<Feel>& feels, const MixRequest& request) {
+    if (request.feel && request.wetness)
+        throw UsageError("two-feels", "a feel and a wetness were both given", "give one of --feel and --wetness");
+    if (request.wetness) {
+        if (!(*request.wetness > 0 && *request.wetness <= wettest))
+            throw UsageError("out-of-range", "a wetness must be above 0 and not above 3",
+                             "1 just holds in a squeezed hand, 2 will not stand");
+        return {feel_of(feels, *request.wetness).name, *request.wetness};
+    }
+    if (!request.feel) return {mix.feel.name, mix.feel.aim};
+    if (const Feel* feel = find_feel(feels, *request.feel)) return {feel->name, feel->aim};
+    std::vector<std::string> names;
+    std::string listed;
+    for (const Feel& feel : feels) {
+        names.push_back(feel.name);
+        listed += (listed.empty() ? "" : ", ") + feel.name;
+    }
+    const std::string hint = did_you_mean(*request.feel, names);
+    throw UsageError("unknown-feel", "no feel is called '" + *request.feel + "'",
+                     hint.empty() ? "the feels are: " + listed : hint);
+}
+
+std::vector<PartAnswer> parts_of(const ResolvedMix& mix, Mass dry) {
+    std::vector<PartAnswer> parts;
+    parts.reserve(mix.solids.size());
+    for (const SolidPart& solid : mix.solids) {
+        PartAnswer part;
+        part.name = solid.ingredient.name;
+        part.prepare = solid.prepare;
+        part.share = solid.share;
+        part.mass = solid.share * dry;
+        part.volume = part.mass / solid.ingredient.loose_density.value;
+        part.free_offerings = free_offerings_in(solid.ingredient, part.mass);
+        part.kitchen_mass = kitchen_mass(part.mass);
+        parts.push_back(std::move(part));
+    }
+    return parts;
+}
+
+AdditiveAnswer additive_of(const Ingredient& ingredient, Mass mass, std::string rate) {
+    AdditiveAnswer additive;
+    additive.name = ingredient.name;
+    additive.liquid = ingredient.kind == IngredientKind::liquid;
+    additive.mass = mass;
+    additive.volume = mass / (additive.liquid ? ingredient.density.value : ingredient.loose_density.value);
+    if (additive.liquid) additive.wetting = additive.volume * ingredient.wetting.value;
+    additive.rate = std::move(rate);
+    return additive;
+}
+
+std::vector<AdditiveAnswer> additives_of(const ResolvedMix& mix, const WettedMix& wetted, Mass dry) {
+    std::vector<AdditiveAnswer> additives;
+    for (std::size_t i = 0; i < mix.liquids.size(); ++i)
+        additives.push_back(additive_of(mix.liquids[i].ingredient, wetted.additives[i] * dry, {}));
+    for (std::size_t i = 0; i < mix.doses.size(); ++i)
+        additives.push_back(additive_of(mix.doses[i].ingredient, wetted.additives[mix.liquids.size() + i] * dry,
+                                        dose_rate_text(mix.doses[i].rate)));
+    return additives;
+}
+
+/// Prices every part and additive so that whole pence sum to the whole; a missing price leaves its own and the total out.
+void price(const ResolvedMix& mix, MixAnswer& answer) {
+    struct Line {
+        const Ingredient* ingredient;
+        Mass mass;
+        std::optional<Money>* cost;
+    };
+    std::vector<Line> lines;
+    for (std::size_t i = 0; i < mix.solids.size(); ++i)
+        lines.push_back({&mix.solids[i].ingredient, answer.parts[i].mass, &answer.parts[i].cost});
+    for (std::size_t i = 0; i < answer.additives.size(); ++i) {
+        const bool liquid_part = i < mix.liquids.size();
+        lines.push_back({liquid_part ? &mix.liquids[i].ingredient : &mix.doses[i - mix.liquids.size()].ingredient,
+                         answer.additives[i].mass, &answer.additives[i].cost});
+    }
+    const Currency* currency = nullptr;
+    bool complete = true;
+    std::vector<double> exact;
+    for (const Line& line : lines) {
+        const auto minor = exact_cost_minor(*line.ingredient, line.mass);
+        exact.push_back(minor.value_or(0));
+        if (!minor) {
+            complete = false;
+            answer.warnings.push_back({"no-price", "no price is known for " + line.ingredient->name +
+                                                       ", so the cost leaves it out"});
+            continue;
+        }
+        const Currency& its = pricing_pack(*line.ingredient)->price->currency();
+        if (currency && !(*currency == its)) {
+            answer.warnings.push_back({"mixed-currencies", "the prices are in more than one currency, so no cost is given"});
+            return;
+        }
+        currency = &its;
+    }
+    if (!currency) return;
+    const std::vector<std::int64_t> minor = round_to_sum(exact);
+    Money total(0, *currency);
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (!pricing_pack(*lines[i].ingredient)) continue;
+        *lines[i].cost = Money(minor[i], *currency);
+        total += **lines[i].cost;
+    }
+    if (complete) answer.cost = total;
+}
+
+void check_labels(const ResolvedMix& mix, const WettedMix& wetted, MixAnswer& answer) {
+    for (std::size_t i = 0; i < mix.doses.size(); ++i) {
+        const ResolvedDose& dose = mix.doses[i];
+        if (!dose.ingredient.label_dose) continue;
+        ResolvedMix alone;
+        alone.doses.push_back(dose);
+        alone.doses.front().rate = *dose.ingredient.label_dose;
+        const AdditiveNumbers most = numbers_of(alone).additives.front();
+        const double allowed = most.fixed + most.by_water * wetted.water + most.by_wet * wetted.wet_mass;
+        const double planned = wetted.additives[mix.liquids.size() + i];
+        if (planned > allowed * (1 + 1e-9))
+            answer.warnings.push_back({"over-label",
+                                       dose.ingredient.name + ": " + dose_rate_text(dose.rate) +
+                                           " is more than the label's most, " + dose_rate_text(*dose.ingredient.label_dose),
+                                       true});
+    }
+}
+
+void warn_of_water(const WettedMix& wetted, Mass dry, MixAnswer& answer) {
+    if (!(wetted.need.wetted_share > 0))
+        answer.warnings.push_back({"takes-no-water", "nothing in this mix takes water, so none is added"});
+    if (!wetted.too_wet) return;
+    const double ratio = added_water_ratio(wetted.need.marks, answer.wetness);
+    if (ratio > 0)
+        answer.dry_to_add = (wetted.wetting_present / ratio - wetted.need.wetted_share) * dry;
+    answer.warnings.push_back({"too-wet", "the liquids, films and water already in are more than this feel asks for: no "
+                                          "water, and more of the dry mix is needed",
+                               true});
+}
+
+}  // namespace
+
+MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, const MixRequest& request) {
+    MixAnswer answer;
+    const WantedFeel feel = wanted_feel(mix, feels, request);
+    answer.recipe = mix.name;
+    answer.feel = feel.name;
+    answer.wetness = feel.wetness;
+    answer.state = wanted_state(request, feel.name, feel.wetness);
+    answer.water_temperature = request.water_temperature;
+    answer.people = request.people;
+
+    const MixNumbers numbers = numbers_of(mix);
+    WettedMix wetted = wet(numbers, feel.wetness);
+    WetPacking packing = pack(numbers, wetted);
+    SpecificVolume volume = wet_volume(packing, answer.state, wetted.wetness);
+    const MixAmount amount = wanted_amount(mix, request, {wetted.wet_mass, volume});
+    answer.dry_mass = amount.dry;
+    answer.limited_by = amount.limited_by;
+    if (request.already_added > Volume{}) {
+        answer.water_already_in = request.already_added * (1.0 * gram_per_millilitre);
+        wetted = wet(numbers, feel.wetness, answer.water_already_in / answer.dry_mass);
+        packing = pack(numbers, wetted);
+        volume = wet_volume(packing, answer.state, wetted.wetness);
+    }
+    answer.marks = wetted.need.marks;
+    answer.dry_volume = answer.dry_mass * dry_volume(numbers);
+    answer.water_to_add = wetted.water * answer.dry_mass;
+    answer.kitchen_water = kitchen_water(answer.water_to_add);
+    answer.rest = MixUptake(mix, request.water_temperature).time_to(rest_until);
+    answer.wet_mass = wetted.wet_mass * answer.dry_mass;
+    answer.wet_volume = volume * answer.dry_mass;
+    answer.saturation = saturation(packing, volume);
+    answer.parts = parts_of(mix, answer.dry_mass);
+    answer.additives = additives_of(mix, wetted, answer.dry_mass);
+    for (const PartAnswer& part : answer.parts) answer.free_offerings += part.free_offerings;
+    warn_of_water(wetted, answer.dry_mass, answer);
+    check_labels(mix, wetted, answer);
+    price(mix, answer);
+    return answer;
+}
+
+}  // namespace baitwright

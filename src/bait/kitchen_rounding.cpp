@@ -1,0 +1,40 @@
+#include "bait/kitchen_rounding.h"
+
+#include <algorithm>
+#include <cmath>
+#include <initializer_list>
+
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+struct Step {
+    double below, step;
+};
+
+double rounded(double amount, std::initializer_list<Step> steps, double otherwise) {
+    if (!(amount > 0)) return 0;
+    double step = otherwise;
+    for (const Step& one : steps)
+        if (amount < one.below) {
+            step = one.step;
+            break;
+        }
+    return std::max(1.0, std::round(amount / step)) * step;
+}
+
+double rounded_additive(double amount) { return rounded(amount, {{5, 0.1}, {20, 0.5}, {100, 1}}, 5); }
+
+}  // namespace
+
+Mass kitchen_mass(Mass mass) { return rounded(mass.in(gram), {{50, 1}, {2000, 5}}, 10) * gram; }
+
+Mass kitchen_water(Mass water) { return rounded(water.in(gram), {{20, 1}, {2000, 5}}, 10) * gram; }
+
+Mass kitchen_additive(Mass mass) { return rounded_additive(mass.in(gram)) * gram; }
+
+Volume kitchen_additive(Volume volume) { return rounded_additive(volume.in(millilitre)) * millilitre; }
+
+}  // namespace baitwright

@@ -1,0 +1,19 @@
+#pragma once
+
+#include <optional>
+
+#include "bait/ingredient.h"
+
+namespace baitwright {
+
+/// The pack by which use is priced: the smallest with a price, for that is what most people buy; of one size the one
+/// priced last, then the cheapest. Null where none has a price.
+const Pack* pricing_pack(const Ingredient& ingredient);
+
+/// What using that mass costs, as a share of the pack, in unrounded minor units; nothing without a price.
+std::optional<double> exact_cost_minor(const Ingredient& ingredient, Mass mass);
+
+/// The mass a pack holds, by loose density where it is sold by volume (a liquid's by its density).
+Mass mass_in(const Pack& pack, const Ingredient& ingredient);
+
+}  // namespace baitwright
