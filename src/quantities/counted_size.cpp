@@ -39,8 +39,8 @@ int whole_count(std::string_view count, std::string_view whole) {
     const auto value = take_number(rest);
     const bool plain = count.find_first_not_of("0123456789") == std::string_view::npos;
     if (!plain || !value || *value < 1 || *value > largest_count) {
-        throw InputError("bad-count", fmt::format("{} does not count in whole numbers from 1 to {}", quoted(whole),
-                                                  largest_count),
+        throw InputError("bad-count",
+                         fmt::format("{} does not count in whole numbers from 1 to {}", quoted(whole), largest_count),
                          "say how many, as in 12x55mm");
     }
     return static_cast<int>(*value);

@@ -26,6 +26,7 @@ constexpr std::array currencies{
 
 [[noreturn]] void refuse_currency(std::string_view name) {
     std::vector<std::string> codes;
+    codes.reserve(currencies.size());
     for (const auto& currency : currencies) codes.emplace_back(currency.code);
     const auto nearest = did_you_mean(name, codes);
     throw InputError("unknown-currency", fmt::format("{} is no currency known here", quoted(name)),

@@ -7,7 +7,9 @@ namespace baitwright {
 
 namespace {
 
-bool continues_a_letter(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U; }
+bool continues_a_letter(char byte) {
+    return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
+}
 
 /// The letters as the slices of the text that hold them: to compare them, nobody needs their code points.
 std::vector<std::string_view> letters_of(std::string_view text) {
@@ -23,7 +25,9 @@ std::vector<std::string_view> letters_of(std::string_view text) {
 
 }  // namespace
 
-std::size_t letter_count(std::string_view text) { return letters_of(text).size(); }
+std::size_t letter_count(std::string_view text) {
+    return letters_of(text).size();
+}
 
 std::size_t edit_distance(std::string_view a, std::string_view b) {
     const auto from = letters_of(a);

@@ -19,7 +19,9 @@ struct Amount {
     std::string_view fraction;
 };
 
-bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
+bool is_letter(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
 
 std::string_view take_digits(std::string_view& rest) {
     const auto digits = rest.substr(0, rest.find_first_not_of("0123456789"));
@@ -92,13 +94,18 @@ const Currency* currency_behind(std::string_view rest, const Currency* in_front,
     return behind;
 }
 
+[[noreturn]] void refuse_digits(std::string_view whole, std::string_view unit, int minor_digits) {
+    throw InputError(
+        "too-many-digits",
+        minor_digits == 0
+            ? fmt::format("{} has digits after the point, but {} has none", quoted(whole), unit)
+            : fmt::format("{} has too many digits after the point: {} has {}", quoted(whole), unit, minor_digits));
+}
+
 Money money_of(const Amount& amount, const Currency& currency, int minor_digits, bool negative,
                std::string_view whole) {
     if (amount.fraction.size() > static_cast<std::size_t>(minor_digits)) {
-        throw InputError("too-many-digits",
-                         fmt::format("{} has {} digits after the point, but {} has at most {} there", quoted(whole),
-                                     amount.fraction.size(), minor_digits == currency.minor_digits ? currency.code : "p",
-                                     minor_digits));
+        refuse_digits(whole, minor_digits == currency.minor_digits ? currency.code : "a penny", minor_digits);
     }
     const auto minor = minor_units(amount, minor_digits, whole);
     return {negative ? -minor : minor, currency};

@@ -23,8 +23,8 @@ struct NamedSize {
 };
 
 constexpr std::array ball_sizes{
-    NamedSize<Length>{"walnut", 30 * millimetre},  NamedSize<Length>{"golf ball", 43 * millimetre},
-    NamedSize<Length>{"egg", 50 * millimetre},     NamedSize<Length>{"satsuma", 60 * millimetre},
+    NamedSize<Length>{"walnut", 30 * millimetre}, NamedSize<Length>{"golf ball", 43 * millimetre},
+    NamedSize<Length>{"egg", 50 * millimetre},    NamedSize<Length>{"satsuma", 60 * millimetre},
     NamedSize<Length>{"orange", 75 * millimetre},
 };
 
@@ -57,6 +57,7 @@ std::string listed(const Sizes& sizes) {
 template <class Sizes>
 std::string size_hint(std::string_view name, const Sizes& sizes, std::string_view example) {
     std::vector<std::string> names;
+    names.reserve(sizes.size());
     for (const auto& named : sizes) names.emplace_back(named.name);
     // "cup 300" is near "cup 500" in letters only, and "cup" alone near too many: then all that there are say more.
     const auto nearest = nearest_name(name, names);
@@ -78,7 +79,9 @@ Q size_of(std::string_view text, const Sizes& sizes, std::string_view kind, std:
 
 }  // namespace
 
-Length parse_ball_size(std::string_view text) { return size_of<Length>(text, ball_sizes, "a ball", "55 mm"); }
+Length parse_ball_size(std::string_view text) {
+    return size_of<Length>(text, ball_sizes, "a ball", "55 mm");
+}
 
 Volume parse_vessel_size(std::string_view text) {
     return size_of<Volume>(text, vessel_sizes, "a cup or pot", "250 ml");

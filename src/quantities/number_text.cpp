@@ -36,7 +36,9 @@ constexpr std::array<Glyph, 9> fraction_glyphs{{{"½", 0.5},
                                                 {"⅞", 0.875}}};
 constexpr std::array<std::string_view, 7> blanks{" ", "\t", "\n", "\r", "\u00a0", "\u2009", "\u202f"};
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
 
 bool take_prefix(std::string_view& rest, std::string_view prefix) {
     if (rest.substr(0, prefix.size()) != prefix) return false;
@@ -150,7 +152,9 @@ std::string comma_hint(std::string_view number, std::string_view from_comma) {
     return fmt::format("write {}.{}", number, digits);
 }
 
-std::string with_digits(double value, int digits) { return fmt::format("{:.{}g}", value, digits); }
+std::string with_digits(double value, int digits) {
+    return fmt::format("{:.{}g}", value, digits);
+}
 
 void require_finite(double value) {
     if (!std::isfinite(value)) throw std::logic_error("a number that is not finite cannot be written as text");
@@ -177,7 +181,8 @@ std::optional<double> take_number(std::string_view& rest) {
 }
 
 double take_usable_number(std::string_view& rest, std::string_view whole, std::string_view example) {
-    if (trimmed(whole).empty()) throw InputError("not-a-number", "nothing is written", fmt::format("as in {}", example));
+    if (trimmed(whole).empty())
+        throw InputError("not-a-number", "nothing is written", fmt::format("as in {}", example));
     const std::string_view before = trimmed(rest);
     const auto value = take_number(rest);
     if (!value) {
@@ -222,10 +227,11 @@ std::string number_text_within(double value, double error) {
     require_finite(value);
     if (std::abs(value) <= error) return "0";
     for (int digits = 1; digits < 17; ++digits) {
-        auto text = with_digits(value, digits);
-        if (std::abs(decimal_value(text) - value) <= error) return text;
+        // Written anew, since "%.1g" makes 4e+02 of 400.
+        const double rounded = decimal_value(with_digits(value, digits));
+        if (std::abs(rounded - value) <= error) return number_text(rounded);
     }
-    return with_digits(value, 17);
+    return number_text(value);
 }
 
 }  // namespace baitwright

@@ -174,7 +174,7 @@ Temperature parse<Temperature>(std::string_view text) {
 
 std::string exact_text(Temperature temperature) {
     // The error allowed is of the point on the scale, not of the digits: 0.01 degC is 273.16 K.
-    return number_text_within(temperature.in_celsius(), 1e-12 * std::abs(temperature.in_kelvin())) + " degC";
+    return number_text_within(temperature.in_celsius(), 0.5e-12 * std::abs(temperature.in_kelvin())) + " degC";
 }
 
 }  // namespace baitwright

@@ -6,7 +6,9 @@ namespace {
 
 constexpr std::size_t longest_quote = 60;
 
-bool continues_a_character(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U; }
+bool continues_a_character(char byte) {
+    return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
+}
 
 bool is_control(char byte) {
     const auto code = static_cast<unsigned char>(byte);

@@ -11,9 +11,13 @@ namespace {
 /// Nobody mistypes a word longer than this, and the cost of comparing grows with the square.
 constexpr std::size_t longest_word = 80;
 
-bool is_blank(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
+bool is_blank(char c) {
+    return c == ' ' || c == '\t' || c == '\n' || c == '\r';
+}
 
-char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+char lower(char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
 
 /// Takes the first word off a folded name.
 std::string_view take_word(std::string_view& folded) {

@@ -98,15 +98,22 @@ struct MeasureRow {
 
 /// In the order of `Measure`.
 constexpr std::array measure_rows{
-    MeasureRow{"a mass", "400 g"},          MeasureRow{"a length", "55 mm"},
-    MeasureRow{"a volume", "250 ml"},       MeasureRow{"a time", "20 min"},
-    MeasureRow{"a density", "420 g/l"},     MeasureRow{"a speed", "2 cm/s"},
-    MeasureRow{"a diffusivity", "2e-10 m2/s"}, MeasureRow{"an energy per mole", "35 kJ/mol"},
-    MeasureRow{"a pressure", "101 kPa"},    MeasureRow{"a ratio", "15 %"},
+    MeasureRow{"a mass", "400 g"},
+    MeasureRow{"a length", "55 mm"},
+    MeasureRow{"a volume", "250 ml"},
+    MeasureRow{"a time", "20 min"},
+    MeasureRow{"a density", "420 g/l"},
+    MeasureRow{"a speed", "2 cm/s"},
+    MeasureRow{"a diffusivity", "2e-10 m2/s"},
+    MeasureRow{"an energy per mole", "35 kJ/mol"},
+    MeasureRow{"a pressure", "101 kPa"},
+    MeasureRow{"a ratio", "15 %"},
     MeasureRow{"a temperature", "12 degC"},
 };
 
-const MeasureRow& measure_row(Measure measure) { return measure_rows.at(static_cast<std::size_t>(measure)); }
+const MeasureRow& measure_row(Measure measure) {
+    return measure_rows.at(static_cast<std::size_t>(measure));
+}
 
 /// The first of the names parted by '|', taken off their front.
 std::string_view take_name(std::string_view& names) {
@@ -143,9 +150,13 @@ const UnitRow* unit_nearest(std::string_view word, Measure measure) {
     return nearest ? unit_called(*nearest) : nullptr;
 }
 
-std::string_view measure_name(Measure measure) { return measure_row(measure).name; }
+std::string_view measure_name(Measure measure) {
+    return measure_row(measure).name;
+}
 
-std::string_view measure_example(Measure measure) { return measure_row(measure).example; }
+std::string_view measure_example(Measure measure) {
+    return measure_row(measure).example;
+}
 
 std::string units_that_fit(Measure measure) {
     std::vector<std::string_view> symbols;

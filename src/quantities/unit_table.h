@@ -25,9 +25,9 @@ enum class Measure {
 struct UnitRow {
     std::string_view symbol;  ///< as messages write it
     Measure measure;
-    double in_si;             ///< a temperature's scale only: its zero is `Temperature`'s business
-    bool offered;             ///< messages name it among the units that fit
-    std::string_view names;   ///< all that is read as it, in lower case, parted by '|'
+    double in_si;            ///< a temperature's scale only: its zero is `Temperature`'s business
+    bool offered;            ///< messages name it among the units that fit
+    std::string_view names;  ///< all that is read as it, in lower case, parted by '|'
 };
 
 /// The row that is read from `name`, whatever its case; null where there is none.
