@@ -1,5 +1,6 @@
 #pragma once
 
+#include <chrono>
 #include <filesystem>
 #include <functional>
 #include <memory>
@@ -9,6 +10,8 @@
 #include "bait/shelf.h"
 
 namespace baitwright {
+
+class StoreConnection;
 
 /// Where an entry came from: the program's own files, or the person.
 enum class EntryOwner { shipped, person };
@@ -27,9 +30,9 @@ class Store : public Shelf {
 public:
     /// Opens the store, making it and its folders where it is not there yet. Brings an older schema up to date inside
     /// one transaction, after a copy beside it (`NAME.before-vN`). Throws StorageError: cannot_create, input_output (not
-    /// a store, damaged, disk full), try_again (locked by another process for more than 5 s), or bad_data where a newer
-    /// program made it.
-    static Store open(const std::filesystem::path& path);
+    /// a store, damaged, disk full), try_again (locked by another process for longer than `patience`), or bad_data where a
+    /// newer program made it. A file that is refused is left as it is.
+    static Store open(const std::filesystem::path& path, std::chrono::milliseconds patience = std::chrono::seconds(5));
     ~Store() override;
     Store(Store&&) noexcept;
 
@@ -55,9 +58,8 @@ public:
     [[nodiscard]] std::vector<RetiredEntry> retired(std::string_view kind, std::string_view name) const;
 
 private:
-    class Connection;
-    explicit Store(std::unique_ptr<Connection> connection);
-    std::unique_ptr<Connection> connection_;
+    explicit Store(std::unique_ptr<StoreConnection> connection);
+    std::unique_ptr<StoreConnection> connection_;
 };
 
 }  // namespace baitwright

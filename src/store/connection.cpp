@@ -1,0 +1,110 @@
+#include "store/connection.h"
+
+#include <SQLiteCpp/Transaction.h>
+#include <sqlite3.h>
+
+#include <stdexcept>
+#include <system_error>
+
+#include "store/file_header.h"
+#include "store/new_store.h"
+#include "store/schema.h"
+
+namespace baitwright {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+// An absolute name can be neither a URI nor one of SQLite's special names.
+fs::path whole_name(const fs::path& path) {
+    std::error_code error;
+    fs::path result = fs::absolute(path, error);
+    if (error || path.empty()) throw cannot_make_store(path, "there is no such place");
+    return result;
+}
+
+SQLite::Database open_existing(const fs::path& path, std::chrono::milliseconds patience) {
+    return {path.string(), SQLite::OPEN_READWRITE, static_cast<int>(patience.count())};
+}
+
+bool is_absent(const fs::path& path) {
+    std::error_code error;
+    const fs::file_status status = fs::symlink_status(path, error);
+    if (fs::is_directory(status)) throw cannot_make_store(path, "it is a folder");
+    return status.type() == fs::file_type::not_found;
+}
+
+SQLite::Database open_or_make(const fs::path& path, std::chrono::milliseconds patience) {
+    try {
+        try {
+            return open_existing(path, patience);
+        } catch (const SQLite::Exception& error) {
+            if (error.getErrorCode() != SQLITE_CANTOPEN || !is_absent(path)) throw;
+        }
+        make_store(path);
+        return open_existing(path, patience);
+    } catch (const SQLite::Exception& error) {
+        throw storage_error(error, path);
+    }
+}
+
+}  // namespace
+
+StoreConnection::StoreConnection(const fs::path& path, std::chrono::milliseconds patience)
+    : path_(whole_name(path)), database_(open_or_make(path_, patience)) {
+    guarded([&] { check_version(); });
+}
+
+void StoreConnection::check_version() {
+    refuse_what_is_no_store(database_, path_, newest_version());
+    const int version = version_of(database_);
+    if (version > newest_version()) refuse_newer_store(path_, version);
+    if (version < newest_version()) upgrade(database_, path_, migrations());
+}
+
+void StoreConnection::prepare_for_writing() {
+    if (writes_) return;
+    database_.exec("PRAGMA journal_mode = WAL");  // it is, unless somebody changed it
+    database_.exec("PRAGMA synchronous = FULL");
+    database_.exec("PRAGMA foreign_keys = ON");
+    writes_ = true;
+}
+
+void StoreConnection::change(const std::function<void()>& work) {
+    if (changing_) throw std::logic_error("a change of the store inside another");
+    struct Changing {
+        bool& flag;
+        explicit Changing(bool& changing) : flag(changing) { flag = true; }
+        ~Changing() { flag = false; }
+    };
+    guarded([&] {
+        prepare_for_writing();
+        SQLite::Transaction transaction(database_, SQLite::TransactionBehavior::IMMEDIATE);
+        const Changing changing(changing_);
+        work();
+        transaction.commit();
+    });
+}
+
+void StoreConnection::require_change() const {
+    if (!changing_) throw std::logic_error("the store is written outside of a change");
+}
+
+SQLite::Statement& StoreConnection::prepared(const char* sql) {
+    const auto found = statements_.find(sql);
+    if (found != statements_.end()) return found->second;
+    return statements_.try_emplace(sql, database_, sql).first->second;
+}
+
+StoreConnection::Snapshot::Snapshot(StoreConnection& connection) {
+    if (connection.changing_) return;
+    connection.database_.exec("BEGIN");
+    begun_ = &connection.database_;
+}
+
+StoreConnection::Snapshot::~Snapshot() {
+    if (begun_ != nullptr) begun_->tryExec("COMMIT");
+}
+
+}  // namespace baitwright

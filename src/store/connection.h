@@ -1,0 +1,65 @@
+#pragma once
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
+
+#include <chrono>
+#include <filesystem>
+#include <functional>
+#include <map>
+
+#include "store/store_fault.h"
+
+namespace baitwright {
+
+/// The open file: its statements, each prepared once; its one way to write; and the seam at which SQLite's errors become
+/// ours. Opening an existing store costs one read of its header and of its version, for every command pays it.
+class StoreConnection {
+public:
+    StoreConnection(const std::filesystem::path& path, std::chrono::milliseconds patience);
+
+    /// Runs the work; what SQLite throws in it leaves as StorageError with the file's name.
+    template <class Work>
+    auto guarded(Work&& work) const {
+        try {
+            return work();
+        } catch (const SQLite::Exception& error) {
+            throw storage_error(error, path_);
+        }
+    }
+
+    /// See `Store::change`.
+    void change(const std::function<void()>& work);
+
+    /// Throws std::logic_error where no `change` is running.
+    void require_change() const;
+
+    /// The statement of that text, reset. `sql` must be a constant: it is the key.
+    SQLite::Statement& prepared(const char* sql);
+
+    [[nodiscard]] StorageError damaged(const std::string& finding) const { return damaged_store(path_, finding); }
+
+    /// While one lives, all reading sees one state of the store: an entry spread over several tables is read whole.
+    class Snapshot {
+    public:
+        explicit Snapshot(StoreConnection& connection);
+        ~Snapshot();
+        Snapshot(const Snapshot&) = delete;
+        Snapshot& operator=(const Snapshot&) = delete;
+
+    private:
+        SQLite::Database* begun_ = nullptr;
+    };
+
+private:
+    void check_version();
+    void prepare_for_writing();
+
+    std::filesystem::path path_;
+    SQLite::Database database_;
+    std::map<const char*, SQLite::Statement> statements_;
+    bool writes_ = false;    ///< the settings for writing are made
+    bool changing_ = false;  ///< inside `change`
+};
+
+}  // namespace baitwright

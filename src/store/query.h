@@ -1,0 +1,49 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "store/connection.h"
+
+namespace baitwright {
+
+/// One run of a statement: its values are bound when it is made, and it is free for the next run when it ends.
+class Query {
+public:
+    template <class... Values>
+    Query(StoreConnection& connection, const char* sql, const Values&... values)
+        : statement_(connection.prepared(sql)) {
+        int index = 0;
+        (bind(++index, values), ...);
+    }
+    ~Query() { statement_.tryReset(); }
+    Query(const Query&) = delete;
+    Query& operator=(const Query&) = delete;
+
+    /// Goes to the next row; false after the last.
+    bool next() { return statement_.executeStep(); }
+    void run() { statement_.exec(); }
+
+    [[nodiscard]] bool empty(int column) const { return statement_.isColumnNull(column); }
+    [[nodiscard]] std::string text(int column) const { return statement_.getColumn(column).getString(); }
+    [[nodiscard]] double number(int column) const { return statement_.getColumn(column).getDouble(); }
+    [[nodiscard]] std::int64_t whole(int column) const { return statement_.getColumn(column).getInt64(); }
+
+private:
+    void bind(int index, std::string_view text) { statement_.bind(index, std::string(text)); }
+    void bind(int index, double number) { statement_.bind(index, number); }
+    void bind(int index, std::int64_t whole) { statement_.bind(index, whole); }
+    template <class Value>
+    void bind(int index, const std::optional<Value>& value) {
+        if (value)
+            bind(index, *value);
+        else
+            statement_.bind(index);
+    }
+
+    SQLite::Statement& statement_;
+};
+
+}  // namespace baitwright

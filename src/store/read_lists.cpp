@@ -1,0 +1,51 @@
+#include "quantities/suggestion.h"
+#include "store/entries.h"
+#include "store/query.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr const char* select_feels = "SELECT name, aim, below, purpose FROM feel ORDER BY below, folded";
+constexpr const char* select_ingredient_names = "SELECT name FROM ingredient ORDER BY folded";
+constexpr const char* select_recipe_names = "SELECT name FROM recipe ORDER BY folded";
+constexpr const char* select_digest = "SELECT value FROM meta WHERE key = 'shipped_digest'";
+constexpr const char* select_retired =
+    "SELECT kind, name, retired_on, text FROM retired WHERE kind = ?1 AND folded = ?2 ORDER BY id";
+
+std::vector<std::string> texts(Query&& rows) {
+    std::vector<std::string> result;
+    while (rows.next()) result.push_back(rows.text(0));
+    return result;
+}
+
+}  // namespace
+
+std::vector<Feel> read_feels(StoreConnection& connection) {
+    std::vector<Feel> feels;
+    Query rows(connection, select_feels);
+    while (rows.next()) feels.push_back({rows.text(0), rows.number(1), rows.number(2), rows.text(3)});
+    return feels;
+}
+
+std::vector<std::string> read_ingredient_names(StoreConnection& connection) {
+    return texts(Query(connection, select_ingredient_names));
+}
+
+std::vector<std::string> read_recipe_names(StoreConnection& connection) {
+    return texts(Query(connection, select_recipe_names));
+}
+
+std::string read_shipped_digest(StoreConnection& connection) {
+    Query row(connection, select_digest);
+    return row.next() ? row.text(0) : std::string();
+}
+
+std::vector<RetiredEntry> read_retired(StoreConnection& connection, std::string_view kind, std::string_view name) {
+    std::vector<RetiredEntry> entries;
+    Query rows(connection, select_retired, kind, folded_name(name));
+    while (rows.next()) entries.push_back({rows.text(0), rows.text(1), rows.text(2), rows.text(3)});
+    return entries;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,156 @@
+#include "store/schema.h"
+
+#include <SQLiteCpp/Backup.h>
+#include <SQLiteCpp/Transaction.h>
+#include <sqlite3.h>
+
+#include <functional>
+#include <string>
+
+namespace baitwright {
+
+namespace {
+
+// Quantities are in SI units. `folded` is the name as names are compared. `owner` is shipped or person.
+// `measure` says what the number beside it is: mass, volume, packs or share.
+constexpr const char* version_1 = R"sql(
+CREATE TABLE ingredient (
+    id INTEGER PRIMARY KEY,
+    name TEXT NOT NULL,
+    folded TEXT NOT NULL UNIQUE,
+    kind TEXT NOT NULL,
+    colour TEXT NOT NULL,
+    solute TEXT NOT NULL,
+    dose_basis TEXT,
+    dose_measure TEXT,
+    dose_each REAL,
+    keeps_dry REAL,
+    keeps_cold REAL,
+    keeps_frozen REAL,
+    note TEXT NOT NULL,
+    owner TEXT NOT NULL
+) STRICT;
+CREATE TABLE ingredient_property (
+    ingredient_id INTEGER NOT NULL REFERENCES ingredient ON DELETE CASCADE,
+    key TEXT NOT NULL,
+    value REAL NOT NULL,
+    spread REAL NOT NULL,
+    source TEXT NOT NULL,
+    PRIMARY KEY (ingredient_id, key)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE pack (
+    ingredient_id INTEGER NOT NULL REFERENCES ingredient ON DELETE CASCADE,
+    position INTEGER NOT NULL,
+    measure TEXT NOT NULL,
+    size REAL NOT NULL,
+    price_minor INTEGER,
+    currency TEXT,
+    priced_on TEXT NOT NULL,
+    shop TEXT NOT NULL,
+    PRIMARY KEY (ingredient_id, position),
+    CHECK ((price_minor IS NULL) = (currency IS NULL))
+) STRICT, WITHOUT ROWID;
+CREATE TABLE caution (
+    ingredient_id INTEGER NOT NULL REFERENCES ingredient ON DELETE CASCADE,
+    position INTEGER NOT NULL,
+    word TEXT NOT NULL,
+    PRIMARY KEY (ingredient_id, position)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE recipe (
+    id INTEGER PRIMARY KEY,
+    name TEXT NOT NULL,
+    folded TEXT NOT NULL UNIQUE,
+    feel TEXT NOT NULL,
+    purpose TEXT NOT NULL,
+    avoid TEXT NOT NULL,
+    why TEXT NOT NULL,
+    note TEXT NOT NULL,
+    owner TEXT NOT NULL
+) STRICT;
+CREATE TABLE recipe_part (
+    recipe_id INTEGER NOT NULL REFERENCES recipe ON DELETE CASCADE,
+    position INTEGER NOT NULL,
+    part_of TEXT NOT NULL,
+    measure TEXT NOT NULL,
+    amount REAL NOT NULL,
+    prepare TEXT NOT NULL,
+    PRIMARY KEY (recipe_id, position)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE recipe_dose (
+    recipe_id INTEGER NOT NULL REFERENCES recipe ON DELETE CASCADE,
+    position INTEGER NOT NULL,
+    dose_of TEXT NOT NULL,
+    basis TEXT NOT NULL,
+    measure TEXT NOT NULL,
+    each REAL NOT NULL,
+    PRIMARY KEY (recipe_id, position)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE feel (
+    below REAL NOT NULL,
+    folded TEXT NOT NULL UNIQUE,
+    name TEXT NOT NULL,
+    aim REAL NOT NULL,
+    purpose TEXT NOT NULL,
+    owner TEXT NOT NULL,
+    PRIMARY KEY (below, folded)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE retired (
+    id INTEGER PRIMARY KEY,
+    kind TEXT NOT NULL,
+    folded TEXT NOT NULL,
+    name TEXT NOT NULL,
+    retired_on TEXT NOT NULL,
+    text TEXT NOT NULL
+) STRICT;
+CREATE INDEX retired_by_name ON retired (kind, folded);
+CREATE TABLE meta (
+    key TEXT PRIMARY KEY,
+    value TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+PRAGMA application_id = 0x62616974;
+)sql";
+
+void migrate_after(SQLite::Database& database, const std::vector<Migration>& steps,
+                   const std::function<void()>& before) {
+    SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+    const int present = version_of(database);  // another process may have been quicker
+    if (present >= steps.back().version) return;
+    before();
+    for (const Migration& step : steps) {
+        if (step.version <= present) continue;
+        database.exec(step.sql);
+        database.exec("PRAGMA user_version = " + std::to_string(step.version));
+    }
+    transaction.commit();
+}
+
+// From a connection of its own: the one that migrates holds the write lock, so that nothing changes meanwhile.
+void copy_store(const std::filesystem::path& from, const std::filesystem::path& to) {
+    SQLite::Database source(from.string(), SQLite::OPEN_READONLY);
+    SQLite::Database copy(to.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    const int result = SQLite::Backup(copy, source).executeStep();
+    if (result != SQLITE_DONE) throw SQLite::Exception("the copy before the upgrade is not whole", result);
+}
+
+}  // namespace
+
+const std::vector<Migration>& migrations() {
+    static const std::vector<Migration> all{{1, version_1}};
+    return all;
+}
+
+int newest_version() { return migrations().back().version; }
+
+int version_of(SQLite::Database& database) { return database.execAndGet("PRAGMA user_version").getInt(); }
+
+void migrate(SQLite::Database& database, const std::vector<Migration>& steps) {
+    migrate_after(database, steps, [] {});
+}
+
+void upgrade(SQLite::Database& database, const std::filesystem::path& path, const std::vector<Migration>& steps) {
+    std::filesystem::path copy = path;
+    copy += ".before-v" + std::to_string(steps.back().version);
+    migrate_after(database, steps, [&] { copy_store(path, copy); });
+}
+
+}  // namespace baitwright

@@ -1,0 +1,74 @@
+#include "store/store.h"
+
+#include "store/connection.h"
+#include "store/entries.h"
+
+namespace baitwright {
+
+namespace {
+
+// All reading and writing passes through one of these two: SQLite's errors leave as ours.
+template <class Work>
+auto reading(StoreConnection& connection, Work&& work) {
+    return connection.guarded([&] { return work(connection); });
+}
+
+template <class Work>
+void writing(StoreConnection& connection, Work&& work) {
+    connection.require_change();
+    connection.guarded([&] { work(connection); });
+}
+
+}  // namespace
+
+Store::Store(std::unique_ptr<StoreConnection> connection) : connection_(std::move(connection)) {}
+Store::Store(Store&& other) noexcept : connection_(std::move(other.connection_)) {}
+Store::~Store() = default;
+
+Store Store::open(const std::filesystem::path& path, std::chrono::milliseconds patience) {
+    return Store(std::make_unique<StoreConnection>(path, patience));
+}
+
+std::optional<Ingredient> Store::find_ingredient(std::string_view name) const {
+    return reading(*connection_, [&](StoreConnection& connection) { return read_ingredient(connection, name); });
+}
+
+std::optional<Recipe> Store::find_recipe(std::string_view name) const {
+    return reading(*connection_, [&](StoreConnection& connection) { return read_recipe(connection, name); });
+}
+
+std::vector<Feel> Store::feels() const { return reading(*connection_, read_feels); }
+
+std::vector<std::string> Store::ingredient_names() const { return reading(*connection_, read_ingredient_names); }
+
+std::vector<std::string> Store::recipe_names() const { return reading(*connection_, read_recipe_names); }
+
+std::string Store::shipped_digest() const { return reading(*connection_, read_shipped_digest); }
+
+std::vector<RetiredEntry> Store::retired(std::string_view kind, std::string_view name) const {
+    return reading(*connection_, [&](StoreConnection& connection) { return read_retired(connection, kind, name); });
+}
+
+void Store::change(const std::function<void()>& work) { connection_->change(work); }
+
+void Store::put(const Ingredient& ingredient, EntryOwner owner) {
+    writing(*connection_, [&](StoreConnection& connection) { write_ingredient(connection, ingredient, owner); });
+}
+
+void Store::put(const Recipe& recipe, EntryOwner owner) {
+    writing(*connection_, [&](StoreConnection& connection) { write_recipe(connection, recipe, owner); });
+}
+
+void Store::put(const Feel& feel, EntryOwner owner) {
+    writing(*connection_, [&](StoreConnection& connection) { write_feel(connection, feel, owner); });
+}
+
+void Store::retire(const RetiredEntry& entry) {
+    writing(*connection_, [&](StoreConnection& connection) { write_retired(connection, entry); });
+}
+
+void Store::set_shipped_digest(std::string_view digest) {
+    writing(*connection_, [&](StoreConnection& connection) { write_shipped_digest(connection, digest); });
+}
+
+}  // namespace baitwright

@@ -1,0 +1,62 @@
+#include "store/store_fault.h"
+
+#include <sqlite3.h>
+
+namespace baitwright {
+
+namespace {
+
+constexpr const char* restore_hint =
+    "put a copy in its place, or move the file away: the next command makes a new one from the shipped files";
+
+}  // namespace
+
+std::string shown(const std::filesystem::path& path) {
+    std::string text = "'" + path.string() + "'";
+    for (char& byte : text)
+        if (static_cast<unsigned char>(byte) < 0x20U || byte == 0x7F) byte = '?';
+    return text;
+}
+
+StorageError damaged_store(const std::filesystem::path& path, const std::string& finding) {
+    return {FaultClass::input_output, "damaged-store", "the store " + shown(path) + " is damaged: " + finding,
+            restore_hint};
+}
+
+StorageError cannot_make_store(const std::filesystem::path& path, const std::string& reason) {
+    return {FaultClass::cannot_create, "cannot-write-store",
+            "the store " + shown(path) + " cannot be made or written: " + reason,
+            "make its folder writable, or name another file"};
+}
+
+StorageError storage_error(const SQLite::Exception& error, const std::filesystem::path& path) {
+    const std::string what = error.what();
+    switch (error.getErrorCode()) {
+        case SQLITE_BUSY:
+        case SQLITE_LOCKED:
+        case SQLITE_PROTOCOL:
+            return {FaultClass::try_again, "store-locked", "another program is using the store " + shown(path),
+                    "wait until it has finished, then try again"};
+        case SQLITE_CANTOPEN:
+        case SQLITE_PERM:
+        case SQLITE_AUTH:
+        case SQLITE_READONLY: return cannot_make_store(path, what);
+        case SQLITE_NOTADB:
+            return {FaultClass::input_output, "not-a-store", shown(path) + " is not a store of this program",
+                    "name another file, or move this one away"};
+        case SQLITE_FULL:
+            return {FaultClass::input_output, "disk-full", "the disk is full; the store " + shown(path) + " is as it was",
+                    "make room, then try again"};
+        case SQLITE_IOERR:
+            return {FaultClass::input_output, "store-unreadable",
+                    "the store " + shown(path) + " could not be read or written: " + what,
+                    "check the disk, then try again"};
+        case SQLITE_CONSTRAINT:
+            return {FaultClass::input_output, "store-refused",
+                    "the store " + shown(path) + " refuses the entry: " + what,
+                    "every number must be finite"};
+        default: return damaged_store(path, what);
+    }
+}
+
+}  // namespace baitwright

@@ -1,0 +1,52 @@
+#pragma once
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <string_view>
+#include <variant>
+
+#include "bait/dose.h"
+#include "bait/recipe.h"
+#include "store/store.h"
+
+/// The words that stand in the tables for the values of our enums and for the alternatives of our variants. They are
+/// part of the schema: changing one needs a migration.
+namespace baitwright {
+
+inline constexpr std::array<std::string_view, 2> owner_words{"shipped", "person"};
+inline constexpr std::array<std::string_view, 2> preparation_words{"as_bought", "soaked"};
+inline constexpr std::array<std::string_view, 5> dose_basis_words{"per_kg_dry", "per_kg_wet", "per_litre_water",
+                                                                  "per_pint_pellets", "share_of_dry"};
+/// In the order of the alternatives of `PartAmount`; packs and doses know the first two.
+inline constexpr std::array<std::string_view, 4> measure_words{"mass", "volume", "packs", "share"};
+
+/// Stands before the key of a part of the composition in `ingredient_property`.
+inline constexpr const char* composition_prefix = "composition.";
+
+template <class Enum, std::size_t count>
+constexpr std::string_view word_of(const std::array<std::string_view, count>& words, Enum value) {
+    return words[static_cast<std::size_t>(value)];
+}
+
+template <class Enum, std::size_t count>
+std::optional<Enum> value_of(const std::array<std::string_view, count>& words, std::string_view word) {
+    const auto found = std::find(words.begin(), words.end(), word);
+    if (found == words.end()) return std::nullopt;
+    return static_cast<Enum>(found - words.begin());
+}
+
+/// A measured amount as the tables hold it: the word of its measure and its number, in SI where it has a dimension.
+struct StoredAmount {
+    std::string_view measure;
+    double number;
+};
+StoredAmount stored(const std::variant<Mass, Volume>& amount);
+StoredAmount stored(const PartAmount& amount);
+
+/// And back; nothing where the measure is none of those words.
+std::optional<std::variant<Mass, Volume>> mass_or_volume(std::string_view measure, double number);
+std::optional<PartAmount> part_amount(std::string_view measure, double number);
+std::optional<DoseRate> dose_rate(std::string_view basis, std::string_view measure, double each);
+
+}  // namespace baitwright

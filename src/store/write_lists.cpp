@@ -1,0 +1,36 @@
+#include "quantities/suggestion.h"
+#include "store/entries.h"
+#include "store/query.h"
+#include "store/stored_words.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr const char* delete_feel = "DELETE FROM feel WHERE folded = ?1";
+constexpr const char* insert_feel =
+    "INSERT INTO feel (below, folded, name, aim, purpose, owner) VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
+constexpr const char* insert_retired =
+    "INSERT INTO retired (kind, folded, name, retired_on, text) VALUES (?1, ?2, ?3, ?4, ?5)";
+constexpr const char* put_digest = "INSERT OR REPLACE INTO meta VALUES ('shipped_digest', ?1)";
+
+}  // namespace
+
+void write_feel(StoreConnection& connection, const Feel& feel, EntryOwner owner) {
+    const std::string folded = folded_name(feel.name);
+    Query(connection, delete_feel, folded).run();
+    Query(connection, insert_feel, feel.below.si(), folded, feel.name, feel.aim.si(), feel.purpose,
+          word_of(owner_words, owner))
+        .run();
+}
+
+void write_retired(StoreConnection& connection, const RetiredEntry& entry) {
+    Query(connection, insert_retired, entry.kind, folded_name(entry.name), entry.name, entry.retired_on, entry.text)
+        .run();
+}
+
+void write_shipped_digest(StoreConnection& connection, std::string_view digest) {
+    Query(connection, put_digest, digest).run();
+}
+
+}  // namespace baitwright
