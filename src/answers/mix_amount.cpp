@@ -75,8 +75,6 @@ Mass as_written(const ResolvedMix& mix) {
                      "say how much, for example --dry-mass 1kg or --wet-volume 3l");
 }
 
-Volume ball_volume(Length diameter) { return std::numbers::pi / 6 * diameter * diameter * diameter; }
-
 struct DryMassFor {
     const ResolvedMix& mix;
     const PerDry& per_dry;
@@ -93,6 +91,8 @@ struct DryMassFor {
 };
 
 }  // namespace
+
+Volume ball_volume(Length diameter) { return std::numbers::pi / 6 * diameter * diameter * diameter; }
 
 MixState wanted_state(const MixRequest& request, const std::string& feel, Ratio wetness) {
     const MixState meant = state_meant(request, wetness);

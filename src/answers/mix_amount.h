@@ -7,6 +7,9 @@
 
 namespace baitwright {
 
+/// A ball's volume, pi d^3 / 6. **Test**: rows BALL_COUNT.
+Volume ball_volume(Length diameter);
+
 /// The state a request means: asked for, or that of its vessels and balls, or the usual one at that wetness.
 /// Throws UsageError "unfit-state" with the states that the wetness allows.
 MixState wanted_state(const MixRequest& request, const std::string& feel, Ratio wetness);

@@ -50,6 +50,21 @@ struct MixDoubt {
     Ratio measure_first_share;       ///< of the variance of the water
 };
 
+/// The cups, feeders or balls asked for, for everyone.
+struct PortionsAnswer {
+    int count = 0;
+    std::string called;  ///< "cup", "feeder", "ball"
+    Volume each;
+    Length diameter;  ///< of a ball; else 0
+    Mass mass_each;
+};
+
+/// A mix above what one tub takes, split evenly.
+struct TubsAnswer {
+    int count = 1;
+    Mass wet_each, dry_each, water_each;
+};
+
 /// The answer to a MixRequest: what to weigh, how much water and when, what it comes to. Unrounded.
 struct MixAnswer {
     std::string recipe;
@@ -76,6 +91,8 @@ struct MixAnswer {
     std::vector<PartAnswer> parts;
     std::vector<AdditiveAnswer> additives;
     Mass kitchen_water;
+    std::optional<PortionsAnswer> portions;
+    TubsAnswer tubs;
     std::string limited_by;  ///< the ingredient that sets the amount, for a target by what is on hand
     std::vector<std::string> cautions;
     std::vector<Warning> warnings;

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "answers/mix_amount.h"
 #include "bait/free_offerings.h"
@@ -148,6 +147,25 @@ void check_labels(const ResolvedMix& mix, const WettedMix& wetted, MixAnswer& an
     }
 }
 
+std::optional<PortionsAnswer> portions_of(const MixRequest& request, const MixAnswer& answer) {
+    PortionsAnswer portions;
+    if (const Balls* balls = std::get_if<Balls>(&request.target))
+        portions = {balls->count, "ball", ball_volume(balls->diameter), balls->diameter, {}};
+    else if (const Vessels* vessels = std::get_if<Vessels>(&request.target))
+        portions = {vessels->count, vessels->called, vessels->each, {}, {}};
+    else
+        return std::nullopt;
+    portions.count *= request.people;
+    portions.mass_each = answer.wet_mass * (portions.each / answer.wet_volume);
+    return portions;
+}
+
+TubsAnswer tubs_of(const MixAnswer& answer) {
+    constexpr Mass most_in_a_tub = 5.0 * kilogram;
+    const double count = std::max(1.0, std::ceil(answer.wet_mass / most_in_a_tub - 1e-9));
+    return {static_cast<int>(count), answer.wet_mass / count, answer.dry_mass / count, answer.water_to_add / count};
+}
+
 void warn_of_water(const WettedMix& wetted, Mass dry, MixAnswer& answer) {
     if (!(wetted.need.wetted_share > 0))
         answer.warnings.push_back({"takes-no-water", "nothing in this mix takes water, so none is added"});
@@ -195,6 +213,8 @@ MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, cons
     answer.saturation = saturation(packing, volume);
     answer.parts = parts_of(mix, answer.dry_mass);
     answer.additives = additives_of(mix, wetted, answer.dry_mass);
+    answer.portions = portions_of(request, answer);
+    answer.tubs = tubs_of(answer);
     for (const PartAnswer& part : answer.parts) answer.free_offerings += part.free_offerings;
     warn_of_water(wetted, answer.dry_mass, answer);
     check_labels(mix, wetted, answer);

@@ -1,0 +1,53 @@
+#include "cli/command_ingredient.h"
+
+#include "quantities/fault.h"
+#include "quantities/suggestion.h"
+#include "report/ingredient_report.h"
+
+namespace baitwright {
+
+namespace {
+
+IngredientKind read_kind(const std::string& text) {
+    std::vector<std::string> names;
+    std::string listed;
+    for (std::size_t i = 0; i < ingredient_kind_names.size(); ++i) {
+        if (folded_name(text) == ingredient_kind_names[i]) return static_cast<IngredientKind>(i);
+        names.emplace_back(ingredient_kind_names[i]);
+        listed += (i ? ", " : "") + names.back();
+    }
+    const std::string hint = did_you_mean(text, names);
+    throw InputError("unknown-kind", "'" + text + "' is no kind of ingredient", hint.empty() ? "the kinds are: " + listed : hint);
+}
+
+CommandResult list(const Arguments& arguments, const Surroundings& around) {
+    std::optional<IngredientKind> kind;
+    if (const auto text = arguments.value("--kind")) kind = flag_value("--kind", [&] { return read_kind(*text); });
+    const std::unique_ptr<Shelf> shelf = open_library(around.library);
+    std::vector<Ingredient> ingredients;
+    for (const std::string& name : shelf->ingredient_names()) {
+        Ingredient ingredient = shelf->ingredient(name);
+        if (!kind || ingredient.kind == *kind) ingredients.push_back(std::move(ingredient));
+    }
+    return {arguments.has("--json") ? json_text(ingredient_list_json(ingredients)) : ingredient_list_text(ingredients), 0};
+}
+
+CommandResult show(const Arguments& arguments, const Surroundings& around) {
+    const Ingredient ingredient = open_library(around.library)->ingredient(arguments.words().front());
+    return {arguments.has("--json") ? json_text(ingredient_json(ingredient)) : ingredient_text(ingredient), 0};
+}
+
+}  // namespace
+
+CommandSpec command_ingredient_list() {
+    return {"ingredient list", "what the library holds", {},
+            {{"--kind", "KIND", "only these: base, pellet, expander, seed, particle, powder, soil, liquid"}},
+            list, "baitwright ingredient list --kind pellet"};
+}
+
+CommandSpec command_ingredient_show() {
+    return {"ingredient show", "all that is known of an ingredient, and from where",
+            {{"INGREDIENT", "its name"}}, {}, show, "baitwright ingredient show \"brown crumb\""};
+}
+
+}  // namespace baitwright

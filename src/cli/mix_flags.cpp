@@ -1,0 +1,133 @@
+#include "cli/mix_flags.h"
+
+#include <limits>
+
+#include "quantities/fault.h"
+#include "quantities/quantity_text.h"
+#include "quantities/suggestion.h"
+
+namespace baitwright {
+
+namespace {
+
+template <class Q>
+Q above_zero(Q quantity) {
+    if (!(quantity.si() > 0)) throw InputError("out-of-range", "the amount must be above zero");
+    return quantity;
+}
+
+std::variant<Mass, Volume> mass_or_volume(const std::string& text) {
+    try {
+        return above_zero(parse<Mass>(text));
+    } catch (const InputError& error) {
+        if (error.faults().front().code != "wrong-dimension") throw;
+        return above_zero(parse<Volume>(text));
+    }
+}
+
+OnHand on_hand(const std::vector<std::string>& items) {
+    OnHand on_hand;
+    for (const std::string& item : items) {
+        const auto equals = item.rfind('=');
+        if (equals == std::string::npos)
+            throw InputError("no-amount", "'" + item + "' does not say how much there is",
+                             "write it as in --have \"brown crumb=400g\"");
+        on_hand.items.push_back({item.substr(0, equals), mass_or_volume(item.substr(equals + 1))});
+    }
+    return on_hand;
+}
+
+Vessels vessels(const std::string& text, std::string called) {
+    const CountedSize counted = parse_counted_size(text);
+    return {counted.count, above_zero(parse_vessel_size(counted.size)), std::move(called)};
+}
+
+MixTarget read_target(const std::string& flag, const Arguments& arguments) {
+    const std::string text = arguments.value(flag).value_or("");
+    if (flag == "--wet-volume") return WetVolume{above_zero(parse_vessel_size(text))};
+    if (flag == "--wet-mass") return WetMass{above_zero(parse<Mass>(text))};
+    if (flag == "--dry-mass") return DryMass{above_zero(parse<Mass>(text))};
+    if (flag == "--cups") return vessels(text, "cup");
+    if (flag == "--feeders") return vessels(text, "feeder");
+    if (flag == "--have") return on_hand(arguments.values(flag));
+    const CountedSize counted = parse_counted_size(text);
+    return Balls{counted.count, above_zero(parse_ball_size(counted.size))};
+}
+
+MixTarget target(const Arguments& arguments) {
+    std::string chosen;
+    for (const char* flag : {"--wet-volume", "--wet-mass", "--dry-mass", "--cups", "--balls", "--feeders", "--have"}) {
+        if (!arguments.has(flag)) continue;
+        if (!chosen.empty())
+            throw UsageError("two-targets", "two targets were given: " + chosen + " and " + flag, "give one of them");
+        chosen = flag;
+    }
+    if (chosen.empty()) return AsWritten{};
+    return flag_value(chosen, [&] { return read_target(chosen, arguments); });
+}
+
+MixState read_state(const std::string& text) {
+    if (const auto state = find_mix_state(text)) return *state;
+    const std::vector<std::string> names(mix_state_names.begin(), mix_state_names.end());
+    const std::string hint = did_you_mean(text, names);
+    throw InputError("unknown-state", "'" + text + "' is no state of a mix",
+                     hint.empty() ? "it can be riddled, cupped or squeezed" : hint);
+}
+
+int read_people(const std::string& text) {
+    const double people = parse_number(text);
+    if (people != static_cast<int>(people) || people < 1 || people > 1000)
+        throw InputError("out-of-range", "'" + text + "' is not a whole number from 1 to 1000", "for example --people 4");
+    return static_cast<int>(people);
+}
+
+std::uint64_t read_seed(const std::string& text) {
+    const double seed = parse_number(text);
+    if (seed < 0 || seed > 9e15 || seed != static_cast<double>(static_cast<std::uint64_t>(seed)))
+        throw InputError("out-of-range", "'" + text + "' is not a whole number from 0 to 9e15");
+    return static_cast<std::uint64_t>(seed);
+}
+
+/// Reads the flag where it is given.
+template <class Read>
+void take(const Arguments& arguments, const std::string& flag, Read&& read) {
+    if (const auto text = arguments.value(flag)) flag_value(flag, [&] { read(*text); });
+}
+
+}  // namespace
+
+std::vector<Flag> mix_flags() {
+    return {
+        {"--wet-volume", "VOLUME", "as much as fills this, wet: 3l, 5pt"},
+        {"--wet-mass", "MASS", "this much wet: 2kg, 4lb"},
+        {"--dry-mass", "MASS", "this much dry: 1kg"},
+        {"--cups", "COUNTxSIZE", "so many level cups or pots: 4x250ml, \"3x toss pot 25\""},
+        {"--balls", "COUNTxSIZE", "so many balls: 12x55mm, 8xegg"},
+        {"--feeders", "COUNTxSIZE", "so many feeders: 30x30ml"},
+        {"--have", "NAME=AMOUNT", "the most that this allows: \"brown crumb=400g\"; may be repeated", true},
+        {"--feel", "FEEL", "how wet, by its name: dusty, crumbly, firm, tacky, soft, slop"},
+        {"--wetness", "NUMBER", "how wet, on our scale: 1 just holds, 2 will not stand"},
+        {"--state", "STATE", "how it sits: riddled, cupped, squeezed"},
+        {"--spare", "SHARE", "more than asked, to be safe: 10%"},
+        {"--people", "NUMBER", "the target is for each of so many anglers"},
+        {"--water-temp", "TEMPERATURE", "of the water poured in: 8degC"},
+        {"--added", "VOLUME", "water that is in the tub already: 300ml"},
+        {"--seed", "NUMBER", "draws another sample for the ranges"},
+    };
+}
+
+MixRequest mix_request(const Arguments& arguments) {
+    MixRequest request;
+    request.target = target(arguments);
+    request.feel = arguments.value("--feel");
+    take(arguments, "--wetness", [&](const std::string& text) { request.wetness = parse_number(text); });
+    take(arguments, "--state", [&](const std::string& text) { request.state = read_state(text); });
+    take(arguments, "--spare", [&](const std::string& text) { request.spare = parse<Ratio>(text); });
+    take(arguments, "--people", [&](const std::string& text) { request.people = read_people(text); });
+    take(arguments, "--water-temp", [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });
+    take(arguments, "--added", [&](const std::string& text) { request.already_added = above_zero(parse<Volume>(text)); });
+    take(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });
+    return request;
+}
+
+}  // namespace baitwright

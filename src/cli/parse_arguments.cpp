@@ -1,0 +1,157 @@
+#include "cli/parse_arguments.h"
+
+#include <fmt/format.h>
+
+#include <CLI/CLI.hpp>
+
+#include "quantities/suggestion.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+std::string usage_line(const CommandSpec& command) {
+    std::string line = "baitwright " + std::string(command.verb);
+    for (const Word& word : command.words) {
+        std::string name = std::string(word.name) + (word.repeatable ? "..." : "");
+        line += word.required ? " " + name : " [" + name + "]";
+    }
+    return line + " [flags]";
+}
+
+std::string see_help(const CommandSpec& command) { return "see: baitwright " + std::string(command.verb) + " --help"; }
+
+[[noreturn]] void refuse_unknown(const CommandSpec& command, const std::string& given) {
+    std::vector<std::string> names;
+    for (const Flag& flag : command.flags) names.emplace_back(flag.name);
+    for (const Flag& flag : common_flags()) names.emplace_back(flag.name);
+    if (given.empty() || given.front() != '-')
+        throw UsageError("surplus-word", "'" + given + "' is one word too many",
+                         "put a name of several words in quotes; " + see_help(command));
+    const std::string hint = did_you_mean(given.substr(0, given.find('=')), names);
+    throw UsageError("unknown-flag", "'" + given + "' is not a flag of '" + std::string(command.verb) + "'",
+                     hint.empty() ? see_help(command) : hint);
+}
+
+const Flag* find_flag(const CommandSpec& command, std::string_view name) {
+    for (const Flag& flag : command.flags)
+        if (flag.name == name) return &flag;
+    for (const Flag& flag : common_flags())
+        if (flag.name == name) return &flag;
+    return nullptr;
+}
+
+/// CLI11 would take "-5 ml" after a flag for a flag of its own: join value to flag, so that we can say what is wrong.
+std::vector<std::string> joined(const CommandSpec& command, const std::vector<std::string>& given) {
+    std::vector<std::string> result;
+    for (std::size_t i = 0; i < given.size(); ++i) {
+        const Flag* flag = find_flag(command, given[i]);
+        if (flag && !flag->value.empty() && i + 1 < given.size() && !find_flag(command, given[i + 1])) {
+            result.push_back(given[i] + "=" + given[i + 1]);
+            ++i;
+        } else {
+            result.push_back(given[i]);
+        }
+    }
+    return result;
+}
+
+class Parser {
+public:
+    explicit Parser(const CommandSpec& command) : command_(command), app_(std::string(command.summary)) {
+        app_.set_help_flag();
+        app_.allow_extras();
+        for (const Flag& flag : command.flags) add(flag);
+        for (const Flag& flag : common_flags()) add(flag);
+    }
+
+    Arguments parse(const std::vector<std::string>& given) {
+        std::vector<std::string> reversed = joined(command_, given);
+        std::reverse(reversed.begin(), reversed.end());
+        try {
+            app_.parse(reversed);
+        } catch (const CLI::ArgumentMismatch& mismatch) {
+            throw UsageError("missing-value", mismatch.what(), see_help(command_));
+        } catch (const CLI::ParseError& error) {
+            throw UsageError("usage", error.what(), see_help(command_));
+        }
+        return sorted();
+    }
+
+private:
+    void add(const Flag& flag) {
+        const std::string name(flag.name);
+        if (flag.value.empty())
+            app_.add_flag(name);
+        else
+            app_.add_option(name)->expected(1)->take_all()->allow_extra_args(false);
+    }
+
+    Arguments sorted() {
+        std::map<std::string, std::vector<std::string>> flags;
+        for (const CLI::Option* option : app_.get_options()) {
+            if (option->count() == 0) continue;
+            const std::string name = option->get_name();
+            const Flag* flag = find_flag(command_, name);
+            if (!flag->repeatable && option->count() > 1)
+                throw UsageError("repeated-flag", "'" + name + "' is given more than once", "give it once");
+            flags[name] = flag->value.empty() ? std::vector<std::string>{} : option->results();
+        }
+        std::vector<std::string> words = app_.remaining();
+        for (const std::string& word : words)
+            if (word.size() > 1 && word.front() == '-') refuse_unknown(command_, word);
+        check_count(words);
+        return {std::move(words), std::move(flags)};
+    }
+
+    void check_count(const std::vector<std::string>& words) const {
+        std::size_t least = 0, most = 0;
+        bool endless = false;
+        for (const Word& word : command_.words) {
+            least += word.required ? 1 : 0;
+            ++most;
+            endless = endless || word.repeatable;
+        }
+        if (words.size() < least)
+            throw UsageError("missing-word", "'" + std::string(command_.verb) + "' needs " + std::string(command_.words[words.size()].name) + ": " + std::string(command_.words[words.size()].help),
+                             command_.example.empty() ? see_help(command_) : "for example: " + std::string(command_.example));
+        if (!endless && words.size() > most) refuse_unknown(command_, words[most]);
+    }
+
+    const CommandSpec& command_;
+    CLI::App app_;
+};
+
+std::string flags_text(const std::vector<Flag>& flags) {
+    std::string text;
+    for (const Flag& flag : flags) {
+        const std::string left = std::string(flag.name) + (flag.value.empty() ? "" : " " + std::string(flag.value));
+        text += paragraph(fmt::format("  {:<24}  ", left), flag.help);
+    }
+    return text;
+}
+
+}  // namespace
+
+Arguments parse_arguments(const CommandSpec& command, const std::vector<std::string>& given) {
+    return Parser(command).parse(given);
+}
+
+std::string help_text(const CommandSpec& command) {
+    std::string text = usage_line(command) + "\n" + paragraph("", command.summary) + "\n";
+    for (const Word& word : command.words) text += paragraph(fmt::format("  {:<24}  ", word.name), word.help);
+    text += flags_text(command.flags) + "\nAny command also takes\n" + flags_text(common_flags());
+    if (!command.example.empty()) text += "\nFor example\n  " + std::string(command.example) + "\n";
+    return text;
+}
+
+std::string help_text() {
+    std::string text =
+        "baitwright works out an angler's bait: what to weigh, how much water, what it\ncosts. Say what you want to know:\n\n";
+    for (const CommandSpec& command : all_commands())
+        text += paragraph(fmt::format("  {:<18}  ", command.verb), command.summary);
+    return text + "\nEach tells more with --help. For example\n  baitwright mix \"silt bed\" --wet-volume 3l\n";
+}
+
+}  // namespace baitwright

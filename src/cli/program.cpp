@@ -1,0 +1,146 @@
+#include "cli/program.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cstdlib>
+#include <ctime>
+
+#include "cli/command_ingredient.h"
+#include "cli/command_mix.h"
+#include "cli/command_recipe.h"
+#include "cli/parse_arguments.h"
+#include "quantities/suggestion.h"
+#include "report/fault_text.h"
+#include "report/json.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr const char* program_version = "0.1.0";
+
+bool asks_for_help(const std::string& word) { return word == "--help" || word == "-h" || word == "help"; }
+
+std::string environment(const char* name) {
+    const char* value = std::getenv(name);
+    return value ? value : "";
+}
+
+/// The XDG base directory specification: $XDG_DATA_HOME where it is an absolute path, else ~/.local/share.
+std::filesystem::path usual_store() {
+    std::filesystem::path folder = environment("XDG_DATA_HOME");
+    if (!folder.is_absolute()) {
+        const std::string home = environment("HOME");
+        if (home.empty())
+            throw StorageError(FaultClass::cannot_create, "no-home", "neither HOME nor XDG_DATA_HOME is set, so there is no place for the store",
+                               "say where it is with --store FILE");
+        folder = std::filesystem::path(home) / ".local" / "share";
+    }
+    return folder / "baitwright" / "baitwright.db";
+}
+
+std::string today() {
+    const std::time_t now = std::chrono::system_clock::to_time_t(std::chrono::system_clock::now());
+    std::tm local{};
+    localtime_r(&now, &local);
+    char text[] = "2000-01-01";
+    std::strftime(text, sizeof text, "%Y-%m-%d", &local);
+    return text;
+}
+
+Surroundings surroundings(const Arguments& arguments) {
+    Surroundings around;
+    around.today = today();
+    if (const auto folder = arguments.value("--library")) around.library.folder = *folder;
+    if (const auto store = arguments.value("--store")) {
+        if (around.library.folder)
+            throw UsageError("two-libraries", "--store and --library were both given", "give one of them");
+        if (store->empty()) throw UsageError("no-file", "--store needs a file's name", "for example --store shed.db");
+        around.library.store = *store;
+    } else if (!around.library.folder) {
+        around.library.store = usual_store();
+    }
+    return around;
+}
+
+/// The command whose words the line begins with; the longest wins.
+const CommandSpec* find_command(const std::vector<std::string>& given, std::size_t& words) {
+    const CommandSpec* found = nullptr;
+    words = 0;
+    for (const CommandSpec& command : all_commands()) {
+        const auto blank = command.verb.find(' ');
+        const bool two = blank != std::string_view::npos;
+        if (given[0] != command.verb.substr(0, blank)) continue;
+        if (two && (given.size() < 2 || given[1] != command.verb.substr(blank + 1))) continue;
+        found = &command;
+        words = two ? 2 : 1;
+    }
+    return found;
+}
+
+[[noreturn]] void refuse_command(const std::vector<std::string>& given) {
+    std::vector<std::string> verbs;
+    std::string subcommands;
+    for (const CommandSpec& command : all_commands()) {
+        verbs.emplace_back(command.verb);
+        if (command.verb.starts_with(given[0] + " ")) subcommands += "\n    baitwright " + std::string(command.verb);
+    }
+    if (!subcommands.empty())
+        throw UsageError("incomplete-command", "'" + given[0] + "' needs a word more" + (given.size() > 1 ? ", and '" + given[1] + "' is none of them" : ""),
+                         "one of these:" + subcommands);
+    const std::string hint = did_you_mean(given[0], verbs);
+    throw UsageError("unknown-command", "'" + given[0] + "' is not a command", hint.empty() ? "see: baitwright --help" : hint);
+}
+
+}  // namespace
+
+const std::vector<Flag>& common_flags() {
+    static const std::vector<Flag> flags{
+        {"--json", "", "the answer as JSON, unrounded"},
+        {"--store", "FILE", "another store than the usual one"},
+        {"--library", "FOLDER", "read every TOML file below this folder in place of the store"},
+    };
+    return flags;
+}
+
+const std::vector<CommandSpec>& all_commands() {
+    static const std::vector<CommandSpec> commands{command_mix(),         command_ingredient_list(),
+                                                   command_ingredient_show(), command_recipe_list(),
+                                                   command_recipe_show(), command_recipe_check()};
+    return commands;
+}
+
+CommandResult run_program(const std::vector<std::string>& given) {
+    if (given.empty()) return {help_text(), exit_status(FaultClass::usage)};
+    if (asks_for_help(given[0])) return {help_text(), 0};
+    if (given[0] == "--version") return {std::string("baitwright ") + program_version + "\n", 0};
+    std::size_t words = 0;
+    const CommandSpec* command = find_command(given, words);
+    if (!command) refuse_command(given);
+    const std::vector<std::string> rest(given.begin() + static_cast<std::ptrdiff_t>(words), given.end());
+    if (std::any_of(rest.begin(), rest.end(), [](const std::string& word) { return word == "--help" || word == "-h"; }))
+        return {help_text(*command), 0};
+    const Arguments arguments = parse_arguments(*command, rest);
+    return command->run(arguments, surroundings(arguments));
+}
+
+std::string error_text(const Error& error, const std::vector<std::string>& given) {
+    const bool json = std::find(given.begin(), given.end(), "--json") != given.end();
+    return json ? json_text(json_of_faults(error.faults())) : fault_text(error.faults());
+}
+
+int exit_status(FaultClass fault_class) {
+    switch (fault_class) {
+        case FaultClass::answer_is_no: return 1;
+        case FaultClass::usage: return 64;
+        case FaultClass::bad_data: return 65;
+        case FaultClass::not_found: return 66;
+        case FaultClass::cannot_create: return 73;
+        case FaultClass::input_output: return 74;
+        case FaultClass::try_again: return 75;
+        case FaultClass::interrupted: return 130;
+    }
+    return 70;
+}
+
+}  // namespace baitwright

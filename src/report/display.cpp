@@ -1,0 +1,83 @@
+#include "report/display.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+double to_significant(double value, int digits) {
+    if (value == 0 || !std::isfinite(value)) return value;
+    const double scale = std::pow(10.0, digits - 1 - static_cast<int>(std::floor(std::log10(std::abs(value)))));
+    return std::round(value * scale) / scale;
+}
+
+std::string with_thousands(std::string digits) {
+    const auto point = digits.find('.');
+    auto place = static_cast<std::ptrdiff_t>(point == std::string::npos ? digits.size() : point) - 3;
+    const std::ptrdiff_t first = digits.front() == '-' ? 1 : 0;
+    for (; place > first; place -= 3) digits.insert(static_cast<std::size_t>(place), ",");
+    return digits;
+}
+
+}  // namespace
+
+std::string significant(double value, int digits) {
+    const double rounded = to_significant(value, digits);
+    const int magnitude = rounded == 0 ? 0 : static_cast<int>(std::floor(std::log10(std::abs(rounded))));
+    return with_thousands(fmt::format("{:.{}f}", rounded, std::max(0, digits - 1 - magnitude)));
+}
+
+std::string shown_mass(Mass mass) {
+    const double grams = mass.in(gram);
+    if (grams < 10) return fmt::format("{:.2g} g", grams);
+    return grams < 9999.5 ? fmt::format("{:.0f} g", grams) : significant(grams / 1000, 3) + " kg";
+}
+
+std::string shown_ounces(Mass mass) {
+    const double ounces = mass.in(ounce);
+    if (ounces < 15.95) return fmt::format("{:.1f} oz", ounces);
+    const auto whole = static_cast<long>(std::lround(ounces));
+    return whole % 16 ? fmt::format("{} lb {} oz", whole / 16, whole % 16) : fmt::format("{} lb", whole / 16);
+}
+
+std::string shown_water(Mass water) {
+    const double millilitres = water.in(gram);  // a gram of water is a millilitre within 0.2 %
+    return millilitres < 9999.5 ? fmt::format("{:.0f} ml", millilitres) : significant(millilitres / 1000, 3) + " l";
+}
+
+std::string shown_volume(Volume volume) {
+    const double litres = volume.in(litre);
+    if (litres >= 0.995) return significant(litres, 2) + " l";
+    return significant(litres * 1000, 2) + " ml";
+}
+
+std::string shown_pints(Volume volume) {
+    const double pints = volume.in(imperial_pint);
+    return pints < 0.095 ? fmt::format("{:.2f} pt", pints) : significant(pints, 2) + " pt";
+}
+
+std::string shown_time(Time time) {
+    const double minutes = time.in(minute);
+    if (minutes < 1) return "less than a minute";
+    const auto whole = static_cast<long>(minutes < 30 ? std::lround(minutes) : 5 * std::lround(minutes / 5));
+    if (whole < 60) return fmt::format("{} min", whole);
+    return whole % 60 ? fmt::format("{} h {} min", whole / 60, whole % 60) : fmt::format("{} h", whole / 60);
+}
+
+std::string shown_percent(Ratio share) {
+    const double percents = share.in(percent);
+    return percents < 9.95 ? fmt::format("{:.2g} %", percents) : fmt::format("{:.0f} %", percents);
+}
+
+std::string shown_temperature(Temperature temperature) { return fmt::format("{:.3g} degC", temperature.in_celsius()); }
+
+std::string shown_count(double count) { return significant(count, 2); }
+
+std::string shown_ratio(Ratio ratio) { return fmt::format("{:.2f}", double(ratio)); }
+
+}  // namespace baitwright

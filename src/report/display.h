@@ -1,0 +1,34 @@
+#pragma once
+
+#include <string>
+
+#include "quantities/quantity.h"
+#include "quantities/temperature.h"
+
+/// Amounts as a person reads them, with the digits that the knowledge behind them bears. The only rounding for display.
+namespace baitwright {
+
+/// "435 g"; from 10 kg up "12.4 kg".
+std::string shown_mass(Mass mass);
+/// "14.1 oz"; from a pound up "2 lb 3 oz".
+std::string shown_ounces(Mass mass);
+/// "625 ml"; from 10 l up "12.4 l".
+std::string shown_water(Mass water);
+/// An estimated volume, two digits: "640 ml", "2.6 l", "13 l".
+std::string shown_volume(Volume volume);
+/// "4.6 pt", two digits.
+std::string shown_pints(Volume volume);
+/// "25 min", to 5 min above half an hour; "2 h 10 min"; "less than a minute".
+std::string shown_time(Time time);
+/// "40 %", or "2.5 %" below 10.
+std::string shown_percent(Ratio share);
+/// "12 degC".
+std::string shown_temperature(Temperature temperature);
+/// A count of grains, two digits: "about 12,000".
+std::string shown_count(double count);
+/// A plain ratio: "0.55".
+std::string shown_ratio(Ratio ratio);
+/// The value to so many significant digits, without an exponent, thousands with a comma.
+std::string significant(double value, int digits);
+
+}  // namespace baitwright

@@ -1,0 +1,41 @@
+#include "report/fault_text.h"
+
+#include <fmt/format.h>
+
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+/// The part of the line before a column counted in characters, with its tabs kept, so that the caret lines up.
+std::string blanks_before(const std::string& line, int column) {
+    std::string before;
+    int characters = 0;
+    for (std::size_t i = 0; i < line.size() && characters + 1 < column; ++i) {
+        if ((static_cast<unsigned char>(line[i]) & 0xC0U) == 0x80U) continue;
+        before += line[i] == '\t' ? '\t' : ' ';
+        ++characters;
+    }
+    return before;
+}
+
+}  // namespace
+
+std::string fault_text(const std::vector<Fault>& faults) {
+    std::string text;
+    for (const Fault& fault : faults) {
+        if (!fault.file.empty()) text += fault.file + ":";
+        if (fault.line > 0) text += fmt::format("{}:", fault.line);
+        if (fault.line > 0 && fault.column > 0) text += fmt::format("{}:", fault.column);
+        text += (text.empty() || text.back() == '\n' ? "error: " : " error: ") + fault.message + "\n";
+        if (!fault.source_line.empty()) {
+            text += "    " + fault.source_line + "\n";
+            if (fault.column > 0) text += "    " + blanks_before(fault.source_line, fault.column) + "^\n";
+        }
+        if (!fault.hint.empty()) text += "  hint: " + fault.hint + "\n";
+    }
+    return text;
+}
+
+}  // namespace baitwright

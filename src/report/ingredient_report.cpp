@@ -1,0 +1,167 @@
+#include "report/ingredient_report.h"
+
+#include <fmt/format.h>
+
+#include "bait/caution.h"
+#include "bait/ingredient_facts.h"
+#include "bait/pricing.h"
+#include "quantities/quantity_text.h"
+#include "report/display.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+using Align = TextTable::Align;
+
+std::string spaced(std::string_view key) {
+    std::string text(key);
+    for (char& c : text)
+        if (c == '_') c = ' ';
+    return text;
+}
+
+std::string price_text(const Ingredient& ingredient) {
+    const Pack* pack = pricing_pack(ingredient);
+    if (!pack) return "";
+    const auto* volume = std::get_if<Volume>(&pack->size);
+    return money_text(*pack->price) + " for " + (volume ? shown_volume(*volume) : shown_mass(std::get<Mass>(pack->size)));
+}
+
+std::string density_cell(const Ingredient& i) {
+    const bool liquid = i.kind == IngredientKind::liquid;
+    return fmt::format("{:.0f} g/l", (liquid ? i.density.value : i.loose_density.value).in(gram_per_litre));
+}
+
+std::string marks_cell(const Ingredient& i) {
+    if (!takes_water(i.kind)) return "";
+    return shown_ratio(i.absorption.value) + " / " + shown_ratio(i.slump.value);
+}
+
+template <class D>
+Json property_json(const PropertyFacts<D>& facts, const Property<Quantity<D>>& property) {
+    return {{"value", property.value.in(facts.unit)},
+            {"unit", facts.symbol},
+            {"spread", double(property.spread)},
+            {"source", source_text(property.source)}};
+}
+
+template <class D>
+std::string value_cell(const PropertyFacts<D>& facts, const Property<Quantity<D>>& property) {
+    const std::string number = fmt::format("{:.4g}", property.value.in(facts.unit));
+    return facts.symbol.empty() ? number : number + " " + std::string(facts.symbol);
+}
+
+Json pack_json(const Pack& pack) {
+    Json json{{"size_g", nullptr}, {"size_ml", nullptr}, {"price_minor", json_minor(pack.price)},
+              {"currency", pack.price ? Json(pack.price->currency().code) : Json()},
+              {"on", pack.on.empty() ? Json() : Json(pack.on)},
+              {"shop", pack.shop.empty() ? Json() : Json(pack.shop)}};
+    if (const Mass* mass = std::get_if<Mass>(&pack.size)) json["size_g"] = mass->in(gram);
+    if (const Volume* volume = std::get_if<Volume>(&pack.size)) json["size_ml"] = volume->in(millilitre);
+    return json;
+}
+
+Json record_of(const Ingredient& i) {
+    Json record{{"name", i.name}, {"kind", name_of(i.kind)}};
+    visit_properties(i, [&](const auto& facts, const auto& property) {
+        if (need_of(i.kind, facts.key) == Need::absent) return;
+        record[std::string(facts.key)] = property.known() ? property_json(facts, property) : Json();
+    });
+    Json composition = Json::object();
+    visit_composition(i.composition, [&](std::string_view key, const Property<Ratio>& share) {
+        composition[std::string(key)] =
+            share.known() ? property_json(PropertyFacts<NoDimension>{key, "%", percent, 0, 100, false, 0}, share) : Json();
+    });
+    record["composition"] = std::move(composition);
+    record["colour"] = i.colour.empty() ? Json() : Json(i.colour);
+    record["solute"] = i.solute.empty() ? Json() : Json(i.solute);
+    record["label_dose"] = i.label_dose ? Json(dose_rate_text(*i.label_dose)) : Json();
+    const auto days = [](const std::optional<Time>& time) { return time ? Json(time->in(day)) : Json(); };
+    record["keeps"] = {{"dry_days", days(i.keeps.dry)}, {"cold_days", days(i.keeps.cold)}, {"frozen_days", days(i.keeps.frozen)}};
+    record["packs"] = Json::array();
+    for (const Pack& pack : i.packs) record["packs"].push_back(pack_json(pack));
+    record["cautions"] = i.cautions;
+    record["note"] = i.note.empty() ? Json() : Json(i.note);
+    return record;
+}
+
+std::string keeping_text(const Keeping& keeps) {
+    std::string text;
+    const auto add = [&text](const std::optional<Time>& time, const char* where) {
+        if (!time) return;
+        const double days = time->in(day);
+        const std::string span = days > 60 ? fmt::format("{:.0f} months", time->in(month)) : fmt::format("{:.0f} days", days);
+        text += (text.empty() ? "" : "; ") + span + " " + where;
+    };
+    add(keeps.dry, "dry");
+    add(keeps.cold, "damp in the cold");
+    add(keeps.frozen, "frozen");
+    return text;
+}
+
+std::string composition_text(const Composition& composition) {
+    std::string text, source;
+    visit_composition(composition, [&](std::string_view key, const Property<Ratio>& share) {
+        if (!share.known()) return;
+        text += (text.empty() ? "" : ", ") + std::string(key) + " " + shown_percent(share.value);
+        source = source_text(share.source);
+    });
+    return text.empty() ? text : text + " (" + source + ")";
+}
+
+}  // namespace
+
+std::string ingredient_list_text(const std::vector<Ingredient>& ingredients) {
+    TextTable table({Align::left, Align::left, Align::right, Align::right, Align::left, Align::right});
+    table.row({"ingredient", "kind", "loose", "holds / slumps", "colour", "price"});
+    for (const Ingredient& i : ingredients)
+        table.row({i.name, std::string(name_of(i.kind)), density_cell(i), marks_cell(i), i.colour, price_text(i)});
+    return table.text();
+}
+
+Json ingredient_list_json(const std::vector<Ingredient>& ingredients) {
+    Json json = json_record("ingredient list", {});
+    json["ingredients"] = Json::array();
+    for (const Ingredient& ingredient : ingredients) json["ingredients"].push_back(record_of(ingredient));
+    return json;
+}
+
+std::string ingredient_text(const Ingredient& i) {
+    std::string text = i.name + ", " + std::string(name_of(i.kind)) + (i.colour.empty() ? "" : ", " + i.colour) + "\n\n";
+    TextTable table({Align::left, Align::right, Align::right, Align::left});
+    table.row({"property", "value", "spread", "source"});
+    std::string sources;
+    visit_properties(i, [&](const auto& facts, const auto& property) {
+        if (!property.known()) return;
+        std::string source = source_text(property.source);
+        constexpr std::size_t room = 36;
+        if (text_width(source) > room) {
+            sources += paragraph("  " + spaced(facts.key) + ": ", source);
+            source = "published, see below";
+        }
+        table.row({spaced(facts.key), value_cell(facts, property), shown_percent(property.spread), source});
+    });
+    text += table.text() + "\n" + sources;
+    for (const Pack& pack : i.packs)
+        text += paragraph("Pack      ", fmt::format("{}{}{}{}",
+                                                    std::holds_alternative<Volume>(pack.size) ? shown_volume(std::get<Volume>(pack.size)) : shown_mass(std::get<Mass>(pack.size)),
+                                                    pack.price ? " at " + money_text(*pack.price) : ", no price known",
+                                                    pack.shop.empty() ? "" : " from " + pack.shop,
+                                                    pack.on.empty() ? "" : " on " + pack.on));
+    if (i.label_dose) text += paragraph("Label     ", "at most " + dose_rate_text(*i.label_dose));
+    if (const std::string keeps = keeping_text(i.keeps); !keeps.empty()) text += paragraph("Keeps     ", keeps);
+    if (const std::string made_of = composition_text(i.composition); !made_of.empty()) text += paragraph("Made of   ", made_of);
+    if (!i.note.empty()) text += paragraph("Note      ", i.note);
+    for (const std::string& caution : caution_sentences(i.cautions)) text += paragraph("Take care ", caution);
+    return text;
+}
+
+Json ingredient_json(const Ingredient& ingredient) {
+    Json json = json_record("ingredient show", {});
+    json.update(record_of(ingredient));
+    return json;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,118 @@
+#include "report/mix_json.h"
+
+#include "quantities/units.h"
+#include "report/mix_steps.h"
+
+namespace baitwright {
+
+namespace {
+
+Json parts_json(const MixAnswer& answer) {
+    Json parts = Json::array();
+    for (const PartAnswer& part : answer.parts)
+        parts.push_back({{"name", part.name},
+                         {"mass_g", part.mass.in(gram)},
+                         {"volume_ml", part.volume.in(millilitre)},
+                         {"share", double(part.share)},
+                         {"free_offerings", part.free_offerings},
+                         {"cost_minor", json_minor(part.cost)},
+                         {"prepare", part.prepare == Preparation::soaked ? Json("soaked") : Json()}});
+    return parts;
+}
+
+Json additives_json(const MixAnswer& answer) {
+    Json additives = Json::array();
+    for (const AdditiveAnswer& additive : answer.additives)
+        additives.push_back({{"name", additive.name},
+                             {"mass_g", additive.mass.in(gram)},
+                             {"volume_ml", additive.volume.in(millilitre)},
+                             {"wetting_g", additive.wetting.in(gram)},
+                             {"cost_minor", json_minor(additive.cost)}});
+    return additives;
+}
+
+Json kitchen_json(const MixAnswer& answer) {
+    Json parts = Json::array();
+    for (const PartAnswer& part : answer.parts)
+        parts.push_back({{"name", part.name}, {"mass_g", part.kitchen_mass.in(gram)}});
+    return {{"parts", std::move(parts)}, {"water_g", answer.kitchen_water.in(gram)}};
+}
+
+Json portions_json(const MixAnswer& answer) {
+    if (!answer.portions) return {};
+    const PortionsAnswer& portions = *answer.portions;
+    Json json{{"of", portions.called},
+              {"count", portions.count},
+              {"volume_ml", portions.each.in(millilitre)},
+              {"mass_g", portions.mass_each.in(gram)},
+              {"count_p05", nullptr},
+              {"count_p95", nullptr}};
+    if (answer.doubt) {
+        json["count_p05"] = double(answer.doubt->wet_volume.low / portions.each);
+        json["count_p95"] = double(answer.doubt->wet_volume.high / portions.each);
+    }
+    return json;
+}
+
+void add_doubt(const MixAnswer& answer, Json& json) {
+    const auto grams = [&](Mass MixDoubt::*member) {
+        return answer.doubt ? Json(((*answer.doubt).*member).in(gram)) : Json();
+    };
+    json["water_first_g"] = grams(&MixDoubt::first_pour);
+    json["water_p05_g"] = answer.doubt ? Json(answer.doubt->water.low.in(gram)) : Json();
+    json["water_p50_g"] = answer.doubt ? Json(answer.doubt->water.middle.in(gram)) : Json();
+    json["water_p95_g"] = answer.doubt ? Json(answer.doubt->water.high.in(gram)) : Json();
+}
+
+void add_after_doubt(const MixAnswer& answer, Json& json) {
+    json["wet_volume_p05_ml"] = answer.doubt ? Json(answer.doubt->wet_volume.low.in(millilitre)) : Json();
+    json["wet_volume_p50_ml"] = answer.doubt ? Json(answer.doubt->wet_volume.middle.in(millilitre)) : Json();
+    json["wet_volume_p95_ml"] = answer.doubt ? Json(answer.doubt->wet_volume.high.in(millilitre)) : Json();
+    const bool named = answer.doubt && !answer.doubt->measure_first.empty();
+    json["measure_first"] = named ? Json{{"name", answer.doubt->measure_first},
+                                         {"property", answer.doubt->measure_first_what},
+                                         {"share_of_variance", double(answer.doubt->measure_first_share)}}
+                                  : Json();
+}
+
+}  // namespace
+
+Json mix_json(const MixAnswer& answer) {
+    Json json = json_record("mix", answer.warnings);
+    json["recipe"] = answer.recipe;
+    json["feel"] = answer.feel;
+    json["state"] = name_of(answer.state);
+    json["wetness"] = double(answer.wetness);
+    json["water_temp_c"] = answer.water_temperature.in_celsius();
+    json["people"] = answer.people;
+    json["dry_mass_g"] = answer.dry_mass.in(gram);
+    json["dry_volume_ml"] = answer.dry_volume.in(millilitre);
+    json["water_to_add_g"] = answer.water_to_add.in(gram);
+    add_doubt(answer, json);
+    json["water_already_in_g"] = answer.water_already_in.in(gram);
+    json["dry_to_add_g"] = answer.dry_to_add.in(gram);
+    json["rest_minutes"] = answer.rest.in(minute);
+    json["wet_mass_g"] = answer.wet_mass.in(gram);
+    json["wet_volume_ml"] = answer.wet_volume.in(millilitre);
+    add_after_doubt(answer, json);
+    json["wet_density_g_ml"] = (answer.wet_mass / answer.wet_volume).in(gram_per_millilitre);
+    json["saturation"] = double(answer.saturation);
+    json["absorption_g_g"] = double(answer.marks.absorption);
+    json["slump_g_g"] = double(answer.marks.slump);
+    json["free_offerings"] = answer.free_offerings;
+    json["cost_minor"] = json_minor(answer.cost);
+    json["currency"] = Json();
+    for (const PartAnswer& part : answer.parts)
+        if (part.cost) json["currency"] = part.cost->currency().code;
+    json["parts"] = parts_json(answer);
+    json["additives"] = additives_json(answer);
+    json["kitchen"] = kitchen_json(answer);
+    json["portions"] = portions_json(answer);
+    json["tubs"] = {{"count", answer.tubs.count}, {"wet_mass_g", answer.tubs.wet_each.in(gram)}};
+    json["limited_by"] = answer.limited_by.empty() ? Json() : Json(answer.limited_by);
+    json["steps"] = mix_steps(answer);
+    json["cautions"] = answer.cautions;
+    return json;
+}
+
+}  // namespace baitwright

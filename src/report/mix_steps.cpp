@@ -1,0 +1,88 @@
+#include "report/mix_steps.h"
+
+#include <fmt/format.h>
+
+#include "bait/kitchen_rounding.h"
+#include "quantities/units.h"
+#include "report/display.h"
+
+namespace baitwright {
+
+namespace {
+
+std::string list_of(const std::vector<std::string>& items) {
+    std::string text;
+    for (std::size_t i = 0; i < items.size(); ++i)
+        text += (i == 0 ? "" : i + 1 == items.size() ? " and " : ", ") + items[i];
+    return text;
+}
+
+std::string soak_step(const MixAnswer& answer) {
+    std::vector<std::string> soaked;
+    for (const PartAnswer& part : answer.parts)
+        if (part.prepare == Preparation::soaked) soaked.push_back(shown_mass(part.kitchen_mass) + " of " + part.name);
+    return soaked.empty() ? "" : "First soak, drain and stand " + list_of(soaked) + "; stir them in at the very end.";
+}
+
+std::string additive_step(const MixAnswer& answer) {
+    std::vector<std::string> liquids, powders;
+    for (const AdditiveAnswer& additive : answer.additives) {
+        if (additive.liquid)
+            liquids.push_back(fmt::format("{:g} ml of {}", kitchen_additive(additive.volume).in(millilitre), additive.name));
+        else
+            powders.push_back(fmt::format("{:g} g of {}", kitchen_additive(additive.mass).in(gram), additive.name));
+    }
+    std::string text;
+    if (!powders.empty()) text += "Stir " + list_of(powders) + " into the dry mix. ";
+    if (!liquids.empty()) text += "Stir " + list_of(liquids) + " into the water.";
+    return text;
+}
+
+std::string shape_step(const MixAnswer& answer) {
+    if (answer.portions && answer.state == MixState::squeezed)
+        return fmt::format("Squeeze {} balls of {:.0f} mm, about {} each.", answer.portions->count,
+                           answer.portions->diameter.in(millimetre), shown_mass(kitchen_mass(answer.portions->mass_each)));
+    if (answer.portions)
+        return fmt::format("Fill {} level {}s of {}, about {} each; do not press.", answer.portions->count,
+                           answer.portions->called, shown_volume(answer.portions->each),
+                           shown_mass(kitchen_mass(answer.portions->mass_each)));
+    if (answer.state == MixState::squeezed) return "Squeeze it into balls as you need them.";
+    return {};
+}
+
+std::string creep_step(const MixAnswer& answer, Mass first) {
+    const Mass most = kitchen_water(answer.doubt->water.high);
+    const Mass step = kitchen_water(std::max(0.05 * answer.water_to_add, 5.0 * gram));
+    return fmt::format(
+        "Add the rest a little at a time, about {} and a minute between, until it feels right ({}). Most likely that is "
+        "{} in all, with the first pour; never go past {}.",
+        shown_water(step), answer.feel, shown_water(std::max(first, answer.kitchen_water)), shown_water(most));
+}
+
+}  // namespace
+
+std::vector<std::string> mix_steps(const MixAnswer& answer) {
+    std::vector<std::string> steps;
+    const auto add = [&steps](std::string step) {
+        if (!step.empty()) steps.push_back(std::move(step));
+    };
+    add(soak_step(answer));
+    if (answer.tubs.count > 1)
+        add(fmt::format("Work in {} tubs, each about {} dry with {} of water in all.", answer.tubs.count,
+                        shown_mass(kitchen_mass(answer.tubs.dry_each)), shown_water(kitchen_water(answer.tubs.water_each))));
+    add("Weigh the dry parts into a wide tub and stir them together dry.");
+    add(additive_step(answer));
+    if (answer.dry_to_add > Mass{}) {
+        add(fmt::format("Add no water. Stir in about {} more of the same dry mix.", shown_mass(kitchen_mass(answer.dry_to_add))));
+    } else if (answer.water_to_add > Mass{} && answer.doubt) {
+        const Mass first = kitchen_water(answer.doubt->first_pour);
+        add(fmt::format("Pour in {} of water, all the while stirring.", shown_water(first)));
+        add(fmt::format("Rest {} (water at {}), then rub it through a riddle.", shown_time(answer.rest),
+                        shown_temperature(answer.water_temperature)));
+        add(creep_step(answer, first));
+    }
+    add(shape_step(answer));
+    return steps;
+}
+
+}  // namespace baitwright

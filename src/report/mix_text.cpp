@@ -1,0 +1,112 @@
+#include "report/mix_text.h"
+
+#include <fmt/format.h>
+
+#include "bait/kitchen_rounding.h"
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/mix_steps.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+using Align = TextTable::Align;
+
+std::string cost_cell(const std::optional<Money>& cost) { return cost ? money_text(*cost) : "no price"; }
+
+std::string heading(const MixAnswer& answer) {
+    std::string text = answer.recipe + ", " + answer.feel + ": ";
+    if (answer.portions) {
+        const PortionsAnswer& portions = *answer.portions;
+        text += fmt::format("{} {}{} of {}", portions.count, portions.called, portions.count == 1 ? "" : "s",
+                            portions.diameter > Length{} ? fmt::format("{:.0f} mm", portions.diameter.in(millimetre))
+                                                         : shown_volume(portions.each));
+    } else {
+        text += shown_volume(answer.wet_volume) + " " + std::string(name_of(answer.state));
+    }
+    if (answer.people > 1) text += fmt::format(", for {} anglers", answer.people);
+    return text;
+}
+
+std::string parts_table(const MixAnswer& answer) {
+    TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right});
+    table.row({"weigh", "grams", "ounces", "loose", "share", "cost"});
+    Mass kitchen_dry;
+    for (const PartAnswer& part : answer.parts) {
+        table.row({part.name + (part.prepare == Preparation::soaked ? " (weighed dry, then soaked)" : ""),
+                   shown_mass(part.kitchen_mass), shown_ounces(part.mass), shown_pints(part.volume),
+                   shown_percent(part.share), cost_cell(part.cost)});
+        kitchen_dry += part.kitchen_mass;
+    }
+    for (const AdditiveAnswer& additive : answer.additives) {
+        const std::string amount = additive.liquid
+                                       ? fmt::format("{:g} ml", kitchen_additive(additive.volume).in(millilitre))
+                                       : fmt::format("{:g} g", kitchen_additive(additive.mass).in(gram));
+        table.row({additive.name + (additive.rate.empty() ? "" : ", " + additive.rate), amount,
+                   shown_ounces(additive.mass), "", "", cost_cell(additive.cost)});
+    }
+    table.rule();
+    table.row({"dry mix", shown_mass(kitchen_dry), shown_ounces(answer.dry_mass), shown_pints(answer.dry_volume), "",
+               answer.cost ? money_text(*answer.cost) : ""});
+    return table.text();
+}
+
+std::string water_lines(const MixAnswer& answer) {
+    if (answer.dry_to_add > Mass{})
+        return fmt::format("  water          none; it is too wet already\n");
+    std::string line = fmt::format("  water          {}   {}", shown_water(answer.kitchen_water),
+                                   shown_pints(answer.water_to_add / (1.0 * gram_per_millilitre)));
+    if (answer.doubt && answer.water_to_add > Mass{})
+        line += fmt::format("   estimate; 9 times in 10 from {} to {}", shown_water(kitchen_water(answer.doubt->water.low)),
+                            shown_water(kitchen_water(answer.doubt->water.high)));
+    line += "\n";
+    if (answer.water_already_in > Mass{})
+        line += fmt::format("  already in     {}\n", shown_water(kitchen_water(answer.water_already_in)));
+    return line;
+}
+
+std::string outcome(const MixAnswer& answer) {
+    std::string text = fmt::format("{} wet, about {} {} ({})", shown_mass(kitchen_mass(answer.wet_mass)),
+                                   shown_volume(answer.wet_volume), name_of(answer.state), shown_pints(answer.wet_volume));
+    if (answer.doubt)
+        text += fmt::format(", 9 times in 10 from {} to {}", shown_volume(answer.doubt->wet_volume.low),
+                            shown_volume(answer.doubt->wet_volume.high));
+    text += ".";
+    if (answer.free_offerings >= 1) text += " " + shown_count(answer.free_offerings) + " grains to be picked up, about.";
+    if (answer.cost && answer.people > 1)
+        text += fmt::format(" {} for each of {} anglers.",
+                            money_text(Money(round_half_even(static_cast<double>(answer.cost->minor()) / answer.people),
+                                             answer.cost->currency())),
+                            answer.people);
+    if (!answer.limited_by.empty()) text += " The " + answer.limited_by + " runs out first.";
+    return text;
+}
+
+std::string doubt_text(const MixAnswer& answer) {
+    const MixDoubt& doubt = *answer.doubt;
+    std::string text = fmt::format("It just holds at {} g of water per g of dry mix and slumps at {}.",
+                                   shown_ratio(answer.marks.absorption), shown_ratio(answer.marks.slump));
+    if (!doubt.measure_first.empty())
+        text += fmt::format(" To be surer, measure the {} of your {} first: it makes {} of the doubt "
+                            "(baitwright ingredient measure).",
+                            doubt.measure_first_what, doubt.measure_first, shown_percent(doubt.measure_first_share));
+    return text;
+}
+
+}  // namespace
+
+std::string mix_text(const MixAnswer& answer) {
+    std::string text = heading(answer) + "\n\n" + parts_table(answer) + water_lines(answer) + "\n";
+    text += paragraph("Makes     ", outcome(answer)) + "\nDo this\n";
+    int number = 0;
+    for (const std::string& step : mix_steps(answer)) text += paragraph(fmt::format("{:3}. ", ++number), step);
+    text += "\n";
+    if (answer.doubt && answer.marks.slump > 0) text += paragraph("How sure  ", doubt_text(answer));
+    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", warning.message + ".");
+    for (const std::string& caution : answer.cautions) text += paragraph("Take care ", caution);
+    return text;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,13 @@
+#pragma once
+
+#include <string>
+
+#include "answers/mix_answer.h"
+
+namespace baitwright {
+
+/// The answer as a person reads it at the bench: a table to weigh from, the water, what it comes to, what to do in
+/// order, how sure it is, cautions. At most 80 columns.
+std::string mix_text(const MixAnswer& answer);
+
+}  // namespace baitwright

@@ -1,0 +1,88 @@
+#include "report/recipe_report.h"
+
+#include <fmt/format.h>
+
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+using Align = TextTable::Align;
+
+struct AmountText {
+    std::string operator()(Mass mass) const { return shown_mass(mass); }
+    std::string operator()(Volume volume) const { return shown_volume(volume) + " (" + shown_pints(volume) + ")"; }
+    std::string operator()(WholePacks packs) const { return fmt::format("{:g} packs", packs.count); }
+    std::string operator()(Share share) const { return fmt::format("{:g} parts", share.parts); }
+};
+
+struct AmountJson {
+    Json operator()(Mass mass) const { return {{"mass_g", mass.in(gram)}}; }
+    Json operator()(Volume volume) const { return {{"volume_ml", volume.in(millilitre)}}; }
+    Json operator()(WholePacks packs) const { return {{"packs", packs.count}}; }
+    Json operator()(Share share) const { return {{"share", share.parts}}; }
+};
+
+Json text_or_null(const std::string& text) { return text.empty() ? Json() : Json(text); }
+
+Json record_of(const Recipe& recipe) {
+    Json record{{"name", recipe.name},
+                {"feel", recipe.feel.empty() ? "firm" : recipe.feel},
+                {"purpose", text_or_null(recipe.purpose)},
+                {"avoid", text_or_null(recipe.avoid)},
+                {"why", text_or_null(recipe.why)},
+                {"note", text_or_null(recipe.note)},
+                {"parts", Json::array()},
+                {"doses", Json::array()}};
+    for (const Part& part : recipe.parts) {
+        Json json{{"of", part.of}};
+        json.update(std::visit(AmountJson{}, part.amount));
+        json["prepare"] = part.prepare == Preparation::soaked ? Json("soaked") : Json();
+        record["parts"].push_back(std::move(json));
+    }
+    for (const Dose& dose : recipe.doses)
+        record["doses"].push_back({{"of", dose.of}, {"amount", dose_rate_text(dose.rate)}});
+    return record;
+}
+
+}  // namespace
+
+std::string recipe_list_text(const std::vector<Recipe>& recipes) {
+    std::string text;
+    for (const Recipe& recipe : recipes)
+        text += paragraph(fmt::format("  {:<20}  {:<8}  ", recipe.name, recipe.feel.empty() ? "firm" : recipe.feel),
+                          recipe.purpose);
+    return text;
+}
+
+Json recipe_list_json(const std::vector<Recipe>& recipes) {
+    Json json = json_record("recipe list", {});
+    json["recipes"] = Json::array();
+    for (const Recipe& recipe : recipes) json["recipes"].push_back(record_of(recipe));
+    return json;
+}
+
+std::string recipe_text(const Recipe& recipe) {
+    std::string text = recipe.name + ", " + (recipe.feel.empty() ? "firm" : recipe.feel) + "\n\n";
+    TextTable table({Align::left, Align::right, Align::left});
+    for (const Part& part : recipe.parts)
+        table.row({part.of, std::visit(AmountText{}, part.amount), part.prepare == Preparation::soaked ? "soaked" : ""});
+    for (const Dose& dose : recipe.doses) table.row({dose.of, dose_rate_text(dose.rate), ""});
+    text += table.text() + "\n";
+    if (!recipe.purpose.empty()) text += paragraph("For       ", recipe.purpose);
+    if (!recipe.avoid.empty()) text += paragraph("Not for   ", recipe.avoid);
+    if (!recipe.why.empty()) text += paragraph("Why       ", recipe.why);
+    if (!recipe.note.empty()) text += paragraph("Note      ", recipe.note);
+    return text;
+}
+
+Json recipe_json(const Recipe& recipe) {
+    Json json = json_record("recipe show", {});
+    json.update(record_of(recipe));
+    return json;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,108 @@
+#include "report/text_table.h"
+
+#include <utf8proc.h>
+
+#include <algorithm>
+
+namespace baitwright {
+
+namespace {
+
+constexpr std::string_view indent = "  ", between = "  ";
+
+std::vector<std::string> broken_at_blanks(std::string_view text, std::size_t width) {
+    std::vector<std::string> lines;
+    std::string line;
+    while (!text.empty()) {
+        const auto start = text.find_first_not_of(' ');
+        if (start == std::string_view::npos) break;
+        text.remove_prefix(start);
+        const std::string_view word = text.substr(0, text.find(' '));
+        if (!line.empty() && text_width(line) + 1 + text_width(word) > width) {
+            lines.push_back(std::move(line));
+            line.clear();
+        }
+        if (!line.empty()) line += ' ';
+        line += word;
+        text.remove_prefix(word.size());
+    }
+    lines.push_back(std::move(line));
+    return lines;
+}
+
+std::string padded(const std::string& cell, std::size_t width, TextTable::Align align) {
+    const std::string blanks(width - std::min(width, text_width(cell)), ' ');
+    return align == TextTable::Align::left ? cell + blanks : blanks + cell;
+}
+
+void trim_right(std::string& line) { line.erase(line.find_last_not_of(' ') + 1); }
+
+}  // namespace
+
+std::size_t text_width(std::string_view text) {
+    std::size_t width = 0;
+    const auto* bytes = reinterpret_cast<const utf8proc_uint8_t*>(text.data());
+    auto left = static_cast<utf8proc_ssize_t>(text.size());
+    while (left > 0) {
+        utf8proc_int32_t codepoint = 0;
+        const utf8proc_ssize_t taken = utf8proc_iterate(bytes, left, &codepoint);
+        if (taken <= 0) {
+            ++width;
+            ++bytes;
+            --left;
+            continue;
+        }
+        width += static_cast<std::size_t>(std::max(0, utf8proc_charwidth(codepoint)));
+        bytes += taken;
+        left -= taken;
+    }
+    return width;
+}
+
+void TextTable::row(std::vector<std::string> cells) {
+    cells.resize(columns_.size());
+    rows_.push_back(std::move(cells));
+}
+
+void TextTable::rule() { rows_.emplace_back(); }
+
+std::string TextTable::text() const {
+    std::vector<std::size_t> widths(columns_.size(), 0);
+    for (const auto& cells : rows_)
+        for (std::size_t i = 0; i < cells.size(); ++i) widths[i] = std::max(widths[i], text_width(cells[i]));
+    std::size_t others = indent.size();
+    for (std::size_t i = 1; i < widths.size(); ++i) others += widths[i] + between.size();
+    const std::size_t room = page_width > others + 12 ? page_width - others : 12;
+    widths[0] = std::min(widths[0], room);
+    std::string text;
+    for (const auto& cells : rows_) {
+        if (cells.empty()) {
+            text += std::string(indent) + std::string(others - indent.size() + widths[0], '-') + "\n";
+            continue;
+        }
+        const std::vector<std::string> names = broken_at_blanks(cells[0], widths[0]);
+        for (std::size_t n = 0; n < names.size(); ++n) {
+            std::string line = std::string(indent) + padded(names[n], widths[0], columns_[0]);
+            if (n + 1 == names.size())
+                for (std::size_t i = 1; i < cells.size(); ++i)
+                    line += std::string(between) + padded(cells[i], widths[i], columns_[i]);
+            trim_right(line);
+            text += line + "\n";
+        }
+    }
+    return text;
+}
+
+std::string paragraph(std::string_view first, std::string_view text) {
+    std::string result;
+    std::string lead(first);
+    for (const std::string& line : broken_at_blanks(text, page_width - text_width(first))) {
+        std::string whole = lead + line;
+        trim_right(whole);
+        result += whole + "\n";
+        lead.assign(text_width(first), ' ');
+    }
+    return result;
+}
+
+}  // namespace baitwright

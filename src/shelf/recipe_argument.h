@@ -1,0 +1,44 @@
+#pragma once
+
+#include <memory>
+#include <string>
+
+#include "bait/memory_shelf.h"
+#include "files/library_file.h"
+#include "quantities/fault.h"
+
+namespace baitwright {
+
+/// A recipe named on the command line: a name on the shelf, a path (with a `/` or ending in `.toml`), or `-` for
+/// standard input. From a file, what else the file holds (ingredients, other mixes, feels) lies on top of the shelf.
+struct NamedRecipe {
+    Recipe recipe;
+    std::unique_ptr<MemoryShelf> on_top;  ///< null for a recipe of the shelf itself
+    const Shelf* below = nullptr;
+    RecipeEntry entry;       ///< where things stand in the file
+    std::string file, text;  ///< empty for a recipe of the shelf itself
+
+    [[nodiscard]] const Shelf& shelf() const { return on_top ? *on_top : *below; }
+};
+
+/// Finds it. Throws NotFound (with "did you mean", or no such file) and InputError (all faults of the file; a file with
+/// no mix, or with several).
+NamedRecipe recipe_argument(const std::string& word, const Shelf& shelf);
+
+/// True where the word means a file.
+bool means_a_file(const std::string& word);
+
+/// Runs the work; an InputError out of it gets the places of the recipe's file before it goes on.
+template <class Work>
+auto with_places(const NamedRecipe& named, Work&& work) {
+    try {
+        return work();
+    } catch (const InputError& error) {
+        if (named.file.empty()) throw;
+        std::vector<Fault> faults = error.faults();
+        place_faults(faults, named.entry, named.text, named.file);
+        throw InputError(std::move(faults));
+    }
+}
+
+}  // namespace baitwright
