@@ -12,8 +12,8 @@
 
 namespace baitwright {
 
-/// The open file: its statements, each prepared once; its one way to write; and the seam at which SQLite's errors become
-/// ours. Opening an existing store costs one read of its header and of its version, for every command pays it.
+/// The open file: its statements, each prepared once; its one way to write; and the seam at which SQLite's errors
+/// become ours. Opening an existing store costs one read of its header and of its version, for every command pays it.
 class StoreConnection {
 public:
     StoreConnection(const std::filesystem::path& path, std::chrono::milliseconds patience);

@@ -7,8 +7,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr const char* select_recipe =
-    "SELECT id, name, feel, purpose, avoid, why, note FROM recipe WHERE folded = ?1";
+constexpr const char* select_recipe = "SELECT id, name, feel, purpose, avoid, why, note FROM recipe WHERE folded = ?1";
 constexpr const char* select_parts =
     "SELECT part_of, measure, amount, prepare FROM recipe_part WHERE recipe_id = ?1 ORDER BY position";
 constexpr const char* select_doses =

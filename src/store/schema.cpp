@@ -139,9 +139,13 @@ const std::vector<Migration>& migrations() {
     return all;
 }
 
-int newest_version() { return migrations().back().version; }
+int newest_version() {
+    return migrations().back().version;
+}
 
-int version_of(SQLite::Database& database) { return database.execAndGet("PRAGMA user_version").getInt(); }
+int version_of(SQLite::Database& database) {
+    return database.execAndGet("PRAGMA user_version").getInt();
+}
 
 void migrate(SQLite::Database& database, const std::vector<Migration>& steps) {
     migrate_after(database, steps, [] {});

@@ -37,19 +37,29 @@ std::optional<Recipe> Store::find_recipe(std::string_view name) const {
     return reading(*connection_, [&](StoreConnection& connection) { return read_recipe(connection, name); });
 }
 
-std::vector<Feel> Store::feels() const { return reading(*connection_, read_feels); }
+std::vector<Feel> Store::feels() const {
+    return reading(*connection_, read_feels);
+}
 
-std::vector<std::string> Store::ingredient_names() const { return reading(*connection_, read_ingredient_names); }
+std::vector<std::string> Store::ingredient_names() const {
+    return reading(*connection_, read_ingredient_names);
+}
 
-std::vector<std::string> Store::recipe_names() const { return reading(*connection_, read_recipe_names); }
+std::vector<std::string> Store::recipe_names() const {
+    return reading(*connection_, read_recipe_names);
+}
 
-std::string Store::shipped_digest() const { return reading(*connection_, read_shipped_digest); }
+std::string Store::shipped_digest() const {
+    return reading(*connection_, read_shipped_digest);
+}
 
 std::vector<RetiredEntry> Store::retired(std::string_view kind, std::string_view name) const {
     return reading(*connection_, [&](StoreConnection& connection) { return read_retired(connection, kind, name); });
 }
 
-void Store::change(const std::function<void()>& work) { connection_->change(work); }
+void Store::change(const std::function<void()>& work) {
+    connection_->change(work);
+}
 
 void Store::put(const Ingredient& ingredient, EntryOwner owner) {
     writing(*connection_, [&](StoreConnection& connection) { write_ingredient(connection, ingredient, owner); });

@@ -29,9 +29,9 @@ struct RetiredEntry {
 class Store : public Shelf {
 public:
     /// Opens the store, making it and its folders where it is not there yet. Brings an older schema up to date inside
-    /// one transaction, after a copy beside it (`NAME.before-vN`). Throws StorageError: cannot_create, input_output (not
-    /// a store, damaged, disk full), try_again (locked by another process for longer than `patience`), or bad_data where a
-    /// newer program made it. A file that is refused is left as it is.
+    /// one transaction, after a copy beside it (`NAME.before-vN`). Throws StorageError: cannot_create, input_output
+    /// (not a store, damaged, disk full), try_again (locked by another process for longer than `patience`), or bad_data
+    /// where a newer program made it. A file that is refused is left as it is.
     static Store open(const std::filesystem::path& path, std::chrono::milliseconds patience = std::chrono::seconds(5));
     ~Store() override;
     Store(Store&&) noexcept;

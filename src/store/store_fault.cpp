@@ -40,22 +40,23 @@ StorageError storage_error(const SQLite::Exception& error, const std::filesystem
         case SQLITE_CANTOPEN:
         case SQLITE_PERM:
         case SQLITE_AUTH:
-        case SQLITE_READONLY: return cannot_make_store(path, what);
+        case SQLITE_READONLY:
+            return cannot_make_store(path, what);
         case SQLITE_NOTADB:
             return {FaultClass::input_output, "not-a-store", shown(path) + " is not a store of this program",
                     "name another file, or move this one away"};
         case SQLITE_FULL:
-            return {FaultClass::input_output, "disk-full", "the disk is full; the store " + shown(path) + " is as it was",
-                    "make room, then try again"};
+            return {FaultClass::input_output, "disk-full",
+                    "the disk is full; the store " + shown(path) + " is as it was", "make room, then try again"};
         case SQLITE_IOERR:
             return {FaultClass::input_output, "store-unreadable",
                     "the store " + shown(path) + " could not be read or written: " + what,
                     "check the disk, then try again"};
         case SQLITE_CONSTRAINT:
             return {FaultClass::input_output, "store-refused",
-                    "the store " + shown(path) + " refuses the entry: " + what,
-                    "every number must be finite"};
-        default: return damaged_store(path, what);
+                    "the store " + shown(path) + " refuses the entry: " + what, "every number must be finite"};
+        default:
+            return damaged_store(path, what);
     }
 }
 

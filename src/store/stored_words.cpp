@@ -17,7 +17,9 @@ StoredAmount stored(const std::variant<Mass, Volume>& amount) {
     return {measure_words[amount.index()], std::visit(Number{}, amount)};
 }
 
-StoredAmount stored(const PartAmount& amount) { return {measure_words[amount.index()], std::visit(Number{}, amount)}; }
+StoredAmount stored(const PartAmount& amount) {
+    return {measure_words[amount.index()], std::visit(Number{}, amount)};
+}
 
 std::optional<std::variant<Mass, Volume>> mass_or_volume(std::string_view measure, double number) {
     if (measure == measure_words[0]) return Mass::from_si(number);

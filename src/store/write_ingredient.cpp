@@ -46,8 +46,7 @@ std::int64_t write_row(StoreConnection& connection, const Ingredient& i, EntryOw
 template <class Q>
 void write_property(StoreConnection& connection, std::int64_t id, std::string_view key, const Property<Q>& property) {
     if (!property.stated()) return;
-    Query(connection, insert_property, id, key, property.value.si(), property.spread.si(),
-          source_text(property.source))
+    Query(connection, insert_property, id, key, property.value.si(), property.spread.si(), source_text(property.source))
         .run();
 }
 

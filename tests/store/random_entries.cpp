@@ -1,0 +1,119 @@
+#include "store/random_entries.h"
+
+#include <array>
+#include <cmath>
+#include <cstring>
+
+#include "bait/ingredient_facts.h"
+
+namespace baitwright {
+
+namespace {
+
+int below(int end) {
+    return *rc::gen::inRange(0, end);
+}
+bool any_coin() {
+    return below(2) == 1;
+}
+
+std::variant<Mass, Volume> any_mass_or_volume() {
+    if (any_coin()) return Mass::from_si(any_number());
+    return Volume::from_si(any_number());
+}
+
+DoseRate any_rate() {
+    return {static_cast<DoseBasis>(below(5)), any_mass_or_volume()};
+}
+
+PartAmount any_amount() {
+    switch (below(4)) {
+        case 0:
+            return Mass::from_si(any_number());
+        case 1:
+            return Volume::from_si(any_number());
+        case 2:
+            return WholePacks{any_number()};
+        default:
+            return Share{any_number()};
+    }
+}
+
+// The blanks before a source's detail are not part of it.
+Source any_source() {
+    std::string detail = any_text();
+    detail.erase(0, detail.find_first_not_of(" \t"));
+    return {static_cast<Origin>(below(6)), detail};
+}
+
+template <class Q>
+Property<Q> any_property() {
+    const Source source = any_source();
+    if (source.origin == Origin::absent) return {};
+    return {Q::from_si(any_number()), any_number(), source};
+}
+
+std::optional<Time> any_time() {
+    return any_coin() ? std::optional(Time::from_si(any_number())) : std::nullopt;
+}
+
+Pack any_pack() {
+    constexpr std::array<std::string_view, 4> codes{"GBP", "EUR", "JPY", "KWD"};
+    Pack pack{any_mass_or_volume(), std::nullopt, any_text(), any_text()};
+    const Currency& currency = currency_named(codes.at(static_cast<std::size_t>(below(4))));
+    if (any_coin()) pack.price = Money(*rc::gen::arbitrary<std::int64_t>(), currency);
+    return pack;
+}
+
+}  // namespace
+
+Ingredient ingredient_named(const std::string& name) {
+    Ingredient ingredient;
+    ingredient.name = name;
+    return ingredient;
+}
+
+Recipe recipe_named(const std::string& name) {
+    return {name, {}, {}, {}, {}, {}, {}, {}};
+}
+
+double any_number() {
+    const auto bits = *rc::gen::suchThat(rc::gen::arbitrary<std::uint64_t>(), [](std::uint64_t candidate) {
+        double number = 0;
+        std::memcpy(&number, &candidate, sizeof number);
+        return std::isfinite(number);
+    });
+    double number = 0;
+    std::memcpy(&number, &bits, sizeof number);
+    if (any_coin()) return std::round(static_cast<double>(below(100000))) / 100;
+    return number;
+}
+
+std::string any_text() {
+    return *rc::gen::string<std::string>();
+}
+
+Ingredient any_ingredient(const std::string& name) {
+    Ingredient i = ingredient_named(name);
+    i.kind = static_cast<IngredientKind>(below(8));
+    visit_properties(i, [](const auto&, auto& member) { member = any_property<decltype(member.value)>(); });
+    visit_composition(i.composition, [](std::string_view, auto& member) { member = any_property<Ratio>(); });
+    i.colour = any_text();
+    i.solute = any_text();
+    if (any_coin()) i.label_dose = any_rate();
+    for (int left = below(4); left > 0; --left) i.packs.push_back(any_pack());
+    i.keeps = {any_time(), any_time(), any_time()};
+    for (int left = below(4); left > 0; --left) i.cautions.push_back(any_text());
+    i.note = any_text();
+    return i;
+}
+
+Recipe any_recipe(const std::string& name) {
+    Recipe r{name, any_text(), any_text(), any_text(), any_text(), any_text(), {}, {}};
+    for (int left = below(6); left > 0; --left)
+        r.parts.push_back({any_text(), any_amount(), static_cast<Preparation>(below(2))});
+    for (int left = below(4); left > 0; --left) r.doses.push_back({any_text(), any_rate()});
+    return r;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,157 @@
+#include "store/schema.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
+#include <rapidcheck.h>
+
+#include <catch2/catch.hpp>
+#include <set>
+
+#include "store/random_entries.h"
+#include "store/store.h"
+#include "store/temporary_folder.h"
+
+using namespace baitwright;
+
+namespace {
+
+std::vector<std::string> column(SQLite::Database& database, const std::string& sql) {
+    std::vector<std::string> values;
+    SQLite::Statement rows(database, sql);
+    while (rows.executeStep()) values.push_back(rows.getColumn(0).getString());
+    return values;
+}
+
+// The tables as SQL, and the numbers in the file's header.
+std::string dump(const std::filesystem::path& path) {
+    SQLite::Database database(path.string(), SQLite::OPEN_READWRITE);
+    std::string text;
+    for (const char* pragma : {"application_id", "user_version"})
+        text +=
+            "PRAGMA " + std::string(pragma) + " = " + column(database, "PRAGMA " + std::string(pragma)).front() + ";\n";
+    for (const std::string& sql :
+         column(database, "SELECT sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY rowid"))
+        text += sql + ";\n";
+    return text;
+}
+
+std::string dump_kept(int version) {
+    return bytes_of(std::string(BAITWRIGHT_SOURCE_DIR "/tests/store/schema_v") + std::to_string(version) + ".sql");
+}
+
+void make_from(const std::string& sql, const std::filesystem::path& path) {
+    SQLite::Database database(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    database.exec(sql);
+}
+
+void fill(const std::filesystem::path& path) {
+    Store store = Store::open(path);
+    rc::check("fill", [&] {
+        store.change([&] {
+            store.put(any_ingredient(any_text()), EntryOwner::shipped);
+            store.put(any_recipe(any_text()), EntryOwner::person);
+        });
+    });
+}
+
+}  // namespace
+
+TEST_CASE("a new store has just the tables of the dump that is kept of its version") {
+    const TemporaryFolder folder;
+    Store::open(folder / "library.db");
+    CHECK(dump(folder / "library.db") == dump_kept(newest_version()));
+}
+
+TEST_CASE("a store of every old version opens, with its tables as new") {
+    for (int version = 1; version <= newest_version(); ++version) {
+        const TemporaryFolder folder;
+        make_from(dump_kept(version), folder / "library.db");
+        Store store = Store::open(folder / "library.db");
+        store.change([&] { store.put(ingredient_named("coarse meal"), EntryOwner::person); });
+        CHECK(store.find_ingredient("coarse meal"));
+        CHECK(dump(folder / "library.db") == dump_kept(newest_version()));
+    }
+}
+
+TEST_CASE("every table is strict") {
+    const TemporaryFolder folder;
+    Store::open(folder / "library.db");
+    SQLite::Database database((folder / "library.db").string());
+    CHECK(column(database,
+                 "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
+                 " AND name NOT LIKE 'sqlite_%' AND NOT strict")
+              .empty());
+    CHECK(database.execAndGet("SELECT count(*) FROM pragma_table_list WHERE strict").getInt() == 10);
+}
+
+TEST_CASE("a full store passes SQLite's own checks, in write-ahead mode") {
+    const TemporaryFolder folder;
+    fill(folder / "library.db");
+    SQLite::Database database((folder / "library.db").string());
+    CHECK(column(database, "PRAGMA integrity_check") == std::vector<std::string>{"ok"});
+    CHECK(column(database, "PRAGMA foreign_key_check").empty());
+    CHECK(column(database, "PRAGMA journal_mode") == std::vector<std::string>{"wal"});
+}
+
+TEST_CASE("rows without an ingredient or a recipe cannot be: they go with it") {
+    const TemporaryFolder folder;
+    fill(folder / "library.db");
+    SQLite::Database database((folder / "library.db").string(), SQLite::OPEN_READWRITE);
+    database.exec("PRAGMA foreign_keys = ON; DELETE FROM ingredient; DELETE FROM recipe");
+    for (const char* table : {"ingredient_property", "pack", "caution", "recipe_part", "recipe_dose"})
+        CHECK(database.execAndGet("SELECT count(*) FROM " + std::string(table)).getInt() == 0);
+}
+
+TEST_CASE("counting the rows of ingredient counts the ingredients") {
+    const TemporaryFolder folder;
+    fill(folder / "library.db");
+    const std::size_t names = Store::open(folder / "library.db").ingredient_names().size();
+    SQLite::Database database((folder / "library.db").string());
+    CHECK(static_cast<std::size_t>(database.execAndGet("select count(*) from ingredient").getInt()) == names);
+    CHECK(names > 10);
+}
+
+TEST_CASE("reading never sorts: the keys give the order") {
+    const TemporaryFolder folder;
+    Store::open(folder / "library.db");
+    SQLite::Database database((folder / "library.db").string());
+    for (const char* sql : {"SELECT name FROM ingredient ORDER BY folded",
+                            "SELECT word FROM caution WHERE ingredient_id = 1 ORDER BY position",
+                            "SELECT part_of FROM recipe_part WHERE recipe_id = 1 ORDER BY position",
+                            "SELECT name FROM feel ORDER BY below, folded",
+                            "SELECT text FROM retired WHERE kind = 'mix' AND folded = 'a' ORDER BY id"}) {
+        SQLite::Statement plan(database, "EXPLAIN QUERY PLAN " + std::string(sql));
+        while (plan.executeStep()) CHECK(plan.getColumn(3).getString().find("TEMP B-TREE") == std::string::npos);
+    }
+}
+
+TEST_CASE("an upgrade copies the store beside it and keeps what is in it") {
+    const TemporaryFolder folder;
+    const std::filesystem::path path = folder / "library.db";
+    fill(path);
+    const std::vector<std::string> names = Store::open(path).ingredient_names();
+    const std::string before = dump(path);
+    std::vector<Migration> steps = migrations();
+    steps.push_back({newest_version() + 1, "CREATE TABLE shed (id INTEGER PRIMARY KEY) STRICT"});
+    {
+        SQLite::Database database(path.string(), SQLite::OPEN_READWRITE);
+        upgrade(database, path, steps);
+        CHECK(version_of(database) == steps.back().version);
+    }
+    const std::filesystem::path copy = path.string() + ".before-v" + std::to_string(steps.back().version);
+    CHECK(dump(copy) == before);
+    CHECK(Store::open(copy).ingredient_names() == names);
+    CHECK(dump(path).find("CREATE TABLE shed") != std::string::npos);
+}
+
+TEST_CASE("an upgrade that fails halfway leaves the store as it was") {
+    const TemporaryFolder folder;
+    const std::filesystem::path path = folder / "library.db";
+    fill(path);
+    const std::string before = dump(path);
+    std::vector<Migration> steps = migrations();
+    steps.push_back({newest_version() + 1, "CREATE TABLE shed (id INTEGER PRIMARY KEY) STRICT; no such statement"});
+    SQLite::Database database(path.string(), SQLite::OPEN_READWRITE);
+    CHECK_THROWS_AS(upgrade(database, path, steps), SQLite::Exception);
+    CHECK(dump(path) == before);
+}
