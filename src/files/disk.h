@@ -7,8 +7,8 @@
 
 namespace baitwright {
 
-/// The whole of a file; "-" is standard input. Throws NotFound "no-such-file", StorageError "unreadable-file" (a folder,
-/// no permission, over 16 MiB), InputError "not-utf-8".
+/// The whole of a file; "-" is standard input. Throws NotFound "no-such-file", StorageError "unreadable-file" (a
+/// folder, no permission, over 16 MiB), InputError "not-utf-8".
 std::string read_text_file(const std::filesystem::path& path);
 
 /// Writes all or nothing: to a new file beside it, flushed, then renamed over. Throws StorageError of class

@@ -1,0 +1,102 @@
+#include "files/csv.h"
+
+#include "files/utf8.h"
+#include "quantities/fault.h"
+
+namespace baitwright {
+
+namespace {
+
+[[noreturn]] void refuse(std::string_view text, std::size_t byte, std::string code, std::string message,
+                         std::string hint) {
+    const Position place = place_of_byte(text, byte);
+    throw InputError(Fault{std::move(code), std::move(message), std::move(hint), {}, place.line, place.column, {}});
+}
+
+/// Walks over the text cell by cell.
+class CsvReader {
+public:
+    explicit CsvReader(std::string_view text) : text_(text), at_(text.size() - without_byte_order_mark(text).size()) {}
+
+    [[nodiscard]] bool at_end() const { return at_ == text_.size(); }
+
+    CsvRow take_row() {
+        CsvRow row{line_, {take_cell()}};
+        while (take(",")) row.cells.push_back(take_cell());
+        if (take("\r\n") || take("\n")) ++line_;
+        return row;
+    }
+
+private:
+    [[nodiscard]] bool at_cell_end() const {
+        const std::string_view rest = text_.substr(at_);
+        return rest.empty() || rest[0] == ',' || rest[0] == '\n' || rest.substr(0, 2) == "\r\n";
+    }
+
+    bool take(std::string_view word) {
+        if (text_.substr(at_, word.size()) != word) return false;
+        at_ += word.size();
+        return true;
+    }
+
+    std::string take_cell() { return take("\"") ? take_quoted(at_ - 1) : take_plain(); }
+
+    std::string take_plain() {
+        const std::size_t start = at_;
+        for (; !at_cell_end(); ++at_)
+            if (text_[at_] == '"')
+                refuse(text_, at_, "stray-quote", "a quote stands inside a cell that does not begin with one",
+                       "put the whole cell in quotes and double the quotes inside");
+        return std::string(text_.substr(start, at_ - start));
+    }
+
+    std::string take_quoted(std::size_t start) {
+        std::string cell;
+        for (;;) {
+            if (at_end())
+                refuse(text_, start, "unclosed-quote", "this cell begins with a quote that is never closed",
+                       "close it, and double the quotes inside");
+            if (take("\"\""))
+                cell += '"';
+            else if (take("\""))
+                break;
+            else {
+                if (text_[at_] == '\n') ++line_;
+                cell += text_[at_++];
+            }
+        }
+        if (!at_cell_end())
+            refuse(text_, at_, "stray-quote", "text follows the closing quote of a cell",
+                   "double the quotes that belong to the text");
+        return cell;
+    }
+
+    std::string_view text_;
+    std::size_t at_;
+    int line_ = 1;
+};
+
+}  // namespace
+
+std::vector<CsvRow> read_csv(std::string_view text) {
+    std::vector<CsvRow> rows;
+    for (CsvReader reader(text); !reader.at_end();) rows.push_back(reader.take_row());
+    return rows;
+}
+
+std::string csv_row(const std::vector<std::string>& cells) {
+    std::string row;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        if (i > 0) row += ',';
+        if (cells[i].find_first_of(",\"\r\n") == std::string::npos) {
+            row += cells[i];
+            continue;
+        }
+        row += '"';
+        for (const char c : cells[i]) row += c == '"' ? std::string("\"\"") : std::string(1, c);
+        row += '"';
+    }
+    return row + '\n';
+}
+
+}  // namespace baitwright

@@ -1,0 +1,145 @@
+#include "files/library_file.h"
+
+#include <algorithm>
+#include <array>
+
+#include "files/feel_reader.h"
+#include "files/file_faults.h"
+#include "files/ingredient_reader.h"
+#include "files/recipe_reader.h"
+#include "files/toml_syntax.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr std::string_view what_a_file_holds =
+    "a file holds one ingredient (it has a kind) or one mix (it has a [[part]]), or blocks headed [[ingredient]], "
+    "[[mix]] or [[feel]]";
+
+/// What stands at the top of a file, above or without any blocks.
+enum class Top { nothing, ingredient, mix, both };
+
+bool is_mix_key(std::string_view key) {
+    constexpr std::array<std::string_view, 5> keys{"part", "dose", "purpose", "avoid", "why"};
+    return std::find(keys.begin(), keys.end(), key) != keys.end();
+}
+
+/// Told by what only an ingredient or only a mix has; a kind or a part weighs more than the rest.
+Top top_of(const toml::table& root) {
+    if (root.contains("kind") && root.contains("part")) return Top::both;
+    if (root.contains("kind")) return Top::ingredient;
+    if (root.contains("part")) return Top::mix;
+    bool ingredient = false, mix = false;
+    for (auto&& [key, value] : root) {
+        ingredient = ingredient || is_ingredient_key(key.str());
+        mix = mix || is_mix_key(key.str()) || (key.str() == "feel" && value.is_string());
+    }
+    if (ingredient) return Top::ingredient;
+    return mix ? Top::mix : Top::nothing;
+}
+
+/// Reads one file's blocks, then what stands at its top.
+class LibraryReader {
+public:
+    LibraryReader(const toml::table& root, LibraryFile& file, FileFaults& faults)
+        : root_(root, {1, 1}, "this file", faults), file_(file) {}
+
+    void read() {
+        const Top top = top_of(root_.table());
+        const bool feel_of_mix = top == Top::mix && names_a_feel(root_);
+        read_blocks("ingredient", "an ingredient", file_.ingredients,
+                    [&](TableReader& table) { return read_ingredient(table, ingredient_names_); });
+        read_blocks("mix", "a mix", file_.recipes,
+                    [&](TableReader& table) { return read_recipe(table, recipe_names_); });
+        if (!feel_of_mix)
+            read_blocks("feel", "a feel", file_.feels, [&](TableReader& table) { return feels_.read(table); });
+        read_top(top);
+    }
+
+private:
+    template <class Entry, class Read>
+    void read_blocks(std::string_view key, std::string_view what, std::vector<Entry>& entries, Read read) {
+        root_.each_block(key, what, [&](TableReader& table) {
+            found_blocks_ = true;
+            if (auto entry = read(table)) entries.push_back(std::move(*entry));
+        });
+        // A block in single brackets has a fault.
+        if (root_.has(key) && root_.table().get(key)->is_table()) entries.clear();
+    }
+
+    void read_top(Top top) {
+        switch (top) {
+            case Top::ingredient:
+                return read_top_ingredient();
+            case Top::mix:
+                return read_top_mix();
+            case Top::both:
+                return root_.faults().add(root_.place_of_key("part"), "two-entries",
+                                          "the top of the file has both a kind, as an ingredient, and a part, as a mix",
+                                          "head them [[ingredient]] and [[mix]]");
+            case Top::nothing:
+                return read_no_top();
+        }
+    }
+
+    void read_top_ingredient() {
+        root_.call("an ingredient");
+        if (auto ingredient = read_ingredient(root_, ingredient_names_))
+            file_.ingredients.insert(file_.ingredients.begin(), std::move(*ingredient));
+    }
+
+    void read_top_mix() {
+        root_.call("a mix");
+        if (auto entry = read_recipe(root_, recipe_names_))
+            file_.recipes.insert(file_.recipes.begin(), std::move(*entry));
+    }
+
+    void read_no_top() {
+        if (found_blocks_ || root_.faults().count() > 0) return root_.refuse_unknown_keys();
+        Position first{1, 1};
+        if (!root_.table().empty()) first = first_key();
+        root_.faults().add(first, "nothing-here", "there is no ingredient, mix or feel in this file",
+                           std::string(what_a_file_holds));
+    }
+
+    [[nodiscard]] Position first_key() const {
+        Position first = root_.place_of_key(root_.table().begin()->first.str());
+        for (auto&& [key, value] : root_.table()) {
+            const Position place = root_.place_of_key(key.str());
+            if (std::pair(place.line, place.column) < std::pair(first.line, first.column)) first = place;
+        }
+        return first;
+    }
+
+    TableReader root_;
+    LibraryFile& file_;
+    EntryNames ingredient_names_, recipe_names_;
+    FeelReader feels_;
+    bool found_blocks_ = false;
+};
+
+}  // namespace
+
+LibraryFile read_library_file(std::string_view text, std::string file_name) {
+    LibraryFile file;
+    file.name = std::move(file_name);
+    FileFaults faults(text, file.name);
+    if (const auto root = parse_toml(text, faults)) LibraryReader(*root, file, faults).read();
+    file.faults = faults.in_file_order();
+    return file;
+}
+
+void place_faults(std::vector<Fault>& faults, const RecipeEntry& entry, std::string_view text,
+                  std::string_view file_name) {
+    for (Fault& fault : faults) {
+        fault.file = file_name;
+        const auto place = entry.places.find(fault.subject);
+        if (place == entry.places.end()) continue;
+        fault.line = place->second.line;
+        fault.column = place->second.column;
+        fault.source_line = LineWalker(text).line(fault.line);
+    }
+}
+
+}  // namespace baitwright

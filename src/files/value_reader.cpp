@@ -1,0 +1,59 @@
+#include "files/value_reader.h"
+
+#include "quantities/quoted.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+bool suggests(const Fault& fault) {
+    return fault.hint.substr(0, 3) == "did";
+}
+
+/// Read as a mass and as a volume, it fits neither: one fault that offers the units of both.
+[[noreturn]] void refuse_both(std::string_view text, const Fault& as_mass, const Fault& as_volume) {
+    const bool wrong = as_mass.code == "wrong-dimension";
+    std::string hint = as_mass.hint;
+    if (suggests(as_volume) && !suggests(as_mass))
+        hint = as_volume.hint;
+    else if (!suggests(as_mass) && as_volume.hint != as_mass.hint)
+        hint += "; " + as_volume.hint;
+    throw InputError(as_mass.code, wrong ? quoted(text) + " is neither a mass nor a volume" : as_mass.message, hint);
+}
+
+template <class Q>
+void check_up_to(const toml::node& node, std::string_view key, Q amount, Q most, std::string_view most_text,
+                 FileFaults& faults) {
+    // A hair above, so that the limit itself passes whatever its unit rounds to.
+    if (amount.si() > 0 && amount.si() <= most.si() * (1 + 1e-9)) return;
+    faults.add(place_of(node), "out-of-range",
+               quoted(key) + " must be above 0 and at most " + std::string(most_text) + ", not " +
+                   (node.is_string() ? baitwright::quoted(node.as_string()->get()) : shown(node)));
+}
+
+}  // namespace
+
+std::variant<Mass, Volume> parse_mass_or_volume(std::string_view text) {
+    try {
+        return parse<Mass>(text);
+    } catch (const InputError& as_mass) {
+        try {
+            return parse<Volume>(text);
+        } catch (const InputError& as_volume) {
+            refuse_both(text, as_mass.faults().front(), as_volume.faults().front());
+        }
+    }
+}
+
+void check_amount(const toml::node& node, std::string_view key, Mass amount, FileFaults& faults) {
+    check_up_to(node, key, amount, 1e4 * kilogram, "10000 kg", faults);
+}
+void check_amount(const toml::node& node, std::string_view key, Volume amount, FileFaults& faults) {
+    check_up_to(node, key, amount, 1e4 * litre, "10000 l", faults);
+}
+void check_amount(const toml::node& node, std::string_view key, Time amount, FileFaults& faults) {
+    check_up_to(node, key, amount, 100.0 * year, "100 years", faults);
+}
+
+}  // namespace baitwright
