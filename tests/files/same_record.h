@@ -1,0 +1,99 @@
+#pragma once
+
+#include <cmath>
+#include <string>
+
+#include "bait/ingredient_facts.h"
+#include "bait/recipe.h"
+
+/// Compares records field by field; numbers may differ by what text can hold of them (1e-12 relative).
+namespace baitwright {
+
+inline bool near_to(double a, double b) {
+    return std::abs(a - b) <= 1e-12 * std::abs(a);
+}
+
+template <class Q>
+bool same(const Property<Q>& a, const Property<Q>& b) {
+    if (!a.stated() || !b.stated()) return a.stated() == b.stated();
+    return near_to(a.value.si(), b.value.si()) && near_to(a.spread, b.spread) &&
+           source_text(a.source) == source_text(b.source);
+}
+
+inline bool same(const std::variant<Mass, Volume>& a, const std::variant<Mass, Volume>& b) {
+    const auto si = [](const auto& amount) { return std::visit([](auto q) { return q.si(); }, amount); };
+    return a.index() == b.index() && near_to(si(a), si(b));
+}
+
+inline bool same(const DoseRate& a, const DoseRate& b) {
+    return a.basis == b.basis && same(a.each, b.each);
+}
+
+inline bool same(const std::optional<Time>& a, const std::optional<Time>& b) {
+    return a.has_value() == b.has_value() && (!a || near_to(a->si(), b->si()));
+}
+
+inline bool same(const Pack& a, const Pack& b) {
+    return same(a.size, b.size) && a.price == b.price && a.on == b.on && a.shop == b.shop;
+}
+
+inline bool same(const PartAmount& a, const PartAmount& b) {
+    struct Number {
+        double operator()(Mass mass) const { return mass.si(); }
+        double operator()(Volume volume) const { return volume.si(); }
+        double operator()(WholePacks packs) const { return packs.count; }
+        double operator()(Share share) const { return share.parts; }
+    };
+    return a.index() == b.index() && near_to(std::visit(Number{}, a), std::visit(Number{}, b));
+}
+
+/// The key of the first field in which they differ; empty where they are the same.
+inline std::string first_difference(const Ingredient& a, const Ingredient& b) {
+    std::string different;
+    const auto compare = [&](bool equal, std::string_view key) {
+        if (!equal && different.empty()) different = key;
+    };
+    const auto key_values = [](const Ingredient& ingredient, auto&& take) { visit_properties(ingredient, take); };
+    key_values(a, [&](const auto& facts, const auto& property) {
+        key_values(b, [&](const auto& other_facts, const auto& other) {
+            if constexpr (std::is_same_v<decltype(property), decltype(other)>)
+                if (facts.key == other_facts.key) compare(same(property, other), facts.key);
+        });
+    });
+    visit_composition(a.composition, [&](std::string_view key, const auto& share) {
+        visit_composition(b.composition, [&](std::string_view other_key, const auto& other) {
+            if (key == other_key) compare(same(share, other), key);
+        });
+    });
+    compare(a.name == b.name, "name");
+    compare(a.kind == b.kind, "kind");
+    compare(a.colour == b.colour, "colour");
+    compare(a.solute == b.solute, "solute");
+    compare(a.label_dose.has_value() == b.label_dose.has_value(), "label_dose");
+    if (a.label_dose && b.label_dose) compare(same(*a.label_dose, *b.label_dose), "label_dose");
+    compare(a.packs.size() == b.packs.size(), "pack");
+    for (std::size_t i = 0; i < a.packs.size() && i < b.packs.size(); ++i)
+        compare(same(a.packs[i], b.packs[i]), "pack");
+    compare(same(a.keeps.dry, b.keeps.dry) && same(a.keeps.cold, b.keeps.cold) && same(a.keeps.frozen, b.keeps.frozen),
+            "keeps");
+    compare(a.cautions == b.cautions, "cautions");
+    compare(a.note == b.note, "note");
+    return different;
+}
+
+inline std::string first_difference(const Recipe& a, const Recipe& b) {
+    if (a.name != b.name) return "name";
+    if (a.feel != b.feel) return "feel";
+    if (a.purpose != b.purpose || a.avoid != b.avoid || a.why != b.why || a.note != b.note) return "prose";
+    if (a.parts.size() != b.parts.size()) return "part";
+    for (std::size_t i = 0; i < a.parts.size(); ++i) {
+        const Part &mine = a.parts[i], &other = b.parts[i];
+        if (mine.of != other.of || mine.prepare != other.prepare || !same(mine.amount, other.amount)) return "part";
+    }
+    if (a.doses.size() != b.doses.size()) return "dose";
+    for (std::size_t i = 0; i < a.doses.size(); ++i)
+        if (a.doses[i].of != b.doses[i].of || !same(a.doses[i].rate, b.doses[i].rate)) return "dose";
+    return {};
+}
+
+}  // namespace baitwright

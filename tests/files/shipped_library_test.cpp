@@ -1,0 +1,54 @@
+#include <catch2/catch.hpp>
+
+#include "files/disk.h"
+#include "files/library_file.h"
+#include "files/library_text.h"
+#include "files/same_record.h"
+
+using namespace baitwright;
+
+namespace {
+
+std::vector<LibraryFile> shipped_files() {
+    const std::filesystem::path folder = std::filesystem::path(BAITWRIGHT_SOURCE_DIR) / "recipes";
+    std::vector<LibraryFile> files;
+    for (const char* part : {"feels", "ingredients", "mixes"})
+        for (const auto& path : toml_files_below(folder / part))
+            files.push_back(read_library_file(read_text_file(path), path.filename().string()));
+    return files;
+}
+
+}  // namespace
+
+TEST_CASE("every shipped file is read without a fault") {
+    const auto files = shipped_files();
+    CHECK(files.size() >= 30);
+    for (const LibraryFile& file : files)
+        for (const Fault& fault : file.faults) {
+            CAPTURE(fault.file, fault.line, fault.column, fault.source_line, fault.hint);
+            FAIL_CHECK(fault.message);
+        }
+}
+
+TEST_CASE("every shipped ingredient is written and read back as it was") {
+    for (const LibraryFile& file : shipped_files()) {
+        const LibraryFile back = read_library_file(toml_text(file.ingredients), file.name);
+        if (file.ingredients.empty()) continue;
+        CHECK(back.faults.empty());
+        REQUIRE(back.ingredients.size() == file.ingredients.size());
+        for (std::size_t i = 0; i < file.ingredients.size(); ++i) {
+            CAPTURE(file.ingredients[i].name);
+            CHECK(first_difference(file.ingredients[i], back.ingredients[i]) == "");
+        }
+    }
+}
+
+TEST_CASE("every shipped mix is written and read back as it was") {
+    for (const LibraryFile& file : shipped_files())
+        for (const RecipeEntry& entry : file.recipes) {
+            const LibraryFile back = read_library_file(toml_text(entry.recipe), file.name);
+            CHECK(back.faults.empty());
+            REQUIRE(back.recipes.size() == 1);
+            CHECK(first_difference(entry.recipe, back.recipes[0].recipe) == "");
+        }
+}
