@@ -3,6 +3,10 @@
 add_library(baitwright_flags INTERFACE)
 target_include_directories(baitwright_flags INTERFACE ${PROJECT_SOURCE_DIR}/src)
 target_compile_options(baitwright_flags INTERFACE -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wnon-virtual-dtor)
+if(CMAKE_CXX_COMPILER_ID STREQUAL GNU)
+    # g++ 12 warns wrongly of std::string in operator+ (GCC bug 105651).
+    target_compile_options(baitwright_flags INTERFACE -Wno-restrict)
+endif()
 if(BAITWRIGHT_STRICT)
     target_compile_options(baitwright_flags INTERFACE -Werror)
 endif()

@@ -38,6 +38,16 @@ std::string shown_mass(Mass mass) {
     return grams < 9999.5 ? fmt::format("{:.0f} g", grams) : significant(grams / 1000, 3) + " kg";
 }
 
+std::string shown_pack(Mass mass) {
+    return mass.in(gram) < 999.5 ? fmt::format("{:g} g", mass.in(gram)) : fmt::format("{:.4g} kg", mass.in(kilogram));
+}
+
+std::string shown_range(const std::string& low, const std::string& high) {
+    const auto unit = low.rfind(' '), its = high.rfind(' ');
+    const bool same = unit != std::string::npos && its != std::string::npos && low.substr(unit) == high.substr(its);
+    return (same ? low.substr(0, unit) : low) + " to " + high;
+}
+
 std::string shown_ounces(Mass mass) {
     const double ounces = mass.in(ounce);
     if (ounces < 15.95) return fmt::format("{:.1f} oz", ounces);
@@ -64,7 +74,7 @@ std::string shown_pints(Volume volume) {
 std::string shown_time(Time time) {
     const double minutes = time.in(minute);
     if (minutes < 1) return "less than a minute";
-    const auto whole = static_cast<long>(minutes < 30 ? std::lround(minutes) : 5 * std::lround(minutes / 5));
+    const auto whole = static_cast<long>(minutes < 9.5 ? std::lround(minutes) : 5 * std::lround(minutes / 5));
     if (whole < 60) return fmt::format("{} min", whole);
     return whole % 60 ? fmt::format("{} h {} min", whole / 60, whole % 60) : fmt::format("{} h", whole / 60);
 }

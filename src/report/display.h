@@ -10,6 +10,10 @@ namespace baitwright {
 
 /// "435 g"; from 10 kg up "12.4 kg".
 std::string shown_mass(Mass mass);
+/// A pack: "900 g", "2.5 kg".
+std::string shown_pack(Mass mass);
+/// Two amounts of one kind, the unit named once where they share it: "580 to 935 ml".
+std::string shown_range(const std::string& low, const std::string& high);
 /// "14.1 oz"; from a pound up "2 lb 3 oz".
 std::string shown_ounces(Mass mass);
 /// "625 ml"; from 10 l up "12.4 l".
@@ -18,7 +22,7 @@ std::string shown_water(Mass water);
 std::string shown_volume(Volume volume);
 /// "4.6 pt", two digits.
 std::string shown_pints(Volume volume);
-/// "25 min", to 5 min above half an hour; "2 h 10 min"; "less than a minute".
+/// To 5 min from 10 min up: "8 min", "25 min", "2 h 10 min"; "less than a minute".
 std::string shown_time(Time time);
 /// "40 %", or "2.5 %" below 10.
 std::string shown_percent(Ratio share);

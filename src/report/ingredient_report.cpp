@@ -26,7 +26,7 @@ std::string price_text(const Ingredient& ingredient) {
     const Pack* pack = pricing_pack(ingredient);
     if (!pack) return "";
     const auto* volume = std::get_if<Volume>(&pack->size);
-    return money_text(*pack->price) + " for " + (volume ? shown_volume(*volume) : shown_mass(std::get<Mass>(pack->size)));
+    return money_text(*pack->price) + " / " + (volume ? shown_volume(*volume) : shown_pack(std::get<Mass>(pack->size)));
 }
 
 std::string density_cell(const Ingredient& i) {
@@ -114,10 +114,10 @@ std::string composition_text(const Composition& composition) {
 }  // namespace
 
 std::string ingredient_list_text(const std::vector<Ingredient>& ingredients) {
-    TextTable table({Align::left, Align::left, Align::right, Align::right, Align::left, Align::right});
-    table.row({"ingredient", "kind", "loose", "holds / slumps", "colour", "price"});
+    TextTable table({Align::left, Align::left, Align::right, Align::right, Align::right});
+    table.row({"ingredient", "kind", "loose", "holds / slumps", "price"});
     for (const Ingredient& i : ingredients)
-        table.row({i.name, std::string(name_of(i.kind)), density_cell(i), marks_cell(i), i.colour, price_text(i)});
+        table.row({i.name, std::string(name_of(i.kind)), density_cell(i), marks_cell(i), price_text(i)});
     return table.text();
 }
 
@@ -146,7 +146,7 @@ std::string ingredient_text(const Ingredient& i) {
     text += table.text() + "\n" + sources;
     for (const Pack& pack : i.packs)
         text += paragraph("Pack      ", fmt::format("{}{}{}{}",
-                                                    std::holds_alternative<Volume>(pack.size) ? shown_volume(std::get<Volume>(pack.size)) : shown_mass(std::get<Mass>(pack.size)),
+                                                    std::holds_alternative<Volume>(pack.size) ? shown_volume(std::get<Volume>(pack.size)) : shown_pack(std::get<Mass>(pack.size)),
                                                     pack.price ? " at " + money_text(*pack.price) : ", no price known",
                                                     pack.shop.empty() ? "" : " from " + pack.shop,
                                                     pack.on.empty() ? "" : " on " + pack.on));

@@ -8,7 +8,7 @@
 
 namespace baitwright {
 
-/// A line an ingredient: name, kind, loose density, A and B, colour, price.
+/// A line an ingredient: name, kind, loose density, A and B, price.
 std::string ingredient_list_text(const std::vector<Ingredient>& ingredients);
 Json ingredient_list_json(const std::vector<Ingredient>& ingredients);
 

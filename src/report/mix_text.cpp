@@ -48,22 +48,22 @@ std::string parts_table(const MixAnswer& answer) {
                    shown_ounces(additive.mass), "", "", cost_cell(additive.cost)});
     }
     table.rule();
-    table.row({"dry mix", shown_mass(kitchen_dry), shown_ounces(answer.dry_mass), shown_pints(answer.dry_volume), "",
+    table.row({"in all, dry", shown_mass(kitchen_dry), shown_ounces(answer.dry_mass), shown_pints(answer.dry_volume), "",
                answer.cost ? money_text(*answer.cost) : ""});
     return table.text();
 }
 
 std::string water_lines(const MixAnswer& answer) {
     if (answer.dry_to_add > Mass{})
-        return fmt::format("  water          none; it is too wet already\n");
-    std::string line = fmt::format("  water          {}   {}", shown_water(answer.kitchen_water),
+        return fmt::format("  water        none; it is too wet already\n");
+    std::string line = fmt::format("  water        {}   {}", shown_water(answer.kitchen_water),
                                    shown_pints(answer.water_to_add / (1.0 * gram_per_millilitre)));
     if (answer.doubt && answer.water_to_add > Mass{})
-        line += fmt::format("   estimate; 9 times in 10 from {} to {}", shown_water(kitchen_water(answer.doubt->water.low)),
-                            shown_water(kitchen_water(answer.doubt->water.high)));
+        line += "   estimate; 9 times in 10 " + shown_range(shown_water(kitchen_water(answer.doubt->water.low)),
+                                                            shown_water(kitchen_water(answer.doubt->water.high)));
     line += "\n";
     if (answer.water_already_in > Mass{})
-        line += fmt::format("  already in     {}\n", shown_water(kitchen_water(answer.water_already_in)));
+        line += fmt::format("  already in   {}\n", shown_water(kitchen_water(answer.water_already_in)));
     return line;
 }
 
@@ -71,8 +71,8 @@ std::string outcome(const MixAnswer& answer) {
     std::string text = fmt::format("{} wet, about {} {} ({})", shown_mass(kitchen_mass(answer.wet_mass)),
                                    shown_volume(answer.wet_volume), name_of(answer.state), shown_pints(answer.wet_volume));
     if (answer.doubt)
-        text += fmt::format(", 9 times in 10 from {} to {}", shown_volume(answer.doubt->wet_volume.low),
-                            shown_volume(answer.doubt->wet_volume.high));
+        text += ", 9 times in 10 " + shown_range(shown_volume(answer.doubt->wet_volume.low),
+                                                 shown_volume(answer.doubt->wet_volume.high));
     text += ".";
     if (answer.free_offerings >= 1) text += " " + shown_count(answer.free_offerings) + " grains to be picked up, about.";
     if (answer.cost && answer.people > 1)

@@ -1,0 +1,110 @@
+// Reads every #include "..." below src/ and holds it against the one-way line of rooms.
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <regex>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace {
+
+namespace fs = std::filesystem;
+
+const fs::path source_root = fs::path(BAITWRIGHT_SOURCE_DIR) / "src";
+
+// quantities <- physics <- bait <- answers <- {files, store, report} <- shelf <- page <- cli
+const std::map<std::string, std::set<std::string>> allowed = [] {
+    std::map<std::string, std::set<std::string>> rooms;
+    rooms["quantities"] = {};
+    rooms["physics"] = {"quantities"};
+    rooms["bait"] = {"quantities", "physics"};
+    rooms["answers"] = {"quantities", "physics", "bait"};
+    const std::set<std::string> domain{"quantities", "physics", "bait", "answers"};
+    for (const char* room : {"files", "store", "report", "solver", "card"}) rooms[room] = domain;
+    std::set<std::string> below = domain;
+    below.insert({"files", "store", "report"});
+    rooms["shelf"] = below;
+    rooms["page"] = domain;
+    rooms["page"].insert({"files", "report"});
+    below.insert("shelf");
+    rooms["cli"] = below;
+    return rooms;
+}();
+
+std::vector<fs::path> sources() {
+    std::vector<fs::path> found;
+    for (const auto& entry : fs::recursive_directory_iterator(source_root))
+        if (entry.path().extension() == ".h" || entry.path().extension() == ".cpp") found.push_back(entry.path());
+    return found;
+}
+
+std::string text_of(const fs::path& path) {
+    std::ifstream in(path);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+std::vector<std::string> matches(const std::string& text, const std::regex& pattern) {
+    std::vector<std::string> found;
+    for (std::sregex_iterator it(text.begin(), text.end(), pattern), end; it != end; ++it) found.push_back((*it)[1]);
+    return found;
+}
+
+}  // namespace
+
+TEST_CASE("a room includes only rooms to its left") {
+    const std::regex include("#include \"([^\"]+)\"");
+    REQUIRE(sources().size() > 50);
+    for (const fs::path& path : sources()) {
+        const std::string room = fs::relative(path, source_root).begin()->string();
+        if (room == "main.cpp") continue;
+        INFO(path.string());
+        REQUIRE(allowed.count(room) == 1);
+        for (const std::string& included : matches(text_of(path), include)) {
+            INFO("includes " << included);
+            const std::string its_room = fs::path(included).begin()->string();
+            const bool fits = its_room == room || allowed.at(room).count(its_room) == 1;
+            CHECK(fits);
+        }
+    }
+}
+
+TEST_CASE("heavy libraries are known to one room each") {
+    const std::map<std::string, std::string> owner{
+        {"CLI/", "cli"}, {"SQLiteCpp/", "store"}, {"sqlite3.h", "store"}, {"toml++/", "files"}, {"utf8proc", "report"}};
+    const std::regex include("#include <([^>]+)>");
+    for (const fs::path& path : sources()) {
+        const std::string room = fs::relative(path, source_root).begin()->string();
+        for (const std::string& included : matches(text_of(path), include))
+            for (const auto& [library, its_room] : owner)
+                if (included.rfind(library, 0) == 0) {
+                    INFO(path.string() << " includes " << included);
+                    CHECK(room == its_room);
+                }
+    }
+}
+
+TEST_CASE("the rooms that run on a phone touch no file, thread, clock or database") {
+    const std::set<std::string> phone{"quantities", "physics", "bait", "answers"};
+    const std::regex include("#include <([^>]+)>");
+    const std::set<std::string> forbidden{"filesystem", "fstream", "thread", "mutex", "chrono", "ctime", "sqlite3.h"};
+    for (const fs::path& path : sources()) {
+        if (phone.count(fs::relative(path, source_root).begin()->string()) == 0) continue;
+        for (const std::string& included : matches(text_of(path), include)) {
+            INFO(path.string() << " includes " << included);
+            CHECK(forbidden.count(included) == 0);
+        }
+    }
+}
+
+TEST_CASE("no source file is longer than 400 lines and none has a catch-all name") {
+    const std::regex catch_all("util|common|misc|helper|manager|core");
+    for (const fs::path& path : sources()) {
+        INFO(path.string());
+        const std::string text = text_of(path);
+        CHECK(std::count(text.begin(), text.end(), '\n') <= 400);
+        CHECK_FALSE(std::regex_search(fs::relative(path, source_root).string(), catch_all));
+    }
+}

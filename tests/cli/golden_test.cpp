@@ -1,0 +1,78 @@
+// One folder per case below golden/: `command` is what is typed after the program's name; `output`, `errors` and `status`
+// are what must come of it; other files are laid into the working folder. BAITWRIGHT_ACCEPT=1 writes what came.
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <vector>
+
+#include "cli/program_run.h"
+
+namespace {
+
+namespace fs = std::filesystem;
+
+const fs::path golden = fs::path(BAITWRIGHT_SOURCE_DIR) / "tests" / "cli" / "golden";
+
+std::vector<fs::path> cases() {
+    std::vector<fs::path> found;
+    for (const auto& entry : fs::directory_iterator(golden)) found.push_back(entry.path());
+    std::sort(found.begin(), found.end());
+    return found;
+}
+
+void lay_files(const fs::path& from, const fs::path& to) {
+    for (const auto& entry : fs::directory_iterator(from))
+        if (entry.path().extension() == ".toml" || entry.path().extension() == ".csv")
+            fs::copy_file(entry.path(), to / entry.path().filename());
+}
+
+void accept(const fs::path& folder, const program_run::Outcome& outcome) {
+    program_run::write(folder / "output", outcome.output);
+    program_run::write(folder / "errors", outcome.errors);
+    program_run::write(folder / "status", std::to_string(outcome.status) + "\n");
+}
+
+std::string widest_line(const std::string& text) {
+    std::string widest, line;
+    std::size_t most = 0;
+    for (const char c : text + "\n") {
+        if (c != '\n') {
+            line += c;
+            continue;
+        }
+        const auto width = static_cast<std::size_t>(
+            std::count_if(line.begin(), line.end(), [](char b) { return (static_cast<unsigned char>(b) & 0xC0U) != 0x80U; }));
+        if (width > most) {
+            most = width;
+            widest = line;
+        }
+        line.clear();
+    }
+    return most > 80 ? widest : std::string();
+}
+
+}  // namespace
+
+TEST_CASE("each command prints what it printed when its output was last read through") {
+    const bool accepting = std::getenv("BAITWRIGHT_ACCEPT") != nullptr;
+    REQUIRE(cases().size() >= 8);
+    for (const fs::path& folder : cases()) {
+        const program_run::Folder here;
+        lay_files(folder, here.path());
+        std::string line = program_run::text_of(folder / "command");
+        line.erase(std::remove(line.begin(), line.end(), '\n'), line.end());
+        const program_run::Outcome outcome = program_run::run(here.path(), line);
+        if (accepting) accept(folder, outcome);
+        INFO(folder.filename().string() << ": baitwright " << line);
+        CHECK(outcome.output == program_run::text_of(folder / "output"));
+        CHECK(outcome.errors == program_run::text_of(folder / "errors"));
+        CHECK(std::to_string(outcome.status) + "\n" == program_run::text_of(folder / "status"));
+        if (line.find("--json") == std::string::npos && line.find("--csv") == std::string::npos)
+            CHECK(widest_line(outcome.output).empty());
+    }
+}
+
+TEST_CASE("output that cannot be written ends with status 74") {
+    const program_run::Folder here;
+    const program_run::Outcome outcome = program_run::run(here.path(), "recipe list >/dev/full; echo $? >status; true");
+    CHECK(program_run::text_of(here.path() / "status") == "74\n");
+}
