@@ -1,0 +1,47 @@
+#include "bait/caution.h"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <set>
+
+using namespace baitwright;
+
+TEST_CASE("every caution has a word of its own, a source, and a sentence unless it is an allergen") {
+    std::set<std::string_view> words;
+    for (const Caution& caution : all_cautions()) {
+        CAPTURE(caution.word);
+        CHECK(words.insert(caution.word).second);
+        CHECK_FALSE(caution.source.empty());
+        CHECK(caution.sentence.empty() == caution.allergen);
+        CHECK(find_caution(caution.word) == &caution);
+    }
+    CHECK(find_caution("anything") == nullptr);
+}
+
+// Regulation (EU) 1169/2011 annex II names 14 (the count read at a council's page): gluten cereals, crustaceans, egg,
+// fish, peanuts, soya, milk, nuts, celery, mustard, sesame, sulphites, lupin, molluscs.
+TEST_CASE("the fourteen declarable allergens are known") {
+    const auto& all = all_cautions();
+    CHECK(std::count_if(all.begin(), all.end(), [](const Caution& caution) { return caution.allergen; }) == 14);
+}
+
+// US FDA, Bad Bug Book, quoted by a university extension page: soak at least 5 hours, boil at least 30 minutes in fresh
+// water.
+TEST_CASE("pulses are to be soaked 5 hours and boiled 30 minutes") {
+    const auto sentences = caution_sentences({"pulse"});
+    REQUIRE(sentences.size() == 1);
+    CHECK_THAT(sentences.front(),
+               Catch::Contains("5 hours") && Catch::Contains("30 minutes") && Catch::Contains("fresh"));
+}
+
+// HSE EH40/2005: flour dust 10 mg/m3 over 8 hours.
+TEST_CASE("dust is named with its workplace limit") {
+    CHECK_THAT(caution_sentences({"dust"}).front(), Catch::Contains("10 mg/m3") && Catch::Contains("8 hours"));
+}
+
+TEST_CASE("each sentence is said once and the allergens are gathered in one") {
+    const auto sentences = caution_sentences({"fish", "dust", "milk", "dust", "fish"});
+    REQUIRE(sentences.size() == 2);
+    CHECK_THAT(sentences.back(), Catch::Contains("holds fish, milk;"));
+    CHECK(caution_sentences({}).empty());
+}

@@ -1,0 +1,180 @@
+#include "bait/ingredient_completion.h"
+
+#include <array>
+#include <catch2/catch.hpp>
+
+#include "bait/draft_shelf.h"
+#include "bait/ingredient_facts.h"
+
+using namespace baitwright;
+using draft::stated;
+
+namespace {
+
+/// The least a kind must state.
+Ingredient bare(IngredientKind kind) {
+    Ingredient i;
+    i.name = "bare";
+    i.kind = kind;
+    if (kind == IngredientKind::liquid) {
+        i.density = stated(1.2 * gram_per_millilitre);
+        i.water = stated<Ratio>(0.4);
+        return i;
+    }
+    i.loose_density = stated(500.0 * gram_per_litre);
+    if (takes_water(kind)) i.absorption = stated<Ratio>(0.5);
+    if (kind == IngredientKind::pellet || kind == IngredientKind::expander) i.diameter = stated(4.0 * millimetre);
+    if (kind == IngredientKind::expander) i.porosity = stated<Ratio>(0.5);
+    return i;
+}
+
+Ingredient completed(Ingredient ingredient) {
+    complete(ingredient);
+    return ingredient;
+}
+
+std::vector<std::string> codes_of(const Ingredient& ingredient) {
+    std::vector<std::string> codes;
+    for (const PropertyFault& fault : faults_of(ingredient)) codes.push_back(fault.key + ": " + fault.fault.code);
+    return codes;
+}
+
+using Codes = std::vector<std::string>;
+
+constexpr std::array all_kinds{IngredientKind::base, IngredientKind::pellet,   IngredientKind::expander,
+                               IngredientKind::seed, IngredientKind::particle, IngredientKind::powder,
+                               IngredientKind::soil, IngredientKind::liquid};
+
+}  // namespace
+
+TEST_CASE("the least that a kind must state is enough") {
+    for (const IngredientKind kind : all_kinds) {
+        CAPTURE(name_of(kind));
+        CHECK(codes_of(bare(kind)).empty());
+    }
+}
+
+TEST_CASE("a completed ingredient knows all that its kind has, and no more, and has no faults") {
+    for (const IngredientKind kind : all_kinds) {
+        CAPTURE(name_of(kind));
+        const Ingredient whole = completed(bare(kind));
+        visit_properties(whole, [&](const auto& facts, const auto& property) {
+            CAPTURE(facts.key);
+            const bool moot = facts.key == "absorption" || facts.key == "slump";  // filled with 0 for what takes none
+            if (!moot) CHECK(property.known() == (need_of(kind, facts.key) != Need::absent));
+        });
+        CHECK(codes_of(whole).empty());
+    }
+}
+
+TEST_CASE("every required property that is missing is named at once") {
+    Ingredient nothing;
+    nothing.name = "nothing";
+    CHECK(codes_of(nothing) == Codes{"loose_density: missing-value", "absorption: missing-value"});
+    nothing.kind = IngredientKind::liquid;
+    CHECK(codes_of(nothing) == Codes{"density: missing-value", "water: missing-value"});
+    nothing.kind = IngredientKind::expander;
+    CHECK(codes_of(nothing) ==
+          Codes{"loose_density: missing-value", "diameter: missing-value", "porosity: missing-value"});
+}
+
+TEST_CASE("a property that the kind cannot have is a fault") {
+    Ingredient crumb = bare(IngredientKind::base);
+    crumb.porosity = stated<Ratio>(0.5);
+    crumb.wetting = stated(0.8 * gram_per_millilitre);
+    CHECK(codes_of(crumb) == Codes{"porosity: unfit-key", "wetting: unfit-key"});
+    Ingredient liquid = bare(IngredientKind::liquid);
+    liquid.absorption = stated<Ratio>(0.5);
+    CHECK(codes_of(liquid) == Codes{"absorption: unfit-key"});
+}
+
+TEST_CASE("slump must be above absorption, envelope above loose density, skeleton not below the envelope") {
+    Ingredient crumb = bare(IngredientKind::base);
+    crumb.slump = stated<Ratio>(0.5);
+    CHECK(codes_of(crumb) == Codes{"slump: inconsistent-values"});
+    crumb.slump = stated<Ratio>(0.51);
+    CHECK(codes_of(crumb).empty());
+    crumb.envelope_density = stated(500.0 * gram_per_litre);
+    CHECK(codes_of(crumb) == Codes{"envelope_density: inconsistent-values"});
+    crumb.envelope_density = stated(1.3 * gram_per_millilitre);
+    crumb.skeleton_density = stated(1.3 * gram_per_millilitre);
+    CHECK(codes_of(crumb).empty());
+    crumb.skeleton_density = stated(1.29 * gram_per_millilitre);
+    CHECK(codes_of(crumb) == Codes{"skeleton_density: inconsistent-values"});
+}
+
+// Section 2 of the method: the defaults that are not stated.
+TEST_CASE("what is not stated is derived by the rules and says so") {
+    const Ingredient crumb = completed(bare(IngredientKind::base));
+    CHECK(crumb.skeleton_density.value.in(gram_per_millilitre) == Approx(1.42));
+    CHECK(crumb.envelope_density.value.in(gram_per_millilitre) == Approx(1.15));
+    CHECK(crumb.slump.value == Approx(1.7 * 0.5));
+    CHECK(crumb.uptake_time.value.in(minute) == Approx(20));
+    CHECK(crumb.binder.value == 0);
+    CHECK(crumb.fines.value == Approx(0.04));
+    CHECK(crumb.particle_spread.value == Approx(2.1));
+    CHECK(crumb.moisture.value == Approx(0.10));
+    CHECK(crumb.inside_share.value == Approx(0.8));
+    CHECK(crumb.slump.source.origin == Origin::derived);
+    CHECK(crumb.absorption.source.origin == Origin::standing);
+    CHECK(completed(bare(IngredientKind::powder)).particle_spread.value == Approx(2.1));
+    CHECK(completed(bare(IngredientKind::soil)).particle_spread.value == Approx(2.1));
+    CHECK(completed(bare(IngredientKind::seed)).particle_spread.value == Approx(1.15));
+    CHECK(completed(bare(IngredientKind::particle)).particle_spread.value == Approx(1.15));
+    CHECK(completed(bare(IngredientKind::pellet)).particle_spread.value == Approx(1.05));
+    CHECK(completed(bare(IngredientKind::soil)).inside_share.value == Approx(0.4));
+}
+
+// Section 5 of the method.
+TEST_CASE("a pellet derives its length, capacity and diffusivity") {
+    const Ingredient pellet = completed(bare(IngredientKind::pellet));
+    CHECK(pellet.length.value.in(millimetre) == Approx(4.8));
+    CHECK(pellet.particle_size.value.in(millimetre) == Approx(4.0));
+    CHECK(pellet.capacity.value == Approx(1.0));
+    CHECK(pellet.diffusivity.value.in(square_metre_per_second) == Approx(2e-10));
+    CHECK(pellet.activation_energy.value.in(kilojoule_per_mole) == Approx(35));
+}
+
+TEST_CASE("a liquid derives 0.8 g of wetting per ml, and live feed takes no water") {
+    CHECK(completed(bare(IngredientKind::liquid)).wetting.value.in(gram_per_millilitre) == Approx(0.8));
+    const Ingredient live = completed(bare(IngredientKind::particle));
+    CHECK(live.absorption.value == 0);
+    CHECK(live.slump.value == 0);
+}
+
+TEST_CASE("completing twice changes nothing") {
+    for (const IngredientKind kind : all_kinds) {
+        const Ingredient once = completed(bare(kind)), twice = completed(once);
+        std::vector<double> first, second;
+        visit_properties(once, [&](const auto&, const auto& property) { first.push_back(property.value.si()); });
+        visit_properties(twice, [&](const auto&, const auto& property) { second.push_back(property.value.si()); });
+        CHECK(first == second);
+    }
+}
+
+TEST_CASE("what was stated is not overwritten") {
+    Ingredient crumb = bare(IngredientKind::base);
+    crumb.uptake_time = stated(8.0 * minute);
+    crumb.slump = stated<Ratio>(1.0);
+    crumb.inside_share = stated<Ratio>(0.5);
+    complete(crumb);
+    CHECK(crumb.uptake_time.value.in(minute) == Approx(8));
+    CHECK(crumb.slump.value == 1.0);
+    CHECK(crumb.inside_share.value == 0.5);
+}
+
+TEST_CASE("a heavy powder's envelope is derived above its loose density") {
+    Ingredient salt = bare(IngredientKind::powder);
+    salt.loose_density = stated(1300.0 * gram_per_litre);
+    complete(salt);
+    CHECK(salt.envelope_density.value > salt.loose_density.value);
+    CHECK(salt.skeleton_density.value >= salt.envelope_density.value);
+}
+
+TEST_CASE("an envelope is never derived above a skeleton that was stated", "[!shouldfail]") {
+    Ingredient live = bare(IngredientKind::particle);
+    live.skeleton_density = stated(1.06 * gram_per_millilitre);
+    CHECK(codes_of(live).empty());
+    complete(live);
+    CHECK(live.envelope_density.value <= live.skeleton_density.value);
+}

@@ -1,0 +1,59 @@
+#include "bait/pricing.h"
+
+#include <catch2/catch.hpp>
+
+#include "bait/draft_shelf.h"
+
+using namespace baitwright;
+
+namespace {
+
+Pack pack(std::variant<Mass, Volume> size, std::int64_t pence, std::string on) {
+    return {size, Money(pence, currency_named("GBP")), std::move(on), {}};
+}
+
+Ingredient crumb_with(std::vector<Pack> packs) {
+    Ingredient crumb = draft::shelf().ingredient("brown crumb");
+    crumb.packs = std::move(packs);
+    return crumb;
+}
+
+}  // namespace
+
+TEST_CASE("use is priced by the smallest pack that has a price") {
+    const Ingredient crumb = crumb_with({pack(5.0 * kilogram, 800, "2026-05-01"),
+                                         {0.5 * kilogram, {}, {}, {}},
+                                         pack(1.0 * kilogram, 210, "2026-03-01")});
+    REQUIRE(pricing_pack(crumb) != nullptr);
+    CHECK(pricing_pack(crumb)->price->minor() == 210);
+}
+
+TEST_CASE("of one size the pack priced last counts, then the cheapest") {
+    const Ingredient later =
+        crumb_with({pack(1.0 * kilogram, 190, "2026-03-01"), pack(1.0 * kilogram, 230, "2026-04-01")});
+    CHECK(pricing_pack(later)->price->minor() == 230);
+    const Ingredient same_day =
+        crumb_with({pack(1.0 * kilogram, 230, "2026-04-01"), pack(1.0 * kilogram, 210, "2026-04-01")});
+    CHECK(pricing_pack(same_day)->price->minor() == 210);
+}
+
+TEST_CASE("what has no price costs nothing that is known") {
+    CHECK(pricing_pack(crumb_with({})) == nullptr);
+    CHECK(pricing_pack(crumb_with({{1.0 * kilogram, {}, {}, {}}})) == nullptr);
+    CHECK_FALSE(exact_cost_minor(crumb_with({}), 1.0 * kilogram).has_value());
+}
+
+TEST_CASE("the cost of use is its share of the pack") {
+    const Ingredient crumb = crumb_with({pack(1.5 * kilogram, 300, "2026-03-01")});
+    CHECK(exact_cost_minor(crumb, 400.0 * gram).value() == Approx(80));
+    CHECK(exact_cost_minor(crumb, 3.0 * kilogram).value() == Approx(600));
+}
+
+TEST_CASE("a pack sold by volume holds what its loose density, or a liquid's density, says") {
+    Ingredient crumb = crumb_with({pack(1.0 * litre, 210, "2026-03-01")});
+    CHECK(mass_in(crumb.packs.front(), crumb).in(gram) == Approx(420));
+    Ingredient molasses = draft::shelf().ingredient("molasses");
+    molasses.packs = {pack(500.0 * millilitre, 350, "2026-03-01")};
+    CHECK(mass_in(molasses.packs.front(), molasses).in(gram) == Approx(700));
+    CHECK(exact_cost_minor(molasses, 70.0 * gram).value() == Approx(35));
+}

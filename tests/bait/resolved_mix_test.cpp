@@ -1,0 +1,222 @@
+#include "bait/resolved_mix.h"
+
+#include <rapidcheck.h>
+
+#include <catch2/catch.hpp>
+#include <cmath>
+
+#include "bait/random_mixes.h"
+#include "quantities/fault.h"
+
+using namespace baitwright;
+using draft::mix_of;
+
+namespace {
+
+std::vector<Fault> faults_of_mix(const Recipe& recipe, const Shelf& shelf = draft::shelf()) {
+    try {
+        (void)resolve(recipe, shelf);
+    } catch (const InputError& error) {
+        return error.faults();
+    }
+    return {};
+}
+
+std::vector<std::string> codes_of(const Recipe& recipe, const Shelf& shelf = draft::shelf()) {
+    std::vector<std::string> codes;
+    for (const Fault& fault : faults_of_mix(recipe, shelf)) codes.push_back(fault.code);
+    return codes;
+}
+
+using Codes = std::vector<std::string>;
+
+Recipe recipe(std::string name, std::vector<Part> parts, std::vector<Dose> doses = {}) {
+    Recipe r;
+    r.name = std::move(name);
+    r.parts = std::move(parts);
+    r.doses = std::move(doses);
+    return r;
+}
+
+double share_of(const ResolvedMix& mix, const std::string& name) {
+    double share = 0;
+    for (const SolidPart& part : mix.solids)
+        if (part.ingredient.name == name) share += part.share;
+    return share;
+}
+
+}  // namespace
+
+// By hand: 400 g, 1 l of crumb at 420 g/l, 2 packs of 0.5 kg: 400 + 420 + 1000 = 1820 g.
+TEST_CASE("mass, loose volume and whole packs all become mass") {
+    MemoryShelf shelf(&draft::shelf());
+    Ingredient meal = draft::shelf().ingredient("maize meal");
+    meal.packs = {{0.5 * kilogram, {}, {}, {}}};
+    shelf.put(meal);
+    const ResolvedMix mix = resolve(
+        recipe("mixed",
+               {{"fishmeal, brown", 400.0 * gram}, {"brown crumb", 1.0 * litre}, {"maize meal", WholePacks{2}}}),
+        shelf);
+    CHECK(mix.as_written.in(gram) == Approx(1820));
+    CHECK(share_of(mix, "fishmeal, brown") == Approx(400.0 / 1820));
+    CHECK(share_of(mix, "brown crumb") == Approx(420.0 / 1820));
+    CHECK(share_of(mix, "maize meal") == Approx(1000.0 / 1820));
+}
+
+TEST_CASE("packs by volume hold their loose mass, and those of a liquid its own") {
+    MemoryShelf shelf(&draft::shelf());
+    Ingredient crumb = draft::shelf().ingredient("brown crumb"), molasses = draft::shelf().ingredient("molasses");
+    crumb.packs = {{2.0 * litre, {}, {}, {}}};
+    molasses.packs = {{250.0 * millilitre, {}, {}, {}}};
+    shelf.put(crumb);
+    shelf.put(molasses);
+    const ResolvedMix mix =
+        resolve(recipe("packs", {{"brown crumb", WholePacks{1}}, {"molasses", WholePacks{2}}}), shelf);
+    CHECK(mix.as_written.in(gram) == Approx(840));
+    REQUIRE(mix.liquids.size() == 1);
+    CHECK(mix.liquids.front().per_dry == Approx(700.0 / 840));
+}
+
+TEST_CASE("a mix of shares has no size of its own") {
+    const ResolvedMix mix = resolve(draft::fishmeal_mix(), draft::shelf());
+    CHECK(mix.as_written == Mass{});
+    CHECK(share_of(mix, "fishmeal, brown") == Approx(0.4));
+    CHECK(share_of(mix, "maize meal") == Approx(0.1));
+}
+
+TEST_CASE("the shares of the solids sum to one, whatever liquids come with them") {
+    CHECK(rc::check([] {
+        const ResolvedMix mix = draft::drawn_mix(draft::Extras::all);
+        double sum = 0;
+        for (const SolidPart& part : mix.solids) sum += part.share;
+        RC_ASSERT(std::abs(sum - 1) < 1e-12);
+    }));
+}
+
+TEST_CASE("multiplying every share by one number changes nothing") {
+    CHECK(rc::check([] {
+        Recipe once = draft::drawn_recipe(draft::Extras::all);
+        const ResolvedMix first = resolve(once, draft::shelf());
+        for (Part& part : once.parts) std::get<Share>(part.amount).parts *= 7;
+        const ResolvedMix second = resolve(once, draft::shelf());
+        RC_ASSERT(first.solids.size() == second.solids.size());
+        for (std::size_t i = 0; i < first.solids.size(); ++i)
+            RC_ASSERT(std::abs(first.solids[i].share - second.solids[i].share) < 1e-12);
+        for (std::size_t i = 0; i < first.liquids.size(); ++i)
+            RC_ASSERT(std::abs(first.liquids[i].per_dry / second.liquids[i].per_dry - 1) < 1e-12);
+    }));
+}
+
+TEST_CASE("an ingredient named twice is one part, but soaked and dry stay apart") {
+    const ResolvedMix mix =
+        resolve(recipe("twice", {{"fishmeal micro pellet 2 mm", 100.0 * gram},
+                                 {"Fishmeal micro pellet 2 mm", 200.0 * gram},
+                                 {"fishmeal micro pellet 2 mm", 300.0 * gram, Preparation::soaked}}),
+                draft::shelf());
+    REQUIRE(mix.solids.size() == 2);
+    CHECK(mix.solids[0].share == Approx(0.5));
+    CHECK(mix.solids[1].share == Approx(0.5));
+    CHECK(mix.solids[1].prepare == Preparation::soaked);
+}
+
+// By hand: 1 kg of an inner mix of 3 crumb and 1 meal with 50 g of molasses per 100 g of it, and 500 g of meal:
+// 750 g crumb, 250 + 500 g meal, 500 g molasses, on 1500 g dry.
+TEST_CASE("a recipe in a recipe brings its parts, liquids and doses in proportion") {
+    MemoryShelf shelf(&draft::shelf());
+    Recipe inner = mix_of("inner", {{"brown crumb", 3}, {"maize meal", 1}, {"molasses", 2}});
+    inner.doses.push_back({"salt", {DoseBasis::share_of_dry, 20.0 * gram}});
+    shelf.put(inner);
+    const ResolvedMix mix = resolve(recipe("outer", {{"inner", 1.0 * kilogram}, {"maize meal", 500.0 * gram}}), shelf);
+    CHECK(mix.as_written.in(gram) == Approx(1500));
+    CHECK(share_of(mix, "brown crumb") == Approx(0.5));
+    CHECK(share_of(mix, "maize meal") == Approx(0.5));
+    CHECK(mix.liquids.front().per_dry == Approx(500.0 / 1500));
+    REQUIRE(mix.doses.size() == 1);
+    CHECK(mix.doses.front().reach == Approx(1000.0 / 1500));
+}
+
+TEST_CASE("a recipe in a recipe by volume is as much as fills that volume dry") {
+    MemoryShelf shelf(&draft::shelf());
+    shelf.put(mix_of("only crumb", {{"brown crumb", 1}}));
+    const ResolvedMix mix = resolve(recipe("outer", {{"only crumb", 2.0 * litre}, {"maize meal", 1.0 * litre}}), shelf);
+    CHECK(mix.as_written.in(gram) == Approx(2 * 420 + 620).epsilon(1e-12));
+}
+
+TEST_CASE("recipes that end up inside themselves are refused, wherever the round closes") {
+    MemoryShelf shelf(&draft::shelf());
+    shelf.put(mix_of("a", {{"b", 1}}));
+    shelf.put(mix_of("b", {{"c", 1}}));
+    shelf.put(mix_of("c", {{"a", 1}}));
+    shelf.put(mix_of("self", {{"brown crumb", 1}, {"Self", 1}}));
+    for (const char* name : {"a", "b", "c", "self"}) CHECK(codes_of(shelf.recipe(name), shelf) == Codes{"cycle"});
+}
+
+TEST_CASE("one recipe used twice side by side is no cycle") {
+    MemoryShelf shelf(&draft::shelf());
+    shelf.put(mix_of("base", {{"brown crumb", 1}}));
+    shelf.put(mix_of("left", {{"base", 1}}));
+    const ResolvedMix mix = resolve(mix_of("both", {{"base", 1}, {"left", 1}}), shelf);
+    CHECK(mix.solids.size() == 1);
+}
+
+TEST_CASE("recipes may lie eight deep and not deeper") {
+    MemoryShelf shelf(&draft::shelf());
+    shelf.put(mix_of("1", {{"brown crumb", 1}}));
+    for (int level = 2; level <= 9; ++level) shelf.put(mix_of(std::to_string(level), {{std::to_string(level - 1), 1}}));
+    CHECK(codes_of(shelf.recipe("8"), shelf).empty());
+    CHECK(codes_of(shelf.recipe("9"), shelf) == Codes{"too-deep"});
+}
+
+TEST_CASE("shares beside measures are refused") {
+    CHECK(codes_of(recipe("mixed", {{"brown crumb", Share{1}}, {"maize meal", 100.0 * gram}})) ==
+          Codes{"mixed-measures"});
+}
+
+TEST_CASE("packs are refused where their size is not known or not one") {
+    MemoryShelf shelf(&draft::shelf());
+    Ingredient crumb = draft::shelf().ingredient("brown crumb");
+    crumb.packs = {{1.0 * kilogram, {}, {}, {}}, {5.0 * kilogram, {}, {}, {}}};
+    shelf.put(crumb);
+    CHECK(codes_of(recipe("packs", {{"brown crumb", WholePacks{1}}}), shelf) == Codes{"several-packs"});
+    CHECK(codes_of(recipe("packs", {{"maize meal", WholePacks{1}}}), shelf) == Codes{"no-pack"});
+    crumb.packs = {{1.0 * kilogram, {}, {}, "one shop"}, {1.0 * kilogram, {}, {}, "another"}};
+    shelf.put(crumb);
+    CHECK(codes_of(recipe("packs", {{"brown crumb", WholePacks{1}}}), shelf).empty());
+}
+
+TEST_CASE("only pellets are soaked") {
+    CHECK(codes_of(recipe("wet crumb", {{"brown crumb", 1.0 * kilogram, Preparation::soaked}})) ==
+          Codes{"unfit-preparation"});
+}
+
+TEST_CASE("a dose by the pint of pellets needs pellets") {
+    const Dose dose{"molasses", {DoseBasis::per_pint_pellets, 15.0 * millilitre}};
+    CHECK(codes_of(recipe("none", {{"brown crumb", 1.0 * kilogram}}, {dose})) == Codes{"no-pellets"});
+    CHECK(codes_of(recipe("some", {{"fishmeal pellet 4 mm", 1.0 * kilogram}}, {dose})).empty());
+}
+
+TEST_CASE("a mix without anything dry, or without anything, is refused") {
+    CHECK(codes_of(recipe("wet", {{"molasses", 1.0 * kilogram}})) == Codes{"no-solid"});
+    CHECK(codes_of(recipe("empty", {})).front() == "empty-mix");
+}
+
+TEST_CASE("all the faults of a recipe are told at once, each with its place and a way out") {
+    Recipe bad = recipe("bad", {{"brwn crumb", Share{1}}, {"maize meal", 100.0 * gram}, {"nothing like it", Share{1}}},
+                        {{"mollasses", {DoseBasis::per_kg_dry, 5.0 * millilitre}}});
+    bad.feel = "firmish";
+    const auto faults = faults_of_mix(bad);
+    std::vector<std::string> told;
+    for (const Fault& fault : faults) told.push_back(fault.subject + ": " + fault.code);
+    CHECK(told == Codes{": mixed-measures", "part 1: unknown-ingredient", "part 3: unknown-ingredient",
+                        "dose 1: unknown-ingredient", "feel: unknown-feel"});
+    CHECK_THAT(faults[1].hint, Catch::Contains("brown crumb"));
+    CHECK_THAT(faults[3].hint, Catch::Contains("molasses"));
+    for (const Fault& fault : faults) CHECK_FALSE(fault.hint.empty());
+}
+
+TEST_CASE("a recipe without a feel is meant firm") {
+    CHECK(resolve(draft::crumb_mix(), draft::shelf()).feel.name == "firm");
+    Recipe soft = draft::crumb_mix();
+    soft.feel = "Soft";
+    CHECK(resolve(soft, draft::shelf()).feel.aim == 1.7);
+}
