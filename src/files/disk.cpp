@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cerrno>
 #include <system_error>
+#include <utility>
 
 #include "files/file_faults.h"
 #include "files/utf8.h"
@@ -74,13 +75,13 @@ private:
 
 std::string read_all(int file, const fs::path& path) {
     std::string text;
-    char block[1U << 16U];
+    std::vector<char> block(std::size_t{1} << 16U);
     for (;;) {
-        const ssize_t got = ::read(file, block, sizeof block);
+        const ssize_t got = ::read(file, block.data(), block.size());
         if (got < 0 && errno == EINTR) continue;
         if (got < 0) refuse_reading(path, errno);
         if (got == 0) return text;
-        text.append(block, static_cast<std::size_t>(got));
+        text.append(block.data(), static_cast<std::size_t>(got));
         if (text.size() > largest_file) refuse_reading(path, EFBIG);
     }
 }
@@ -126,7 +127,7 @@ void write_stream(const fs::path& path, std::string_view text) {
 /// A new file beside the target, removed again unless it takes the target's place.
 class NewFile {
 public:
-    explicit NewFile(const fs::path& target) : target_(target), file_(create()) {
+    explicit NewFile(fs::path target) : target_(std::move(target)), file_(create()) {
         struct stat before {};
         if (::stat(target_.c_str(), &before) == 0) ::fchmod(file_.number(), before.st_mode & 07777U);
     }

@@ -6,7 +6,7 @@
 namespace baitwright {
 
 std::optional<std::string> EntryNames::claim(TableReader& entry) {
-    const auto name = entry.name("name");
+    auto name = entry.name("name");
     if (!name) return std::nullopt;
     const Position place = entry.place_of_value("name");
     const auto [first, is_new] = lines_.emplace(folded_name(*name), place.line);

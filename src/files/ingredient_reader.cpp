@@ -94,7 +94,7 @@ Keeping read_keeping(TableReader& ingredient) {
 std::string caution_hint(std::string_view word) {
     std::vector<std::string> words;
     for (const Caution& caution : all_cautions()) words.emplace_back(caution.word);
-    const std::string near = did_you_mean(word, words);
+    std::string near = did_you_mean(word, words);
     if (!near.empty()) return near;
     std::string all = "known here:";
     for (const std::string& known : words) all += (known == words.front() ? " " : ", ") + known;
@@ -108,7 +108,7 @@ std::vector<std::string> read_cautions(TableReader& table) {
     const auto* list = node->as_array();
     if (!list) {
         table.faults().add(place_of(*node), "wrong-type", "'cautions' must be a list, not " + shown(*node),
-                           "as in cautions = [\"dust\", \"nuts\"]");
+                           R"(as in cautions = ["dust", "nuts"])");
         return cautions;
     }
     for (const toml::node& entry : *list) {

@@ -21,7 +21,7 @@ std::optional<Source> read_source(TableReader& table) {
     const toml::node* node = table.find("source");
     if (!node) return std::nullopt;
     if (!text_of(*node, "source", "measured: level vessel, 2026-03-01", table.faults())) return std::nullopt;
-    const auto source = parsed(*node, "source", "", table.faults(), parse_source);
+    auto source = parsed(*node, "source", "", table.faults(), parse_source);
     if (!source || source->origin != Origin::derived) return source;
     table.faults().add(place_of(*node), "derived-source", "'source' cannot be 'derived' in a file",
                        "leave the property out and it is derived again, or say where the number comes from");

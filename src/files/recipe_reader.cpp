@@ -11,7 +11,7 @@ namespace baitwright {
 namespace {
 
 constexpr std::array<std::string_view, 4> amount_keys{"mass", "volume", "packs", "share"};
-constexpr std::string_view one_amount = "state one of mass = \"400 g\", volume = \"2 pt\", packs = 1, share = 2";
+constexpr std::string_view one_amount = R"(state one of mass = "400 g", volume = "2 pt", packs = 1, share = 2)";
 constexpr double most_counted = 1e6;
 
 bool comes_before(Position a, Position b) {

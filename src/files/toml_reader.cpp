@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
@@ -37,9 +36,15 @@ std::string joined(const std::vector<std::string>& words) {
     return all;
 }
 
+/// With zeroes in front, up to so many places.
+std::string digits(unsigned number, std::size_t places) {
+    const std::string text = std::to_string(number);
+    return std::string(places - std::min(places, text.size()), '0') + text;
+}
+
 /// A long list of keys would hide what the message says.
 std::string keys_hint(std::string_view key, const std::vector<std::string>& known) {
-    const std::string near = did_you_mean(key, known);
+    std::string near = did_you_mean(key, known);
     if (!near.empty()) return near;
     return known.size() <= 12 ? "known here: " + joined(known) : "take the line out";
 }
@@ -116,7 +121,7 @@ Position TableReader::place_of_value(std::string_view key) const {
 }
 
 const toml::node* TableReader::find(std::string_view key) {
-    known_.emplace_back(key);
+    if (std::find(known_.begin(), known_.end(), key) == known_.end()) known_.emplace_back(key);
     return table_.get(key);
 }
 
@@ -154,7 +159,7 @@ std::optional<double> TableReader::number(std::string_view key, double lowest, d
 std::optional<std::string> TableReader::word(std::string_view key, const std::vector<std::string>& words) {
     const toml::node* node = find(key);
     if (!node) return std::nullopt;
-    const auto text = text_of(*node, key, words.front(), faults_);
+    auto text = text_of(*node, key, words.front(), faults_);
     if (!text || std::find(words.begin(), words.end(), *text) != words.end()) return text;
     const std::string near = did_you_mean(*text, words);
     faults_.add(baitwright::place_of(*node), "unknown-word", quoted(key) + " cannot be " + baitwright::quoted(*text),
@@ -177,10 +182,7 @@ std::string TableReader::date(std::string_view key) {
     if (!node) return {};
     if (const auto* date = node->as_date()) {
         const toml::date on = date->get();
-        char text[16];
-        std::snprintf(text, sizeof text, "%04d-%02d-%02d", static_cast<int>(on.year), static_cast<int>(on.month),
-                      static_cast<int>(on.day));
-        return text;
+        return digits(on.year, 4) + "-" + digits(on.month, 2) + "-" + digits(on.day, 2);
     }
     faults_.add(baitwright::place_of(*node), "wrong-type",
                 quoted(key) + " must be a date such as 2026-03-01, not " + shown(*node),

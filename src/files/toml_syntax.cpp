@@ -1,6 +1,7 @@
 #include "files/toml_syntax.h"
 
 #include <algorithm>
+#include <array>
 #include <string>
 
 #include "files/utf8.h"
@@ -16,36 +17,37 @@ struct SyntaxRule {
     std::string_view message, hint;
 };
 
-constexpr std::string_view quote_amounts = "words and amounts with a unit stand in quotes, as in \"400 g\"";
+constexpr std::string_view quote_amounts = R"(words and amounts with a unit stand in quotes, as in "400 g")";
 constexpr std::string_view one_line_table =
-    "write it on one line, as in { value = \"6.5 %\", spread = \"15 %\" }, without a comma at its end";
+    R"(write it on one line, as in { value = "6.5 %", spread = "15 %" }, without a comma at its end)";
 constexpr std::string_view whole_heading = "a heading looks like [[part]], with as many brackets behind as before";
 
 /// The first that fits counts.
-constexpr SyntaxRule syntax_rules[]{
-    {"table header", "cannot redefine", "this heading stands in the file already, or is a key",
-     "blocks of one sort are all headed alike, with two brackets: [[part]]"},
-    {"table header", "", "this heading is not written right", whole_heading},
-    {"string", "unknown escape", "a backslash with this letter means nothing",
-     "write two backslashes for one, or put the text in single quotes"},
-    {"string", "", "this text in quotes has no end on its line", "close it with the quote it begins with"},
-    {"array", "", "this list is not closed, or a comma is missing", "write it as in [\"dust\", \"nuts\"]"},
-    {"inline table", "", "what stands in braces is not written right", one_line_table},
-    {"date", "", "this is no day of the calendar", "write a date as in 2026-03-01"},
-    {"time", "", "this is no time of day", "write a date as in 2026-03-01, without a time"},
-    {"", "leading zeroes", "a number cannot begin with 0", "leave out the zeroes in front"},
-    {"", "not representable", "this number is too large", ""},
-    {"key-value pair", "expected '='", "a '=' is missing behind the key",
-     "a line reads key = value; a key of several words is joined by _"},
-    {"key-value pair", "expected value", "nothing follows the '='", "write a value behind it, or take the line out"},
-    {"key-value pair", "end-of-file", "the file ends in the middle of a line", "a line reads key = value"},
-    {"key-value pair", "expected a comment", "something follows the value", quote_amounts},
-    {"value", "", "this is no value", quote_amounts},
-    {"integer", "", "this number is not written right", quote_amounts},
-    {"floating-point", "", "this number is not written right", quote_amounts},
-    {"boolean", "", "this is no value", quote_amounts},
-    {"", "expected keys", "a line cannot begin like this",
-     "begin it with a key of the letters a to z, with a heading such as [[part]], or with # for a remark"},
+constexpr std::array syntax_rules{
+    SyntaxRule{"table header", "cannot redefine", "this heading stands in the file already, or is a key",
+               "blocks of one sort are all headed alike, with two brackets: [[part]]"},
+    SyntaxRule{"table header", "", "this heading is not written right", whole_heading},
+    SyntaxRule{"string", "unknown escape", "a backslash with this letter means nothing",
+               "write two backslashes for one, or put the text in single quotes"},
+    SyntaxRule{"string", "", "this text in quotes has no end on its line", "close it with the quote it begins with"},
+    SyntaxRule{"array", "", "this list is not closed, or a comma is missing", R"(write it as in ["dust", "nuts"])"},
+    SyntaxRule{"inline table", "", "what stands in braces is not written right", one_line_table},
+    SyntaxRule{"date", "", "this is no day of the calendar", "write a date as in 2026-03-01"},
+    SyntaxRule{"time", "", "this is no time of day", "write a date as in 2026-03-01, without a time"},
+    SyntaxRule{"", "leading zeroes", "a number cannot begin with 0", "leave out the zeroes in front"},
+    SyntaxRule{"", "not representable", "this number is too large", ""},
+    SyntaxRule{"key-value pair", "expected '='", "a '=' is missing behind the key",
+               "a line reads key = value; a key of several words is joined by _"},
+    SyntaxRule{"key-value pair", "expected value", "nothing follows the '='",
+               "write a value behind it, or take the line out"},
+    SyntaxRule{"key-value pair", "end-of-file", "the file ends in the middle of a line", "a line reads key = value"},
+    SyntaxRule{"key-value pair", "expected a comment", "something follows the value", quote_amounts},
+    SyntaxRule{"value", "", "this is no value", quote_amounts},
+    SyntaxRule{"integer", "", "this number is not written right", quote_amounts},
+    SyntaxRule{"floating-point", "", "this number is not written right", quote_amounts},
+    SyntaxRule{"boolean", "", "this is no value", quote_amounts},
+    SyntaxRule{"", "expected keys", "a line cannot begin like this",
+               "begin it with a key of the letters a to z, with a heading such as [[part]], or with # for a remark"},
 };
 
 bool holds(std::string_view text, std::string_view words) {

@@ -1,6 +1,7 @@
 #include "files/utf8.h"
 
 #include <algorithm>
+#include <array>
 
 #include "quantities/edit_distance.h"
 
@@ -12,14 +13,20 @@ namespace {
 /// **Source**: RFC 3629, section 4 (from memory).
 struct LetterForm {
     unsigned char first, last;
-    std::size_t more;
+    unsigned char more;
     unsigned char second_low, second_high;
 };
-constexpr LetterForm letter_forms[]{
-    {0x00, 0x7F, 0, 0, 0},       {0xC2, 0xDF, 1, 0x80, 0xBF}, {0xE0, 0xE0, 2, 0xA0, 0xBF},
-    {0xE1, 0xEC, 2, 0x80, 0xBF}, {0xED, 0xED, 2, 0x80, 0x9F}, {0xEE, 0xEF, 2, 0x80, 0xBF},
-    {0xF0, 0xF0, 3, 0x90, 0xBF}, {0xF1, 0xF3, 3, 0x80, 0xBF}, {0xF4, 0xF4, 3, 0x80, 0x8F},
-};
+constexpr std::array<LetterForm, 9> letter_forms{{
+    {0x00, 0x7F, 0, 0, 0},
+    {0xC2, 0xDF, 1, 0x80, 0xBF},
+    {0xE0, 0xE0, 2, 0xA0, 0xBF},
+    {0xE1, 0xEC, 2, 0x80, 0xBF},
+    {0xED, 0xED, 2, 0x80, 0x9F},
+    {0xEE, 0xEF, 2, 0x80, 0xBF},
+    {0xF0, 0xF0, 3, 0x90, 0xBF},
+    {0xF1, 0xF3, 3, 0x80, 0xBF},
+    {0xF4, 0xF4, 3, 0x80, 0x8F},
+}};
 
 unsigned char byte_at(std::string_view text, std::size_t at) {
     return static_cast<unsigned char>(text[at]);
@@ -35,7 +42,7 @@ std::size_t letter_size(std::string_view text) {
         if (byte_at(text, 1) < form.second_low || byte_at(text, 1) > form.second_high) return 0;
         for (std::size_t i = 2; i <= form.more; ++i)
             if ((byte_at(text, i) & 0xC0U) != 0x80U) return 0;
-        return 1 + form.more;
+        return std::size_t{1} + form.more;
     }
     return 0;
 }

@@ -1,9 +1,12 @@
 #include "files/disk.h"
 
+#include <sys/resource.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
 #include <unistd.h>
 
 #include <catch2/catch.hpp>
+#include <csignal>
 #include <cstdlib>
 #include <fstream>
 
@@ -76,6 +79,25 @@ TEST_CASE("a full device is reported") {
     CHECK(class_of(write) == FaultClass::input_output);
     CHECK(fault_of(write).code == "write-failed");
     CHECK(fs::is_character_file("/dev/full"));
+}
+
+TEST_CASE("where there is no room for the new text, the old stays") {
+    const TestFolder folder;
+    write_text_file(folder / "a.toml", "old");
+    const pid_t child = ::fork();
+    if (child == 0) {
+        const rlimit ten_bytes{10, 10};
+        std::signal(SIGXFSZ, SIG_IGN);
+        ::setrlimit(RLIMIT_FSIZE, &ten_bytes);
+        ::_exit(class_of([&] { write_text_file(folder / "a.toml", std::string(100, 'x')); }) == FaultClass::input_output
+                    ? 0
+                    : 1);
+    }
+    int status = -1;
+    ::waitpid(child, &status, 0);
+    CHECK(status == 0);
+    CHECK(read_text_file(folder / "a.toml") == "old");
+    CHECK(folder.entries() == 1);
 }
 
 TEST_CASE("a folder that is not there, or a folder in the file's place, is reported") {

@@ -7,6 +7,7 @@
 #include "bait/caution.h"
 #include "files/library_file.h"
 #include "files/same_record.h"
+#include "files/toml_writer.h"
 
 using namespace baitwright;
 
@@ -204,4 +205,10 @@ TEST_CASE("an ingredient is written as a person would write it") {
           "price = \"£3.40\"\n"
           "on = 2026-03-01\n"
           "shop = \"the mill\"\n");
+}
+
+TEST_CASE("what TOML would not take as it stands is escaped") {
+    CHECK(toml_quoted("\"\\\n\r\t") == R"("\"\\\n\r\t")");
+    CHECK(toml_quoted(std::string("\0\x1B\x7F", 3)) == R"("\u0000\u001B\u007F")");
+    CHECK(toml_quoted("½ #'") == "\"½ #'\"");
 }
