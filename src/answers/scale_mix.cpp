@@ -201,6 +201,7 @@ MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, cons
         answer.water_already_in = request.already_added * (1.0 * gram_per_millilitre);
         wetted = wet(numbers, feel.wetness, answer.water_already_in / answer.dry_mass);
         packing = pack(numbers, wetted);
+        if (!can_be(answer.state, wetted.wetness)) answer.state = usual_state(wetted.wetness);
         volume = wet_volume(packing, answer.state, wetted.wetness);
     }
     answer.marks = wetted.need.marks;

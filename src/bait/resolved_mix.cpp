@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "bait/recipe_names.h"
 #include "bait/wetted_mix.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
@@ -55,7 +56,7 @@ private:
     void check_measures(const Recipe& recipe);
     std::optional<Mass> mass_of(const Part& part, const Ingredient& ingredient, const std::string& subject);
     std::optional<Mass> mass_of_packs(double count, const Ingredient& ingredient, const std::string& subject);
-    std::vector<std::string> known_names(bool with_recipes) const;
+    void add_fault(Fault fault);
     void add_fault(const std::string& subject, std::string code, std::string message, std::string hint);
 
     const Shelf& shelf_;
@@ -63,17 +64,16 @@ private:
 };
 
 void Opener::add_fault(const std::string& subject, std::string code, std::string message, std::string hint) {
-    // A fault inside a recipe that is itself a part has no place in the outer one's file: say whose it is.
-    if (trail_.size() > 1) message += " (in the mix '" + trail_.back() + "')";
-    faults.push_back({std::move(code), std::move(message), std::move(hint), {}, 0, 0, {},
-                      trail_.size() > 1 ? std::string() : subject});
+    add_fault({std::move(code), std::move(message), std::move(hint), {}, 0, 0, {}, subject});
 }
 
-std::vector<std::string> Opener::known_names(bool with_recipes) const {
-    std::vector<std::string> names = shelf_.ingredient_names();
-    if (with_recipes)
-        for (std::string& name : shelf_.recipe_names()) names.push_back(std::move(name));
-    return names;
+void Opener::add_fault(Fault fault) {
+    if (trail_.size() > 1) {
+        // A fault inside a recipe that is itself a part has no place in the outer one's file: say whose it is.
+        fault.message += " (in the mix '" + trail_.back() + "')";
+        fault.subject.clear();
+    }
+    faults.push_back(std::move(fault));
 }
 
 void Opener::check_measures(const Recipe& recipe) {
@@ -115,9 +115,7 @@ void Opener::open_part(const Recipe& recipe, const Part& part, const std::string
         return add_fault(subject, "too-deep", "mixes lie more than " + std::to_string(deepest_nesting) + " deep inside each other",
                          "write some of them out");
     }
-    std::string hint = did_you_mean(part.of, known_names(true));
-    if (hint.empty()) hint = "see what there is with: baitwright ingredient list";
-    add_fault(subject, "unknown-ingredient", "no ingredient or mix is called '" + part.of + "'", hint);
+    add_fault(unknown_part(part.of, subject, shelf_));
 }
 
 std::optional<Mass> Opener::mass_of_packs(double count, const Ingredient& ingredient, const std::string& subject) {
@@ -181,11 +179,7 @@ void Opener::open_inner(const Part& part, const Recipe& inner, const std::string
 
 void Opener::open_dose(const Dose& dose, const std::string& subject, Opened& into) {
     const auto ingredient = shelf_.find_ingredient(dose.of);
-    if (!ingredient) {
-        std::string hint = did_you_mean(dose.of, known_names(false));
-        return add_fault(subject, "unknown-ingredient", "no additive is called '" + dose.of + "'",
-                         hint.empty() ? "see what there is with: baitwright ingredient list" : hint);
-    }
+    if (!ingredient) return add_fault(unknown_additive(dose.of, subject, shelf_));
     Volume pellets;
     for (const Opened::Solid& solid : into.solids)
         if (solid.ingredient.kind == IngredientKind::pellet) pellets += solid.mass / solid.ingredient.loose_density.value;
@@ -220,21 +214,17 @@ ResolvedMix shares_of(Opened opened) {
 ResolvedMix resolve(const Recipe& recipe, const Shelf& shelf) {
     Opener opener(shelf);
     Opened opened = opener.open(recipe);
-    Feel feel;
-    try {
-        feel = shelf.feel(recipe.feel.empty() ? "firm" : recipe.feel);
-    } catch (const NotFound& unknown) {
-        Fault fault = unknown.faults().front();
-        fault.subject = "feel";
-        opener.faults.push_back(fault);
-    }
+    const std::string feel_name = recipe.feel.empty() ? "firm" : recipe.feel;
+    const std::vector<Feel> feels = shelf.feels();
+    const Feel* feel = find_feel(feels, feel_name);
+    if (!feel) opener.faults.push_back(unknown_feel(feel_name, shelf));
     if (opener.faults.empty() && !(opened.dry > Mass{}))
         opener.faults.push_back({"no-solid", "the mix '" + recipe.name + "' has nothing dry in it",
                                  "give it a part that is not a liquid", {}, 0, 0, {}});
     if (!opener.faults.empty()) throw InputError(std::move(opener.faults));
     ResolvedMix mix = shares_of(std::move(opened));
     mix.name = recipe.name;
-    mix.feel = std::move(feel);
+    mix.feel = *feel;
     return mix;
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
+#include <optional>
 
 #include "files/feel_reader.h"
 #include "files/file_faults.h"
@@ -51,13 +53,21 @@ public:
         read_blocks("ingredient", "an ingredient", file_.ingredients,
                     [&](TableReader& table) { return read_ingredient(table, ingredient_names_); });
         read_blocks("mix", "a mix", file_.recipes,
-                    [&](TableReader& table) { return read_recipe(table, recipe_names_); });
+                    [&](TableReader& table) { return std::optional(read_recipe(table, recipe_names_)); });
         if (!feel_of_mix)
             read_blocks("feel", "a feel", file_.feels, [&](TableReader& table) { return feels_.read(table); });
         read_top(top);
+        set_faulty_aside();
     }
 
 private:
+    void set_faulty_aside() {
+        const auto faulty = std::stable_partition(file_.recipes.begin(), file_.recipes.end(),
+                                                  [](const RecipeEntry& entry) { return !entry.faulty; });
+        file_.faulty_recipes.assign(std::make_move_iterator(faulty), std::make_move_iterator(file_.recipes.end()));
+        file_.recipes.erase(faulty, file_.recipes.end());
+    }
+
     template <class Entry, class Read>
     void read_blocks(std::string_view key, std::string_view what, std::vector<Entry>& entries, Read read) {
         root_.each_block(key, what, [&](TableReader& table) {
@@ -91,8 +101,7 @@ private:
 
     void read_top_mix() {
         root_.call("a mix");
-        if (auto entry = read_recipe(root_, recipe_names_))
-            file_.recipes.insert(file_.recipes.begin(), std::move(*entry));
+        file_.recipes.insert(file_.recipes.begin(), read_recipe(root_, recipe_names_));
     }
 
     void read_no_top() {

@@ -23,13 +23,16 @@ struct Position {
 struct RecipeEntry {
     Recipe recipe;
     std::map<std::string, Position> places;
+    bool faulty = false;  ///< something in it could not be read
 };
 
-/// What one library file holds, and everything that is wrong with it. Entries with faults are left out.
+/// What one library file holds, and everything that is wrong with it. Entries with faults are left out;
+/// of faulty mixes their names are kept, so that what the shelf lacks can be told in the same run.
 struct LibraryFile {
     std::string name;
     std::vector<Ingredient> ingredients;  ///< as stated, not yet completed
     std::vector<RecipeEntry> recipes;
+    std::vector<RecipeEntry> faulty_recipes;  ///< amounts in them mean nothing
     std::vector<Feel> feels;
     std::vector<Fault> faults;  ///< in the order of the file
 };

@@ -97,7 +97,7 @@ bool names_a_feel(const TableReader& table) {
     return feel && !feel->is_table() && !feel->is_array_of_tables();
 }
 
-std::optional<RecipeEntry> read_recipe(TableReader& table, EntryNames& names) {
+RecipeEntry read_recipe(TableReader& table, EntryNames& names) {
     const std::size_t faults_before = table.faults().count();
     RecipeEntry entry;
     Recipe& recipe = entry.recipe;
@@ -111,7 +111,7 @@ std::optional<RecipeEntry> read_recipe(TableReader& table, EntryNames& names) {
     recipe.note = table.prose("note");
     read_parts(table, entry);
     table.refuse_unknown_keys();
-    if (table.faults().count() > faults_before) return std::nullopt;
+    entry.faulty = table.faults().count() > faults_before;
     return entry;
 }
 

@@ -1,15 +1,13 @@
 #pragma once
 
-#include <optional>
-
 #include "files/entry_names.h"
 #include "files/library_file.h"
 #include "files/toml_reader.h"
 
 namespace baitwright {
 
-/// Reads a mix. Nothing where the table had a fault; all of them are with its `faults()`.
-std::optional<RecipeEntry> read_recipe(TableReader& table, EntryNames& names);
+/// Reads a mix, marked `faulty` where the table had a fault; all of them are with its `faults()`.
+RecipeEntry read_recipe(TableReader& table, EntryNames& names);
 
 /// Whether the key `feel` names the feel of a mix. At the top of a file it may head blocks instead.
 bool names_a_feel(const TableReader& table);

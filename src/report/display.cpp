@@ -42,12 +42,6 @@ std::string shown_pack(Mass mass) {
     return mass.in(gram) < 999.5 ? fmt::format("{:g} g", mass.in(gram)) : fmt::format("{:.4g} kg", mass.in(kilogram));
 }
 
-std::string shown_range(const std::string& low, const std::string& high) {
-    const auto unit = low.rfind(' '), its = high.rfind(' ');
-    const bool same = unit != std::string::npos && its != std::string::npos && low.substr(unit) == high.substr(its);
-    return (same ? low.substr(0, unit) : low) + " to " + high;
-}
-
 std::string shown_ounces(Mass mass) {
     const double ounces = mass.in(ounce);
     if (ounces < 15.95) return fmt::format("{:.1f} oz", ounces);
@@ -64,6 +58,16 @@ std::string shown_volume(Volume volume) {
     const double litres = volume.in(litre);
     if (litres >= 0.995) return significant(litres, 2) + " l";
     return significant(litres * 1000, 2) + " ml";
+}
+
+std::string shown_water(Mass low, Mass high) {
+    if (high.in(gram) < 9999.5) return fmt::format("{:.0f} to {:.0f} ml", low.in(gram), high.in(gram));
+    return significant(low.in(kilogram), 3) + " to " + significant(high.in(kilogram), 3) + " l";
+}
+
+std::string shown_volume(Volume low, Volume high) {
+    if (high.in(litre) >= 0.995) return significant(low.in(litre), 2) + " to " + significant(high.in(litre), 2) + " l";
+    return significant(low.in(millilitre), 2) + " to " + significant(high.in(millilitre), 2) + " ml";
 }
 
 std::string shown_pints(Volume volume) {

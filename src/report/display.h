@@ -12,14 +12,14 @@ namespace baitwright {
 std::string shown_mass(Mass mass);
 /// A pack: "900 g", "2.5 kg".
 std::string shown_pack(Mass mass);
-/// Two amounts of one kind, the unit named once where they share it: "580 to 935 ml".
-std::string shown_range(const std::string& low, const std::string& high);
 /// "14.1 oz"; from a pound up "2 lb 3 oz".
 std::string shown_ounces(Mass mass);
-/// "625 ml"; from 10 l up "12.4 l".
+/// "625 ml"; from 10 l up "12.4 l". A range in the unit of its upper end: "580 to 935 ml".
 std::string shown_water(Mass water);
-/// An estimated volume, two digits: "640 ml", "2.6 l", "13 l".
+std::string shown_water(Mass low, Mass high);
+/// An estimated volume, two digits: "640 ml", "2.6 l", "13 l". A range likewise: "2.6 to 3.6 l".
 std::string shown_volume(Volume volume);
+std::string shown_volume(Volume low, Volume high);
 /// "4.6 pt", two digits.
 std::string shown_pints(Volume volume);
 /// To 5 min from 10 min up: "8 min", "25 min", "2 h 10 min"; "less than a minute".

@@ -28,7 +28,7 @@ std::string additive_step(const MixAnswer& answer) {
     std::vector<std::string> liquids, powders;
     for (const AdditiveAnswer& additive : answer.additives) {
         if (additive.liquid)
-            liquids.push_back(fmt::format("{:g} ml of {}", kitchen_additive(additive.volume).in(millilitre), additive.name));
+            liquids.push_back(fmt::format("{:g} ml of {}", kitchen_additive(additive.volume / answer.tubs.count).in(millilitre), additive.name));
         else
             powders.push_back(fmt::format("{:g} g of {}", kitchen_additive(additive.mass).in(gram), additive.name));
     }
@@ -51,12 +51,14 @@ std::string shape_step(const MixAnswer& answer) {
 }
 
 std::string creep_step(const MixAnswer& answer, Mass first) {
-    const Mass most = kitchen_water(answer.doubt->water.high);
-    const Mass step = kitchen_water(std::max(0.05 * answer.water_to_add, 5.0 * gram));
+    const double tubs = answer.tubs.count;
+    const Mass most = kitchen_water(answer.doubt->water.high / tubs);
+    const Mass step = std::max(kitchen_water(0.05 * answer.tubs.water_each), 5.0 * gram);
     return fmt::format(
         "Add the rest a little at a time, about {} and a minute between, until it feels right ({}). Most likely that is "
-        "{} in all, with the first pour; never go past {}.",
-        shown_water(step), answer.feel, shown_water(std::max(first, answer.kitchen_water)), shown_water(most));
+        "{} with the first pour; never go past {}.",
+        shown_water(step), answer.feel, shown_water(std::max(first, kitchen_water(answer.tubs.water_each))),
+        shown_water(most));
 }
 
 }  // namespace
@@ -68,14 +70,16 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
     };
     add(soak_step(answer));
     if (answer.tubs.count > 1)
-        add(fmt::format("Work in {} tubs, each about {} dry with {} of water in all.", answer.tubs.count,
-                        shown_mass(kitchen_mass(answer.tubs.dry_each)), shown_water(kitchen_water(answer.tubs.water_each))));
-    add("Weigh the dry parts into a wide tub and stir them together dry.");
+        add(fmt::format("Stir all the dry parts together, then work in {} tubs of about {} dry each. The water below is "
+                        "for one tub.",
+                        answer.tubs.count, shown_mass(kitchen_mass(answer.tubs.dry_each))));
+    else
+        add("Weigh the dry parts into a wide tub and stir them together dry.");
     add(additive_step(answer));
     if (answer.dry_to_add > Mass{}) {
         add(fmt::format("Add no water. Stir in about {} more of the same dry mix.", shown_mass(kitchen_mass(answer.dry_to_add))));
     } else if (answer.water_to_add > Mass{} && answer.doubt) {
-        const Mass first = kitchen_water(answer.doubt->first_pour);
+        const Mass first = kitchen_water(answer.doubt->first_pour / answer.tubs.count);
         add(fmt::format("Pour in {} of water, all the while stirring.", shown_water(first)));
         add(fmt::format("Rest {} (water at {}), then rub it through a riddle.", shown_time(answer.rest),
                         shown_temperature(answer.water_temperature)));

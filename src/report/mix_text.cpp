@@ -59,8 +59,8 @@ std::string water_lines(const MixAnswer& answer) {
     std::string line = fmt::format("  water        {}   {}", shown_water(answer.kitchen_water),
                                    shown_pints(answer.water_to_add / (1.0 * gram_per_millilitre)));
     if (answer.doubt && answer.water_to_add > Mass{})
-        line += "   estimate; 9 times in 10 " + shown_range(shown_water(kitchen_water(answer.doubt->water.low)),
-                                                            shown_water(kitchen_water(answer.doubt->water.high)));
+        line += "   estimate; 9 times in 10 " +
+                shown_water(kitchen_water(answer.doubt->water.low), kitchen_water(answer.doubt->water.high));
     line += "\n";
     if (answer.water_already_in > Mass{})
         line += fmt::format("  already in   {}\n", shown_water(kitchen_water(answer.water_already_in)));
@@ -68,13 +68,16 @@ std::string water_lines(const MixAnswer& answer) {
 }
 
 std::string outcome(const MixAnswer& answer) {
+    if (answer.dry_to_add > Mass{})
+        return fmt::format("{} as it stands, wetter than {}; with {} more dry mix it comes right.",
+                           shown_mass(kitchen_mass(answer.wet_mass)), answer.feel,
+                           shown_mass(kitchen_mass(answer.dry_to_add)));
     std::string text = fmt::format("{} wet, about {} {} ({})", shown_mass(kitchen_mass(answer.wet_mass)),
                                    shown_volume(answer.wet_volume), name_of(answer.state), shown_pints(answer.wet_volume));
     if (answer.doubt)
-        text += ", 9 times in 10 " + shown_range(shown_volume(answer.doubt->wet_volume.low),
-                                                 shown_volume(answer.doubt->wet_volume.high));
+        text += ", 9 times in 10 " + shown_volume(answer.doubt->wet_volume.low, answer.doubt->wet_volume.high);
     text += ".";
-    if (answer.free_offerings >= 1) text += " " + shown_count(answer.free_offerings) + " grains to be picked up, about.";
+    if (answer.free_offerings >= 1) text += " It holds about " + shown_count(answer.free_offerings) + " single grains (pellets, seeds, live or cooked feed).";
     if (answer.cost && answer.people > 1)
         text += fmt::format(" {} for each of {} anglers.",
                             money_text(Money(round_half_even(static_cast<double>(answer.cost->minor()) / answer.people),

@@ -1,0 +1,54 @@
+#include "bait/recipe_names.h"
+
+#include "quantities/suggestion.h"
+
+namespace baitwright {
+
+namespace {
+
+std::string hint_among(const std::string& name, const std::vector<std::string>& names) {
+    const std::string hint = did_you_mean(name, names);
+    return hint.empty() ? "see what there is with: baitwright ingredient list" : hint;
+}
+
+}  // namespace
+
+Fault unknown_part(const std::string& of, const std::string& subject, const Shelf& shelf) {
+    std::vector<std::string> names = shelf.ingredient_names();
+    for (std::string& name : shelf.recipe_names()) names.push_back(std::move(name));
+    return {"unknown-ingredient", "no ingredient or mix is called '" + of + "'", hint_among(of, names), {}, 0, 0, {}, subject};
+}
+
+Fault unknown_additive(const std::string& of, const std::string& subject, const Shelf& shelf) {
+    return {"unknown-ingredient", "no additive is called '" + of + "'", hint_among(of, shelf.ingredient_names()), {}, 0, 0, {}, subject};
+}
+
+Fault unknown_feel(const std::string& feel, const Shelf& shelf) {
+    try {
+        static_cast<void>(shelf.feel(feel));
+    } catch (const NotFound& unknown) {
+        Fault fault = unknown.faults().front();
+        fault.subject = "feel";
+        return fault;
+    }
+    return {};
+}
+
+std::vector<Fault> unknown_names(const Recipe& recipe, const Shelf& shelf) {
+    std::vector<Fault> faults;
+    const std::vector<Feel> feels = shelf.feels();
+    if (!recipe.feel.empty() && !find_feel(feels, recipe.feel)) faults.push_back(unknown_feel(recipe.feel, shelf));
+    for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
+        const std::string& of = recipe.parts[i].of;
+        if (!of.empty() && !shelf.find_ingredient(of) && !shelf.find_recipe(of))
+            faults.push_back(unknown_part(of, "part " + std::to_string(i + 1), shelf));
+    }
+    for (std::size_t i = 0; i < recipe.doses.size(); ++i) {
+        const std::string& of = recipe.doses[i].of;
+        if (!of.empty() && !shelf.find_ingredient(of))
+            faults.push_back(unknown_additive(of, "dose " + std::to_string(i + 1), shelf));
+    }
+    return faults;
+}
+
+}  // namespace baitwright
