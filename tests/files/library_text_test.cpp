@@ -177,9 +177,9 @@ TEST_CASE("written blocks may be joined into one file") {
     syrup.density = {1.3 * gram_per_millilitre, 0.1, {Origin::measured, "jug"}};
     syrup.water = {0.3, 0.1, {Origin::measured, "scales"}};
     syrup.wetting = {0.8 * gram_per_millilitre, 0.3, {Origin::derived, "usual"}};
-    const Recipe first{"first", "", "", "", "", "", {{"syrup", Share{1}}}, {}};
-    const Recipe second{"second", "", "", "", "", "", {{"first", Share{1}}}, {}};
-    const LibraryFile file = read_library_file(toml_text({syrup}) + toml_text(first) + toml_text(second), "a.toml");
+    const Recipe inner{"inner", "", "", "", "", "", {{"syrup", Share{1}}}, {}};
+    const Recipe outer{"outer", "", "", "", "", "", {{"inner", Share{1}}}, {}};
+    const LibraryFile file = read_library_file(toml_text({syrup}) + toml_text(inner) + toml_text(outer), "a.toml");
     CHECK(file.faults.empty());
     CHECK(file.recipes.size() == 2);
     CHECK_FALSE(file.ingredients.at(0).wetting.known());
