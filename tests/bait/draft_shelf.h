@@ -122,9 +122,9 @@ inline std::vector<Feel> feels() {
 }
 
 /// Shelves are not copied, so this fills one.
-class Shelf : public MemoryShelf {
+class FilledShelf : public MemoryShelf {
 public:
-    Shelf() {
+    FilledShelf() {
         for (const SolidRow& row : solids) put(solid_of(row));
         for (const LiquidRow& row : liquids) put(liquid_of(row));
         put(draft::feels());
@@ -133,7 +133,7 @@ public:
 
 /// One for all tests that only read.
 inline const Shelf& shelf() {
-    static const Shelf filled;
+    static const FilledShelf filled;
     return filled;
 }
 
