@@ -87,13 +87,13 @@ TEST_CASE("what was never put is not found") {
 TEST_CASE("an entry put twice is there once, as it was put last") {
     const TemporaryFolder folder;
     Store store = Store::open(folder / "library.db");
-    Ingredient first = ingredient_named("Coarse Meal");
-    first.cautions = {"dust", "gluten"};
-    first.packs = {{1.0 * kilogram, Money(340, currency_named("GBP")), "2026-03-01", "the mill"}};
-    put(store, first, EntryOwner::shipped);
-    Ingredient second = ingredient_named("coarse  meal");
-    second.cautions = {"mould"};
-    put(store, second);
+    Ingredient older = ingredient_named("Coarse Meal");
+    older.cautions = {"dust", "gluten"};
+    older.packs = {{1.0 * kilogram, Money(340, currency_named("GBP")), "2026-03-01", "the mill"}};
+    put(store, older, EntryOwner::shipped);
+    Ingredient newer = ingredient_named("coarse  meal");
+    newer.cautions = {"mould"};
+    put(store, newer);
     CHECK(store.ingredient_names() == std::vector<std::string>{"coarse  meal"});
     CHECK(store.find_ingredient("coarse meal")->cautions == std::vector<std::string>{"mould"});
     CHECK(store.find_ingredient("coarse meal")->packs.empty());
