@@ -25,12 +25,6 @@ std::string allowed_states(Ratio wetness) {
     return allowed;
 }
 
-Mass mass_on_hand(const OnHand::Item& item, const Ingredient& ingredient) {
-    if (const Mass* mass = std::get_if<Mass>(&item.amount)) return *mass;
-    return std::get<Volume>(item.amount) * (ingredient.kind == IngredientKind::liquid ? ingredient.density.value
-                                                                                       : ingredient.loose_density.value);
-}
-
 /// What the mix takes of an ingredient per gram dry: solid parts in whatever state, and liquid parts.
 struct Taken {
     const Ingredient* ingredient = nullptr;
@@ -63,7 +57,7 @@ MixAmount most_from(const ResolvedMix& mix, const OnHand& on_hand) {
     for (const OnHand::Item& item : on_hand.items) {
         const Taken taken = taken_of(mix, item.of);
         if (!taken.ingredient) refuse_unknown(mix, item.of);
-        const Mass allows = mass_on_hand(item, *taken.ingredient) / taken.per_dry;
+        const Mass allows = mass_of_amount(item.amount, *taken.ingredient) / taken.per_dry;
         if (allows < most.dry) most = {allows, taken.ingredient->name};
     }
     return most;

@@ -31,6 +31,7 @@ struct AdditiveAnswer {
     Mass mass;
     Volume volume;  ///< a powder's is loose
     Mass wetting;   ///< grams that count towards the feel
+    std::optional<Ratio> of_label_max;  ///< 1 is the label's most; nothing where there is no label
     std::string rate;  ///< as the recipe says it; empty for a liquid part
     std::optional<Money> cost;
 };

@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "bait/amount.h"
 #include "bait/mix_state.h"
 #include "quantities/quantity.h"
 #include "quantities/temperature.h"
@@ -38,7 +39,7 @@ struct Balls {
 struct OnHand {
     struct Item {
         std::string of;
-        std::variant<Mass, Volume> amount;
+        MassOrVolume amount;
     };
     std::vector<Item> items;
 };

@@ -4,13 +4,14 @@
 #include <cmath>
 
 #include "answers/mix_amount.h"
+#include "answers/over_label.h"
+#include "answers/wanted_feel.h"
 #include "bait/free_offerings.h"
 #include "bait/kitchen_rounding.h"
+#include "bait/label.h"
 #include "bait/pricing.h"
 #include "bait/uptake.h"
 #include "bait/wetted_mix.h"
-#include "quantities/fault.h"
-#include "quantities/suggestion.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -18,33 +19,6 @@ namespace baitwright {
 namespace {
 
 constexpr double rest_until = 0.9;
-
-struct WantedFeel {
-    std::string name;
-    Ratio wetness;
-};
-
-WantedFeel wanted_feel(const ResolvedMix& mix, const std::vector<Feel>& feels, const MixRequest& request) {
-    if (request.feel && request.wetness)
-        throw UsageError("two-feels", "a feel and a wetness were both given", "give one of --feel and --wetness");
-    if (request.wetness) {
-        if (!(*request.wetness > 0 && *request.wetness <= wettest))
-            throw UsageError("out-of-range", "a wetness must be above 0 and not above 3",
-                             "1 just holds in a squeezed hand, 2 will not stand");
-        return {feel_of(feels, *request.wetness).name, *request.wetness};
-    }
-    if (!request.feel) return {mix.feel.name, mix.feel.aim};
-    if (const Feel* feel = find_feel(feels, *request.feel)) return {feel->name, feel->aim};
-    std::vector<std::string> names;
-    std::string listed;
-    for (const Feel& feel : feels) {
-        names.push_back(feel.name);
-        listed += (listed.empty() ? "" : ", ") + feel.name;
-    }
-    const std::string hint = did_you_mean(*request.feel, names);
-    throw UsageError("unknown-feel", "no feel is called '" + *request.feel + "'",
-                     hint.empty() ? "the feels are: " + listed : hint);
-}
 
 std::vector<PartAnswer> parts_of(const ResolvedMix& mix, Mass dry) {
     std::vector<PartAnswer> parts;
@@ -129,21 +103,16 @@ void price(const ResolvedMix& mix, MixAnswer& answer) {
     if (complete) answer.cost = total;
 }
 
-void check_labels(const ResolvedMix& mix, const WettedMix& wetted, MixAnswer& answer) {
+void check_labels(const ResolvedMix& mix, MixAnswer& answer) {
     for (std::size_t i = 0; i < mix.doses.size(); ++i) {
         const ResolvedDose& dose = mix.doses[i];
-        if (!dose.ingredient.label_dose) continue;
-        ResolvedMix alone;
-        alone.doses.push_back(dose);
-        alone.doses.front().rate = *dose.ingredient.label_dose;
-        const AdditiveNumbers most = numbers_of(alone).additives.front();
-        const double allowed = most.fixed + most.by_water * wetted.water + most.by_wet * wetted.wet_mass;
-        const double planned = wetted.additives[mix.liquids.size() + i];
-        if (planned > allowed * (1 + 1e-9))
-            answer.warnings.push_back({"over-label",
-                                       dose.ingredient.name + ": " + dose_rate_text(dose.rate) +
-                                           " is more than the label's most, " + dose_rate_text(*dose.ingredient.label_dose),
-                                       true});
+        AdditiveAnswer& additive = answer.additives[mix.liquids.size() + i];
+        const DoseGround ground{dose.reach * answer.dry_mass, dose.reach * answer.wet_mass,
+                                dose.reach * (answer.water_to_add + answer.water_already_in),
+                                dose.pellets * answer.dry_mass};
+        additive.of_label_max = share_of_label(dose.ingredient, additive.mass, ground);
+        if (additive.of_label_max.value_or(0.0) > 1 + 1e-9)
+            answer.warnings.push_back(over_label(dose.ingredient, dose_rate_text(dose.rate)));
     }
 }
 
@@ -182,7 +151,7 @@ void warn_of_water(const WettedMix& wetted, Mass dry, MixAnswer& answer) {
 
 MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, const MixRequest& request) {
     MixAnswer answer;
-    const WantedFeel feel = wanted_feel(mix, feels, request);
+    const WantedFeel feel = wanted_feel(feels, mix.feel, request.feel, request.wetness);
     answer.recipe = mix.name;
     answer.feel = feel.name;
     answer.wetness = feel.wetness;
@@ -218,7 +187,7 @@ MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, cons
     answer.tubs = tubs_of(answer);
     for (const PartAnswer& part : answer.parts) answer.free_offerings += part.free_offerings;
     warn_of_water(wetted, answer.dry_mass, answer);
-    check_labels(mix, wetted, answer);
+    check_labels(mix, answer);
     price(mix, answer);
     return answer;
 }

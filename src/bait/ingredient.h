@@ -54,7 +54,7 @@ struct Ingredient {
 
     Composition composition;
     std::string colour;
-    std::string solute;  ///< of a liquid: glycerol, sucrose, salt, or empty
+    std::string solute;  ///< of a liquid or powder: glycerol, sucrose, salt, or empty
     std::optional<DoseRate> label_dose;
     std::vector<Pack> packs;
     Keeping keeps;

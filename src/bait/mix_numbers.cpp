@@ -1,3 +1,4 @@
+#include "bait/amount.h"
 #include "bait/wetted_mix.h"
 #include "quantities/units.h"
 
@@ -36,14 +37,9 @@ AdditiveNumbers numbers_of_additive(const Ingredient& i) {
     return n;
 }
 
-Mass mass_of(const std::variant<Mass, Volume>& amount, const Ingredient& i) {
-    if (const Mass* mass = std::get_if<Mass>(&amount)) return *mass;
-    return std::get<Volume>(amount) * (i.kind == IngredientKind::liquid ? i.density.value : i.loose_density.value);
-}
-
 AdditiveNumbers numbers_of_dose(const ResolvedDose& dose) {
     AdditiveNumbers n = numbers_of_additive(dose.ingredient);
-    const Mass each = mass_of(dose.rate.each, dose.ingredient);
+    const Mass each = mass_of_amount(dose.rate.each, dose.ingredient);
     const Ratio per_kilogram = each / (1.0 * kilogram) * dose.reach;
     switch (dose.rate.basis) {
         case DoseBasis::per_kg_dry:

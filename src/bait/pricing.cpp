@@ -1,5 +1,7 @@
 #include "bait/pricing.h"
 
+#include "bait/amount.h"
+
 namespace baitwright {
 
 namespace {
@@ -14,9 +16,7 @@ bool better(const Pack& a, const Pack& b, const Ingredient& ingredient) {
 }  // namespace
 
 Mass mass_in(const Pack& pack, const Ingredient& ingredient) {
-    if (const Mass* mass = std::get_if<Mass>(&pack.size)) return *mass;
-    const bool liquid = ingredient.kind == IngredientKind::liquid;
-    return std::get<Volume>(pack.size) * (liquid ? ingredient.density.value : ingredient.loose_density.value);
+    return mass_of_amount(pack.size, ingredient);
 }
 
 const Pack* pricing_pack(const Ingredient& ingredient) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "bait/amount.h"
 #include "bait/recipe_names.h"
 #include "bait/wetted_mix.h"
 #include "quantities/fault.h"
@@ -129,18 +130,14 @@ std::optional<Mass> Opener::mass_of_packs(double count, const Ingredient& ingred
                       "state the part by mass, so that it is clear how much");
             return std::nullopt;
         }
-    if (const Mass* mass = std::get_if<Mass>(&ingredient.packs.front().size)) return count * *mass;
-    const Volume volume = std::get<Volume>(ingredient.packs.front().size);
-    const bool liquid = ingredient.kind == IngredientKind::liquid;
-    return count * volume * (liquid ? ingredient.density.value : ingredient.loose_density.value);
+    return count * mass_of_amount(ingredient.packs.front().size, ingredient);
 }
 
 std::optional<Mass> Opener::mass_of(const Part& part, const Ingredient& ingredient, const std::string& subject) {
     if (const Mass* mass = std::get_if<Mass>(&part.amount)) return *mass;
     if (const Share* share = std::get_if<Share>(&part.amount)) return share->parts * kilogram;
     if (const WholePacks* packs = std::get_if<WholePacks>(&part.amount)) return mass_of_packs(packs->count, ingredient, subject);
-    const bool liquid = ingredient.kind == IngredientKind::liquid;
-    return std::get<Volume>(part.amount) * (liquid ? ingredient.density.value : ingredient.loose_density.value);
+    return std::get<Volume>(part.amount) * measured_density(ingredient);
 }
 
 void Opener::open_ingredient(const Part& part, const Ingredient& ingredient, const std::string& subject, Opened& into) {

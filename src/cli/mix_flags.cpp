@@ -2,28 +2,12 @@
 
 #include <limits>
 
-#include "quantities/fault.h"
-#include "quantities/quantity_text.h"
+#include "cli/read_flags.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
 
 namespace {
-
-template <class Q>
-Q above_zero(Q quantity) {
-    if (!(quantity.si() > 0)) throw InputError("out-of-range", "the amount must be above zero");
-    return quantity;
-}
-
-std::variant<Mass, Volume> mass_or_volume(const std::string& text) {
-    try {
-        return above_zero(parse<Mass>(text));
-    } catch (const InputError& error) {
-        if (error.faults().front().code != "wrong-dimension") throw;
-        return above_zero(parse<Volume>(text));
-    }
-}
 
 OnHand on_hand(const std::vector<std::string>& items) {
     OnHand on_hand;
@@ -32,7 +16,7 @@ OnHand on_hand(const std::vector<std::string>& items) {
         if (equals == std::string::npos)
             throw InputError("no-amount", "'" + item + "' does not say how much there is",
                              "write it as in --have \"brown crumb=400g\"");
-        on_hand.items.push_back({item.substr(0, equals), mass_or_volume(item.substr(equals + 1))});
+        on_hand.items.push_back({item.substr(0, equals), read_amount(item.substr(equals + 1))});
     }
     return on_hand;
 }
@@ -88,12 +72,6 @@ std::uint64_t read_seed(const std::string& text) {
     return static_cast<std::uint64_t>(seed);
 }
 
-/// Reads the flag where it is given.
-template <class Read>
-void take(const Arguments& arguments, const std::string& flag, Read&& read) {
-    if (const auto text = arguments.value(flag)) flag_value(flag, [&] { read(*text); });
-}
-
 }  // namespace
 
 std::vector<Flag> mix_flags() {
@@ -120,13 +98,13 @@ MixRequest mix_request(const Arguments& arguments) {
     MixRequest request;
     request.target = target(arguments);
     request.feel = arguments.value("--feel");
-    take(arguments, "--wetness", [&](const std::string& text) { request.wetness = parse_number(text); });
-    take(arguments, "--state", [&](const std::string& text) { request.state = read_state(text); });
-    take(arguments, "--spare", [&](const std::string& text) { request.spare = parse<Ratio>(text); });
-    take(arguments, "--people", [&](const std::string& text) { request.people = read_people(text); });
-    take(arguments, "--water-temp", [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });
-    take(arguments, "--added", [&](const std::string& text) { request.already_added = above_zero(parse<Volume>(text)); });
-    take(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });
+    read_flag(arguments, "--wetness", [&](const std::string& text) { request.wetness = parse_number(text); });
+    read_flag(arguments, "--state", [&](const std::string& text) { request.state = read_state(text); });
+    read_flag(arguments, "--spare", [&](const std::string& text) { request.spare = parse<Ratio>(text); });
+    read_flag(arguments, "--people", [&](const std::string& text) { request.people = read_people(text); });
+    read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });
+    read_flag(arguments, "--added", [&](const std::string& text) { request.already_added = above_zero(parse<Volume>(text)); });
+    read_flag(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });
     return request;
 }
 

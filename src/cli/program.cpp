@@ -5,9 +5,11 @@
 #include <cstdlib>
 #include <ctime>
 
+#include "cli/command_dose.h"
 #include "cli/command_ingredient.h"
 #include "cli/command_mix.h"
 #include "cli/command_recipe.h"
+#include "cli/command_water.h"
 #include "cli/parse_arguments.h"
 #include "quantities/suggestion.h"
 #include "report/fault_text.h"
@@ -104,7 +106,7 @@ const std::vector<Flag>& common_flags() {
 }
 
 const std::vector<CommandSpec>& all_commands() {
-    static const std::vector<CommandSpec> commands{command_mix(),         command_ingredient_list(),
+    static const std::vector<CommandSpec> commands{command_mix(), command_water(), command_dose(), command_ingredient_list(),
                                                    command_ingredient_show(), command_recipe_list(),
                                                    command_recipe_show(), command_recipe_check()};
     return commands;

@@ -1,6 +1,7 @@
 #include "files/csv.h"
 
 #include "files/utf8.h"
+#include "quantities/edit_distance.h"
 #include "quantities/fault.h"
 
 namespace baitwright {
@@ -21,13 +22,29 @@ public:
     [[nodiscard]] bool at_end() const { return at_ == text_.size(); }
 
     CsvRow take_row() {
-        CsvRow row{line_, {take_cell()}};
-        while (take(",")) row.cells.push_back(take_cell());
-        if (take("\r\n") || take("\n")) ++line_;
+        CsvRow row{line_, {}, {}};
+        do {
+            row.places.push_back(place());
+            row.cells.push_back(take_cell());
+        } while (take(","));
+        if (take("\r\n") || take("\n")) begin_line();
         return row;
     }
 
 private:
+    void begin_line() {
+        ++line_;
+        column_ = 1;
+        counted_ = at_;
+    }
+
+    /// Where the next cell begins. Only what was taken since the last question is counted.
+    Position place() {
+        column_ += static_cast<int>(letter_count(text_.substr(counted_, at_ - counted_)));
+        counted_ = at_;
+        return {line_, column_};
+    }
+
     [[nodiscard]] bool at_cell_end() const {
         const std::string_view rest = text_.substr(at_);
         return rest.empty() || rest[0] == ',' || rest[0] == '\n' || rest.substr(0, 2) == "\r\n";
@@ -61,8 +78,8 @@ private:
             else if (take("\""))
                 break;
             else {
-                if (text_[at_] == '\n') ++line_;
                 cell += text_[at_++];
+                if (cell.back() == '\n') begin_line();
             }
         }
         if (!at_cell_end())
@@ -74,6 +91,8 @@ private:
     std::string_view text_;
     std::size_t at_;
     int line_ = 1;
+    int column_ = 1;            ///< of the byte `counted_`
+    std::size_t counted_ = at_;
 };
 
 }  // namespace

@@ -4,12 +4,15 @@
 #include <string_view>
 #include <vector>
 
+#include "files/library_file.h"
+
 namespace baitwright {
 
-/// One row of an RFC 4180 file, with the line on which it begins.
+/// One row of an RFC 4180 file, with the line on which it begins and the places on which its cells begin.
 struct CsvRow {
     int line;
     std::vector<std::string> cells;
+    std::vector<Position> places;
 };
 
 /// Reads RFC 4180 text: quoted cells, doubled quotes, line breaks inside quotes, CRLF or LF, an optional byte order

@@ -136,8 +136,9 @@ void check_properties(const TableReader& table, const Ingredient& ingredient, bo
         if (found.fault.code == "missing-value" && table.has(found.key)) continue;
         table.faults().add(table.place_of_key(found.key), found.fault.code, found.fault.message, found.fault.hint);
     }
-    if (kind_known && !ingredient.solute.empty() && ingredient.kind != IngredientKind::liquid)
-        table.faults().add(table.place_of_key("solute"), "unfit-key", "'solute' belongs to a liquid alone",
+    if (kind_known && !ingredient.solute.empty() && ingredient.kind != IngredientKind::liquid &&
+        ingredient.kind != IngredientKind::powder)
+        table.faults().add(table.place_of_key("solute"), "unfit-key", "'solute' belongs to a liquid or a powder alone",
                            "take the line out, or give the ingredient another kind");
 }
 

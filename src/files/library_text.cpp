@@ -1,51 +1,28 @@
 #include "files/library_text.h"
 
-#include <cmath>
-
 #include "bait/ingredient_facts.h"
 #include "files/toml_writer.h"
-#include "quantities/units.h"
+#include "files/value_text.h"
 
 namespace baitwright {
 
 namespace {
 
-std::string amount_text(Mass mass) {
-    return exact_text(mass, gram, "g");
-}
-std::string amount_text(Volume volume) {
-    return exact_text(volume, millilitre, "ml");
-}
-
-/// In the longest unit of which it is a whole number: people write "9 month" and "2 d".
-std::string keeping_text(Time time) {
-    struct TimeUnit {
-        Unit<Dimension<0, 0, 1>> unit;
-        std::string_view symbol;
-    };
-    for (const TimeUnit& candidate : {TimeUnit{month, "month"}, TimeUnit{day, "d"}, TimeUnit{hour, "h"}}) {
-        const double count = time.in(candidate.unit);
-        if (count > 0.5 && std::abs(count - std::round(count)) < 1e-13 * count)
-            return exact_text(time, candidate.unit, candidate.symbol);
-    }
-    return exact_text(time, minute, "min");
-}
-
 std::string property_text(std::string_view value, Ratio spread, const Source& source) {
-    return "{ value = " + std::string(value) + ", spread = " + toml_quoted(exact_text(spread, percent, "%")) +
+    return "{ value = " + std::string(value) + ", spread = " + toml_quoted(percent_text(spread)) +
            ", source = " + toml_quoted(source_text(source)) + " }";
 }
 
 template <class D>
-std::string value_text(const PropertyFacts<D>& facts, Quantity<D> value) {
-    if (facts.bare_number) return number_text(value.si());
-    return toml_quoted(exact_text(value, facts.unit, facts.symbol));
+std::string value_toml(const PropertyFacts<D>& facts, Quantity<D> value) {
+    const std::string text = value_text(facts, value);
+    return facts.bare_number ? text : toml_quoted(text);
 }
 
 void write_properties(TomlWriter& out, const Ingredient& ingredient) {
     visit_properties(ingredient, [&](const auto& facts, const auto& property) {
         if (property.stated())
-            out.line(facts.key, property_text(value_text(facts, property.value), property.spread, property.source));
+            out.line(facts.key, property_text(value_toml(facts, property.value), property.spread, property.source));
     });
 }
 
@@ -54,7 +31,7 @@ void write_composition(TomlWriter& out, const Composition& composition) {
     visit_composition(composition, [&](std::string_view key, const Property<Ratio>& share) {
         if (!share.stated()) return;
         shares += (shares.empty() ? " " : ", ") + std::string(key) + " = " +
-                  property_text(toml_quoted(exact_text(share.value, percent, "%")), share.spread, share.source);
+                  property_text(toml_quoted(percent_text(share.value)), share.spread, share.source);
     });
     if (!shares.empty()) out.line("composition", "{" + shares + " }");
 }
@@ -78,7 +55,7 @@ void write_cautions(TomlWriter& out, const std::vector<std::string>& cautions) {
 
 void write_pack(TomlWriter& out, const Pack& pack) {
     out.inner_heading("ingredient.pack");
-    out.text("size", std::visit([](auto size) { return amount_text(size); }, pack.size));
+    out.text("size", amount_text(pack.size));
     if (pack.price) out.text("price", money_text(*pack.price));
     if (!pack.on.empty()) out.line("on", pack.on);
     out.text("shop", pack.shop);

@@ -1,0 +1,23 @@
+#pragma once
+
+#include <variant>
+
+#include "bait/ingredient.h"
+
+namespace baitwright {
+
+/// An amount as people state it, weighed or measured.
+using MassOrVolume = std::variant<Mass, Volume>;
+
+/// What a level measure of it weighs per volume: a liquid's density, a solid's loose density.
+inline Density measured_density(const Ingredient& ingredient) {
+    return ingredient.kind == IngredientKind::liquid ? ingredient.density.value : ingredient.loose_density.value;
+}
+
+/// The mass that an amount of the ingredient means.
+inline Mass mass_of_amount(const MassOrVolume& amount, const Ingredient& ingredient) {
+    if (const Mass* mass = std::get_if<Mass>(&amount)) return *mass;
+    return std::get<Volume>(amount) * measured_density(ingredient);
+}
+
+}  // namespace baitwright

@@ -1,0 +1,67 @@
+#include "report/dose_report.h"
+
+#include <fmt/format.h>
+
+#include "bait/kitchen_rounding.h"
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+using Align = TextTable::Align;
+
+std::string solution_text(const Solution& solution) {
+    std::string text = fmt::format("{} of the water and {} together is {}", shown_percent(solution.concentration), solution.of, solution.of);
+    if (solution.density) text += fmt::format("; it weighs {:.0f} g a litre", solution.density->in(gram_per_litre));
+    if (solution.water_activity)
+        text += fmt::format("; water activity {:.2f}{}", double(*solution.water_activity),
+                            *solution.water_activity < 0.85 ? ", dry enough to keep most rot away" : ", too wet to keep by itself");
+    return text + ".";
+}
+
+}  // namespace
+
+std::string dose_text(const DoseAnswer& answer) {
+    std::string text = fmt::format("{} of {}", shown_mass(answer.dry_mass), answer.of);
+    if (answer.water > Mass{}) text += fmt::format(", {} of water", shown_water(kitchen_water(answer.water)));
+    text += "\n\n";
+    TextTable table({Align::left, Align::right, Align::right, Align::right, Align::left});
+    table.row({"additive", "amount", "per kg dry", "of the label", "rate"});
+    for (const DoseLine& line : answer.additives)
+        table.row({line.name,
+                   line.liquid ? fmt::format("{:g} ml", kitchen_additive(line.volume).in(millilitre))
+                               : fmt::format("{:g} g", kitchen_additive(line.mass).in(gram)),
+                   significant(line.per_dry * 1000, 2) + " g",
+                   line.of_label_max ? shown_percent(*line.of_label_max) : "no label", line.rate});
+    if (!answer.additives.empty()) text += table.text();
+    if (answer.solution) text += "\n" + paragraph("In water  ", solution_text(*answer.solution));
+    if (!answer.warnings.empty()) text += "\n";
+    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", warning.message + ".");
+    return text;
+}
+
+Json dose_json(const DoseAnswer& answer) {
+    const auto number_or_null = [](const auto& optional) { return optional ? Json(double(*optional)) : Json(); };
+    Json json = json_record("dose", answer.warnings);
+    json["of"] = answer.of;
+    json["dry_mass_g"] = answer.dry_mass.in(gram);
+    json["water_g"] = answer.water.in(gram);
+    json["additives"] = Json::array();
+    for (const DoseLine& line : answer.additives)
+        json["additives"].push_back({{"name", line.name},
+                                     {"mass_g", line.mass.in(gram)},
+                                     {"volume_ml", line.volume.in(millilitre)},
+                                     {"g_per_kg_dry", line.per_dry * 1000.0},
+                                     {"of_label_max", number_or_null(line.of_label_max)},
+                                     {"wetting_g", line.wetting.in(gram)}});
+    json["concentration_pct"] = answer.solution ? Json(answer.solution->concentration * 100.0) : Json();
+    json["solution_density_g_ml"] =
+        answer.solution && answer.solution->density ? Json(answer.solution->density->in(gram_per_millilitre)) : Json();
+    json["water_activity"] = answer.solution ? number_or_null(answer.solution->water_activity) : Json();
+    return json;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,64 @@
+#include "report/tub_report.h"
+
+#include <fmt/format.h>
+
+#include "bait/kitchen_rounding.h"
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+std::string standing(const std::string& feel, Ratio wetness) { return fmt::format("{} (wetness {:.1f})", feel, double(wetness)); }
+
+std::string remedy(const TubAnswer& answer) {
+    constexpr Mass nothing = 0.5 * gram;
+    if (answer.dry_to_add > nothing)
+        return fmt::format("Too wet for {}. Stir in about {} ({}) more of the same dry mix{}, then let it rest.",
+                           answer.wanted_feel, shown_mass(kitchen_mass(answer.dry_to_add)), shown_ounces(answer.dry_to_add),
+                           answer.all_parts_take_water ? "" : ", leaving out what takes no water");
+    if (answer.water_to_add > nothing)
+        return fmt::format("For {} add about {} of water: two thirds of it first, rest, then the last by feel.",
+                           answer.wanted_feel, shown_water(kitchen_water(answer.water_to_add)));
+    return fmt::format("It is right for {}: add nothing.", answer.wanted_feel);
+}
+
+}  // namespace
+
+std::string tub_text(const TubAnswer& answer) {
+    std::string text = fmt::format("{}: {} dry with {} of water in\n\n", answer.recipe, shown_mass(answer.dry_mass),
+                                   shown_water(kitchen_water(answer.water_in)));
+    if (answer.settles_in >= 1.0 * minute) {
+        text += paragraph("Now       ", standing(answer.feel_now, answer.wetness_now) +
+                                            fmt::format("; it is still drinking, for about {} more", shown_time(answer.settles_in)));
+        text += paragraph("Settled   ", "it will be " + standing(answer.feel_settled, answer.wetness_settled));
+    } else {
+        text += paragraph("Settled   ", standing(answer.feel_settled, answer.wetness_settled));
+    }
+    text += paragraph("Do this   ", remedy(answer));
+    text += paragraph("How sure  ", "An estimate from the mix's absorption and slump; your hand decides. Judge it once it has "
+                                    "settled, not before.");
+    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", warning.message + ".");
+    return text;
+}
+
+Json tub_json(const TubAnswer& answer) {
+    Json json = json_record("water", answer.warnings);
+    json["recipe"] = answer.recipe;
+    json["feel"] = answer.wanted_feel;
+    json["wetness"] = double(answer.wanted_wetness);
+    json["dry_mass_g"] = answer.dry_mass.in(gram);
+    json["water_in_g"] = answer.water_in.in(gram);
+    json["wetness_now"] = double(answer.wetness_now);
+    json["feel_now"] = answer.feel_now;
+    json["wetness_settled"] = double(answer.wetness_settled);
+    json["feel_settled"] = answer.feel_settled;
+    json["settles_in_minutes"] = answer.settles_in.in(minute);
+    json["water_to_add_g"] = answer.water_to_add.in(gram);
+    json["dry_to_add_g"] = answer.dry_to_add.in(gram);
+    return json;
+}
+
+}  // namespace baitwright

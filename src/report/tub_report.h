@@ -1,0 +1,14 @@
+#pragma once
+
+#include <string>
+
+#include "answers/right_a_mix.h"
+#include "report/json.h"
+
+namespace baitwright {
+
+/// Where the tub stands and what puts it right.
+std::string tub_text(const TubAnswer& answer);
+Json tub_json(const TubAnswer& answer);
+
+}  // namespace baitwright
