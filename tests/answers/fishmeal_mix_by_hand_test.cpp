@@ -58,8 +58,15 @@ TEST_CASE("a kilo of the fishmeal mix, firm, comes out as it does on paper") {
     const MixAnswer answer = draft::kilo(draft::fishmeal_mix(), "firm");
 
     // Marks: 0.4 x 0.50 + 0.3 x 0.65 + 0.2 x 0.55 + 0.1 x 0.42 = 0.547; likewise 0.934.
-    CHECK(answer.marks.absorption == Approx(0.547).epsilon(1e-12));
-    CHECK(answer.marks.slump == Approx(0.934).epsilon(1e-12));
+    double mix_a = 0, mix_b = 0;
+    for (int i = 0; i < 4; ++i) {
+        mix_a += share[i] * A[i];
+        mix_b += share[i] * B[i];
+    }
+    CHECK(mix_a == Approx(0.547).epsilon(1e-12));
+    CHECK(mix_b == Approx(0.934).epsilon(1e-12));
+    CHECK(answer.marks.absorption == Approx(mix_a).epsilon(1e-12));
+    CHECK(answer.marks.slump == Approx(mix_b).epsilon(1e-12));
 
     // Water at wetness 1.2: 1000 x (0.547 + 0.2 x 0.387) = 624.4 g. Wet mass 1624.4 g.
     CHECK(answer.wetness == 1.2);

@@ -99,14 +99,14 @@ ResolvedMix mix_of_json(const nlohmann::json& mix) {
             {i.name, part["weight"].get<double>() * kilogram, soaked ? Preparation::soaked : Preparation::as_bought});
         total += part["weight"].get<double>();
     }
-    for (const auto& one : mix["liquids"]) {
-        shelf.put(liquid(one));
-        recipe.parts.push_back({one["name"], total * one["grams_per_gram_dry"].get<double>() * kilogram});
+    for (const auto& part : mix["liquids"]) {
+        shelf.put(liquid(part));
+        recipe.parts.push_back({part["name"], total * part["grams_per_gram_dry"].get<double>() * kilogram});
     }
-    for (const auto& one : mix["doses"]) {
-        shelf.put(liquid(one));
-        recipe.doses.push_back({one["name"], parse_dose_rate(std::to_string(one["grams"].get<int>()) + " g " +
-                                                             one["basis"].get<std::string>())});
+    for (const auto& dose : mix["doses"]) {
+        shelf.put(liquid(dose));
+        recipe.doses.push_back({dose["name"], parse_dose_rate(std::to_string(dose["grams"].get<int>()) + " g " +
+                                                              dose["basis"].get<std::string>())});
     }
     return resolve(recipe, shelf);
 }
@@ -206,10 +206,10 @@ TEST_CASE("the first pour is the lesser of the 5 % point and 70 % of the median,
 TEST_CASE("the bag to measure first is named with its share of the doubt") {
     ResolvedMix mix = certain(resolved(draft::crumb_mix()));
     mix.solids.front().ingredient.absorption.spread = 0.15;
-    const MixDoubt one = doubt(mix, 1.0);
-    CHECK(one.measure_first == "brown crumb");
-    CHECK(one.measure_first_what == "absorption");
-    CHECK(one.measure_first_share == Approx(0.60881).epsilon(1e-4));
+    const MixDoubt first = doubt(mix, 1.0);
+    CHECK(first.measure_first == "brown crumb");
+    CHECK(first.measure_first_what == "absorption");
+    CHECK(first.measure_first_share == Approx(0.60881).epsilon(1e-4));
 }
 
 // By hand at wetness 1: the water wanted is A1 = (A + M0)(1 - M1)/(1 - M0) - M1, whose slope by M1 is

@@ -45,7 +45,7 @@ TEST_CASE("a dose and its label may go by different measures") {
     CHECK_FALSE(warns(dosed("30 ml per kg dry", "50 ml per l water"), "over-label"));
 }
 
-TEST_CASE("a dose by the litre is not over its label for water that was in already", "[!shouldfail]") {
+TEST_CASE("a dose by the litre is not over its label for water that was in already") {
     CHECK_FALSE(warns(dosed("50 ml per l water", "50 ml per l water", 300), "over-label"));
 }
 

@@ -193,8 +193,8 @@ TEST_CASE("a ball's volume and the balls of a litre are those of a sphere") {
         CHECK(ball_volume(diameter).in(millilitre) == Approx(expected.at(0)).epsilon(0).margin(1e-3));
         MixRequest litre_of_balls = request_for(WetVolume{1.0 * litre}, "firm");
         litre_of_balls.state = MixState::squeezed;
-        const MixAnswer one = scaled(draft::fishmeal_mix(), request_for(Balls{1, diameter}, "firm"));
-        CHECK(scaled(draft::fishmeal_mix(), litre_of_balls).dry_mass / one.dry_mass ==
+        const MixAnswer single = scaled(draft::fishmeal_mix(), request_for(Balls{1, diameter}, "firm"));
+        CHECK(scaled(draft::fishmeal_mix(), litre_of_balls).dry_mass / single.dry_mass ==
               Approx(expected.at(1)).epsilon(0).margin(1e-3));
     }
 }

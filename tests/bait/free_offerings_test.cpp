@@ -40,14 +40,14 @@ Ingredient seed(Length size, double spread) {
 // By hand: a pellet 4 mm across and 1.2 x 4 mm long holds pi/4 x 0.4^2 x 0.48 = 0.0603186 ml and weighs 0.0723823 g;
 // 100 g are 1381.55 of them. Sizes that spread by 1.05 about the median by mass: times exp(4.5 ln^2 1.05) = 1.010770.
 TEST_CASE("pellets are counted as cylinders of their envelope density") {
-    const double one = std::numbers::pi / 4 * 0.4 * 0.4 * 0.48 * 1.2;
-    CHECK(one == Approx(0.0723823).epsilon(1e-6));
+    const double grain = std::numbers::pi / 4 * 0.4 * 0.4 * 0.48 * 1.2;
+    CHECK(grain == Approx(0.0723823).epsilon(1e-6));
     CHECK(free_offerings_in(pellet(4.0 * millimetre), 100.0 * gram) == Approx(1381.55 * 1.010770).epsilon(1e-5));
 }
 
 TEST_CASE("seeds are counted as spheres") {
-    const double one = std::numbers::pi / 6 * 0.3 * 0.3 * 0.3 * 1.25;
-    CHECK(free_offerings_in(seed(3.0 * millimetre, 1.0), 50.0 * gram) == Approx(50 / one).epsilon(1e-12));
+    const double grain = std::numbers::pi / 6 * 0.3 * 0.3 * 0.3 * 1.25;
+    CHECK(free_offerings_in(seed(3.0 * millimetre, 1.0), 50.0 * gram) == Approx(50 / grain).epsilon(1e-12));
 }
 
 TEST_CASE("halving the size gives eight times as many") {

@@ -145,10 +145,10 @@ TEST_CASE("a liquid derives 0.8 g of wetting per ml, and live feed takes no wate
 TEST_CASE("completing twice changes nothing") {
     for (const IngredientKind kind : all_kinds) {
         const Ingredient once = completed(bare(kind)), twice = completed(once);
-        std::vector<double> first, second;
-        visit_properties(once, [&](const auto&, const auto& property) { first.push_back(property.value.si()); });
-        visit_properties(twice, [&](const auto&, const auto& property) { second.push_back(property.value.si()); });
-        CHECK(first == second);
+        std::vector<double> before, after;
+        visit_properties(once, [&](const auto&, const auto& property) { before.push_back(property.value.si()); });
+        visit_properties(twice, [&](const auto&, const auto& property) { after.push_back(property.value.si()); });
+        CHECK(before == after);
     }
 }
 

@@ -96,14 +96,14 @@ TEST_CASE("the shares of the solids sum to one, whatever liquids come with them"
 TEST_CASE("multiplying every share by one number changes nothing") {
     CHECK(rc::check([] {
         Recipe once = draft::drawn_recipe(draft::Extras::all);
-        const ResolvedMix first = resolve(once, draft::shelf());
+        const ResolvedMix before = resolve(once, draft::shelf());
         for (Part& part : once.parts) std::get<Share>(part.amount).parts *= 7;
-        const ResolvedMix second = resolve(once, draft::shelf());
-        RC_ASSERT(first.solids.size() == second.solids.size());
-        for (std::size_t i = 0; i < first.solids.size(); ++i)
-            RC_ASSERT(std::abs(first.solids[i].share - second.solids[i].share) < 1e-12);
-        for (std::size_t i = 0; i < first.liquids.size(); ++i)
-            RC_ASSERT(std::abs(first.liquids[i].per_dry / second.liquids[i].per_dry - 1) < 1e-12);
+        const ResolvedMix after = resolve(once, draft::shelf());
+        RC_ASSERT(before.solids.size() == after.solids.size());
+        for (std::size_t i = 0; i < before.solids.size(); ++i)
+            RC_ASSERT(std::abs(before.solids[i].share - after.solids[i].share) < 1e-12);
+        for (std::size_t i = 0; i < before.liquids.size(); ++i)
+            RC_ASSERT(std::abs(before.liquids[i].per_dry / after.liquids[i].per_dry - 1) < 1e-12);
     }));
 }
 

@@ -18,13 +18,13 @@ namespace {
 
 /// Classes of packings from 0.2 to 0.7 and sizes from 0.02 to 12 mm, as crumbs, meals, powders and pellets have.
 rc::Gen<std::vector<PackedClass>> random_classes() {
-    const auto one = rc::gen::map(
+    const auto any_class = rc::gen::map(
         rc::gen::tuple(rc::gen::inRange(1, 1000), rc::gen::inRange(200, 700), rc::gen::inRange(20, 12000)),
         [](const std::tuple<int, int, int>& t) {
             return PackedClass{std::get<0>(t) / 1000.0, std::get<1>(t) / 1000.0, std::get<2>(t) * 1e-3 * millimetre};
         });
-    return rc::gen::mapcat(rc::gen::inRange<std::size_t>(1, 9), [one](std::size_t count) {
-        return rc::gen::container<std::vector<PackedClass>>(count, one);
+    return rc::gen::mapcat(rc::gen::inRange<std::size_t>(1, 9), [any_class](std::size_t count) {
+        return rc::gen::container<std::vector<PackedClass>>(count, any_class);
     });
 }
 
@@ -60,8 +60,9 @@ TEST_CASE("grains that differ without end in size fill each other's gaps") {
 TEST_CASE("one class alone packs as it does alone") {
     CHECK(rc::check([] {
         const double own = *rc::gen::inRange(1, 999) / 1000.0;
-        const PackedClass one[] = {{*rc::gen::inRange(1, 100) / 10.0, own, *rc::gen::inRange(1, 9999) * 1e-6 * metre}};
-        RC_ASSERT(std::abs(packing_density(one) - own) < 1e-14);
+        const PackedClass alone[] = {
+            {*rc::gen::inRange(1, 100) / 10.0, own, *rc::gen::inRange(1, 9999) * 1e-6 * metre}};
+        RC_ASSERT(std::abs(packing_density(alone) - own) < 1e-14);
     }));
 }
 
@@ -73,7 +74,7 @@ TEST_CASE("one class cut in two alike still packs as it does alone") {
 TEST_CASE("mixing sizes that pack alike never packs looser than one of them") {
     CHECK(rc::check([] {
         auto classes = *random_classes();
-        for (PackedClass& one : classes) one.own_packing = 0.55;
+        for (PackedClass& each : classes) each.own_packing = 0.55;
         RC_ASSERT(packing_density(classes) > 0.55 - 1e-12);
     }));
 }
@@ -91,9 +92,9 @@ TEST_CASE("only the proportions of shares and of sizes matter") {
     CHECK(rc::check([] {
         auto classes = *random_classes();
         const double there = packing_density(classes);
-        for (PackedClass& one : classes) {
-            one.volume_share = 3.7 * one.volume_share;
-            one.size = 0.4 * one.size;
+        for (PackedClass& each : classes) {
+            each.volume_share = 3.7 * each.volume_share;
+            each.size = 0.4 * each.size;
         }
         RC_ASSERT(std::abs(packing_density(classes) - there) < 1e-12);
     }));
@@ -112,7 +113,7 @@ TEST_CASE("a mixture packs no looser than its loosest class and leaves some gaps
     CHECK(rc::check([] {
         const auto classes = *random_classes();
         double loosest = 1;
-        for (const PackedClass& one : classes) loosest = std::min<double>(loosest, one.own_packing);
+        for (const PackedClass& each : classes) loosest = std::min<double>(loosest, each.own_packing);
         const double packed = packing_density(classes);
         RC_ASSERT(packed > loosest - 1e-12);
         RC_ASSERT(packed < 1.0);
@@ -125,7 +126,7 @@ TEST_CASE("the packing solves its equation") {
         const auto classes = *random_classes();
         const double packed = packing_density(classes), index = 4.1;
         double sum = 0, reached = 0;
-        for (const PackedClass& one : classes) sum += one.volume_share;
+        for (const PackedClass& each : classes) sum += each.volume_share;
         for (const PackedClass& i : classes) {
             const double beta = i.own_packing * (1 + 1 / index);
             double room = 1;

@@ -79,7 +79,7 @@ TEST_CASE("the points are those of Joe and Kuo's Sobol sequence, counted from po
 
 // Points 0 to 1,023 fill each of 1,024 equal intervals once; point 1,024 falls beside point 0 in the first coordinate.
 TEST_CASE("the origin is left out: one interval of 1,024 stays empty after 1,024 points") {
-    for (const std::uint64_t seed : {1, 2, 77}) {
+    for (const std::uint64_t seed : std::initializer_list<std::uint64_t>{1, 2, 77}) {
         std::vector<int> held(1024);
         for (const auto& point : points(1, seed, 1024)) ++held[bits_of(point[0]) >> 22U];
         CHECK(std::count(held.begin(), held.end(), 0) == 1);
