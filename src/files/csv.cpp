@@ -91,7 +91,7 @@ private:
     std::string_view text_;
     std::size_t at_;
     int line_ = 1;
-    int column_ = 1;            ///< of the byte `counted_`
+    int column_ = 1;  ///< of the byte `counted_`
     std::size_t counted_ = at_;
 };
 

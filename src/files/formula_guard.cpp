@@ -8,7 +8,8 @@ namespace {
 /// tell what `guarded` did.
 bool may_be_run(std::string_view text) {
     const auto first = text.find_first_not_of(" '");
-    return first != std::string_view::npos && std::string_view("=+-@\t\r\n\0", 8).find(text[first]) != std::string_view::npos;
+    return first != std::string_view::npos &&
+           std::string_view("=+-@\t\r\n\0", 8).find(text[first]) != std::string_view::npos;
 }
 
 }  // namespace

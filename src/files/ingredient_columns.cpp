@@ -51,7 +51,8 @@ int pack_number(std::string_view heading) {
     if (heading.substr(0, pack.size()) != pack) return 0;
     heading.remove_prefix(pack.size());
     const std::string_view digits = heading.substr(0, heading.find(' '));
-    if (digits.empty() || digits.size() > 3 || digits.find_first_not_of("0123456789") != std::string_view::npos) return 0;
+    if (digits.empty() || digits.size() > 3 || digits.find_first_not_of("0123456789") != std::string_view::npos)
+        return 0;
     return std::stoi(std::string(digits));
 }
 

@@ -11,8 +11,8 @@ struct IngredientColumn {
     /// `text` is taken as it stands; of the others the blanks around go, and blank means not stated.
     enum class Form { text, value, number, date, words };
 
-    std::string heading;            ///< "moisture spread"
-    std::string key;                ///< "moisture.spread"; in a pack its own: "size"
+    std::string heading;  ///< "moisture spread"
+    std::string key;      ///< "moisture.spread"; in a pack its own: "size"
     Form form;
     std::string companion_of = {};  ///< heading of the value that a spread or a source belongs to
     int pack = 0;                   ///< which pack, from 1; 0 for none
