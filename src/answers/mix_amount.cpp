@@ -107,6 +107,8 @@ MixAmount wanted_amount(const ResolvedMix& mix, const MixRequest& request, const
         throw UsageError("out-of-range", "the number of people must be from 1 to 1000", "for example --people 4");
     if (!(request.spare >= 0 && request.spare <= 5))
         throw UsageError("out-of-range", "the spare must be from 0 to 500 %", "for example --spare 10%");
+    if (!(request.already_added >= Volume{}) || !is_finite(request.already_added))
+        throw UsageError("out-of-range", "the water already added must not be below zero", "for example --added 300ml");
     MixAmount amount = std::visit(DryMassFor{mix, per_dry}, request.target);
     const bool fixed_stock = std::holds_alternative<OnHand>(request.target);
     if (!fixed_stock) amount.dry *= request.people * (1 + request.spare);

@@ -71,7 +71,7 @@ struct MixAnswer {
     std::string recipe;
     std::string feel;
     MixState state = MixState::riddled;
-    Ratio wetness;
+    Ratio wetness;  ///< aimed at
     WaterMarks marks;
     Temperature water_temperature;
     int people = 1;
@@ -80,7 +80,9 @@ struct MixAnswer {
     Volume dry_volume;
     Mass water_to_add;
     Mass water_already_in;
-    Mass dry_to_add;  ///< more of the same dry mix, where it is too wet already; else 0
+    Mass dry_to_add;  ///< more of the parts that take water, where it is too wet already; else 0
+    bool all_parts_take_water = true;
+    Ratio wetness_in_tub;  ///< as the tub stands: above `wetness` where it is too wet
     std::optional<MixDoubt> doubt;
     Time rest;        ///< until 90 % of the absorption is taken up
     Mass wet_mass;

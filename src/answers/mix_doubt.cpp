@@ -4,8 +4,8 @@
 #include <cmath>
 #include <vector>
 
+#include "answers/water_range.h"
 #include "bait/wetted_mix.h"
-#include "physics/moisture.h"
 #include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
 #include "quantities/units.h"
@@ -14,38 +14,12 @@ namespace baitwright {
 
 namespace {
 
-constexpr double hand_spread = 0.12;
 constexpr std::size_t water_points = 1024;
 constexpr std::size_t volume_points = 256;
-constexpr double wettest_bag = 0.9;
 
-/// One part that takes water, with how far each of its inputs may lie from its median.
-struct Doubtful {
-    std::size_t solid;  // its place among the solids
-    double absorption, gap, moisture;
-    double sigma_absorption, sigma_gap, sigma_moisture;
-};
-
-std::vector<Doubtful> doubtful_parts(const ResolvedMix& mix) {
-    std::vector<Doubtful> parts;
-    for (std::size_t i = 0; i < mix.solids.size(); ++i) {
-        const SolidPart& part = mix.solids[i];
-        const Ingredient& in = part.ingredient;
-        if (!takes_water(in.kind) || part.prepare == Preparation::soaked) continue;
-        parts.push_back({i, in.absorption.value, in.slump.value - in.absorption.value, in.moisture.value,
-                         log_normal_sigma(in.absorption.spread), log_normal_sigma(in.slump.spread),
-                         log_normal_sigma(in.moisture.spread)});
-    }
-    return parts;
-}
-
-/// A part's marks in one draw: hand and spreads on A and G, then both moved to the bag's moisture.
-WaterMarks drawn_marks(const Doubtful& part, double hand, const double* normals) {
-    const double absorption = part.absorption * hand * std::exp(part.sigma_absorption * normals[0]);
-    const double gap = part.gap * hand * std::exp(part.sigma_gap * normals[1]);
-    const double bag = std::min(wettest_bag, part.moisture * std::exp(part.sigma_moisture * normals[2]));
-    const double moved = std::max<double>(0, added_water_at_moisture(absorption, part.moisture, bag));
-    return {moved, moved + gap * (1 - bag) / (1 - part.moisture)};
+WaterMarks drawn_marks(const DoubtfulPart& part, double hand, const double* normals) {
+    return marks_of_draw(part, hand * std::exp(part.sigma_absorption * normals[0]),
+                         hand * std::exp(part.sigma_gap * normals[1]), std::exp(part.sigma_moisture * normals[2]));
 }
 
 template <class Q>
@@ -79,25 +53,13 @@ WaterLine water_line(const ResolvedMix& mix, const MixAnswer& answer) {
     return {slope, water_a - slope * want_a};
 }
 
-Range<Mass> water_range(const ResolvedMix& mix, const MixAnswer& answer, const std::vector<Doubtful>& parts,
+Range<Mass> water_range(const ResolvedMix& mix, const MixAnswer& answer, const std::vector<DoubtfulPart>& parts,
                         std::uint64_t seed) {
-    QuasiRandomNormals draws(1 + 3 * parts.size(), seed);
-    std::vector<double> normals(draws.coordinates()), water(water_points);
+    if (parts.empty()) return {};
+    const Range<Ratio> wanted = wanted_water_range(parts, answer.wetness, water_points, seed);
     const WaterLine line = water_line(mix, answer);
-    const double hand_sigma = log_normal_sigma(hand_spread), wetness = answer.wetness;
-    const double of_absorption = std::min(wetness, 1.0), of_gap = std::max(wetness - 1, 0.0);
-    for (double& one : water) {
-        draws.next(normals);
-        const double hand = std::exp(hand_sigma * normals[0]);
-        double wanted = 0;
-        for (std::size_t i = 0; i < parts.size(); ++i) {
-            const WaterMarks marks = drawn_marks(parts[i], hand, &normals[1 + 3 * i]);
-            wanted += mix.solids[parts[i].solid].share *
-                      (of_absorption * marks.absorption + of_gap * (marks.slump - marks.absorption));
-        }
-        one = std::max(0.0, line.slope * wanted + line.offset);
-    }
-    return range_of(water, answer.dry_mass);
+    const auto water = [&](Ratio wants) { return std::max(0.0, line.slope * wants + line.offset) * answer.dry_mass; };
+    return {water(wanted.low), water(wanted.middle), water(wanted.high)};
 }
 
 /// A solid of a volume draw: the marks it takes from `drawn_marks`, and densities and size of its own.
@@ -111,7 +73,7 @@ void draw_body(SolidNumbers& solid, const Ingredient& in, const double* normals)
     solid.size = drawn(in.particle_size, normals[2]);
 }
 
-Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, const std::vector<Doubtful>& parts,
+Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, const std::vector<DoubtfulPart>& parts,
                            std::uint64_t seed) {
     QuasiRandomNormals draws(1 + 3 * parts.size() + 3 * mix.solids.size(), seed);
     std::vector<double> normals(draws.coordinates()), volumes(volume_points);
@@ -125,19 +87,19 @@ Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, cons
         for (std::size_t i = 0; i < mix.solids.size(); ++i)
             draw_body(numbers.solids[i], mix.solids[i].ingredient, &normals[1 + 3 * parts.size() + 3 * i]);
         const WettedMix wetted = wet(numbers, answer.wetness, already);
-        one = wet_volume(pack(numbers, wetted), answer.state, wetted.wetness).in(millilitre_per_gram);
+        one = wet_volume(pack(numbers, wetted), answer.state, std::min<double>(wetted.wetness, wettest)).in(millilitre_per_gram);
     }
     return range_of(volumes, answer.dry_mass * (1.0 * millilitre_per_gram));
 }
 
 /// The bag whose inputs make most of the variance of the water, to first order.
-void name_first_to_measure(const ResolvedMix& mix, const MixAnswer& answer, const std::vector<Doubtful>& parts,
+void name_first_to_measure(const ResolvedMix& mix, const MixAnswer& answer, const std::vector<DoubtfulPart>& parts,
                            MixDoubt& doubt) {
     const double h = answer.wetness, of_absorption = std::min(h, 1.0), of_gap = std::max(h - 1, 0.0);
     double all = 0, most = 0;
     double wanted = 0;
-    for (const Doubtful& part : parts) {
-        const double share = mix.solids[part.solid].share;
+    for (const DoubtfulPart& part : parts) {
+        const double share = part.share;
         const double by_absorption = share * of_absorption * part.absorption * part.sigma_absorption;
         const double by_gap = share * of_gap * part.gap * part.sigma_gap;
         const double by_moisture = share * part.moisture * part.sigma_moisture / (1 - part.moisture) *
@@ -160,7 +122,7 @@ void name_first_to_measure(const ResolvedMix& mix, const MixAnswer& answer, cons
 
 MixDoubt doubt_of(const ResolvedMix& mix, const MixAnswer& answer, std::uint64_t seed) {
     constexpr double cautious_share = 0.7;
-    const std::vector<Doubtful> parts = doubtful_parts(mix);
+    const std::vector<DoubtfulPart> parts = doubtful_parts(mix);
     MixDoubt doubt;
     doubt.water = water_range(mix, answer, parts, seed);
     doubt.first_pour = std::max(Mass{}, std::min(doubt.water.low, cautious_share * doubt.water.middle));

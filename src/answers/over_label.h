@@ -5,11 +5,7 @@
 
 namespace baitwright {
 
-/// The warning for a dose above the most that the additive's label allows.
-inline Warning over_label(const Ingredient& additive, const std::string& planned) {
-    return {"over-label",
-            additive.name + ": " + planned + " is more than the label's most, " + dose_rate_text(*additive.label_dose),
-            true};
-}
+/// The warning for a dose above the most that the additive's label allows; `of_label` is how many times that.
+Warning over_label(const Ingredient& additive, Ratio of_label);
 
 }  // namespace baitwright

@@ -20,6 +20,25 @@ namespace {
 
 constexpr double rest_until = 0.9;
 
+/// The mix wetted, and how it then sits: in the state wanted, or the usual one where it is too wet for that.
+struct Tub {
+    WettedMix wetted;
+    WetPacking packing;
+    Ratio wetness;
+    MixState state;
+    SpecificVolume volume;
+};
+
+Tub tub_of(const MixNumbers& numbers, Ratio wetness, MixState wanted, Ratio already_added) {
+    Tub tub;
+    tub.wetted = wet(numbers, wetness, already_added);
+    tub.packing = pack(numbers, tub.wetted);
+    tub.wetness = std::min<double>(tub.wetted.wetness, wettest);
+    tub.state = can_be(wanted, tub.wetness) ? wanted : usual_state(tub.wetness);
+    tub.volume = wet_volume(tub.packing, tub.state, tub.wetness);
+    return tub;
+}
+
 std::vector<PartAnswer> parts_of(const ResolvedMix& mix, Mass dry) {
     std::vector<PartAnswer> parts;
     parts.reserve(mix.solids.size());
@@ -48,6 +67,11 @@ AdditiveAnswer additive_of(const Ingredient& ingredient, Mass mass, std::string 
     return additive;
 }
 
+/// The i-th additive: the liquid parts come first, then the doses.
+const Ingredient& additive_ingredient(const ResolvedMix& mix, std::size_t i) {
+    return i < mix.liquids.size() ? mix.liquids[i].ingredient : mix.doses[i - mix.liquids.size()].ingredient;
+}
+
 std::vector<AdditiveAnswer> additives_of(const ResolvedMix& mix, const WettedMix& wetted, Mass dry) {
     std::vector<AdditiveAnswer> additives;
     for (std::size_t i = 0; i < mix.liquids.size(); ++i)
@@ -68,11 +92,8 @@ void price(const ResolvedMix& mix, MixAnswer& answer) {
     std::vector<Line> lines;
     for (std::size_t i = 0; i < mix.solids.size(); ++i)
         lines.push_back({&mix.solids[i].ingredient, answer.parts[i].mass, &answer.parts[i].cost});
-    for (std::size_t i = 0; i < answer.additives.size(); ++i) {
-        const bool liquid_part = i < mix.liquids.size();
-        lines.push_back({liquid_part ? &mix.liquids[i].ingredient : &mix.doses[i - mix.liquids.size()].ingredient,
-                         answer.additives[i].mass, &answer.additives[i].cost});
-    }
+    for (std::size_t i = 0; i < answer.additives.size(); ++i)
+        lines.push_back({&additive_ingredient(mix, i), answer.additives[i].mass, &answer.additives[i].cost});
     const Currency* currency = nullptr;
     bool complete = true;
     std::vector<double> exact;
@@ -103,16 +124,25 @@ void price(const ResolvedMix& mix, MixAnswer& answer) {
     if (complete) answer.cost = total;
 }
 
+/// Each additive, however it comes in, against its label on the whole mix.
 void check_labels(const ResolvedMix& mix, MixAnswer& answer) {
-    for (std::size_t i = 0; i < mix.doses.size(); ++i) {
-        const ResolvedDose& dose = mix.doses[i];
-        AdditiveAnswer& additive = answer.additives[mix.liquids.size() + i];
-        const DoseGround ground{dose.reach * answer.dry_mass, dose.reach * answer.wet_mass,
-                                dose.reach * (answer.water_to_add + answer.water_already_in),
-                                dose.pellets * answer.dry_mass};
-        additive.of_label_max = share_of_label(dose.ingredient, additive.mass, ground);
-        if (additive.of_label_max.value_or(0.0) > 1 + 1e-9)
-            answer.warnings.push_back(over_label(dose.ingredient, dose_rate_text(dose.rate)));
+    Volume pellets;
+    for (std::size_t i = 0; i < mix.solids.size(); ++i)
+        if (mix.solids[i].ingredient.kind == IngredientKind::pellet) pellets += answer.parts[i].volume;
+    const DoseGround ground{answer.dry_mass, answer.wet_mass, answer.water_to_add + answer.water_already_in, pellets};
+    for (std::size_t i = 0; i < answer.additives.size(); ++i) {
+        AdditiveAnswer& additive = answer.additives[i];
+        Mass all;
+        bool seen = false;
+        for (std::size_t j = 0; j < answer.additives.size(); ++j) {
+            if (answer.additives[j].name != additive.name) continue;
+            all += answer.additives[j].mass;
+            seen = seen || j < i;
+        }
+        const Ingredient& ingredient = additive_ingredient(mix, i);
+        additive.of_label_max = share_of_label(ingredient, all, ground);
+        if (!seen && additive.of_label_max.value_or(0.0) > 1 + 1e-9)
+            answer.warnings.push_back(over_label(ingredient, *additive.of_label_max));
     }
 }
 
@@ -139,7 +169,7 @@ void warn_of_water(const WettedMix& wetted, Mass dry, MixAnswer& answer) {
     if (!(wetted.need.wetted_share > 0))
         answer.warnings.push_back({"takes-no-water", "nothing in this mix takes water, so none is added"});
     if (!wetted.too_wet) return;
-    const double ratio = added_water_ratio(wetted.need.marks, answer.wetness);
+    const double ratio = added_water_ratio(wetted.need.marks, answer.wetness);  // what the feel asks for
     if (ratio > 0)
         answer.dry_to_add = (wetted.wetting_present / ratio - wetted.need.wetted_share) * dry;
     answer.warnings.push_back({"too-wet", "the liquids, films and water already in are more than this feel asks for: no "
@@ -155,32 +185,31 @@ MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, cons
     answer.recipe = mix.name;
     answer.feel = feel.name;
     answer.wetness = feel.wetness;
-    answer.state = wanted_state(request, feel.name, feel.wetness);
+    const MixState state = wanted_state(request, feel.name, feel.wetness);
     answer.water_temperature = request.water_temperature;
     answer.people = request.people;
 
     const MixNumbers numbers = numbers_of(mix);
-    WettedMix wetted = wet(numbers, feel.wetness);
-    WetPacking packing = pack(numbers, wetted);
-    SpecificVolume volume = wet_volume(packing, answer.state, wetted.wetness);
-    const MixAmount amount = wanted_amount(mix, request, {wetted.wet_mass, volume});
+    Tub tub = tub_of(numbers, feel.wetness, state, 0.0);
+    const MixAmount amount = wanted_amount(mix, request, {tub.wetted.wet_mass, tub.volume});
     answer.dry_mass = amount.dry;
     answer.limited_by = amount.limited_by;
     if (request.already_added > Volume{}) {
         answer.water_already_in = request.already_added * (1.0 * gram_per_millilitre);
-        wetted = wet(numbers, feel.wetness, answer.water_already_in / answer.dry_mass);
-        packing = pack(numbers, wetted);
-        if (!can_be(answer.state, wetted.wetness)) answer.state = usual_state(wetted.wetness);
-        volume = wet_volume(packing, answer.state, wetted.wetness);
+        tub = tub_of(numbers, feel.wetness, state, answer.water_already_in / answer.dry_mass);
     }
+    const WettedMix& wetted = tub.wetted;
+    answer.state = tub.state;
+    answer.wetness_in_tub = tub.wetness;
+    answer.all_parts_take_water = wetted.need.wetted_share > 1 - 1e-9;
     answer.marks = wetted.need.marks;
     answer.dry_volume = answer.dry_mass * dry_volume(numbers);
     answer.water_to_add = wetted.water * answer.dry_mass;
     answer.kitchen_water = kitchen_water(answer.water_to_add);
     answer.rest = MixUptake(mix, request.water_temperature).time_to(rest_until);
     answer.wet_mass = wetted.wet_mass * answer.dry_mass;
-    answer.wet_volume = volume * answer.dry_mass;
-    answer.saturation = saturation(packing, volume);
+    answer.wet_volume = tub.volume * answer.dry_mass;
+    answer.saturation = saturation(tub.packing, tub.volume);
     answer.parts = parts_of(mix, answer.dry_mass);
     answer.additives = additives_of(mix, wetted, answer.dry_mass);
     answer.portions = portions_of(request, answer);

@@ -1,6 +1,7 @@
 #include "bait/dose.h"
 
 #include <array>
+#include <cmath>
 #include <utility>
 
 #include "quantities/fault.h"
@@ -28,6 +29,9 @@ std::variant<Mass, Volume> parse_each(std::string_view text) {
     }
 }
 
+/// Without the tail of digits that a change of unit leaves: within 1e-12.
+std::string short_number(double value) { return number_text_within(value, 0.99e-12 * std::abs(value)); }
+
 double si_of(const std::variant<Mass, Volume>& amount) {
     return std::visit([](auto quantity) { return quantity.si(); }, amount);
 }
@@ -51,7 +55,7 @@ DoseRate parse_dose_rate(std::string_view text) {
                 found = true;
             }
         if (!found) throw InputError("unknown-basis", "'" + basis + "' is not a basis for a dose", std::string(usage));
-        rate.each = parse_each(text.substr(0, text.find(" per ")));
+        rate.each = parse_each(std::string_view(folded).substr(0, per));
     }
     if (!(si_of(rate.each) > 0))
         throw InputError("out-of-range", "a dose must be above zero, not '" + std::string(text) + "'", std::string(usage));
@@ -59,10 +63,10 @@ DoseRate parse_dose_rate(std::string_view text) {
 }
 
 std::string dose_rate_text(const DoseRate& rate) {
-    if (rate.basis == DoseBasis::share_of_dry) return number_text(std::get<Mass>(rate.each).in(kilogram) * 100) + " %";
+    if (rate.basis == DoseBasis::share_of_dry) return short_number(std::get<Mass>(rate.each).in(kilogram) * 100) + " %";
     std::string text = std::holds_alternative<Mass>(rate.each)
-                           ? number_text(std::get<Mass>(rate.each).in(gram)) + " g "
-                           : number_text(std::get<Volume>(rate.each).in(millilitre)) + " ml ";
+                           ? short_number(std::get<Mass>(rate.each).in(gram)) + " g "
+                           : short_number(std::get<Volume>(rate.each).in(millilitre)) + " ml ";
     for (const auto& [words, meaning] : bases)
         if (meaning == rate.basis) text += words;
     return text;

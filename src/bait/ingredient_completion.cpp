@@ -1,6 +1,7 @@
 #include "bait/ingredient_completion.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "bait/ingredient_facts.h"
 
@@ -56,7 +57,8 @@ void complete_liquid(Ingredient& i) {
 
 void complete_densities(Ingredient& i) {
     // An envelope of 1.15 g/ml is that of a meal; what pours heavier than that allows is denser stuff.
-    const Density envelope = std::max(1.15 * gram_per_millilitre, i.loose_density.value / 0.65);
+    Density envelope = std::max(1.15 * gram_per_millilitre, i.loose_density.value / 0.65);
+    if (i.skeleton_density.known()) envelope = std::min(envelope, i.skeleton_density.value);
     derive(i.envelope_density, envelope, 0.12, "usual for a meal");
     derive(i.skeleton_density, std::max(1.42 * gram_per_millilitre, i.envelope_density.value), 0.06,
            "usual for plant and fish meals");
@@ -111,7 +113,9 @@ template <class Q>
 void check_above(const Property<Q>& higher, const Property<Q>& lower, bool or_equal, std::string_view higher_key,
                  std::string_view message, std::string_view hint, std::vector<PropertyFault>& faults) {
     if (!higher.known() || !lower.known()) return;
-    if (lower.value < higher.value || (or_equal && lower.value <= higher.value)) return;
+    // Units written differently ("500 g/l", "0.5 g/ml") may differ in the last bit and still be equal.
+    const bool equal = std::abs(higher.value.si() - lower.value.si()) <= 1e-12 * std::abs(lower.value.si());
+    if (equal ? or_equal : lower.value < higher.value) return;
     faults.push_back({std::string(higher_key),
                       {"inconsistent-values", std::string(message), std::string(hint), {}, 0, 0, {}}});
 }
@@ -140,6 +144,9 @@ std::vector<PropertyFault> faults_of(const Ingredient& i) {
     check_above(i.envelope_density, i.loose_density, false, "envelope_density",
                 "'envelope_density' must be above 'loose_density'",
                 "a single grain is denser than the loose heap with air between the grains", faults);
+    check_above(i.skeleton_density, i.loose_density, false, "skeleton_density",
+                "'skeleton_density' must be above 'loose_density'",
+                "the solid itself is denser than a loose heap of it with air between the grains", faults);
     check_above(i.skeleton_density, i.envelope_density, true, "skeleton_density",
                 "'skeleton_density' must not be below 'envelope_density'",
                 "the solid without its pores is at least as dense as the grain with them", faults);

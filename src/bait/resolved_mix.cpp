@@ -146,6 +146,8 @@ void Opener::open_ingredient(const Part& part, const Ingredient& ingredient, con
                          "take prepare = \"soaked\" out");
     const auto mass = mass_of(part, ingredient, subject);
     if (!mass) return;
+    if (!(*mass > Mass{}) || !is_finite(*mass))
+        return add_fault(subject, "out-of-range", "the amount of '" + part.of + "' must be above zero", "for example mass = \"400 g\"");
     if (ingredient.kind == IngredientKind::liquid)
         into.liquids.push_back({ingredient, *mass});
     else
@@ -206,6 +208,16 @@ ResolvedMix shares_of(Opened opened) {
     return mix;
 }
 
+/// Doses by wet mass weigh into what they are dosed by: near the whole of it there is no mix left.
+void check_doses_by_wet_mass(const ResolvedMix& mix) {
+    constexpr double most = 0.5;
+    double by_wet = 0;
+    for (const AdditiveNumbers& additive : numbers_of(mix).additives) by_wet += additive.by_wet;
+    if (by_wet > most)
+        throw InputError("out-of-range", "the doses per kg wet come to more than half of the wet mix",
+                         "check them: grams, not kilograms; or state the additive as a part");
+}
+
 }  // namespace
 
 ResolvedMix resolve(const Recipe& recipe, const Shelf& shelf) {
@@ -220,6 +232,7 @@ ResolvedMix resolve(const Recipe& recipe, const Shelf& shelf) {
                                  "give it a part that is not a liquid", {}, 0, 0, {}});
     if (!opener.faults.empty()) throw InputError(std::move(opener.faults));
     ResolvedMix mix = shares_of(std::move(opened));
+    check_doses_by_wet_mass(mix);
     mix.name = recipe.name;
     mix.feel = *feel;
     return mix;

@@ -60,7 +60,8 @@ SpecificVolume swollen_grain(const SolidNumbers& part, Ratio inside_water) {
 
 Ratio inside_water(const SolidNumbers& part, Ratio wetness) {
     if (!part.takes_water) return part.carried;
-    return part.inside * part.marks.absorption * std::min<double>(wetness, 1.0);
+    // A bag damper than its absorption allows has nothing more to take, and cannot shrink.
+    return std::max(0.0, part.inside * part.marks.absorption * std::min<double>(wetness, 1.0));
 }
 
 PackedClass packed(const SolidNumbers& part, Ratio mass, SpecificVolume grain) {
@@ -95,7 +96,7 @@ WettedMix wet(const MixNumbers& mix, Ratio wetness, Ratio already_added) {
                                          s.wetting_by_wet * in_tub / wet_part;
     const double each_gram_wets = 1 + s.wetting_by_water + s.wetting_by_wet * (1 + s.mass_by_water) / wet_part;
     const double water = (wanted - present_without_water) / each_gram_wets;
-    result.too_wet = water < -1e-12;
+    result.too_wet = result.need.wetted_share > 0 && water < -1e-12;
     result.water = std::max(0.0, water);
     result.wet_mass = (in_tub + (1 + s.mass_by_water) * result.water) / wet_part;
     result.wetting_present = present_without_water + (each_gram_wets - 1) * result.water;

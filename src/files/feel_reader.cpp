@@ -7,7 +7,7 @@ namespace baitwright {
 namespace {
 
 /// Wetter than ten times what just holds is no bait.
-constexpr double wettest = 10;
+constexpr double wettest = 3;
 
 std::optional<double> required_wetness(TableReader& table, std::string_view key) {
     if (!table.required(key, "1.2")) return std::nullopt;

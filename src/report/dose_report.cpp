@@ -14,11 +14,9 @@ namespace {
 using Align = TextTable::Align;
 
 std::string solution_text(const Solution& solution) {
-    std::string text = fmt::format("{} of the water and {} together is {}", shown_percent(solution.concentration), solution.of, solution.of);
-    if (solution.density) text += fmt::format("; it weighs {:.0f} g a litre", solution.density->in(gram_per_litre));
-    if (solution.water_activity)
-        text += fmt::format("; water activity {:.2f}{}", double(*solution.water_activity),
-                            *solution.water_activity < 0.85 ? ", dry enough to keep most rot away" : ", too wet to keep by itself");
+    std::string text = fmt::format("{} {} by weight", shown_percent(solution.concentration), solution.of);
+    if (solution.density) text += fmt::format("; a litre of it weighs {:.0f} g", solution.density->in(gram_per_litre));
+    if (solution.water_activity) text += fmt::format("; water activity {:.2f}", double(*solution.water_activity));
     return text + ".";
 }
 
@@ -39,7 +37,7 @@ std::string dose_text(const DoseAnswer& answer) {
     if (!answer.additives.empty()) text += table.text();
     if (answer.solution) text += "\n" + paragraph("In water  ", solution_text(*answer.solution));
     if (!answer.warnings.empty()) text += "\n";
-    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", warning.message + ".");
+    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
     return text;
 }
 

@@ -139,7 +139,7 @@ std::string ingredient_text(const Ingredient& i) {
         constexpr std::size_t room = 36;
         if (text_width(source) > room) {
             sources += paragraph("  " + spaced(facts.key) + ": ", source);
-            source = "published, see below";
+            source = "see below";
         }
         table.row({spaced(facts.key), value_cell(facts, property), shown_percent(property.spread), source});
     });

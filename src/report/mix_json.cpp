@@ -27,7 +27,8 @@ Json additives_json(const MixAnswer& answer) {
                              {"mass_g", additive.mass.in(gram)},
                              {"volume_ml", additive.volume.in(millilitre)},
                              {"wetting_g", additive.wetting.in(gram)},
-                             {"cost_minor", json_minor(additive.cost)}});
+                             {"cost_minor", json_minor(additive.cost)},
+                             {"of_label_max", additive.of_label_max ? Json(double(*additive.of_label_max)) : Json()}});
     return additives;
 }
 
@@ -83,6 +84,7 @@ Json mix_json(const MixAnswer& answer) {
     json["feel"] = answer.feel;
     json["state"] = name_of(answer.state);
     json["wetness"] = double(answer.wetness);
+    json["wetness_in_tub"] = double(answer.wetness_in_tub);
     json["water_temp_c"] = answer.water_temperature.in_celsius();
     json["people"] = answer.people;
     json["dry_mass_g"] = answer.dry_mass.in(gram);
@@ -104,6 +106,8 @@ Json mix_json(const MixAnswer& answer) {
     json["currency"] = Json();
     for (const PartAnswer& part : answer.parts)
         if (part.cost) json["currency"] = part.cost->currency().code;
+    for (const AdditiveAnswer& additive : answer.additives)
+        if (additive.cost) json["currency"] = additive.cost->currency().code;
     json["parts"] = parts_json(answer);
     json["additives"] = additives_json(answer);
     json["kitchen"] = kitchen_json(answer);

@@ -28,7 +28,7 @@ std::string additive_step(const MixAnswer& answer) {
     std::vector<std::string> liquids, powders;
     for (const AdditiveAnswer& additive : answer.additives) {
         if (additive.liquid)
-            liquids.push_back(fmt::format("{:g} ml of {}", kitchen_additive(additive.volume / answer.tubs.count).in(millilitre), additive.name));
+            if (answer.water_to_add > Mass{}) liquids.push_back(fmt::format("{:g} ml of {}", kitchen_additive(additive.volume / answer.tubs.count).in(millilitre), additive.name));
         else
             powders.push_back(fmt::format("{:g} g of {}", kitchen_additive(additive.mass).in(gram), additive.name));
     }
@@ -65,6 +65,10 @@ std::string creep_step(const MixAnswer& answer, Mass first) {
 
 std::vector<std::string> mix_steps(const MixAnswer& answer) {
     std::vector<std::string> steps;
+    if (answer.dry_to_add > Mass{})
+        return {fmt::format("Add no water. Stir in about {} more of the dry mix{}, and let it rest {}.",
+                            shown_mass(kitchen_mass(answer.dry_to_add)),
+                            answer.all_parts_take_water ? "" : ", leaving out what takes no water", shown_time(answer.rest))};
     const auto add = [&steps](std::string step) {
         if (!step.empty()) steps.push_back(std::move(step));
     };
@@ -76,11 +80,10 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
     else
         add("Weigh the dry parts into a wide tub and stir them together dry.");
     add(additive_step(answer));
-    if (answer.dry_to_add > Mass{}) {
-        add(fmt::format("Add no water. Stir in about {} more of the same dry mix.", shown_mass(kitchen_mass(answer.dry_to_add))));
-    } else if (answer.water_to_add > Mass{} && answer.doubt) {
-        const Mass first = kitchen_water(answer.doubt->first_pour / answer.tubs.count);
-        add(fmt::format("Pour in {} of water, all the while stirring.", shown_water(first)));
+    if (answer.water_to_add > Mass{} && answer.doubt) {
+        const Mass first = std::max(kitchen_water(answer.doubt->first_pour / answer.tubs.count), 1.0 * gram);
+        add(fmt::format("Pour in {}{} of water, all the while stirring.", answer.water_already_in > Mass{} ? "another " : "",
+                        shown_water(first)));
         add(fmt::format("Rest {} (water at {}), then rub it through a riddle.", shown_time(answer.rest),
                         shown_temperature(answer.water_temperature)));
         add(creep_step(answer, first));

@@ -24,7 +24,7 @@ std::string heading(const MixAnswer& answer) {
                             portions.diameter > Length{} ? fmt::format("{:.0f} mm", portions.diameter.in(millimetre))
                                                          : shown_volume(portions.each));
     } else {
-        text += shown_volume(answer.wet_volume) + " " + std::string(name_of(answer.state));
+        text += answer.dry_to_add > Mass{} ? "too wet" : shown_volume(answer.wet_volume) + " " + std::string(name_of(answer.state));
     }
     if (answer.people > 1) text += fmt::format(", for {} anglers", answer.people);
     return text;
@@ -48,7 +48,7 @@ std::string parts_table(const MixAnswer& answer) {
                    shown_ounces(additive.mass), "", "", cost_cell(additive.cost)});
     }
     table.rule();
-    table.row({"in all, dry", shown_mass(kitchen_dry), shown_ounces(answer.dry_mass), shown_pints(answer.dry_volume), "",
+    table.row({"in all, before water", shown_mass(kitchen_dry), shown_ounces(answer.dry_mass), shown_pints(answer.dry_volume), "",
                answer.cost ? money_text(*answer.cost) : ""});
     return table.text();
 }
@@ -69,9 +69,10 @@ std::string water_lines(const MixAnswer& answer) {
 
 std::string outcome(const MixAnswer& answer) {
     if (answer.dry_to_add > Mass{})
-        return fmt::format("{} as it stands, wetter than {}; with {} more dry mix it comes right.",
-                           shown_mass(kitchen_mass(answer.wet_mass)), answer.feel,
-                           shown_mass(kitchen_mass(answer.dry_to_add)));
+        return fmt::format("{} as it stands, about {}. It is wetter than {}; with {} more of the dry mix{} it comes right.",
+                           shown_mass(kitchen_mass(answer.wet_mass)), shown_volume(answer.wet_volume), answer.feel,
+                           shown_mass(kitchen_mass(answer.dry_to_add)),
+                           answer.all_parts_take_water ? "" : " (leaving out what takes no water)");
     std::string text = fmt::format("{} wet, about {} {} ({})", shown_mass(kitchen_mass(answer.wet_mass)),
                                    shown_volume(answer.wet_volume), name_of(answer.state), shown_pints(answer.wet_volume));
     if (answer.doubt)
@@ -107,7 +108,7 @@ std::string mix_text(const MixAnswer& answer) {
     for (const std::string& step : mix_steps(answer)) text += paragraph(fmt::format("{:3}. ", ++number), step);
     text += "\n";
     if (answer.doubt && answer.marks.slump > 0) text += paragraph("How sure  ", doubt_text(answer));
-    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", warning.message + ".");
+    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
     for (const std::string& caution : answer.cautions) text += paragraph("Take care ", caution);
     return text;
 }

@@ -20,10 +20,11 @@ struct AmountText {
 };
 
 struct AmountJson {
-    Json operator()(Mass mass) const { return {{"mass_g", mass.in(gram)}}; }
-    Json operator()(Volume volume) const { return {{"volume_ml", volume.in(millilitre)}}; }
-    Json operator()(WholePacks packs) const { return {{"packs", packs.count}}; }
-    Json operator()(Share share) const { return {{"share", share.parts}}; }
+    Json& part;
+    void operator()(Mass mass) const { part["mass_g"] = mass.in(gram); }
+    void operator()(Volume volume) const { part["volume_ml"] = volume.in(millilitre); }
+    void operator()(WholePacks packs) const { part["packs"] = packs.count; }
+    void operator()(Share share) const { part["share"] = share.parts; }
 };
 
 Json text_or_null(const std::string& text) { return text.empty() ? Json() : Json(text); }
@@ -38,8 +39,8 @@ Json record_of(const Recipe& recipe) {
                 {"parts", Json::array()},
                 {"doses", Json::array()}};
     for (const Part& part : recipe.parts) {
-        Json json{{"of", part.of}};
-        json.update(std::visit(AmountJson{}, part.amount));
+        Json json{{"of", part.of}, {"mass_g", nullptr}, {"volume_ml", nullptr}, {"packs", nullptr}, {"share", nullptr}};
+        std::visit(AmountJson{json}, part.amount);
         json["prepare"] = part.prepare == Preparation::soaked ? Json("soaked") : Json();
         record["parts"].push_back(std::move(json));
     }

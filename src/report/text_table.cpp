@@ -93,6 +93,11 @@ std::string TextTable::text() const {
     return text;
 }
 
+std::string sentence(std::string text) {
+    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    return text + ".";
+}
+
 std::string paragraph(std::string_view first, std::string_view text) {
     std::string result;
     std::string lead(first);

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -14,7 +16,8 @@ namespace {
 std::string standing(const std::string& feel, Ratio wetness) { return fmt::format("{} (wetness {:.1f})", feel, double(wetness)); }
 
 std::string remedy(const TubAnswer& answer) {
-    constexpr Mass nothing = 0.5 * gram;
+    // Less than a hand can tell: 1 % of the dry mix, or a spoonful.
+    const Mass nothing = std::max(5.0 * gram, 0.01 * answer.dry_mass);
     if (answer.dry_to_add > nothing)
         return fmt::format("Too wet for {}. Stir in about {} ({}) more of the same dry mix{}, then let it rest.",
                            answer.wanted_feel, shown_mass(kitchen_mass(answer.dry_to_add)), shown_ounces(answer.dry_to_add),
@@ -40,7 +43,7 @@ std::string tub_text(const TubAnswer& answer) {
     text += paragraph("Do this   ", remedy(answer));
     text += paragraph("How sure  ", "An estimate from the mix's absorption and slump; your hand decides. Judge it once it has "
                                     "settled, not before.");
-    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", warning.message + ".");
+    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
     return text;
 }
 

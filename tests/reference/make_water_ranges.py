@@ -5,7 +5,7 @@ Independent of this project's code. Run in this folder with NumPy (on Debian 12:
 
 For each part A and the gap G = B - A are log-normal about their medians, times one log-normal factor (12 %) that all
 parts share, the hand; the bag's moisture M1 is log-normal about M0, at most 0.9. In g per g as bought the marks become
-A1 = (A + M0)(1 - M1)/(1 - M0) - M1, not below 0, and G1 = G (1 - M1)/(1 - M0). A mix at wetness h wants
+A1 = (A + M0)(1 - M1)/(1 - M0) - M1 and G1 = G (1 - M1)/(1 - M0). A mix at wetness h wants
 sum share (A1 min(h, 1) + G1 max(h - 1, 0)) of wetting, from the water, liquids and films; water is not below 0.
 A relative standard deviation s is a log-normal's sigma = sqrt(ln(1 + s^2)).
 """
@@ -34,7 +34,7 @@ def wanted_wetting(random, mix, total):
         g = hand * lognormal(random, part["slump"] - part["absorption"], part["slump_spread"])
         m1 = numpy.minimum(0.9, lognormal(random, m0, part["moisture_spread"]))
         drier = (1 - m1) / (1 - m0)
-        a1 = numpy.maximum(0.0, (a + m0) * drier - m1)
+        a1 = (a + m0) * drier - m1  # a bag wetter than that lends its water to the rest
         wanted += part["weight"] / total * (a1 * min(mix["wetness"], 1) + g * drier * max(mix["wetness"] - 1, 0))
     return wanted
 

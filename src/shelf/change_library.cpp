@@ -1,0 +1,57 @@
+#include "shelf/change_library.h"
+
+#include "bait/memory_shelf.h"
+#include "bait/resolved_mix.h"
+#include "files/library_text.h"
+#include "quantities/fault.h"
+
+namespace baitwright {
+
+namespace {
+
+/// Puts each entry after laying the old one of its name by, in one transaction.
+template <class Entry, class Find, class Text>
+std::vector<EntryChange> put_all(Store& store, const std::vector<Entry>& entries, const std::string& kind,
+                                 const std::string& today, Find&& find, Text&& text) {
+    std::vector<EntryChange> changes;
+    store.change([&] {
+        for (const Entry& entry : entries) {
+            const auto old = find(entry.name);
+            if (old) store.retire({kind, old->name, today, text(*old)});
+            store.put(entry, EntryOwner::person);
+            changes.push_back({entry.name, old.has_value()});
+        }
+    });
+    return changes;
+}
+
+}  // namespace
+
+std::vector<EntryChange> put_ingredients(Store& store, const std::vector<Ingredient>& ingredients,
+                                         const std::string& today) {
+    return put_all(
+        store, ingredients, "ingredient", today, [&](const std::string& name) { return store.find_ingredient(name); },
+        [](const Ingredient& old) { return toml_text({old}); });
+}
+
+std::vector<EntryChange> put_recipes(Store& store, const std::vector<Recipe>& recipes, const std::string& today) {
+    MemoryShelf on_top(&store);
+    for (const Recipe& recipe : recipes) on_top.put(recipe);
+    std::vector<Fault> faults;
+    for (const Recipe& recipe : recipes) {
+        try {
+            static_cast<void>(resolve(recipe, on_top));
+        } catch (const InputError& error) {
+            for (Fault fault : error.faults()) {
+                fault.message = "'" + recipe.name + "': " + fault.message;
+                faults.push_back(std::move(fault));
+            }
+        }
+    }
+    if (!faults.empty()) throw InputError(std::move(faults));
+    return put_all(
+        store, recipes, "mix", today, [&](const std::string& name) { return store.find_recipe(name); },
+        [](const Recipe& old) { return toml_text(old); });
+}
+
+}  // namespace baitwright

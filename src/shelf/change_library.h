@@ -1,0 +1,25 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "bait/ingredient.h"
+#include "bait/recipe.h"
+#include "store/store.h"
+
+namespace baitwright {
+
+/// What a change did to one entry.
+struct EntryChange {
+    std::string name;
+    bool replaced = false;  ///< an entry of that name was there; it is kept as an old version
+};
+
+/// Puts entries into the store, all or none, in place of those of the same name, which are kept as old versions.
+/// `today` is an ISO 8601 date. Ingredients must be free of faults.
+std::vector<EntryChange> put_ingredients(Store& store, const std::vector<Ingredient>& ingredients,
+                                         const std::string& today);
+/// Recipes are resolved first, with each other in reach. Throws InputError with the faults of all of them.
+std::vector<EntryChange> put_recipes(Store& store, const std::vector<Recipe>& recipes, const std::string& today);
+
+}  // namespace baitwright
