@@ -28,13 +28,14 @@ std::string additive_step(const MixAnswer& answer) {
     std::vector<std::string> liquids, powders;
     for (const AdditiveAnswer& additive : answer.additives) {
         if (additive.liquid)
-            if (answer.water_to_add > Mass{}) liquids.push_back(fmt::format("{:g} ml of {}", kitchen_additive(additive.volume / answer.tubs.count).in(millilitre), additive.name));
+            liquids.push_back(fmt::format("{:g} ml of {}", kitchen_additive(additive.volume / answer.tubs.count).in(millilitre), additive.name));
         else
             powders.push_back(fmt::format("{:g} g of {}", kitchen_additive(additive.mass).in(gram), additive.name));
     }
     std::string text;
     if (!powders.empty()) text += "Stir " + list_of(powders) + " into the dry mix. ";
-    if (!liquids.empty()) text += "Stir " + list_of(liquids) + " into the water.";
+    if (!liquids.empty())
+        text += "Stir " + list_of(liquids) + (answer.water_to_add > Mass{} ? " into the water." : " into the mix.");
     return text;
 }
 

@@ -1,0 +1,78 @@
+// How long the parts of a mix take inside the process. Run with --benchmark_format=json for programs.
+#include <benchmark/benchmark.h>
+
+#include <vector>
+
+#include "answers/answer_mix.h"
+#include "answers/mix_doubt.h"
+#include "answers/scale_mix.h"
+#include "answers/water_range.h"
+#include "physics/quasi_random.h"
+#include "quantities/units.h"
+#include "shelf/library.h"
+
+using namespace baitwright;
+
+namespace {
+
+constexpr std::size_t points = 1024;
+
+const MemoryShelf& shelf() {
+    static const auto shelf = shipped_shelf();
+    return *shelf;
+}
+
+/// Six parts that take water: the size the bars are stated for.
+ResolvedMix six_parts() {
+    Recipe recipe;
+    recipe.name = "six parts";
+    for (const char* name : {"brown crumb", "fishmeal, brown", "ground fishmeal pellet", "maize meal", "biscuit crumb",
+                             "egg biscuit bird food"})
+        recipe.parts.push_back({name, 100.0 * gram});
+    return resolve(recipe, shelf());
+}
+
+MixRequest three_litres() {
+    MixRequest request;
+    request.target = WetVolume{3.0 * litre};
+    return request;
+}
+
+void scaling(benchmark::State& state) {
+    const ResolvedMix mix = six_parts();
+    const std::vector<Feel> feels = shelf().feels();
+    for (auto _ : state) benchmark::DoNotOptimize(scale_mix(mix, feels, three_litres()));
+}
+BENCHMARK(scaling)->Unit(benchmark::kMicrosecond);
+
+void water_range(benchmark::State& state) {
+    const std::vector<DoubtfulPart> parts = doubtful_parts(six_parts());
+    for (auto _ : state) benchmark::DoNotOptimize(wanted_water_range(parts, 1.2, points, 1));
+    state.SetItemsProcessed(static_cast<std::int64_t>(state.iterations() * points));
+}
+BENCHMARK(water_range)->Unit(benchmark::kMicrosecond);
+
+/// What any method pays: Sobol points turned to normals, for A, G and moisture of each part and the hand.
+void sobol_and_inverse_normal(benchmark::State& state) {
+    std::vector<double> point(1 + 3 * doubtful_parts(six_parts()).size());
+    for (auto _ : state) {
+        QuasiRandomNormals normals(point.size(), 1);
+        for (std::size_t i = 0; i < points; ++i) {
+            normals.next(point);
+            benchmark::DoNotOptimize(point.data());
+        }
+    }
+    state.SetItemsProcessed(static_cast<std::int64_t>(state.iterations() * points));
+}
+BENCHMARK(sobol_and_inverse_normal)->Unit(benchmark::kMicrosecond);
+
+void whole_doubt(benchmark::State& state) {
+    const ResolvedMix mix = six_parts();
+    const MixAnswer answer = scale_mix(mix, shelf().feels(), three_litres());
+    for (auto _ : state) benchmark::DoNotOptimize(doubt_of(mix, answer, 1));
+}
+BENCHMARK(whole_doubt)->Unit(benchmark::kMicrosecond);
+
+}  // namespace
+
+BENCHMARK_MAIN();
