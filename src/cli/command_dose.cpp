@@ -3,7 +3,9 @@
 #include "answers/dose_amounts.h"
 #include "cli/mix_flags.h"
 #include "cli/read_flags.h"
+#include "cli/result_formats.h"
 #include "report/dose_report.h"
+#include "report/rows.h"
 #include "shelf/recipe_argument.h"
 
 namespace baitwright {
@@ -68,7 +70,9 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
     CommandResult result;
     for (const Warning& warning : answer.warnings)
         if (warning.answer_is_no) result.status = 1;
-    result.output = arguments.has("--json") ? json_text(dose_json(answer)) : dose_text(answer);
+    result.output = arguments.has("--json")  ? json_text(dose_json(answer))
+                    : arguments.has("--csv") ? csv_of_rows(dose_rows(answer))
+                                             : dose_text(answer);
     return result;
 }
 
@@ -82,7 +86,8 @@ CommandSpec command_dose() {
              {"--rate", "RATE", "\"25 ml per kg dry\", \"2 %\"; the label's where not given"},
              {"--as", "DOSE", "carried over from another bait: \"15ml in 0.5pt of fishmeal micro pellet 2 mm\""},
              {"--water", "VOLUME", "that it is stirred into: tells the strength"},
-             {"--feel", "FEEL", "of a mix"}},
+             {"--feel", "FEEL", "of a mix"},
+             {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             run, "baitwright dose \"sweet liquid\" --amount 2pt --bait \"fishmeal pellet 4 mm\" --rate \"20 ml per kg dry\""};
 }
 

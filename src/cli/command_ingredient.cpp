@@ -1,5 +1,7 @@
 #include "cli/command_ingredient.h"
 
+#include "cli/old_versions.h"
+#include "files/ingredient_csv.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
 #include "report/ingredient_report.h"
@@ -29,10 +31,12 @@ CommandResult list(const Arguments& arguments, const Surroundings& around) {
         Ingredient ingredient = shelf->ingredient(name);
         if (!kind || ingredient.kind == *kind) ingredients.push_back(std::move(ingredient));
     }
+    if (arguments.has("--csv")) return {csv_text(ingredients), 0};
     return {arguments.has("--json") ? json_text(ingredient_list_json(ingredients)) : ingredient_list_text(ingredients), 0};
 }
 
 CommandResult show(const Arguments& arguments, const Surroundings& around) {
+    if (arguments.has("--old")) return old_versions(arguments, around, "ingredient");
     const Ingredient ingredient = open_library(around.library)->ingredient(arguments.words().front());
     return {arguments.has("--json") ? json_text(ingredient_json(ingredient)) : ingredient_text(ingredient), 0};
 }
@@ -41,13 +45,14 @@ CommandResult show(const Arguments& arguments, const Surroundings& around) {
 
 CommandSpec command_ingredient_list() {
     return {"ingredient list", "what the library holds", {},
-            {{"--kind", "KIND", "only these: base, pellet, expander, seed, particle, powder, soil, liquid"}},
+            {{"--kind", "KIND", "only these: base, pellet, expander, seed, particle, powder, soil, liquid"},
+             {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             list, "baitwright ingredient list --kind pellet"};
 }
 
 CommandSpec command_ingredient_show() {
     return {"ingredient show", "all that is known of an ingredient, and from where",
-            {{"INGREDIENT", "its name"}}, {}, show, "baitwright ingredient show \"brown crumb\""};
+            {{"INGREDIENT", "its name"}}, {{"--old", "", "the versions that were replaced"}}, show, "baitwright ingredient show \"brown crumb\""};
 }
 
 }  // namespace baitwright

@@ -2,8 +2,10 @@
 
 #include "answers/answer_mix.h"
 #include "cli/mix_flags.h"
+#include "cli/result_formats.h"
 #include "report/mix_json.h"
 #include "report/mix_text.h"
+#include "report/rows.h"
 #include "shelf/recipe_argument.h"
 
 namespace baitwright {
@@ -19,7 +21,9 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
     CommandResult result;
     for (const Warning& warning : answer.warnings)
         if (warning.answer_is_no) result.status = 1;
-    result.output = arguments.has("--json") ? json_text(mix_json(answer)) : mix_text(answer);
+    result.output = arguments.has("--json")  ? json_text(mix_json(answer))
+                    : arguments.has("--csv") ? csv_of_rows(mix_rows(answer))
+                                             : mix_text(answer);
     return result;
 }
 

@@ -1,8 +1,13 @@
 #include "cli/command_recipe.h"
 
+#include "answers/odd_mix.h"
 #include "bait/resolved_mix.h"
+#include "cli/old_versions.h"
+#include "cli/result_formats.h"
 #include "report/fault_text.h"
 #include "report/recipe_report.h"
+#include "report/rows.h"
+#include "report/text_table.h"
 #include "shelf/recipe_argument.h"
 
 namespace baitwright {
@@ -13,10 +18,12 @@ CommandResult list(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<Recipe> recipes;
     for (const std::string& name : shelf->recipe_names()) recipes.push_back(shelf->recipe(name));
+    if (arguments.has("--csv")) return {csv_of_rows(recipe_list_rows(recipes)), 0};
     return {arguments.has("--json") ? json_text(recipe_list_json(recipes)) : recipe_list_text(recipes), 0};
 }
 
 CommandResult show(const Arguments& arguments, const Surroundings& around) {
+    if (arguments.has("--old")) return old_versions(arguments, around, "mix");
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Recipe recipe = recipe_argument(arguments.words().front(), *shelf).recipe;
     return {arguments.has("--json") ? json_text(recipe_json(recipe)) : recipe_text(recipe), 0};
@@ -26,9 +33,11 @@ CommandResult check(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const std::string& word = arguments.words().front();
     std::vector<Fault> faults;
+    std::vector<Warning> odd;
     try {
         const NamedRecipe named = recipe_argument(word, *shelf);
-        with_places(named, [&] { return resolve(named.recipe, named.shelf()); });
+        const ResolvedMix mix = with_places(named, [&] { return resolve(named.recipe, named.shelf()); });
+        odd = oddities_of(mix, named.shelf().feels());
     } catch (const InputError& error) {
         faults = error.faults();
     }
@@ -36,20 +45,26 @@ CommandResult check(const Arguments& arguments, const Surroundings& around) {
         Json json = json_record("recipe check", {});
         json["recipe"] = word;
         json["faults"] = json_of_faults(faults)["errors"];
+        json["oddities"] = Json::array();
+        for (const Warning& one : odd) json["oddities"].push_back({{"code", one.code}, {"message", one.message}});
         return {json_text(json), faults.empty() ? 0 : 1};
     }
-    return {faults.empty() ? word + ": nothing wrong found\n" : fault_text(faults), faults.empty() ? 0 : 1};
+    if (!faults.empty()) return {fault_text(faults), 1};
+    std::string text = word + ": nothing wrong" + (odd.empty() ? " and nothing odd found\n" : ", but this is odd\n");
+    for (const Warning& one : odd) text += paragraph("  odd: ", sentence(one.message));
+    return {text, 0};
 }
 
 }  // namespace
 
 CommandSpec command_recipe_list() {
-    return {"recipe list", "the mixes of the library", {}, {}, list, "baitwright recipe list"};
+    return {"recipe list", "the mixes of the library", {}, {{"--csv", "", "as CSV for a spreadsheet, unrounded"}}, list, "baitwright recipe list"};
 }
 
 CommandSpec command_recipe_show() {
     return {"recipe show", "a mix as it is written down, and what it is for",
-            {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}}, {}, show,
+            {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
+            {{"--old", "", "the versions that were replaced"}}, show,
             "baitwright recipe show \"silt bed\""};
 }
 

@@ -91,6 +91,7 @@ std::vector<Flag> mix_flags() {
         {"--water-temp", "TEMPERATURE", "of the water poured in: 8degC"},
         {"--added", "VOLUME", "water that is in the tub already: 300ml"},
         {"--seed", "NUMBER", "draws another sample for the ranges"},
+        {"--csv", "", "as CSV for a spreadsheet, unrounded"},
     };
 }
 

@@ -71,7 +71,7 @@ TEST_CASE("a dose is written as a person would write it") {
         CHECK(dose_rate_text(parse_dose_rate(text)) == text);
 }
 
-TEST_CASE("no tail of rounded digits is written after a whole dose", "[!shouldfail]") {
+TEST_CASE("no tail of rounded digits is written after a whole dose") {
     for (int amount = 1; amount <= 100; ++amount) {
         const std::string whole = std::to_string(amount);
         for (const std::string& text : {whole + " ml per kg dry", whole + " g per kg wet", whole + " %"})
@@ -79,7 +79,7 @@ TEST_CASE("no tail of rounded digits is written after a whole dose", "[!shouldfa
     }
 }
 
-TEST_CASE("case and blanks do not matter in a dose", "[!shouldfail]") {
+TEST_CASE("case and blanks do not matter in a dose") {
     for (const char* text : {"25 ml PER KG DRY", " 25 ml  per  kg  dry ", "25ml per kg dry", "25 ml\tper kg dry"}) {
         CAPTURE(text);
         CHECK(code_of(text).empty());

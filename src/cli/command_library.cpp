@@ -1,0 +1,177 @@
+#include "cli/command_library.h"
+
+#include "cli/read_flags.h"
+#include "cli/result_formats.h"
+#include "files/disk.h"
+#include "files/ingredient_csv.h"
+#include "files/library_text.h"
+#include "report/change_report.h"
+#include "shelf/change_library.h"
+#include "shelf/edited_ingredient.h"
+
+namespace baitwright {
+
+namespace {
+
+void refuse_folder(const Surroundings& around) {
+    if (around.library.folder)
+        throw UsageError("unfit-flag", "--library reads a folder and changes nothing", "leave it out, to change the store");
+}
+
+CommandResult told(const Arguments& arguments, const std::string& command, const std::vector<EntryChange>& changes) {
+    return {arguments.has("--json") ? json_text(change_json(command, names_of(changes))) : change_text(names_of(changes)), 0};
+}
+
+KeyValue read_key_value(const std::string& text) {
+    const auto equals = text.find('=');
+    if (equals == std::string::npos || equals == 0)
+        throw InputError("no-value", "'" + text + "' gives no value", "write it as in --set \"absorption=0.7 g/g\"");
+    return {text.substr(0, equals), text.substr(equals + 1)};
+}
+
+CommandResult add(const Arguments& arguments, const Surroundings& around) {
+    refuse_folder(around);
+    std::vector<KeyValue> values;
+    if (const auto kind = arguments.value("--kind")) values.emplace_back("kind", *kind);
+    for (const std::string& text : arguments.values("--set"))
+        values.push_back(flag_value("--set", [&] { return read_key_value(text); }));
+    Store store = open_store(around.library.store);
+    std::optional<Ingredient> like;
+    if (const auto name = arguments.value("--like")) like = store.ingredient(*name);
+    const Ingredient made = edited_ingredient(arguments.words().front(), like, values);
+    return told(arguments, "ingredient add", put_ingredients(store, {made}, around.today));
+}
+
+/// What a kitchen test says: the key and its value, and how it was measured.
+struct Measurement {
+    std::vector<KeyValue> values;
+    std::string how;
+};
+
+std::string level_vessel(const Arguments& arguments) {
+    const Volume vessel = flag_value("--vessel", [&] { return above_zero(parse_vessel_size(*arguments.value("--vessel"))); });
+    const Mass holds = flag_value("--holds", [&] { return above_zero(parse<Mass>(*arguments.value("--holds"))); });
+    return exact_text(holds / vessel, gram_per_litre, "g/l");
+}
+
+Measurement read_measurement(const Arguments& arguments) {
+    Measurement measured;
+    const auto take = [&](const char* flag, const char* key, const char* how) {
+        const auto value = arguments.value(flag);
+        if (!value) return;
+        measured.values.emplace_back(key, *value);
+        measured.how = how;
+    };
+    take("--absorption", "absorption", "squeeze test");
+    take("--slump", "slump", "up-ended pot");
+    take("--moisture", "moisture", "dried and weighed");
+    if (arguments.has("--vessel") != arguments.has("--holds"))
+        throw UsageError("half-a-test", "--vessel and --holds go together", "for example --vessel 1pt --holds 240g");
+    if (arguments.has("--vessel")) {
+        measured.values.emplace_back("loose_density", level_vessel(arguments));
+        measured.how = "level vessel";
+    }
+    if (measured.values.empty())
+        throw UsageError("nothing-measured", "nothing to put down", "for example --absorption \"0.7 g/g\", or --vessel 1pt --holds 240g");
+    measured.how = arguments.value("--how").value_or(measured.how);
+    return measured;
+}
+
+CommandResult measure(const Arguments& arguments, const Surroundings& around) {
+    refuse_folder(around);
+    const Measurement measured = read_measurement(arguments);
+    Store store = open_store(around.library.store);
+    const Ingredient old = store.ingredient(arguments.words().front());
+    const Ingredient made = edited_ingredient(old.name, old, measured.values, "measured: " + measured.how + ", " + around.today,
+                                              arguments.value("--spread").value_or("5 %"));
+    return told(arguments, "ingredient measure", put_ingredients(store, {made}, around.today));
+}
+
+LibraryFile read_any(const std::string& path) {
+    const std::string text = read_text_file(path);
+    LibraryFile file = path.ends_with(".csv") ? read_ingredient_csv(text, path) : read_library_file(text, path);
+    if (!file.faults.empty()) throw InputError(std::move(file.faults));
+    return file;
+}
+
+CommandResult import_file(const Arguments& arguments, const Surroundings& around) {
+    refuse_folder(around);
+    const std::string& path = arguments.words().front();
+    const LibraryFile file = read_any(path);
+    if (file.ingredients.empty())
+        throw InputError({"nothing-here", "there is no ingredient in this file", "mixes are added with: baitwright recipe add " + path, path, 0, 0, {}});
+    Store store = open_store(around.library.store);
+    return told(arguments, "ingredient import", put_ingredients(store, file.ingredients, around.today));
+}
+
+CommandResult export_file(const Arguments& arguments, const Surroundings& around) {
+    const std::unique_ptr<Shelf> shelf = open_library(around.library);
+    std::vector<std::string> names = arguments.words();
+    if (names.empty()) names = shelf->ingredient_names();
+    std::vector<Ingredient> ingredients;
+    for (const std::string& name : names) ingredients.push_back(shelf->ingredient(name));
+    const std::string text = arguments.has("--csv") ? csv_text(ingredients) : toml_text(ingredients);
+    const auto path = arguments.value("--to");
+    if (!path) return {text, 0};
+    if (std::filesystem::exists(*path) && !arguments.has("--replace"))
+        throw StorageError(FaultClass::cannot_create, "file-exists", "'" + *path + "' is there already", "add --replace to write over it");
+    write_text_file(*path, text);
+    return {std::to_string(ingredients.size()) + " ingredients written to " + *path + "\n", 0};
+}
+
+CommandResult recipe_add(const Arguments& arguments, const Surroundings& around) {
+    refuse_folder(around);
+    const std::string& path = arguments.words().front();
+    const LibraryFile file = read_any(path);
+    if (file.recipes.empty())
+        throw InputError({"no-mix", "the file holds no mix", "a mix has a name and at least one [[part]]", path, 0, 0, {}});
+    std::vector<Recipe> recipes;
+    for (const RecipeEntry& entry : file.recipes) recipes.push_back(entry.recipe);
+    Store store = open_store(around.library.store);
+    return told(arguments, "recipe add", put_recipes(store, recipes, around.today));
+}
+
+}  // namespace
+
+CommandSpec command_ingredient_add() {
+    return {"ingredient add", "put an ingredient of your own into the store",
+            {{"NAME", "what you call it"}},
+            {{"--kind", "KIND", "base, pellet, expander, seed, particle, powder, soil, liquid"},
+             {"--like", "INGREDIENT", "begin with the values of this one"},
+             {"--set", "KEY=VALUE", "a value, by its key in the files: \"absorption=0.7 g/g\"; may be repeated", true}},
+            add, "baitwright ingredient add \"red crumb\" --like \"brown crumb\" --set colour=red"};
+}
+
+CommandSpec command_ingredient_measure() {
+    return {"ingredient measure", "put your own kitchen measurement in place of a default",
+            {{"INGREDIENT", "its name"}},
+            {{"--absorption", "RATIO", "squeeze test: water per g at which 3 balls of 5 hold, \"0.7 g/g\""},
+             {"--slump", "RATIO", "up-ended pot: water per g at which it loses a third of its height"},
+             {"--moisture", "SHARE", "of the bag: \"8 %\""},
+             {"--vessel", "VOLUME", "level vessel: what it holds, 1pt"},
+             {"--holds", "MASS", "level vessel: what that weighs, 240g"},
+             {"--spread", "SHARE", "how far your measurements differ; 5 % where not given"},
+             {"--how", "TEXT", "how you measured, in your words"}},
+            measure, "baitwright ingredient measure \"brown crumb\" --absorption \"0.7 g/g\""};
+}
+
+CommandSpec command_ingredient_import() {
+    return {"ingredient import", "take the ingredients of a TOML or CSV file into the store; old versions are kept",
+            {{"FILE", "ending in .toml or .csv"}}, {}, import_file, "baitwright ingredient import my-bags.csv"};
+}
+
+CommandSpec command_ingredient_export() {
+    return {"ingredient export", "ingredients as TOML, or as CSV for a spreadsheet",
+            {{"INGREDIENT", "their names; all of them where none is given", true, false}},
+            {{"--csv", "", "as CSV"},
+             {"--to", "FILE", "into a file, not onto the screen"},
+             {"--replace", "", "write over a file that is there"}},
+            export_file, "baitwright ingredient export --csv --to bags.csv"};
+}
+
+CommandSpec command_recipe_add() {
+    return {"recipe add", "take the mixes of a TOML file into the store; old versions are kept",
+            {{"FILE", "ending in .toml, or - for standard input"}}, {}, recipe_add, "baitwright recipe add my-mix.toml"};
+}
+
+}  // namespace baitwright

@@ -1,0 +1,19 @@
+#include "cli/result_formats.h"
+
+#include "files/csv.h"
+
+namespace baitwright {
+
+std::vector<NamedChange> names_of(const std::vector<EntryChange>& changes) {
+    std::vector<NamedChange> names;
+    for (const EntryChange& change : changes) names.push_back({change.name, change.replaced});
+    return names;
+}
+
+std::string csv_of_rows(const std::vector<std::vector<std::string>>& rows) {
+    std::string text;
+    for (const std::vector<std::string>& row : rows) text += csv_row(row);
+    return text;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,17 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "report/change_report.h"
+#include "shelf/change_library.h"
+
+namespace baitwright {
+
+/// Changes as the report shows them.
+std::vector<NamedChange> names_of(const std::vector<EntryChange>& changes);
+
+/// Rows of cells as RFC 4180 text.
+std::string csv_of_rows(const std::vector<std::vector<std::string>>& rows);
+
+}  // namespace baitwright

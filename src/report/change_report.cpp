@@ -1,0 +1,36 @@
+#include "report/change_report.h"
+
+namespace baitwright {
+
+std::string change_text(const std::vector<NamedChange>& changes) {
+    std::string text;
+    for (const NamedChange& change : changes)
+        text += change.name + (change.replaced ? ": replaced; the old version is kept (show it with --old)\n" : ": added\n");
+    return text;
+}
+
+Json change_json(const std::string& command, const std::vector<NamedChange>& changes) {
+    Json json = json_record(command, {});
+    json["changes"] = Json::array();
+    for (const NamedChange& change : changes)
+        json["changes"].push_back({{"name", change.name}, {"replaced", change.replaced}});
+    return json;
+}
+
+std::string old_versions_text(const std::string& name, const std::vector<OldVersion>& versions) {
+    if (versions.empty()) return name + ": no older version is kept\n";
+    std::string text;
+    for (const OldVersion& version : versions) text += "# until " + version.replaced_on + "\n" + version.text + "\n";
+    return text;
+}
+
+Json old_versions_json(const std::string& command, const std::string& name, const std::vector<OldVersion>& versions) {
+    Json json = json_record(command, {});
+    json["name"] = name;
+    json["versions"] = Json::array();
+    for (const OldVersion& version : versions)
+        json["versions"].push_back({{"replaced_on", version.replaced_on}, {"toml", version.text}});
+    return json;
+}
+
+}  // namespace baitwright
