@@ -1,5 +1,8 @@
 #include "cli/command_library.h"
 
+#include <algorithm>
+
+#include "bait/wetness.h"
 #include "cli/read_flags.h"
 #include "cli/result_formats.h"
 #include "files/disk.h"
@@ -32,7 +35,7 @@ KeyValue read_key_value(const std::string& text) {
 CommandResult add(const Arguments& arguments, const Surroundings& around) {
     refuse_folder(around);
     std::vector<KeyValue> values;
-    if (const auto kind = arguments.value("--kind")) values.emplace_back("kind", *kind);
+    if (const auto kind = arguments.value("--kind")) values.push_back({"kind", *kind});
     for (const std::string& text : arguments.values("--set"))
         values.push_back(flag_value("--set", [&] { return read_key_value(text); }));
     Store store = open_store(around.library.store);
@@ -42,48 +45,54 @@ CommandResult add(const Arguments& arguments, const Surroundings& around) {
     return told(arguments, "ingredient add", put_ingredients(store, {made}, around.today));
 }
 
-/// What a kitchen test says: the key and its value, and how it was measured.
-struct Measurement {
-    std::vector<KeyValue> values;
-    std::string how;
-};
-
 std::string level_vessel(const Arguments& arguments) {
     const Volume vessel = flag_value("--vessel", [&] { return above_zero(parse_vessel_size(*arguments.value("--vessel"))); });
     const Mass holds = flag_value("--holds", [&] { return above_zero(parse<Mass>(*arguments.value("--holds"))); });
     return exact_text(holds / vessel, gram_per_litre, "g/l");
 }
 
-Measurement read_measurement(const Arguments& arguments) {
-    Measurement measured;
-    const auto take = [&](const char* flag, const char* key, const char* how) {
-        const auto value = arguments.value(flag);
-        if (!value) return;
-        measured.values.emplace_back(key, *value);
-        measured.how = how;
+/// What the kitchen tests say: the keys with their values, and how and when each was measured.
+std::vector<KeyValue> read_measurements(const Arguments& arguments, const std::string& today) {
+    std::vector<KeyValue> measured;
+    const std::string spread = arguments.value("--spread").value_or("5 %");
+    const auto add = [&](const char* key, const std::string& value, const char* usual_how) {
+        measured.push_back({key, value, "measured: " + arguments.value("--how").value_or(usual_how) + ", " + today, spread});
     };
-    take("--absorption", "absorption", "squeeze test");
-    take("--slump", "slump", "up-ended pot");
-    take("--moisture", "moisture", "dried and weighed");
+    if (const auto value = arguments.value("--absorption")) add("absorption", *value, "squeeze test");
+    if (const auto value = arguments.value("--slump")) add("slump", *value, "up-ended pot");
+    if (const auto value = arguments.value("--moisture")) add("moisture", *value, "dried and weighed");
     if (arguments.has("--vessel") != arguments.has("--holds"))
         throw UsageError("half-a-test", "--vessel and --holds go together", "for example --vessel 1pt --holds 240g");
-    if (arguments.has("--vessel")) {
-        measured.values.emplace_back("loose_density", level_vessel(arguments));
-        measured.how = "level vessel";
-    }
-    if (measured.values.empty())
+    if (arguments.has("--vessel")) add("loose_density", level_vessel(arguments), "level vessel");
+    if (measured.empty())
         throw UsageError("nothing-measured", "nothing to put down", "for example --absorption \"0.7 g/g\", or --vessel 1pt --holds 240g");
-    measured.how = arguments.value("--how").value_or(measured.how);
     return measured;
+}
+
+/// A bag found damper or drier than the marks were stated for takes less or more water: marks that were not measured
+/// themselves move with it.
+void move_marks(const Arguments& arguments, const Ingredient& old, std::vector<KeyValue>& measured) {
+    if (!arguments.has("--moisture") || arguments.has("--absorption") || !takes_water(old.kind)) return;
+    const Ratio bag = flag_value("--moisture", [&] { return parse<Ratio>(*arguments.value("--moisture")); });
+    if (!(bag >= 0 && bag < 1)) throw UsageError("out-of-range", "--moisture must be from 0 to below 100 %", "for example --moisture 8%");
+    const WaterMarks moved = marks_at_moisture({old.absorption.value, old.slump.value}, old.moisture.value, bag);
+    const auto move = [&](const char* key, const Property<Ratio>& property, Ratio value) {
+        if (!property.stated()) return;
+        measured.push_back({key, exact_text(Ratio(std::max<double>(0, value)), one, "g/g"),
+                            source_text(property.source) + "; moved to the bag's moisture",
+                            exact_text(property.spread, percent, "%")});
+    };
+    move("absorption", old.absorption, moved.absorption);
+    if (!arguments.has("--slump")) move("slump", old.slump, moved.slump);
 }
 
 CommandResult measure(const Arguments& arguments, const Surroundings& around) {
     refuse_folder(around);
-    const Measurement measured = read_measurement(arguments);
+    std::vector<KeyValue> measured = read_measurements(arguments, around.today);
     Store store = open_store(around.library.store);
     const Ingredient old = store.ingredient(arguments.words().front());
-    const Ingredient made = edited_ingredient(old.name, old, measured.values, "measured: " + measured.how + ", " + around.today,
-                                              arguments.value("--spread").value_or("5 %"));
+    move_marks(arguments, old, measured);
+    const Ingredient made = edited_ingredient(old.name, old, measured);
     return told(arguments, "ingredient measure", put_ingredients(store, {made}, around.today));
 }
 

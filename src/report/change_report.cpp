@@ -5,7 +5,7 @@ namespace baitwright {
 std::string change_text(const std::vector<NamedChange>& changes) {
     std::string text;
     for (const NamedChange& change : changes)
-        text += change.name + (change.replaced ? ": replaced; the old version is kept (show it with --old)\n" : ": added\n");
+        text += change.name + ": " + change.what + (change.what == "replaced" ? "; the old version is kept (show it with --old)\n" : "\n");
     return text;
 }
 
@@ -13,7 +13,7 @@ Json change_json(const std::string& command, const std::vector<NamedChange>& cha
     Json json = json_record(command, {});
     json["changes"] = Json::array();
     for (const NamedChange& change : changes)
-        json["changes"].push_back({{"name", change.name}, {"replaced", change.replaced}});
+        json["changes"].push_back({{"name", change.name}, {"change", change.what}});
     return json;
 }
 

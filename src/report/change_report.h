@@ -7,10 +7,9 @@
 
 namespace baitwright {
 
-/// An entry of the library that was added, or put in place of an older one.
+/// An entry of the library that was "added", "replaced" or left "unchanged".
 struct NamedChange {
-    std::string name;
-    bool replaced;
+    std::string name, what;
 };
 
 std::string change_text(const std::vector<NamedChange>& changes);

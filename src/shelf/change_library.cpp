@@ -17,9 +17,13 @@ std::vector<EntryChange> put_all(Store& store, const std::vector<Entry>& entries
     store.change([&] {
         for (const Entry& entry : entries) {
             const auto old = find(entry.name);
+            if (old && text(*old) == text(entry)) {
+                changes.push_back({entry.name, EntryChange::Kind::unchanged});
+                continue;
+            }
             if (old) store.retire({kind, old->name, today, text(*old)});
             store.put(entry, EntryOwner::person);
-            changes.push_back({entry.name, old.has_value()});
+            changes.push_back({entry.name, old ? EntryChange::Kind::replaced : EntryChange::Kind::added});
         }
     });
     return changes;

@@ -11,8 +11,13 @@ namespace baitwright {
 
 /// What a change did to one entry.
 struct EntryChange {
+    enum class Kind {
+        added,
+        replaced,   ///< an entry of that name was there; it is kept as an old version
+        unchanged,  ///< it says the same as the one that was there
+    };
     std::string name;
-    bool replaced = false;  ///< an entry of that name was there; it is kept as an old version
+    Kind kind = Kind::added;
 };
 
 /// Puts entries into the store, all or none, in place of those of the same name, which are kept as old versions.

@@ -23,16 +23,16 @@ bool has_spread_and_source(const std::string& key) {
     return found;
 }
 
-std::string toml_value(const KeyValue& given, const std::string& source, const std::string& spread) {
-    const std::string value = is_bare(given.first) ? given.second : toml_quoted(given.second);
-    if (!has_spread_and_source(given.first) || source.empty()) return value;
-    std::string text = "{ value = " + value + ", source = " + toml_quoted(source);
-    if (!spread.empty()) text += ", spread = " + toml_quoted(spread);
+std::string toml_value(const KeyValue& given) {
+    const std::string value = is_bare(given.key) ? given.value : toml_quoted(given.value);
+    if (!has_spread_and_source(given.key) || given.source.empty()) return value;
+    std::string text = "{ value = " + value + ", source = " + toml_quoted(given.source);
+    if (!given.spread.empty()) text += ", spread = " + toml_quoted(given.spread);
     return text + " }";
 }
 
 bool begins_with_key(const std::string& line, const std::vector<KeyValue>& values) {
-    return std::any_of(values.begin(), values.end(), [&](const KeyValue& one) { return line.starts_with(one.first + " = "); });
+    return std::any_of(values.begin(), values.end(), [&](const KeyValue& one) { return line.starts_with(one.key + " = "); });
 }
 
 /// The model's TOML, one key a line as we write it, without its name and what is to be replaced, packs left last.
@@ -55,10 +55,10 @@ std::string without(const Ingredient& like, const std::vector<KeyValue>& values,
 }  // namespace
 
 Ingredient edited_ingredient(const std::string& name, const std::optional<Ingredient>& like,
-                             const std::vector<KeyValue>& values, const std::string& source, const std::string& spread) {
+                             const std::vector<KeyValue>& values) {
     std::string packs, text = "[[ingredient]]\nname = " + toml_quoted(name) + "\n";
     if (like) text += without(*like, values, packs);
-    for (const KeyValue& given : values) text += given.first + " = " + toml_value(given, source, spread) + "\n";
+    for (const KeyValue& given : values) text += given.key + " = " + toml_value(given) + "\n";
     LibraryFile read = read_library_file(text + packs, {});
     if (!read.faults.empty() || read.ingredients.size() != 1) {
         for (Fault& fault : read.faults) {  // places in a text that nobody has written help nobody
