@@ -92,6 +92,11 @@ std::string shown_temperature(Temperature temperature) { return fmt::format("{:.
 
 std::string shown_count(double count) { return significant(count, 2); }
 
+std::string shown_count_range(double low, double high) {
+    const double least = std::floor(low), most = std::max(least, std::floor(high));
+    return least == most ? fmt::format("{:.0f}", least) : fmt::format("{:.0f} to {:.0f}", least, most);
+}
+
 std::string shown_ratio(Ratio ratio) { return fmt::format("{:.2f}", double(ratio)); }
 
 }  // namespace baitwright

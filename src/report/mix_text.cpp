@@ -59,7 +59,7 @@ std::string water_lines(const MixAnswer& answer) {
     std::string line = fmt::format("  water        {}   {}", shown_water(answer.kitchen_water),
                                    shown_pints(answer.water_to_add / (1.0 * gram_per_millilitre)));
     if (answer.doubt && answer.water_to_add > Mass{})
-        line += "   estimate; 9 times in 10 " +
+        line += "   estimate; 9 times in 10 it is " +
                 shown_water(kitchen_water(answer.doubt->water.low), kitchen_water(answer.doubt->water.high));
     line += "\n";
     if (answer.water_already_in > Mass{})
@@ -76,7 +76,11 @@ std::string outcome(const MixAnswer& answer) {
     std::string text = fmt::format("{} wet, about {} {} ({})", shown_mass(kitchen_mass(answer.wet_mass)),
                                    shown_volume(answer.wet_volume), name_of(answer.state), shown_pints(answer.wet_volume));
     if (answer.doubt)
-        text += ", 9 times in 10 " + shown_volume(answer.doubt->wet_volume.low, answer.doubt->wet_volume.high);
+        text += ", 9 times in 10 from " + shown_volume(answer.doubt->wet_volume.low, answer.doubt->wet_volume.high);
+    if (answer.doubt && answer.portions)
+        text += ", enough for " + shown_count_range(answer.doubt->wet_volume.low / answer.portions->each,
+                                                    answer.doubt->wet_volume.high / answer.portions->each) +
+                " " + answer.portions->called + "s";
     text += ".";
     if (answer.free_offerings >= 1) text += " It holds about " + shown_count(answer.free_offerings) + " single grains (pellets, seeds, live or cooked feed).";
     if (answer.cost && answer.people > 1)
