@@ -1,0 +1,55 @@
+#include "answers/odd_mix.h"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+
+#include "answers/asking.h"
+
+using namespace baitwright;
+
+namespace {
+
+bool odd(Recipe recipe, const std::string& code, const Shelf& shelf = draft::shelf()) {
+    const std::vector<Warning> found = oddities_of(resolve(recipe, shelf), draft::feels());
+    return std::any_of(found.begin(), found.end(), [&](const Warning& one) { return one.code == code; });
+}
+
+}  // namespace
+
+TEST_CASE("a mix of liquidised bread floats, a fishmeal mix does not") {
+    CHECK(odd(draft::mix_of("bread", {{"fresh liquidised bread", 1}}), "floats"));
+    CHECK_FALSE(odd(draft::fishmeal_mix(), "floats"));
+}
+
+TEST_CASE("more than half dust is odd") {
+    CHECK(odd(draft::mix_of("flour", {{"wheat flour", 9}, {"brown crumb", 1}}), "mostly-fines"));
+    CHECK_FALSE(odd(draft::fishmeal_mix(), "mostly-fines"));
+}
+
+TEST_CASE("a ball of what breaks up is odd, a crumbly mix of it is not") {
+    Recipe lively = draft::mix_of("lively", {{"ground hemp, toasted", 1}, {"wheat bran", 1}});
+    lively.feel = "firm";
+    CHECK(odd(lively, "breaks-up"));
+    lively.feel = "crumbly";
+    CHECK_FALSE(odd(lively, "breaks-up"));
+}
+
+TEST_CASE("ten times the usual dose is odd, the usual is not") {
+    Recipe recipe = draft::fishmeal_mix();
+    recipe.doses = {{"salt", parse_dose_rate("15 %")}};
+    CHECK(odd(recipe, "big-dose"));
+    recipe.doses = {{"salt", parse_dose_rate("1 %")}};
+    CHECK_FALSE(odd(recipe, "big-dose"));
+}
+
+TEST_CASE("raw pulses, hook pellets and pinches are odd in a groundbait") {
+    MemoryShelf shelf(&draft::shelf());
+    Ingredient peas = draft::shelf().ingredient("lupin or pea meal");
+    peas.name = "raw peas";
+    peas.kind = IngredientKind::seed;
+    peas.cautions = {"pulse"};
+    shelf.put(peas);
+    CHECK(odd(draft::mix_of("pea mix", {{"brown crumb", 1}, {"raw peas", 1}}), "cook-first", shelf));
+    CHECK(odd(draft::mix_of("hook", {{"brown crumb", 1}, {"expander 4 mm (porosity 0.5)", 1}}), "hook-pellet"));
+    CHECK(odd(draft::mix_of("pinch", {{"brown crumb", 999}, {"salt", 1}}), "tiny-part"));
+}

@@ -1,0 +1,48 @@
+#include "report/display.h"
+
+#include <catch2/catch.hpp>
+
+#include "quantities/units.h"
+
+using namespace baitwright;
+
+TEST_CASE("masses are shown in grams, from ten kilos in kilos, and in ounces and pounds") {
+    CHECK(shown_mass(435.4 * gram) == "435 g");
+    CHECK(shown_mass(9999.4 * gram) == "9999 g");
+    CHECK(shown_mass(12.345 * kilogram) == "12.3 kg");
+    CHECK(shown_mass(2.54 * gram) == "2.5 g");
+    CHECK(shown_ounces(400.0 * gram) == "14.1 oz");
+    CHECK(shown_ounces(453.6 * gram) == "1 lb");
+    CHECK(shown_ounces(453.0 * gram) == "1 lb");
+    CHECK(shown_ounces(1.0 * kilogram) == "2 lb 3 oz");
+    CHECK(shown_pack(2.5 * kilogram) == "2.5 kg");
+}
+
+TEST_CASE("estimates of volume carry two digits and no more") {
+    CHECK(shown_volume(2.5527 * litre) == "2.6 l");
+    CHECK(shown_volume(637.0 * millilitre) == "640 ml");
+    CHECK(shown_volume(996.0 * millilitre) == "1.0 l");
+    CHECK(shown_volume(0.64 * litre, 1.2 * litre) == "0.64 to 1.2 l");
+    CHECK(shown_water(435.0 * gram, 800.0 * gram) == "435 to 800 ml");
+    CHECK(shown_water(9.91 * kilogram, 15.9 * kilogram) == "9.91 to 15.9 l");
+    CHECK(shown_pints(568.3 * millilitre) == "1.0 pt");
+}
+
+TEST_CASE("times are shown no finer than one can keep them") {
+    CHECK(shown_time(30.0 * second) == "less than a minute");
+    CHECK(shown_time(8.4 * minute) == "8 min");
+    CHECK(shown_time(18.6 * minute) == "20 min");
+    CHECK(shown_time(58.0 * minute) == "1 h");
+    CHECK(shown_time(128.0 * minute) == "2 h 10 min");
+}
+
+TEST_CASE("counts and shares are rounded to what is known") {
+    CHECK(shown_count(56789) == "57,000");
+    CHECK(shown_count(9.6) == "9.6");
+    CHECK(shown_percent(0.405) == "40 %");
+    CHECK(shown_percent(0.025) == "2.5 %");
+    CHECK(significant(1234567, 3) == "1,230,000");
+    CHECK(significant(0, 2) == "0.0");
+    CHECK(shown_count_range(17.9, 22.4) == "17 to 22");
+    CHECK(shown_count_range(3.2, 3.4) == "3");
+}

@@ -1,0 +1,33 @@
+#include "report/text_table.h"
+
+#include <catch2/catch.hpp>
+
+using namespace baitwright;
+
+TEST_CASE("accents and wide letters take the columns that a terminal gives them") {
+    CHECK(text_width("£3.40") == 5);
+    CHECK(text_width("crème") == 5);
+    CHECK(text_width("餌") == 2);
+}
+
+TEST_CASE("a table lines up its columns and breaks long names") {
+    TextTable table({TextTable::Align::left, TextTable::Align::right});
+    table.row({"name", "g"});
+    table.row({"crème", "400"});
+    table.rule();
+    CHECK(table.text() == "  name     g\n  crème  400\n  ----------\n");
+    TextTable long_names({TextTable::Align::left, TextTable::Align::right});
+    long_names.row({std::string(50, 'a') + " " + std::string(50, 'b'), "1"});
+    std::size_t start = 0;
+    const std::string text = long_names.text();
+    for (std::size_t end = text.find('\n'); end != std::string::npos; end = text.find('\n', start)) {
+        CHECK(text_width(text.substr(start, end - start)) <= page_width);
+        start = end + 1;
+    }
+}
+
+TEST_CASE("a paragraph is broken at blanks under its heading") {
+    const std::string text = paragraph("Makes     ", std::string(60, 'x') + " " + std::string(30, 'y'));
+    CHECK(text == "Makes     " + std::string(60, 'x') + "\n          " + std::string(30, 'y') + "\n");
+    CHECK(sentence("mind this") == "Mind this.");
+}

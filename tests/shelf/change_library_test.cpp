@@ -1,0 +1,90 @@
+#include "shelf/change_library.h"
+
+#include <catch2/catch.hpp>
+#include <filesystem>
+
+#include "files/library_text.h"
+#include "quantities/fault.h"
+#include "quantities/units.h"
+#include "shelf/edited_ingredient.h"
+#include "shelf/library.h"
+
+using namespace baitwright;
+
+namespace {
+
+class Shed {
+public:
+    Shed() {
+        std::string name = (std::filesystem::temp_directory_path() / "shed-XXXXXX").string();
+        folder_ = mkdtemp(name.data());
+    }
+    ~Shed() { std::filesystem::remove_all(folder_); }
+    Shed(const Shed&) = delete;
+    Shed& operator=(const Shed&) = delete;
+    [[nodiscard]] std::filesystem::path path() const { return folder_ / "store.db"; }
+
+private:
+    std::filesystem::path folder_;
+};
+
+Recipe half_and_half(const std::string& name, const std::string& other) {
+    Recipe recipe;
+    recipe.name = name;
+    recipe.parts = {{"brown crumb", 500.0 * gram}, {other, 500.0 * gram}};
+    return recipe;
+}
+
+}  // namespace
+
+TEST_CASE("a replaced ingredient is kept as the text it had, an unchanged one is left alone") {
+    const Shed shed;
+    Store store = open_store(shed.path());
+    const Ingredient before = store.ingredient("brown crumb");
+    const Ingredient after = edited_ingredient("brown crumb", before, {{"absorption", "0.7 g/g", "measured: squeeze test", "5 %"}});
+    CHECK(put_ingredients(store, {after}, "2026-03-01").front().kind == EntryChange::Kind::replaced);
+    CHECK(store.ingredient("brown crumb").absorption.value == Approx(0.7));
+    CHECK(store.ingredient("brown crumb").absorption.source.origin == Origin::measured);
+    const std::vector<RetiredEntry> old = store.retired("ingredient", "brown crumb");
+    REQUIRE(old.size() == 1);
+    CHECK(old.front().text == toml_text({before}));
+    CHECK(old.front().retired_on == "2026-03-01");
+    CHECK(put_ingredients(store, {after}, "2026-03-02").front().kind == EntryChange::Kind::unchanged);
+    CHECK(store.retired("ingredient", "brown crumb").size() == 1);
+}
+
+TEST_CASE("recipes that name each other are added together, and none where one is wrong") {
+    const Shed shed;
+    Store store = open_store(shed.path());
+    CHECK(put_recipes(store, {half_and_half("outer", "inner"), half_and_half("inner", "maize meal")}, "2026-03-01").size() == 2);
+    CHECK(store.find_recipe("outer").has_value());
+    CHECK_THROWS_AS(put_recipes(store, {half_and_half("fine", "maize meal"), half_and_half("wrong", "maze meel")}, "2026-03-01"),
+                    InputError);
+    CHECK_FALSE(store.find_recipe("fine").has_value());
+}
+
+TEST_CASE("what a person put into the store is not overwritten by the shipped library") {
+    const Shed shed;
+    {
+        Store store = open_store(shed.path());
+        Recipe mine = half_and_half("silt bed", "maize meal");
+        put_recipes(store, {mine}, "2026-03-01");
+        store.change([&] { store.set_shipped_digest("an older program"); });
+    }
+    const Store again = open_store(shed.path());
+    CHECK(again.recipe("silt bed").parts.size() == 2);
+    CHECK(again.retired("mix", "silt bed").size() == 1);
+}
+
+TEST_CASE("an ingredient like another takes its values but for those given") {
+    const auto shelf = shipped_shelf();
+    const Ingredient crumb = shelf->ingredient("brown crumb");
+    const Ingredient red = edited_ingredient("red crumb", crumb, {{"colour", "red"}, {"particle_spread", "2.0"}});
+    CHECK(red.name == "red crumb");
+    CHECK(red.colour == "red");
+    CHECK(red.particle_spread.value == Approx(2.0));
+    CHECK(red.absorption.value == Approx(crumb.absorption.value));
+    CHECK(red.packs.size() == crumb.packs.size());
+    CHECK_THROWS_AS(edited_ingredient("x", crumb, {{"absorption", "2 g/g"}}), InputError);  // above its slump
+    CHECK_THROWS_AS(edited_ingredient("x", std::nullopt, {{"kind", "base"}}), InputError);  // what it must state
+}
