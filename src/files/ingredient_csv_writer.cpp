@@ -92,6 +92,7 @@ std::string csv_text(const std::vector<Ingredient>& ingredients) {
     std::string text = csv_row(headings);
     for (Cells& row : rows) {
         std::vector<std::string> cells;
+        cells.reserve(headings.size());
         for (const std::string& heading : headings) cells.push_back(row[heading]);
         text += csv_row(cells);
     }

@@ -31,6 +31,7 @@ IngredientHeadings::IngredientHeadings(const CsvRow& row, FileFaults& faults) : 
     }
     const std::vector<IngredientColumn> all = ingredient_columns(most_packs(row));
     std::vector<std::string> known;
+    known.reserve(all.size());
     for (const IngredientColumn& column : all) known.push_back(column.heading);
     std::map<std::string, std::size_t> found;
     for (std::size_t cell = 0; cell < count_; ++cell) {
