@@ -1,5 +1,6 @@
 #include "answers/mix_amount.h"
 
+#include <map>
 #include <numbers>
 
 #include "quantities/fault.h"
@@ -11,6 +12,7 @@ namespace baitwright {
 namespace {
 
 constexpr Mass most_dry = 10000.0 * kilogram;
+constexpr Mass least_dry = 0.5 * gram;
 
 MixState state_meant(const MixRequest& request, Ratio wetness) {
     if (std::holds_alternative<Balls>(request.target)) return MixState::squeezed;
@@ -53,12 +55,16 @@ Taken taken_of(const ResolvedMix& mix, const std::string& name) {
 }
 
 MixAmount most_from(const ResolvedMix& mix, const OnHand& on_hand) {
-    MixAmount most{2 * most_dry, {}};
+    std::map<std::string, Mass> held;  // what is named twice is there twice
     for (const OnHand::Item& item : on_hand.items) {
         const Taken taken = taken_of(mix, item.of);
         if (!taken.ingredient) refuse_unknown(mix, item.of);
-        const Mass allows = mass_of_amount(item.amount, *taken.ingredient) / taken.per_dry;
-        if (allows < most.dry) most = {allows, taken.ingredient->name};
+        held[taken.ingredient->name] += mass_of_amount(item.amount, *taken.ingredient);
+    }
+    MixAmount most{2 * most_dry, {}};
+    for (const auto& [name, mass] : held) {
+        const Mass allows = mass / taken_of(mix, name).per_dry;
+        if (allows < most.dry) most = {allows, name};
     }
     return most;
 }
@@ -107,13 +113,18 @@ MixAmount wanted_amount(const ResolvedMix& mix, const MixRequest& request, const
         throw UsageError("out-of-range", "the number of people must be from 1 to 1000", "for example --people 4");
     if (!(request.spare >= 0 && request.spare <= 5))
         throw UsageError("out-of-range", "the spare must be from 0 to 500 %", "for example --spare 10%");
-    if (!(request.already_added >= Volume{}) || !is_finite(request.already_added))
-        throw UsageError("out-of-range", "the water already added must not be below zero", "for example --added 300ml");
+    if (!(request.already_added >= Volume{} && request.already_added <= 20000.0 * litre))
+        throw UsageError("out-of-range", "the water already added must not be below zero or above 20,000 l", "for example --added 300ml");
     MixAmount amount = std::visit(DryMassFor{mix, per_dry}, request.target);
     const bool fixed_stock = std::holds_alternative<OnHand>(request.target);
+    if (fixed_stock && request.spare > 0)
+        throw UsageError("unfit-flag", "what is on hand leaves nothing to spare", "leave --spare out");
     if (!fixed_stock) amount.dry *= request.people * (1 + request.spare);
     if (!is_finite(amount.dry) || !(amount.dry > Mass{}))
         throw UsageError("out-of-range", "the amount asked for must be above zero", "for example --wet-volume 3l");
+    if (amount.dry < least_dry)
+        throw UsageError("out-of-range", "that comes to less than half a gram of dry mix, too little to weigh",
+                         "check the unit: g, kg, ml, l, pt");
     if (amount.dry > most_dry)
         throw UsageError("out-of-range", "the amount asked for is more than 10 t dry; that is no bait for a bucket",
                          "check the unit: g, kg, ml, l, pt");

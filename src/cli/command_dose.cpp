@@ -3,6 +3,7 @@
 #include "answers/dose_amounts.h"
 #include "cli/mix_flags.h"
 #include "cli/read_flags.h"
+#include "quantities/suggestion.h"
 #include "cli/result_formats.h"
 #include "report/dose_report.h"
 #include "report/rows.h"
@@ -55,6 +56,14 @@ void refuse_additive_flags(const Arguments& arguments) {
                              "a mix states its own doses: see baitwright recipe show");
 }
 
+[[noreturn]] void refuse_unknown(const Shelf& shelf, const std::string& word) {
+    std::vector<std::string> names = shelf.ingredient_names();
+    for (std::string& name : shelf.recipe_names()) names.push_back(std::move(name));
+    const std::string hint = did_you_mean(word, names);
+    throw NotFound("unknown-additive", "no additive or mix is called '" + word + "'",
+                   hint.empty() ? "see them with: baitwright ingredient list --kind liquid" : hint);
+}
+
 CommandResult run(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const std::string& word = arguments.words().front();
@@ -63,6 +72,7 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
         answer = dose_additive(*shelf, additive_request(arguments));
     } else {
         refuse_additive_flags(arguments);
+        if (!means_a_file(word) && !shelf->find_recipe(word)) refuse_unknown(*shelf, word);
         const MixRequest request = mix_amount_request(arguments);
         const NamedRecipe named = recipe_argument(word, *shelf);
         answer = with_places(named, [&] { return dose_mix(named.shelf(), named.recipe, request); });

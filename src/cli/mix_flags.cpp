@@ -13,7 +13,7 @@ OnHand on_hand(const std::vector<std::string>& items) {
     OnHand on_hand;
     for (const std::string& item : items) {
         const auto equals = item.rfind('=');
-        if (equals == std::string::npos)
+        if (equals == std::string::npos || equals == 0)
             throw InputError("no-amount", "'" + item + "' does not say how much there is",
                              "write it as in --have \"brown crumb=400g\"");
         on_hand.items.push_back({item.substr(0, equals), read_amount(item.substr(equals + 1))});
@@ -60,7 +60,7 @@ MixState read_state(const std::string& text) {
 
 int read_people(const std::string& text) {
     const double people = parse_number(text);
-    if (people != static_cast<int>(people) || people < 1 || people > 1000)
+    if (!(people >= 1 && people <= 1000) || people != static_cast<int>(people))
         throw InputError("out-of-range", "'" + text + "' is not a whole number from 1 to 1000", "for example --people 4");
     return static_cast<int>(people);
 }
@@ -104,7 +104,7 @@ MixRequest mix_request(const Arguments& arguments) {
     read_flag(arguments, "--spare", [&](const std::string& text) { request.spare = parse<Ratio>(text); });
     read_flag(arguments, "--people", [&](const std::string& text) { request.people = read_people(text); });
     read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });
-    read_flag(arguments, "--added", [&](const std::string& text) { request.already_added = above_zero(parse<Volume>(text)); });
+    read_flag(arguments, "--added", [&](const std::string& text) { request.already_added = parse<Volume>(text); });
     read_flag(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });
     return request;
 }

@@ -42,17 +42,28 @@ const Flag* find_flag(const CommandSpec& command, std::string_view name) {
     return nullptr;
 }
 
-/// CLI11 would take "-5 ml" after a flag for a flag of its own: join value to flag, so that we can say what is wrong.
+[[noreturn]] void refuse_missing_value(const CommandSpec& command, const Flag& flag) {
+    throw UsageError("missing-value", std::string(flag.name) + " needs a value: " + std::string(flag.value),
+                     std::string(flag.help) + "; " + see_help(command));
+}
+
+/// CLI11 would take "-5 ml" after a flag for a flag of its own, and an empty value for none: join value to flag, so that
+/// we can say what is wrong.
 std::vector<std::string> joined(const CommandSpec& command, const std::vector<std::string>& given) {
     std::vector<std::string> result;
     for (std::size_t i = 0; i < given.size(); ++i) {
-        const Flag* flag = find_flag(command, given[i]);
-        if (flag && !flag->value.empty() && i + 1 < given.size() && !find_flag(command, given[i + 1])) {
-            result.push_back(given[i] + "=" + given[i + 1]);
-            ++i;
-        } else {
+        const auto equals = given[i].find('=');
+        const Flag* flag = find_flag(command, given[i].substr(0, equals));
+        if (flag && flag->value.empty() && equals != std::string::npos)
+            throw UsageError("surplus-value", std::string(flag->name) + " takes no value", "write it alone");
+        if (!flag || flag->value.empty() || (equals != std::string::npos && equals + 1 < given[i].size())) {
             result.push_back(given[i]);
+            continue;
         }
+        if (equals != std::string::npos || i + 1 == given.size() || given[i + 1].empty() || find_flag(command, given[i + 1]))
+            refuse_missing_value(command, *flag);
+        result.push_back(given[i] + "=" + given[i + 1]);
+        ++i;
     }
     return result;
 }

@@ -91,6 +91,9 @@ const CommandSpec* find_command(const std::vector<std::string>& given, std::size
     if (!subcommands.empty())
         throw UsageError("incomplete-command", "'" + given[0] + "' needs a word more" + (given.size() > 1 ? ", and '" + given[1] + "' is none of them" : ""),
                          "one of these:" + subcommands);
+    if (given[0].starts_with("-"))
+        throw UsageError("unknown-command", "'" + given[0] + "' stands before any command", "flags come after it, as in: baitwright mix \"silt bed\" --json");
+    for (const CommandSpec& command : all_commands()) verbs.emplace_back(command.verb.substr(0, command.verb.find(' ')));
     const std::string hint = did_you_mean(given[0], verbs);
     throw UsageError("unknown-command", "'" + given[0] + "' is not a command", hint.empty() ? "see: baitwright --help" : hint);
 }
@@ -114,7 +117,7 @@ const std::vector<CommandSpec>& all_commands() {
 }
 
 CommandResult run_program(const std::vector<std::string>& given) {
-    if (given.empty()) return {help_text(), exit_status(FaultClass::usage)};
+    if (given.empty()) throw UsageError("no-command", "say what you want to know", "see: baitwright --help; or try: baitwright mix \"silt bed\" --wet-volume 3l");
     if (asks_for_help(given[0])) return {help_text(), 0};
     if (given[0] == "--version") return {std::string("baitwright ") + program_version + "\n", 0};
     std::size_t words = 0;

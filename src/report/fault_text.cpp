@@ -20,6 +20,24 @@ std::string blanks_before(const std::string& line, int column) {
     return before;
 }
 
+/// What a terminal would obey instead of showing, as "?"; line ends of our own hints stay.
+std::string harmless(std::string text) {
+    for (char& c : text) {
+        const auto byte = static_cast<unsigned char>(c);
+        if ((byte < 0x20 && c != '\n' && c != '\t') || byte == 0x7f) c = '?';
+    }
+    return text;
+}
+
+/// A name of thousands of letters helps nobody.
+std::string shortened(const std::string& message) {
+    constexpr std::size_t most = 400;
+    if (message.size() <= most) return message;
+    std::size_t end = most;
+    while (end > 0 && (static_cast<unsigned char>(message[end]) & 0xC0U) == 0x80U) --end;
+    return message.substr(0, end) + "...";
+}
+
 }  // namespace
 
 std::string fault_text(const std::vector<Fault>& faults) {
@@ -28,14 +46,14 @@ std::string fault_text(const std::vector<Fault>& faults) {
         if (!fault.file.empty()) text += fault.file + ":";
         if (fault.line > 0) text += fmt::format("{}:", fault.line);
         if (fault.line > 0 && fault.column > 0) text += fmt::format("{}:", fault.column);
-        text += (text.empty() || text.back() == '\n' ? "error: " : " error: ") + fault.message + "\n";
+        text += (text.empty() || text.back() == '\n' ? "error: " : " error: ") + shortened(fault.message) + "\n";
         if (!fault.source_line.empty()) {
             text += "    " + fault.source_line + "\n";
             if (fault.column > 0) text += "    " + blanks_before(fault.source_line, fault.column) + "^\n";
         }
         if (!fault.hint.empty()) text += "  hint: " + fault.hint + "\n";
     }
-    return text;
+    return harmless(std::move(text));
 }
 
 }  // namespace baitwright

@@ -19,6 +19,10 @@ const MemoryShelf& shelf() {
     Ingredient salt = draft::shelf().ingredient("salt");
     salt.solute = "salt";
     shelf.put(salt);
+    Ingredient light = draft::shelf().ingredient("cereal pellet 2 mm");
+    light.name = "light pellet";
+    light.loose_density.value = 360.0 * gram_per_litre;
+    shelf.put(light);
     return shelf;
 }
 
@@ -43,7 +47,7 @@ TEST_CASE("a rate per kilogram is multiplied by the kilograms") {
 
 // By hand: half a pint (284.13 ml) at 650 g/l is 184.7 g; 15 ml over that is 81.2 ml a kilo; 2 pt at 360 g/l are 409.1 g.
 TEST_CASE("an amount is carried from one bait to another by weight, not by volume") {
-    AdditiveRequest request = on("sweet liquid", 2.0 * imperial_pint, "expander 4 mm (porosity 0.5)");
+    AdditiveRequest request = on("sweet liquid", 2.0 * imperial_pint, "light pellet");
     request.carried = {15.0 * millilitre, 0.5 * imperial_pint, "fishmeal micro pellet 2 mm"};
     const DoseAnswer answer = dose_additive(shelf(), request);
     CHECK(answer.additives.front().volume.in(millilitre) == Approx(15.0 * (2 * 360.0) / (0.5 * 650)).epsilon(1e-9));

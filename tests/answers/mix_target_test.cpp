@@ -172,8 +172,16 @@ TEST_CASE("a liquid part on hand counts by its own density") {
 TEST_CASE("what is on hand is there once, for however many people") {
     MixRequest request = request_for(on_hand("brown crumb", 300.0 * gram));
     request.people = 3;
-    request.spare = 0.5;
     CHECK(scaled(draft::fishmeal_mix(), request).dry_mass.in(gram) == Approx(1000));
+    request.spare = 0.5;
+    CHECK(refusal(request) == "unfit-flag");
+}
+
+TEST_CASE("what is named twice on hand is there twice, and a speck is too little to weigh") {
+    OnHand twice;
+    twice.items = {{"brown crumb", 100.0 * gram}, {"brown crumb", 200.0 * gram}};
+    CHECK(scaled(draft::fishmeal_mix(), request_for(twice)).dry_mass.in(gram) == Approx(1000));
+    CHECK(refusal(request_for(DryMass{0.001 * gram})) == "out-of-range");
 }
 
 TEST_CASE("on hand must be in the mix, and must be something") {

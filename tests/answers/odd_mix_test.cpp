@@ -14,10 +14,24 @@ bool odd(Recipe recipe, const std::string& code, const Shelf& shelf = draft::she
     return std::any_of(found.begin(), found.end(), [&](const Warning& one) { return one.code == code; });
 }
 
+/// Open crumb, full of air: the draft values of fresh liquidised bread (from memory).
+Ingredient light_as_bread() {
+    Ingredient bread = draft::shelf().ingredient("brown crumb");
+    bread.name = "liquidised bread";
+    bread.absorption.value = 0.15;
+    bread.slump.value = 0.45;
+    bread.loose_density.value = 190.0 * gram_per_litre;
+    bread.envelope_density.value = 0.45 * gram_per_millilitre;
+    bread.skeleton_density.value = 1.30 * gram_per_millilitre;
+    return bread;
+}
+
 }  // namespace
 
 TEST_CASE("a mix of liquidised bread floats, a fishmeal mix does not") {
-    CHECK(odd(draft::mix_of("bread", {{"fresh liquidised bread", 1}}), "floats"));
+    MemoryShelf shelf(&draft::shelf());
+    shelf.put(light_as_bread());
+    CHECK(odd(draft::mix_of("bread", {{"liquidised bread", 1}}), "floats", shelf));
     CHECK_FALSE(odd(draft::fishmeal_mix(), "floats"));
 }
 
@@ -44,12 +58,19 @@ TEST_CASE("ten times the usual dose is odd, the usual is not") {
 
 TEST_CASE("raw pulses, hook pellets and pinches are odd in a groundbait") {
     MemoryShelf shelf(&draft::shelf());
-    Ingredient peas = draft::shelf().ingredient("lupin or pea meal");
+    Ingredient peas = draft::shelf().ingredient("maize meal");
     peas.name = "raw peas";
     peas.kind = IngredientKind::seed;
     peas.cautions = {"pulse"};
     shelf.put(peas);
+    Ingredient hook;
+    hook.name = "hook expander";
+    hook.kind = IngredientKind::expander;
+    hook.loose_density = {360.0 * gram_per_litre, 0.1, {Origin::standing, "from memory"}};
+    hook.diameter = {4.0 * millimetre, 0.05, {Origin::standing, "from memory"}};
+    hook.porosity = {0.5, 0.1, {Origin::standing, "from memory"}};
+    shelf.put(hook);
     CHECK(odd(draft::mix_of("pea mix", {{"brown crumb", 1}, {"raw peas", 1}}), "cook-first", shelf));
-    CHECK(odd(draft::mix_of("hook", {{"brown crumb", 1}, {"expander 4 mm (porosity 0.5)", 1}}), "hook-pellet"));
+    CHECK(odd(draft::mix_of("hook", {{"brown crumb", 1}, {"hook expander", 1}}), "hook-pellet", shelf));
     CHECK(odd(draft::mix_of("pinch", {{"brown crumb", 999}, {"salt", 1}}), "tiny-part"));
 }

@@ -154,7 +154,7 @@ const BrokenFile broken_files[]{
     {"[[feel]]\nname = \"firm\"\naim = 1.2\n", "missing-value", 1, 1, "'below' is missing; a feel must state it"},
     {"[[feel]]\nname = \"firm\"\naim = \"1.2\"\nbelow = 1.3\n", "wrong-type", 3, 7, "plain number"},
     {"[[feel]]\nname = \"firm\"\naim = 1.3\nbelow = 1.3\n", "inconsistent-values", 3, 7, "less than 'below'"},
-    {"[[feel]]\nname = \"firm\"\naim = 1.2\nbelow = 11\n", "out-of-range", 4, 9, "from 0 to 10, not 11"},
+    {"[[feel]]\nname = \"firm\"\naim = 1.2\nbelow = 11\n", "out-of-range", 4, 9, "from 0 to 3, not 11"},
     {FEEL "[[feel]]\nname = \"soft\"\naim = 1.2\nbelow = 1.4\n", "inconsistent-values", 7, 7, "less than 1.3"},
     {FEEL "[[feel]]\nname = \" FIRM \"\naim = 1.4\nbelow = 1.5\n", "duplicate-name", 6, 8, "in this file twice"},
     {FEEL "[[feel]]\nname = \"soft\"\naim = 1.3\nbelow = 1.35\ncolour = 1\n", "unknown-key", 9, 1, "of a feel"},
