@@ -1,7 +1,5 @@
 #include "cli/command_library.h"
 
-#include <algorithm>
-
 #include "bait/wetness.h"
 #include "cli/read_flags.h"
 #include "cli/result_formats.h"
@@ -11,6 +9,7 @@
 #include "report/change_report.h"
 #include "shelf/change_library.h"
 #include "shelf/edited_ingredient.h"
+#include "shelf/recipe_argument.h"
 
 namespace baitwright {
 
@@ -48,7 +47,7 @@ CommandResult add(const Arguments& arguments, const Surroundings& around) {
 std::string level_vessel(const Arguments& arguments) {
     const Volume vessel = flag_value("--vessel", [&] { return above_zero(parse_vessel_size(*arguments.value("--vessel"))); });
     const Mass holds = flag_value("--holds", [&] { return above_zero(parse<Mass>(*arguments.value("--holds"))); });
-    return exact_text(holds / vessel, gram_per_litre, "g/l");
+    return number_text_within((holds / vessel).in(gram_per_litre), 0.05) + " g/l";
 }
 
 /// What the kitchen tests say: the keys with their values, and how and when each was measured.
@@ -76,9 +75,12 @@ void move_marks(const Arguments& arguments, const Ingredient& old, std::vector<K
     const Ratio bag = flag_value("--moisture", [&] { return parse<Ratio>(*arguments.value("--moisture")); });
     if (!(bag >= 0 && bag < 1)) throw UsageError("out-of-range", "--moisture must be from 0 to below 100 %", "for example --moisture 8%");
     const WaterMarks moved = marks_at_moisture({old.absorption.value, old.slump.value}, old.moisture.value, bag);
+    if (!(moved.absorption > 0))
+        throw UsageError("too-damp", "a bag as damp as that takes no more water by the reckoning from its old moisture",
+                         "measure its absorption and slump as it is: --absorption and --slump beside --moisture");
     const auto move = [&](const char* key, const Property<Ratio>& property, Ratio value) {
         if (!property.stated()) return;
-        measured.push_back({key, exact_text(Ratio(std::max<double>(0, value)), one, "g/g"),
+        measured.push_back({key, number_text_within(value, 5e-5) + " g/g",
                             source_text(property.source) + "; moved to the bag's moisture",
                             exact_text(property.spread, percent, "%")});
     };
@@ -86,11 +88,22 @@ void move_marks(const Arguments& arguments, const Ingredient& old, std::vector<K
     if (!arguments.has("--slump")) move("slump", old.slump, moved.slump);
 }
 
+/// An absorption measured above the slump that stands in the library says that the slump is wrong too.
+void check_marks(const Arguments& arguments, const Ingredient& old) {
+    const auto text = arguments.value("--absorption");
+    if (!text || arguments.has("--slump") || !old.slump.stated()) return;
+    const Ratio absorption = flag_value("--absorption", [&] { return parse<Ratio>(*text); });
+    if (absorption >= old.slump.value)
+        throw UsageError("inconsistent-values", "that absorption is not below the slump of " + old.name + " in the library, " + exact_text(old.slump.value, one, "g/g"),
+                         "measure the slump too, with the up-ended pot, and give both: --absorption and --slump");
+}
+
 CommandResult measure(const Arguments& arguments, const Surroundings& around) {
     refuse_folder(around);
     std::vector<KeyValue> measured = read_measurements(arguments, around.today);
     Store store = open_store(around.library.store);
     const Ingredient old = store.ingredient(arguments.words().front());
+    check_marks(arguments, old);
     move_marks(arguments, old, measured);
     const Ingredient made = edited_ingredient(old.name, old, measured);
     return told(arguments, "ingredient measure", put_ingredients(store, {made}, around.today));
@@ -119,25 +132,29 @@ CommandResult export_file(const Arguments& arguments, const Surroundings& around
     if (names.empty()) names = shelf->ingredient_names();
     std::vector<Ingredient> ingredients;
     for (const std::string& name : names) ingredients.push_back(shelf->ingredient(name));
-    const std::string text = arguments.has("--csv") ? csv_text(ingredients) : toml_text(ingredients);
+    const std::string text = arguments.has("--csv") || arguments.value("--to").value_or("").ends_with(".csv") ? csv_text(ingredients) : toml_text(ingredients);
     const auto path = arguments.value("--to");
     if (!path) return {text, 0};
     if (std::filesystem::exists(*path) && !arguments.has("--replace"))
         throw StorageError(FaultClass::cannot_create, "file-exists", "'" + *path + "' is there already", "add --replace to write over it");
     write_text_file(*path, text);
-    return {std::to_string(ingredients.size()) + " ingredients written to " + *path + "\n", 0};
+    return {std::to_string(ingredients.size()) + (ingredients.size() == 1 ? " ingredient" : " ingredients") + " written to " + *path + "\n", 0};
 }
 
 CommandResult recipe_add(const Arguments& arguments, const Surroundings& around) {
     refuse_folder(around);
     const std::string& path = arguments.words().front();
-    const LibraryFile file = read_any(path);
+    const std::unique_ptr<Shelf> shelf = open_library(around.library);
+    const LibraryFile file = read_mixes(path, *shelf);
     if (file.recipes.empty())
         throw InputError({"no-mix", "the file holds no mix", "a mix has a name and at least one [[part]]", path, 0, 0, {}});
     std::vector<Recipe> recipes;
     for (const RecipeEntry& entry : file.recipes) recipes.push_back(entry.recipe);
     Store store = open_store(around.library.store);
-    return told(arguments, "recipe add", put_recipes(store, recipes, around.today));
+    CommandResult result = told(arguments, "recipe add", put_recipes(store, recipes, around.today));
+    if (!file.ingredients.empty() && !arguments.has("--json"))
+        result.output += "Its ingredients were left; take them in with: baitwright ingredient import " + path + "\n";
+    return result;
 }
 
 }  // namespace

@@ -31,11 +31,12 @@ CommandResult show(const Arguments& arguments, const Surroundings& around) {
 
 CommandResult check(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const std::string& word = arguments.words().front();
+    const std::string& given = arguments.words().front();
+    const std::string word = given == "-" ? "standard input" : given;
     std::vector<Fault> faults;
     std::vector<Warning> odd;
     try {
-        const NamedRecipe named = recipe_argument(word, *shelf);
+        const NamedRecipe named = recipe_argument(given, *shelf);
         const ResolvedMix mix = with_places(named, [&] { return resolve(named.recipe, named.shelf()); });
         odd = oddities_of(mix, named.shelf().feels());
     } catch (const InputError& error) {

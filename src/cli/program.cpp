@@ -127,6 +127,8 @@ CommandResult run_program(const std::vector<std::string>& given) {
     if (std::any_of(rest.begin(), rest.end(), [](const std::string& word) { return word == "--help" || word == "-h"; }))
         return {help_text(*command), 0};
     const Arguments arguments = parse_arguments(*command, rest);
+    if (arguments.has("--json") && arguments.has("--csv"))
+        throw UsageError("two-formats", "--json and --csv were both given", "give one of them");
     return command->run(arguments, surroundings(arguments));
 }
 

@@ -93,7 +93,7 @@ std::string shown_temperature(Temperature temperature) { return fmt::format("{:.
 std::string shown_count(double count) { return significant(count, 2); }
 
 std::string shown_count_range(double low, double high) {
-    const double least = std::floor(low), most = std::max(least, std::floor(high));
+    const double least = std::round(low), most = std::round(high);
     return least == most ? fmt::format("{:.0f}", least) : fmt::format("{:.0f} to {:.0f}", least, most);
 }
 

@@ -30,7 +30,7 @@ std::string shown_percent(Ratio share);
 std::string shown_temperature(Temperature temperature);
 /// A count of grains, two digits: "about 12,000".
 std::string shown_count(double count);
-/// Whole things, rounded inwards: "18 to 22".
+/// Whole things: "18 to 22".
 std::string shown_count_range(double low, double high);
 /// A plain ratio: "0.55".
 std::string shown_ratio(Ratio ratio);

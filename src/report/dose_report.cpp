@@ -25,7 +25,7 @@ std::string solution_text(const Solution& solution) {
 std::string dose_text(const DoseAnswer& answer) {
     std::string text = fmt::format("{} of {}", shown_mass(answer.dry_mass), answer.of);
     if (answer.water > Mass{}) text += fmt::format(", {} of water", shown_water(kitchen_water(answer.water)));
-    text += "\n\n";
+    text += answer.additives.empty() ? "\n" : "\n\n";
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::left});
     table.row({"additive", "amount", "per kg dry", "of the label", "rate"});
     for (const DoseLine& line : answer.additives)

@@ -30,10 +30,10 @@ std::string additive_step(const MixAnswer& answer) {
         if (additive.liquid)
             liquids.push_back(fmt::format("{:g} ml of {}", kitchen_additive(additive.volume / answer.tubs.count).in(millilitre), additive.name));
         else
-            powders.push_back(fmt::format("{:g} g of {}", kitchen_additive(additive.mass).in(gram), additive.name));
+            powders.push_back(fmt::format("{:g} g of {}", kitchen_additive(additive.mass / answer.tubs.count).in(gram), additive.name));
     }
     std::string text;
-    if (!powders.empty()) text += "Stir " + list_of(powders) + " into the dry mix. ";
+    if (!powders.empty()) text += "Stir " + list_of(powders) + " into the dry mix" + (answer.tubs.count > 1 ? " of each tub" : "") + ". ";
     if (!liquids.empty())
         text += "Stir " + list_of(liquids) + (answer.water_to_add > Mass{} ? " into the water." : " into the mix.");
     return text;
@@ -75,7 +75,7 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
     };
     add(soak_step(answer));
     if (answer.tubs.count > 1)
-        add(fmt::format("Stir all the dry parts together, then work in {} tubs of about {} dry each. The water below is "
+        add(fmt::format("Stir all the dry parts together, then work in {} tubs of about {} dry each. What follows is "
                         "for one tub.",
                         answer.tubs.count, shown_mass(kitchen_mass(answer.tubs.dry_each))));
     else

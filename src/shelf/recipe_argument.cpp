@@ -38,6 +38,13 @@ std::vector<Fault> all_faults(LibraryFile& file, const std::string& text, const 
 
 }  // namespace
 
+LibraryFile read_mixes(const std::string& path, const Shelf& shelf) {
+    const std::string text = read_text_file(path);
+    LibraryFile file = read_library_file(text, path == "-" ? "standard input" : path);
+    if (!file.faults.empty()) throw InputError(all_faults(file, text, shelf));
+    return file;
+}
+
 bool means_a_file(const std::string& word) {
     return word == "-" || word.find('/') != std::string::npos || word.ends_with(".toml");
 }

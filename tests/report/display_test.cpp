@@ -43,6 +43,6 @@ TEST_CASE("counts and shares are rounded to what is known") {
     CHECK(shown_percent(0.025) == "2.5 %");
     CHECK(significant(1234567, 3) == "1,230,000");
     CHECK(significant(0, 2) == "0.0");
-    CHECK(shown_count_range(17.9, 22.4) == "17 to 22");
+    CHECK(shown_count_range(17.9, 22.4) == "18 to 22");
     CHECK(shown_count_range(3.2, 3.4) == "3");
 }
