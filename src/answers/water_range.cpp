@@ -39,7 +39,7 @@ std::vector<Weights> weights_of(const std::vector<DoubtfulPart>& parts, double w
     return weights;
 }
 
-Draw draw_of(const std::vector<Weights>& weights, const std::vector<double>& factors) {
+Draw draw_of(const std::vector<Weights>& weights, const double* factors) {
     Draw draw{0, 0, 0};
     for (std::size_t i = 0; i < weights.size(); ++i) {
         const Weights& w = weights[i];
@@ -54,15 +54,19 @@ Draw draw_of(const std::vector<Weights>& weights, const std::vector<double>& fac
 std::vector<Draw> draws_of(const std::vector<DoubtfulPart>& parts, double wetness, std::size_t count,
                            std::uint64_t seed) {
     QuasiRandomNormals normals(3 * parts.size(), seed);
-    std::vector<double> sigma, z(normals.coordinates()), factors(normals.coordinates());
-    for (const DoubtfulPart& part : parts)
-        sigma.insert(sigma.end(), {part.sigma_absorption, part.sigma_gap, part.sigma_moisture});
+    constexpr std::size_t rows = 8;  // drawn together, so that the exponentials come in long runs
+    const std::size_t width = normals.coordinates();
+    std::vector<double> sigma, z(rows * width), factors(rows * width);
+    for (std::size_t row = 0; row < rows; ++row)
+        for (const DoubtfulPart& part : parts)
+            sigma.insert(sigma.end(), {part.sigma_absorption, part.sigma_gap, part.sigma_moisture});
     const std::vector<Weights> weights = weights_of(parts, wetness);
     std::vector<Draw> draws(count);
-    for (Draw& draw : draws) {
-        normals.next(z);
+    for (std::size_t first = 0; first < count; first += rows) {
+        for (std::size_t row = 0; row < rows; ++row) normals.next({&z[row * width], width});
         exponentials(sigma, z, factors);
-        draw = draw_of(weights, factors);
+        for (std::size_t row = 0; row < std::min(rows, count - first); ++row)
+            draws[first + row] = draw_of(weights, &factors[row * width]);
     }
     return draws;
 }
