@@ -27,19 +27,21 @@ std::string allowed_states(Ratio wetness) {
     return allowed;
 }
 
-/// What the mix takes of an ingredient per gram dry: solid parts in whatever state, and liquid parts.
+/// What the mix takes of an ingredient per gram dry, as a solid part in whatever state, a liquid part or a dose.
 struct Taken {
     const Ingredient* ingredient = nullptr;
     double per_dry = 0;
 };
 
-Taken taken_of(const ResolvedMix& mix, const std::string& name) {
+Taken taken_of(const ResolvedMix& mix, const std::vector<Ratio>& additives, const std::string& name) {
     Taken taken;
     const std::string wanted = folded_name(name);
     for (const SolidPart& part : mix.solids)
         if (folded_name(part.ingredient.name) == wanted) taken = {&part.ingredient, taken.per_dry + part.share};
-    for (const LiquidPart& part : mix.liquids)
-        if (folded_name(part.ingredient.name) == wanted) taken = {&part.ingredient, taken.per_dry + part.per_dry};
+    for (std::size_t i = 0; i < additives.size(); ++i) {
+        const Ingredient& one = additive_ingredient(mix, i);
+        if (folded_name(one.name) == wanted) taken = {&one, taken.per_dry + additives[i]};
+    }
     return taken;
 }
 
@@ -48,22 +50,25 @@ Taken taken_of(const ResolvedMix& mix, const std::string& name) {
     std::string listed;
     for (const SolidPart& part : mix.solids) names.push_back(part.ingredient.name);
     for (const LiquidPart& part : mix.liquids) names.push_back(part.ingredient.name);
+    for (const ResolvedDose& dose : mix.doses) names.push_back(dose.ingredient.name);
     for (const std::string& one : names) listed += (listed.empty() ? "" : ", ") + one;
     const std::string hint = did_you_mean(name, names);
     throw UsageError("not-in-mix", "'" + mix.name + "' holds no '" + name + "'",
                      hint.empty() ? "it is made of " + listed : hint);
 }
 
-MixAmount most_from(const ResolvedMix& mix, const OnHand& on_hand) {
+MixAmount most_from(const ResolvedMix& mix, const std::vector<Ratio>& additives, const OnHand& on_hand) {
     std::map<std::string, Mass> held;  // what is named twice is there twice
     for (const OnHand::Item& item : on_hand.items) {
-        const Taken taken = taken_of(mix, item.of);
+        const Taken taken = taken_of(mix, additives, item.of);
         if (!taken.ingredient) refuse_unknown(mix, item.of);
         held[taken.ingredient->name] += mass_of_amount(item.amount, *taken.ingredient);
     }
     MixAmount most{2 * most_dry, {}};
     for (const auto& [name, mass] : held) {
-        const Mass allows = mass / taken_of(mix, name).per_dry;
+        const double per_dry = taken_of(mix, additives, name).per_dry;
+        if (!(per_dry > 0)) continue;  // a dose by the litre of a water that is not added
+        const Mass allows = mass / per_dry;
         if (allows < most.dry) most = {allows, name};
     }
     return most;
@@ -87,7 +92,7 @@ struct DryMassFor {
     MixAmount operator()(const Balls& balls) const {
         return {balls.count * ball_volume(balls.diameter) / per_dry.wet_volume, {}};
     }
-    MixAmount operator()(const OnHand& on_hand) const { return most_from(mix, on_hand); }
+    MixAmount operator()(const OnHand& on_hand) const { return most_from(mix, per_dry.additives, on_hand); }
 };
 
 }  // namespace

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "answers/mix_request.h"
 #include "bait/resolved_mix.h"
@@ -18,6 +19,7 @@ MixState wanted_state(const MixRequest& request, const std::string& feel, Ratio 
 struct PerDry {
     Ratio wet_mass;
     SpecificVolume wet_volume;
+    std::vector<Ratio> additives;  ///< grams of each: liquid parts first, then doses
 };
 
 struct MixAmount {

@@ -36,6 +36,11 @@ void check_fines(const ResolvedMix& mix, std::vector<Warning>& odd) {
 void check_binding(const ResolvedMix& mix, std::vector<Warning>& odd) {
     double binder = 0;
     for (const SolidPart& part : mix.solids) binder += part.share * part.ingredient.binder.value;
+    const WettedMix wetted = wet(numbers_of(mix), mix.feel.aim);
+    for (std::size_t i = 0; i < mix.liquids.size(); ++i)
+        binder += wetted.additives[i] * mix.liquids[i].ingredient.binder.value;
+    for (std::size_t i = 0; i < mix.doses.size(); ++i)
+        binder += wetted.additives[mix.liquids.size() + i] * mix.doses[i].ingredient.binder.value;
     constexpr double falls_apart = -1.0;  // holds a third as long as a plain mix
     if (binder < falls_apart && mix.feel.aim > 1.1)
         odd.push_back({"breaks-up", "its parts break up rather than bind, so a ball will not last at the feel '" +
@@ -55,7 +60,7 @@ void check_doses(const ResolvedMix& mix, const std::vector<Feel>& feels, std::ve
         const double share = additive.mass / answer.dry_mass;
         if (additive.of_label_max || share <= 10 * (additive.liquid ? liquid_most : usual_most)) continue;
         odd.push_back({"big-dose", additive.name + " comes to " + percents(share) +
-                                       " of the dry mass, ten times what is usual for an additive"});
+                                       " of the dry mass, more than ten times what is usual for an additive"});
     }
 }
 

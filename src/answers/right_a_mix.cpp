@@ -73,6 +73,7 @@ TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest
     add_warnings(0, need.wetted_share, answer);
     if (!(need.wetted_share > 0)) {
         answer.feel_now = answer.feel_settled = feels.front().name;
+        answer.all_parts_take_water = false;
         return answer;
     }
     const Ratio ratio = as_it_is.wetting_present / need.wetted_share;
@@ -80,7 +81,8 @@ TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest
     const MixUptake uptake(mix, request.water_temperature);
     const Ratio taken = request.since ? uptake.share_taken(*request.since) : Ratio(1.0);
     answer.wetness_settled = capped(settled);
-    answer.wetness_now = capped(wetness_at(marks_after(need.marks, taken), ratio));
+    // Where nothing has been drunk yet A(t) is 0, and "no water" would read as "just holds".
+    answer.wetness_now = ratio > 0 ? capped(wetness_at(marks_after(need.marks, taken), ratio)) : answer.wetness_settled;
     answer.feel_settled = feel_of(feels, answer.wetness_settled).name;
     answer.feel_now = feel_of(feels, answer.wetness_now).name;
     if (request.since) answer.settles_in = std::max(Time{}, uptake.time_to(settled_share) - *request.since);

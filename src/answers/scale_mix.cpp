@@ -67,11 +67,6 @@ AdditiveAnswer additive_of(const Ingredient& ingredient, Mass mass, std::string 
     return additive;
 }
 
-/// The i-th additive: the liquid parts come first, then the doses.
-const Ingredient& additive_ingredient(const ResolvedMix& mix, std::size_t i) {
-    return i < mix.liquids.size() ? mix.liquids[i].ingredient : mix.doses[i - mix.liquids.size()].ingredient;
-}
-
 std::vector<AdditiveAnswer> additives_of(const ResolvedMix& mix, const WettedMix& wetted, Mass dry) {
     std::vector<AdditiveAnswer> additives;
     for (std::size_t i = 0; i < mix.liquids.size(); ++i)
@@ -162,7 +157,10 @@ std::optional<PortionsAnswer> portions_of(const MixRequest& request, const MixAn
 TubsAnswer tubs_of(const MixAnswer& answer) {
     constexpr Mass most_in_a_tub = 5.0 * kilogram;
     const double count = std::max(1.0, std::ceil(answer.wet_mass / most_in_a_tub - 1e-9));
-    return {static_cast<int>(count), answer.wet_mass / count, answer.dry_mass / count, answer.water_to_add / count};
+    Mass stirred_dry;  // soaked pellets go in at the very end
+    for (const PartAnswer& part : answer.parts)
+        if (part.prepare != Preparation::soaked) stirred_dry += part.mass;
+    return {static_cast<int>(count), answer.wet_mass / count, stirred_dry / count, answer.water_to_add / count};
 }
 
 void warn_of_water(const WettedMix& wetted, Mass dry, MixAnswer& answer) {
@@ -191,7 +189,7 @@ MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, cons
 
     const MixNumbers numbers = numbers_of(mix);
     Tub tub = tub_of(numbers, feel.wetness, state, 0.0);
-    const MixAmount amount = wanted_amount(mix, request, {tub.wetted.wet_mass, tub.volume});
+    const MixAmount amount = wanted_amount(mix, request, {tub.wetted.wet_mass, tub.volume, tub.wetted.additives});
     answer.dry_mass = amount.dry;
     answer.limited_by = amount.limited_by;
     if (request.already_added > Volume{}) {

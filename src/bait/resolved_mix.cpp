@@ -41,6 +41,7 @@ struct Opened {
 ResolvedMix shares_of(Opened opened);
 
 constexpr std::size_t deepest_nesting = 8;
+constexpr std::size_t most_opened = 500;  // mixes in mixes in mixes grow by powers
 
 class Opener {
 public:
@@ -61,6 +62,7 @@ private:
     void add_fault(const std::string& subject, std::string code, std::string message, std::string hint);
 
     const Shelf& shelf_;
+    std::size_t opened_ = 0;          // mixes opened inside this one so far
     std::vector<std::string> trail_;  // recipes being opened, outermost first
 };
 
@@ -111,7 +113,11 @@ void Opener::open_part(const Recipe& recipe, const Part& part, const std::string
         return add_fault(subject, "cycle", "'" + recipe.name + "' ends up inside itself: " + round + "'" + inner_name + "'",
                          "take one of these parts out");
     }
+    if (opened_ > most_opened) return;  // said once
     if (const auto inner = shelf_.find_recipe(part.of)) {
+        if (++opened_ > most_opened)
+            return add_fault(subject, "too-many-mixes", "more than " + std::to_string(most_opened) + " mixes lie inside each other",
+                             "write some of them out");
         if (trail_.size() < deepest_nesting) return open_inner(part, *inner, subject, into);
         return add_fault(subject, "too-deep", "mixes lie more than " + std::to_string(deepest_nesting) + " deep inside each other",
                          "write some of them out");

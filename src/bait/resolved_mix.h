@@ -39,6 +39,11 @@ struct ResolvedMix {
     Mass as_written;  ///< dry mass of the recipe as it stands; 0 where it states shares only
 };
 
+/// The i-th additive: the liquid parts come first, then the doses.
+inline const Ingredient& additive_ingredient(const ResolvedMix& mix, std::size_t i) {
+    return i < mix.liquids.size() ? mix.liquids[i].ingredient : mix.doses[i - mix.liquids.size()].ingredient;
+}
+
 /// Opens a recipe up. Throws InputError with all its faults: an unknown ingredient or feel, a cycle of recipes, parts by
 /// share beside parts by measure, packs of an ingredient with none or several sizes, no solid at all, soaking what is
 /// not a pellet, a dose by pellets in a mix without any.

@@ -27,6 +27,7 @@ std::string soak_step(const MixAnswer& answer) {
 std::string additive_step(const MixAnswer& answer) {
     std::vector<std::string> liquids, powders;
     for (const AdditiveAnswer& additive : answer.additives) {
+        if (!(additive.mass > Mass{})) continue;
         if (additive.liquid)
             liquids.push_back(fmt::format("{:g} ml of {}", kitchen_additive(additive.volume / answer.tubs.count).in(millilitre), additive.name));
         else
@@ -35,16 +36,17 @@ std::string additive_step(const MixAnswer& answer) {
     std::string text;
     if (!powders.empty()) text += "Stir " + list_of(powders) + " into the dry mix" + (answer.tubs.count > 1 ? " of each tub" : "") + ". ";
     if (!liquids.empty())
-        text += "Stir " + list_of(liquids) + (answer.water_to_add > Mass{} ? " into the water." : " into the mix.");
+        text += "Stir " + list_of(liquids) + (answer.water_to_add > Mass{} ? " into the water you pour first." : " into the mix.");
     return text;
 }
 
 std::string shape_step(const MixAnswer& answer) {
     if (answer.portions && answer.state == MixState::squeezed)
-        return fmt::format("Squeeze {} balls of {:.0f} mm, about {} each.", answer.portions->count,
+        return fmt::format("{} {} balls of {:.0f} mm, about {} each.", answer.tubs.count > 1 ? "From all the tubs squeeze" : "Squeeze", answer.portions->count,
                            answer.portions->diameter.in(millimetre), shown_mass(kitchen_mass(answer.portions->mass_each)));
     if (answer.portions)
-        return fmt::format("Fill {} level {}s of {}, about {} each; do not press.", answer.portions->count,
+        return fmt::format("{} {} level {}s of {}, about {} each; do not press.",
+                           answer.tubs.count > 1 ? "From all the tubs fill" : "Fill", answer.portions->count,
                            answer.portions->called, shown_volume(answer.portions->each),
                            shown_mass(kitchen_mass(answer.portions->mass_each)));
     if (answer.state == MixState::squeezed) return "Squeeze it into balls as you need them.";
@@ -62,14 +64,7 @@ std::string creep_step(const MixAnswer& answer, Mass first) {
         shown_water(most));
 }
 
-}  // namespace
-
-std::vector<std::string> mix_steps(const MixAnswer& answer) {
-    std::vector<std::string> steps;
-    if (answer.dry_to_add > Mass{})
-        return {fmt::format("Add no water. Stir in about {} more of the dry mix{}, and let it rest {}.",
-                            shown_mass(kitchen_mass(answer.dry_to_add)),
-                            answer.all_parts_take_water ? "" : ", leaving out what takes no water", shown_time(answer.rest))};
+void add_dry_steps(const MixAnswer& answer, std::vector<std::string>& steps) {
     const auto add = [&steps](std::string step) {
         if (!step.empty()) steps.push_back(std::move(step));
     };
@@ -81,6 +76,23 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
     else
         add("Weigh the dry parts into a wide tub and stir them together dry.");
     add(additive_step(answer));
+}
+
+}  // namespace
+
+std::vector<std::string> mix_steps(const MixAnswer& answer) {
+    std::vector<std::string> steps;
+    const auto add = [&steps](std::string step) {
+        if (!step.empty()) steps.push_back(std::move(step));
+    };
+    const bool in_the_tub = answer.water_already_in > Mass{};  // the dry mix and what is stirred into it are, too
+    if (!in_the_tub) add_dry_steps(answer, steps);
+    if (answer.dry_to_add > Mass{}) {
+        add(fmt::format("Add no water. Stir in about {} more of the dry mix{}, and let it rest {}.",
+                        shown_mass(kitchen_mass(answer.dry_to_add / answer.tubs.count)),
+                        answer.all_parts_take_water ? "" : ", leaving out what takes no water", shown_time(answer.rest)));
+        return steps;
+    }
     if (answer.water_to_add > Mass{} && answer.doubt) {
         const Mass first = std::max(kitchen_water(answer.doubt->first_pour / answer.tubs.count), 1.0 * gram);
         add(fmt::format("Pour in {}{} of water, all the while stirring.", answer.water_already_in > Mass{} ? "another " : "",

@@ -18,13 +18,15 @@ std::string cost_cell(const std::optional<Money>& cost) { return cost ? money_te
 
 std::string heading(const MixAnswer& answer) {
     std::string text = answer.recipe + ", " + answer.feel + ": ";
-    if (answer.portions) {
+    if (answer.dry_to_add > Mass{}) {
+        text += "too wet";
+    } else if (answer.portions) {
         const PortionsAnswer& portions = *answer.portions;
         text += fmt::format("{} {}{} of {}", portions.count, portions.called, portions.count == 1 ? "" : "s",
                             portions.diameter > Length{} ? fmt::format("{:.0f} mm", portions.diameter.in(millimetre))
                                                          : shown_volume(portions.each));
     } else {
-        text += answer.dry_to_add > Mass{} ? "too wet" : shown_volume(answer.wet_volume) + " " + std::string(name_of(answer.state));
+        text += shown_volume(answer.wet_volume) + " " + std::string(name_of(answer.state));
     }
     if (answer.people > 1) text += fmt::format(", for {} anglers", answer.people);
     return text;
@@ -54,11 +56,11 @@ std::string parts_table(const MixAnswer& answer) {
 }
 
 std::string water_lines(const MixAnswer& answer) {
-    if (answer.dry_to_add > Mass{})
-        return fmt::format("  water        none; it is too wet already\n");
-    std::string line = fmt::format("  water        {}   {}", shown_water(answer.kitchen_water),
+    std::string line = "  water        none; it is too wet already";
+    if (!(answer.dry_to_add > Mass{}))
+        line = fmt::format("  water        {}   {}", shown_water(answer.kitchen_water),
                                    shown_pints(answer.water_to_add / (1.0 * gram_per_millilitre)));
-    if (answer.doubt && answer.water_to_add > Mass{})
+    if (answer.doubt && answer.water_to_add > Mass{} && answer.doubt->water.high > 1.02 * answer.doubt->water.low)
         line += "   estimate; 9 times in 10 it is " +
                 shown_water(kitchen_water(answer.doubt->water.low), kitchen_water(answer.doubt->water.high));
     line += "\n";

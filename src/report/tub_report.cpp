@@ -16,6 +16,7 @@ namespace {
 std::string standing(const std::string& feel, Ratio wetness) { return fmt::format("{} (wetness {:.1f})", feel, double(wetness)); }
 
 std::string remedy(const TubAnswer& answer) {
+    if (!(answer.wetness_settled > 0) && !answer.all_parts_take_water) return "Nothing: water does not change this mix.";
     // Less than a hand can tell: 1 % of the dry mix, or a spoonful.
     const Mass nothing = std::max(5.0 * gram, 0.01 * answer.dry_mass);
     if (answer.dry_to_add > nothing)
