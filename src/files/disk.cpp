@@ -12,7 +12,7 @@
 #include "files/file_faults.h"
 #include "files/utf8.h"
 #include "quantities/fault.h"
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 
 namespace baitwright {
 
@@ -23,7 +23,7 @@ namespace fs = std::filesystem;
 constexpr std::size_t largest_file = std::size_t{16} << 20U;
 
 std::string in_quotes(const fs::path& path) {
-    return quoted(std::string_view(path.native()));
+    return in_quotes(std::string_view(path.native()));
 }
 
 std::string reason(int error) {

@@ -1,6 +1,6 @@
 #include "files/entry_names.h"
 
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -11,7 +11,7 @@ std::optional<std::string> EntryNames::claim(TableReader& entry) {
     const Position place = entry.place_of_value("name");
     const auto [first, is_new] = lines_.emplace(folded_name(*name), place.line);
     if (is_new) return name;
-    entry.faults().add(place, "duplicate-name", baitwright::quoted(*name) + " is in this file twice",
+    entry.faults().add(place, "duplicate-name", in_quotes(*name) + " is in this file twice",
                        "the first stands in line " + std::to_string(first->second) + "; rename or remove one");
     return std::nullopt;
 }

@@ -13,7 +13,7 @@
 #include "files/utf8.h"
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 
 namespace baitwright {
 
@@ -153,7 +153,7 @@ private:
         const auto value = headings_.cell_under(column.companion_of);
         if (value && !trimmed(row.cells[*value]).empty()) return false;
         faults_.add(place, "missing-value",
-                    quoted(column.heading) + " is stated, but not " + quoted(column.companion_of),
+                    in_quotes(column.heading) + " is stated, but not " + in_quotes(column.companion_of),
                     "state both, or empty this cell");
         return true;
     }

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <map>
 
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -40,17 +40,17 @@ IngredientHeadings::IngredientHeadings(const CsvRow& row, FileFaults& faults) : 
             unheaded_.insert(cell);
         } else if (std::find(known.begin(), known.end(), heading) == known.end()) {
             const std::string near = did_you_mean(heading, known);
-            faults.add(row.places[cell], "unknown-column", quoted(row.cells[cell]) + " is not a heading of ingredients",
+            faults.add(row.places[cell], "unknown-column", in_quotes(row.cells[cell]) + " is not a heading of ingredients",
                        near.empty() ? "take the column out, or put what it says into the column 'note'" : near);
         } else if (!found.emplace(heading, cell).second) {
-            faults.add(row.places[cell], "set-twice", quoted(heading) + " heads two columns", "keep one of the two");
+            faults.add(row.places[cell], "set-twice", in_quotes(heading) + " heads two columns", "keep one of the two");
         }
     }
     for (const IngredientColumn& column : all)
         if (const auto at = found.find(column.heading); at != found.end()) columns_.push_back({column, at->second});
     for (const char* heading : {"name", "kind"})
         if (!cell_under(heading))
-            faults.add(row.places[0], "missing-column", "there is no column " + quoted(heading),
+            faults.add(row.places[0], "missing-column", "there is no column " + in_quotes(heading),
                        "add it to the headings; every ingredient has a name and a kind");
 }
 

@@ -8,7 +8,7 @@
 #include "bait/ingredient_facts.h"
 #include "files/property_reader.h"
 #include "files/value_reader.h"
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -118,7 +118,7 @@ std::vector<std::string> read_cautions(TableReader& table) {
             cautions.push_back(*word);
         else
             table.faults().add(place_of(entry), "unknown-caution",
-                               baitwright::quoted(*word) + " is not a known caution", caution_hint(*word));
+                               in_quotes(*word) + " is not a known caution", caution_hint(*word));
     }
     return cautions;
 }

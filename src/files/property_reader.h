@@ -6,7 +6,7 @@
 #include "bait/ingredient_facts.h"
 #include "bait/property.h"
 #include "files/value_reader.h"
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 
 namespace baitwright {
 
@@ -30,7 +30,7 @@ bool in_range(const toml::node& node, const PropertyFacts<D>& facts, Quantity<D>
     if (shown_value >= facts.lowest - slack && shown_value <= facts.highest + slack) return true;
     const std::string unit = facts.symbol.empty() ? "" : " " + std::string(facts.symbol);
     faults.add(place_of(node), "out-of-range",
-               quoted(facts.key) + " must be from " + number_text(facts.lowest) + " to " + number_text(facts.highest) +
+               in_quotes(facts.key) + " must be from " + number_text(facts.lowest) + " to " + number_text(facts.highest) +
                    unit + ", not " + number_text_within(shown_value, 1e-9 * std::abs(shown_value)) + unit);
     return false;
 }

@@ -5,7 +5,7 @@
 
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -64,7 +64,7 @@ Position place_of(const toml::node& node) {
 }
 
 std::string shown(const toml::node& node) {
-    if (const auto* text = node.as_string()) return "the text " + baitwright::quoted(text->get());
+    if (const auto* text = node.as_string()) return "the text " + in_quotes(text->get());
     if (const auto* whole = node.as_integer()) return "the number " + std::to_string(whole->get());
     if (const auto* real = node.as_floating_point()) return "the number " + number_shown(real->get());
     if (const auto* truth = node.as_boolean()) return truth->get() ? "true" : "false";
@@ -79,12 +79,12 @@ std::optional<std::string> text_of(const toml::node& node, std::string_view key,
     const auto* text = node.as_string();
     if (!text) {
         faults.add(place_of(node), "wrong-type",
-                   quoted(key) + " must be text such as \"" + std::string(example) + "\", not " + shown(node),
+                   in_quotes(key) + " must be text such as \"" + std::string(example) + "\", not " + shown(node),
                    "text stands in quotes");
         return std::nullopt;
     }
     if (has_control_character(text->get(), line_breaks)) {
-        faults.add(place_of(node), "control-character", quoted(key) + " holds a control character or a line break",
+        faults.add(place_of(node), "control-character", in_quotes(key) + " holds a control character or a line break",
                    "write it on one line, in plain letters");
         return std::nullopt;
     }
@@ -96,14 +96,14 @@ std::optional<double> number_of(const toml::node& node, std::string_view key, do
     const auto value = node.value<double>();
     if (!value || !node.is_number()) {
         faults.add(place_of(node), "wrong-type",
-                   quoted(key) + " must be a plain number such as " + number_text(lowest > 0 ? lowest : 1) + ", not " +
+                   in_quotes(key) + " must be a plain number such as " + number_text(lowest > 0 ? lowest : 1) + ", not " +
                        shown(node),
                    "a number without a unit stands without quotes");
         return std::nullopt;
     }
     if (*value >= lowest && *value <= highest) return value;
     faults.add(place_of(node), "out-of-range",
-               quoted(key) + " must be from " + number_text(lowest) + " to " + number_text(highest) + ", not " +
+               in_quotes(key) + " must be from " + number_text(lowest) + " to " + number_text(highest) + ", not " +
                    number_shown(*value));
     return std::nullopt;
 }
@@ -128,7 +128,7 @@ const toml::node* TableReader::find(std::string_view key) {
 const toml::node* TableReader::required(std::string_view key, std::string_view example) {
     const toml::node* node = find(key);
     if (!node)
-        faults_.add(place_, "missing-value", quoted(key) + " is missing; " + std::string(what_) + " must state it",
+        faults_.add(place_, "missing-value", in_quotes(key) + " is missing; " + std::string(what_) + " must state it",
                     "add a line such as " + std::string(key) + " = " + std::string(example));
     return node;
 }
@@ -145,7 +145,7 @@ std::optional<std::string> TableReader::name(std::string_view key) {
     if (!text) return std::nullopt;
     text = std::string(trimmed(*text));
     if (const std::string why = refused_name(*text); !why.empty()) {
-        faults_.add(baitwright::place_of(*node), "bad-name", quoted(key) + " " + why, "a name is a few plain words");
+        faults_.add(baitwright::place_of(*node), "bad-name", in_quotes(key) + " " + why, "a name is a few plain words");
         return std::nullopt;
     }
     return text;
@@ -162,7 +162,7 @@ std::optional<std::string> TableReader::word(std::string_view key, const std::ve
     auto text = text_of(*node, key, words.front(), faults_);
     if (!text || std::find(words.begin(), words.end(), *text) != words.end()) return text;
     const std::string near = did_you_mean(*text, words);
-    faults_.add(baitwright::place_of(*node), "unknown-word", quoted(key) + " cannot be " + baitwright::quoted(*text),
+    faults_.add(baitwright::place_of(*node), "unknown-word", in_quotes(key) + " cannot be " + in_quotes(*text),
                 near.empty() ? "known here: " + joined(words) : near);
     return std::nullopt;
 }
@@ -172,7 +172,7 @@ std::optional<TableReader> TableReader::inner(std::string_view key, std::string_
     if (!node) return std::nullopt;
     if (const auto* table = node->as_table()) return TableReader(*table, baitwright::place_of(*node), what, faults_);
     faults_.add(baitwright::place_of(*node), "wrong-type",
-                quoted(key) + " must be a block in braces, not " + shown(*node),
+                in_quotes(key) + " must be a block in braces, not " + shown(*node),
                 "as in " + std::string(key) + " = { ... }");
     return std::nullopt;
 }
@@ -185,7 +185,7 @@ std::string TableReader::date(std::string_view key) {
         return digits(on.year, 4) + "-" + digits(on.month, 2) + "-" + digits(on.day, 2);
     }
     faults_.add(baitwright::place_of(*node), "wrong-type",
-                quoted(key) + " must be a date such as 2026-03-01, not " + shown(*node),
+                in_quotes(key) + " must be a date such as 2026-03-01, not " + shown(*node),
                 "write year, month and day, without quotes and without a time");
     return {};
 }
@@ -200,12 +200,12 @@ void TableReader::each_block(std::string_view key, std::string_view what,
             TableReader reader(*table, baitwright::place_of(block), what, faults_);
             return visit(reader);
         }
-        faults_.add(baitwright::place_of(block), "wrong-type", quoted(key) + " must be blocks, not " + shown(block),
+        faults_.add(baitwright::place_of(block), "wrong-type", in_quotes(key) + " must be blocks, not " + shown(block),
                     "head each block " + heading);
     };
     if (node->is_table())
         faults_.add(baitwright::place_of(*node), "single-brackets",
-                    quoted(key) + " stands in single brackets, but there may be several",
+                    in_quotes(key) + " stands in single brackets, but there may be several",
                     "head each block " + heading + ", with the blocks it belongs to in front of its name");
     if (const auto* list = node->as_array())
         for (const toml::node& block : *list) visit_one(block);
@@ -217,7 +217,7 @@ void TableReader::refuse_unknown_keys() const {
     for (auto&& [key, value] : table_) {
         if (std::find(known_.begin(), known_.end(), key.str()) != known_.end()) continue;
         faults_.add(place_of_key(key.str()), "unknown-key",
-                    quoted(key.str()) + " is not a key of " + std::string(what_), keys_hint(key.str(), known_));
+                    in_quotes(key.str()) + " is not a key of " + std::string(what_), keys_hint(key.str(), known_));
     }
 }
 

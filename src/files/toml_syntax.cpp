@@ -5,7 +5,7 @@
 #include <string>
 
 #include "files/utf8.h"
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 
 namespace baitwright {
 
@@ -90,14 +90,14 @@ void add_syntax_fault(const toml::parse_error& error, std::string_view text, Fil
     const Position place = position_of(error.source());
     if (holds(scope, "key-value pair") && holds(detail, "cannot redefine")) {
         const std::string_view key = key_set_twice(detail);
-        faults.add(place_of_key_before(place, key, text), "set-twice", quoted(key) + " is set twice here",
+        faults.add(place_of_key_before(place, key, text), "set-twice", in_quotes(key) + " is set twice here",
                    "keep one of the two lines");
         return;
     }
     for (const SyntaxRule& rule : syntax_rules)
         if (holds(scope, rule.where) && holds(detail, rule.what))
             return faults.add(place, "not-toml", std::string(rule.message), std::string(rule.hint));
-    faults.add(place, "not-toml", "this cannot be read: " + quoted(detail));
+    faults.add(place, "not-toml", "this cannot be read: " + in_quotes(detail));
 }
 
 /// Behind a quote: where its text ends, past the closing quote, or past the line or file where it does not close.

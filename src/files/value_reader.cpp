@@ -1,6 +1,6 @@
 #include "files/value_reader.h"
 
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -19,7 +19,7 @@ bool suggests(const Fault& fault) {
         hint = as_volume.hint;
     else if (!suggests(as_mass) && as_volume.hint != as_mass.hint)
         hint += "; " + as_volume.hint;
-    throw InputError(as_mass.code, wrong ? quoted(text) + " is neither a mass nor a volume" : as_mass.message, hint);
+    throw InputError(as_mass.code, wrong ? in_quotes(text) + " is neither a mass nor a volume" : as_mass.message, hint);
 }
 
 template <class Q>
@@ -28,8 +28,8 @@ void check_up_to(const toml::node& node, std::string_view key, Q amount, Q most,
     // A hair above, so that the limit itself passes whatever its unit rounds to.
     if (amount.si() > 0 && amount.si() <= most.si() * (1 + 1e-9)) return;
     faults.add(place_of(node), "out-of-range",
-               quoted(key) + " must be above 0 and at most " + std::string(most_text) + ", not " +
-                   (node.is_string() ? baitwright::quoted(node.as_string()->get()) : shown(node)));
+               in_quotes(key) + " must be above 0 and at most " + std::string(most_text) + ", not " +
+                   (node.is_string() ? in_quotes(node.as_string()->get()) : shown(node)));
 }
 
 }  // namespace

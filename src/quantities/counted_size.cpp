@@ -5,7 +5,7 @@
 #include "quantities/fault.h"
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 
 namespace baitwright {
 
@@ -40,7 +40,7 @@ int whole_count(std::string_view count, std::string_view whole) {
     const bool plain = count.find_first_not_of("0123456789") == std::string_view::npos;
     if (!plain || !value || *value < 1 || *value > largest_count) {
         throw InputError("bad-count",
-                         fmt::format("{} does not count in whole numbers from 1 to {}", quoted(whole), largest_count),
+                         fmt::format("{} does not count in whole numbers from 1 to {}", in_quotes(whole), largest_count),
                          "say how many, as in 12x55mm");
     }
     return static_cast<int>(*value);
@@ -53,13 +53,13 @@ CountedSize parse_counted_size(std::string_view text) {
     const auto times = first_times(whole);
     const auto count = trimmed(whole.substr(0, times.place));
     if (times.width == 0 || !means_a_number(count)) {
-        throw InputError("no-count", fmt::format("{} does not say how many", quoted(whole)),
+        throw InputError("no-count", fmt::format("{} does not say how many", in_quotes(whole)),
                          "say how many, as in 12x55mm");
     }
     const auto size = trimmed(whole.substr(times.place + times.width));
     const int number = whole_count(count, whole);
     if (size.empty()) {
-        throw InputError("no-count", fmt::format("{} does not say how many of what", quoted(whole)),
+        throw InputError("no-count", fmt::format("{} does not say how many of what", in_quotes(whole)),
                          "say the size too, as in 12x55mm");
     }
     return {number, std::string(size)};

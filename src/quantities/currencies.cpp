@@ -7,7 +7,7 @@
 #include "quantities/fault.h"
 #include "quantities/money.h"
 #include "quantities/number_text.h"
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -29,7 +29,7 @@ constexpr std::array currencies{
     codes.reserve(currencies.size());
     for (const auto& currency : currencies) codes.emplace_back(currency.code);
     const auto nearest = did_you_mean(name, codes);
-    throw InputError("unknown-currency", fmt::format("{} is no currency known here", quoted(name)),
+    throw InputError("unknown-currency", fmt::format("{} is no currency known here", in_quotes(name)),
                      nearest.empty() ? "write a sign or an ISO 4217 code, as in £3.40 or 3.40 EUR" : nearest);
 }
 

@@ -7,7 +7,7 @@
 #include "quantities/fault.h"
 #include "quantities/money.h"
 #include "quantities/number_text.h"
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 
 namespace baitwright {
 
@@ -36,7 +36,7 @@ bool take_minus(std::string_view& rest) {
 }
 
 [[noreturn]] void refuse(std::string_view whole, std::string_view what) {
-    throw InputError("not-a-number", fmt::format("{} {}", quoted(whole), what), "as in £3.40, 3.40 EUR or 340p");
+    throw InputError("not-a-number", fmt::format("{} {}", in_quotes(whole), what), "as in £3.40, 3.40 EUR or 340p");
 }
 
 /// The currency whose sign or code stands in front: "£" or "GBP".
@@ -74,7 +74,7 @@ std::int64_t minor_units(const Amount& amount, int minor_digits, std::string_vie
     for (char digit : digits) {
         if (__builtin_mul_overflow(minor, std::int64_t{10}, &minor) ||
             __builtin_add_overflow(minor, std::int64_t{digit - '0'}, &minor)) {
-            throw InputError("too-large", fmt::format("{} is more money than can be counted", quoted(whole)));
+            throw InputError("too-large", fmt::format("{} is more money than can be counted", in_quotes(whole)));
         }
     }
     return minor;
@@ -84,7 +84,7 @@ std::int64_t minor_units(const Amount& amount, int minor_digits, std::string_vie
 const Currency* currency_behind(std::string_view rest, const Currency* in_front, std::string_view whole) {
     rest = trimmed(rest);
     if (rest.empty() && !in_front) {
-        throw InputError("no-currency", fmt::format("{} has no currency", quoted(whole)),
+        throw InputError("no-currency", fmt::format("{} has no currency", in_quotes(whole)),
                          "as in £3.40, 3.40 EUR or 340p");
     }
     if (in_front && !rest.empty()) refuse(whole, "has more than an amount and its currency");
@@ -98,8 +98,8 @@ const Currency* currency_behind(std::string_view rest, const Currency* in_front,
     throw InputError(
         "too-many-digits",
         minor_digits == 0
-            ? fmt::format("{} has digits after the point, but {} has none", quoted(whole), unit)
-            : fmt::format("{} has too many digits after the point: {} has {}", quoted(whole), unit, minor_digits));
+            ? fmt::format("{} has digits after the point, but {} has none", in_quotes(whole), unit)
+            : fmt::format("{} has too many digits after the point: {} has {}", in_quotes(whole), unit, minor_digits));
 }
 
 Money money_of(const Amount& amount, const Currency& currency, int minor_digits, bool negative,

@@ -7,7 +7,7 @@
 #include "quantities/fault.h"
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 
@@ -73,7 +73,7 @@ Q size_of(std::string_view text, const Sizes& sizes, std::string_view kind, std:
     for (const auto& named : sizes) {
         if (named.name == name) return named.size;
     }
-    throw InputError("unknown-size", fmt::format("{} is no size of {} known here", quoted(whole), kind),
+    throw InputError("unknown-size", fmt::format("{} is no size of {} known here", in_quotes(whole), kind),
                      size_hint(name, sizes, example));
 }
 

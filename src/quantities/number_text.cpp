@@ -12,7 +12,7 @@
 
 #include "quantities/fault.h"
 #include "quantities/quantity_text.h"
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 
 namespace baitwright {
 
@@ -186,18 +186,18 @@ double take_usable_number(std::string_view& rest, std::string_view whole, std::s
     const std::string_view before = trimmed(rest);
     const auto value = take_number(rest);
     if (!value) {
-        throw InputError("not-a-number", fmt::format("{} does not start with a number", quoted(whole)),
+        throw InputError("not-a-number", fmt::format("{} does not start with a number", in_quotes(whole)),
                          fmt::format("as in {}", example));
     }
     if (rest.substr(0, 1) == ",") {
-        throw InputError("not-a-number", fmt::format("{} has a comma in its number", quoted(whole)),
+        throw InputError("not-a-number", fmt::format("{} has a comma in its number", in_quotes(whole)),
                          comma_hint(before.substr(0, before.size() - rest.size()), rest));
     }
     if (std::isnan(*value)) {
-        throw InputError("not-a-number", fmt::format("{} divides by nothing", quoted(whole)));
+        throw InputError("not-a-number", fmt::format("{} divides by nothing", in_quotes(whole)));
     }
     if (std::abs(*value) > largest_number) {
-        throw InputError("too-large", fmt::format("{} is larger than any number used here", quoted(whole)));
+        throw InputError("too-large", fmt::format("{} is larger than any number used here", in_quotes(whole)));
     }
     return *value;
 }
@@ -207,7 +207,7 @@ double parse_number(std::string_view text) {
     std::string_view rest = whole;
     const double value = take_usable_number(rest, whole, "12, 1.5 or ½");
     if (!rest.empty()) {
-        throw InputError("not-a-number", fmt::format("{} is more than a plain number", quoted(whole)),
+        throw InputError("not-a-number", fmt::format("{} is more than a plain number", in_quotes(whole)),
                          fmt::format("write {} alone", whole.substr(0, whole.size() - rest.size())));
     }
     return value;

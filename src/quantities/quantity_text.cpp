@@ -6,7 +6,7 @@
 
 #include "quantities/fault.h"
 #include "quantities/number_text.h"
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 #include "quantities/unit_table.h"
 
 namespace baitwright {
@@ -51,12 +51,12 @@ const UnitRow* take_unit(std::string_view& rest) {
 
 [[noreturn]] void refuse_unknown_unit(std::string_view whole, std::string_view word, Measure needed) {
     const auto* nearest = unit_nearest(word, needed);
-    throw InputError("unknown-unit", fmt::format("{}: unknown unit {}", quoted(whole), quoted(word)),
+    throw InputError("unknown-unit", fmt::format("{}: unknown unit {}", in_quotes(whole), in_quotes(word)),
                      nearest ? fmt::format("did you mean '{}'?", nearest->symbol) : units_that_fit(needed));
 }
 
 [[noreturn]] void refuse_rest(std::string_view whole, std::string_view rest, Measure needed) {
-    throw InputError("not-a-number", fmt::format("{}: {} is left over", quoted(whole), quoted(rest)),
+    throw InputError("not-a-number", fmt::format("{}: {} is left over", in_quotes(whole), in_quotes(rest)),
                      fmt::format("write {} as in {}", measure_name(needed), measure_example(needed)));
 }
 
@@ -66,7 +66,7 @@ Part take_part(std::string_view& rest, std::string_view whole, Measure needed) {
     const double number = take_usable_number(rest, whole, measure_example(needed));
     rest = trimmed(rest);
     if (rest.empty()) {
-        throw InputError("no-unit", fmt::format("{} has no unit", quoted(start)), units_that_fit(needed));
+        throw InputError("no-unit", fmt::format("{} has no unit", in_quotes(start)), units_that_fit(needed));
     }
     // "0x10" is a number of another kind, and no unit starts with an x.
     if (!starts_a_word(rest.front()) || rest.front() == 'x') refuse_rest(whole, rest, needed);
@@ -75,7 +75,7 @@ Part take_part(std::string_view& rest, std::string_view whole, Measure needed) {
     const auto text = start.substr(0, start.size() - rest.size());
     if (unit->measure != needed) {
         throw InputError("wrong-dimension",
-                         fmt::format("{} is {}, but {} is needed here", quoted(text), measure_name(unit->measure),
+                         fmt::format("{} is {}, but {} is needed here", in_quotes(text), measure_name(unit->measure),
                                      measure_name(needed)),
                          units_that_fit(needed));
     }
@@ -90,12 +90,12 @@ Part take_further_part(std::string_view& rest, std::string_view whole, const Par
     if (!number || !comes_in_parts(needed)) refuse_rest(whole, trimmed(rest), needed);
     const char sign = trimmed(rest).front();
     if (sign == '-' || sign == '+') {
-        throw InputError("out-of-order", fmt::format("{} has a sign inside", quoted(whole)),
+        throw InputError("out-of-order", fmt::format("{} has a sign inside", in_quotes(whole)),
                          "a sign belongs in front of the whole");
     }
     const Part part = take_part(rest, whole, needed);
     if (part.unit->in_si >= before.unit->in_si) {
-        throw InputError("out-of-order", fmt::format("{} has its parts out of order", quoted(whole)),
+        throw InputError("out-of-order", fmt::format("{} has its parts out of order", in_quotes(whole)),
                          "write the larger unit first, each once, as in 1 lb 4 oz");
     }
     return part;

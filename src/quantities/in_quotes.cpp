@@ -1,4 +1,4 @@
-#include "quantities/quoted.h"
+#include "quantities/in_quotes.h"
 
 namespace baitwright {
 
@@ -17,7 +17,7 @@ bool is_control(char byte) {
 
 }  // namespace
 
-std::string quoted(std::string_view text) {
+std::string in_quotes(std::string_view text) {
     const bool cut = text.size() > longest_quote;
     if (cut) {
         std::size_t end = longest_quote;
