@@ -22,7 +22,7 @@ namespace fs = std::filesystem;
 
 constexpr std::size_t largest_file = std::size_t{16} << 20U;
 
-std::string in_quotes(const fs::path& path) {
+std::string path_in_quotes(const fs::path& path) {
     return in_quotes(std::string_view(path.native()));
 }
 
@@ -32,20 +32,20 @@ std::string reason(int error) {
 
 [[noreturn]] void refuse_reading(const fs::path& path, int error) {
     if (error == ENOENT || error == ENOTDIR)
-        throw NotFound("no-such-file", "there is no file " + in_quotes(path), "look at the path once more");
+        throw NotFound("no-such-file", "there is no file " + path_in_quotes(path), "look at the path once more");
     throw StorageError(FaultClass::input_output, "unreadable-file",
-                       in_quotes(path) + " cannot be read: " + reason(error));
+                       path_in_quotes(path) + " cannot be read: " + reason(error));
 }
 
 [[noreturn]] void refuse_creating(const fs::path& path, int error) {
     throw StorageError(FaultClass::cannot_create, "cannot-create",
-                       in_quotes(path) + " cannot be created: " + reason(error),
+                       path_in_quotes(path) + " cannot be created: " + reason(error),
                        error == ENOENT ? "make its folder first" : "");
 }
 
 [[noreturn]] void refuse_writing(const fs::path& path, int error) {
     throw StorageError(FaultClass::input_output, "write-failed",
-                       in_quotes(path) + " could not be written: " + reason(error));
+                       path_in_quotes(path) + " could not be written: " + reason(error));
 }
 
 /// An open file; closed when it goes.
@@ -202,7 +202,7 @@ void write_text_file(const fs::path& path, std::string_view text) {
 std::vector<fs::path> toml_files_below(const fs::path& folder) {
     std::error_code failed;
     if (!fs::is_directory(folder, failed))
-        throw NotFound("no-such-folder", "there is no folder " + in_quotes(folder), "look at the path once more");
+        throw NotFound("no-such-folder", "there is no folder " + path_in_quotes(folder), "look at the path once more");
     std::vector<fs::path> files;
     fs::recursive_directory_iterator entry(folder, failed);
     for (const fs::recursive_directory_iterator end; !failed && entry != end; entry.increment(failed))
