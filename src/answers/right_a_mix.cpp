@@ -85,7 +85,7 @@ TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest
     answer.wetness_now = ratio > 0 ? capped(wetness_at(marks_after(need.marks, taken), ratio)) : answer.wetness_settled;
     answer.feel_settled = feel_of(feels, answer.wetness_settled).name;
     answer.feel_now = feel_of(feels, answer.wetness_now).name;
-    if (request.since) answer.settles_in = std::max(Time{}, uptake.time_to(settled_share) - *request.since);
+    if (request.since && ratio > 0) answer.settles_in = std::max(Time{}, uptake.time_to(settled_share) - *request.since);
     add_warnings(settled, 1, answer);
 
     const WettedMix righted = wet(numbers, wanted.wetness, water_in);
