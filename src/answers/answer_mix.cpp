@@ -3,6 +3,7 @@
 #include "answers/check_temperature.h"
 #include "answers/mix_doubt.h"
 #include "answers/scale_mix.h"
+#include "answers/soak_pellets.h"
 #include "bait/caution.h"
 
 namespace baitwright {
@@ -20,6 +21,15 @@ std::vector<std::string> cautions_of(const ResolvedMix& mix) {
     return caution_sentences(words);
 }
 
+void add_soaks(const ResolvedMix& mix, MixAnswer& answer) {
+    for (std::size_t i = 0; i < mix.solids.size(); ++i) {
+        if (mix.solids[i].prepare != Preparation::soaked) continue;
+        PartAnswer& part = answer.parts[i];
+        const SoakedAnswer soaked = soak_one(mix.solids[i].ingredient, part.mass, answer.water_temperature);
+        part.soak = PartSoak{soaked.pour, soaked.soak.middle, soaked.stand_ready.middle, soaked.wet};
+    }
+}
+
 }  // namespace
 
 MixAnswer answer_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest& request) {
@@ -28,6 +38,7 @@ MixAnswer answer_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest&
     MixAnswer answer = scale_mix(mix, shelf.feels(), request);
     answer.doubt = doubt_of(mix, answer, request.seed);
     answer.cautions = cautions_of(mix);
+    add_soaks(mix, answer);
     return answer;
 }
 

@@ -12,11 +12,6 @@ namespace baitwright {
 
 namespace {
 
-/// Of the additive's mass, the share that is the solute and not water.
-Ratio solute_share(const Ingredient& additive) {
-    return additive.kind == IngredientKind::liquid ? 1 - additive.water.value : 1 - additive.moisture.value;
-}
-
 Solution solution_of(const Ingredient& additive, Mass mass, Mass water, std::vector<Warning>& warnings) {
     Solution solution{additive.name, mass / (mass + water), std::nullopt, std::nullopt};
     const auto solute = find_solute(additive.solute);

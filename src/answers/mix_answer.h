@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "answers/range.h"
 #include "answers/warning.h"
 #include "bait/mix_state.h"
 #include "bait/recipe.h"
@@ -14,6 +15,13 @@
 
 namespace baitwright {
 
+/// How a part that goes in soaked is soaked.
+struct PartSoak {
+    Mass pour;         ///< water to cover it
+    Time soak, stand;  ///< under water; drained until it is ready
+    Mass wet;          ///< drained
+};
+
 struct PartAnswer {
     std::string name;
     Preparation prepare = Preparation::as_bought;
@@ -23,6 +31,7 @@ struct PartAnswer {
     double free_offerings = 0;
     std::optional<Money> cost;
     Mass kitchen_mass;
+    std::optional<PartSoak> soak;  ///< of a part that goes in soaked
 };
 
 struct AdditiveAnswer {
@@ -34,11 +43,6 @@ struct AdditiveAnswer {
     std::optional<Ratio> of_label_max;  ///< 1 is the label's most; nothing where there is no label
     std::string rate;  ///< as the recipe says it; empty for a liquid part
     std::optional<Money> cost;
-};
-
-template <class Q>
-struct Range {
-    Q low{}, middle{}, high{};  ///< 5, 50 and 95 % points
 };
 
 /// How sure the answer is, from the spreads of what went into it.

@@ -20,4 +20,9 @@ inline Mass mass_of_amount(const MassOrVolume& amount, const Ingredient& ingredi
     return std::get<Volume>(amount) * measured_density(ingredient);
 }
 
+/// Of an additive's mass, the share that is the solute and not water.
+inline Ratio solute_share(const Ingredient& additive) {
+    return additive.kind == IngredientKind::liquid ? 1 - additive.water.value : 1 - additive.moisture.value;
+}
+
 }  // namespace baitwright

@@ -1,4 +1,5 @@
 #include "bait/amount.h"
+#include "bait/soaked_batch.h"
 #include "bait/wetted_mix.h"
 #include "quantities/units.h"
 

@@ -5,6 +5,7 @@
 #include <boost/container/small_vector.hpp>
 #include <cmath>
 
+#include "bait/soaked_batch.h"
 #include "physics/packing.h"
 #include "physics/piecewise_linear.h"
 #include "quantities/units.h"
@@ -54,8 +55,7 @@ OwnLoad own_load(std::span<const SolidNumbers> solids) {
 SpecificVolume dry_grain(const SolidNumbers& part) { return 1.0 / part.envelope; }
 
 SpecificVolume swollen_grain(const SolidNumbers& part, Ratio inside_water) {
-    const SpecificVolume own_pores = 1.0 / part.envelope - 1.0 / part.skeleton;
-    return dry_grain(part) + std::max(SpecificVolume{}, inside_water * water_volume - own_pores);
+    return swollen_grain(part.envelope, part.skeleton, inside_water);
 }
 
 Ratio inside_water(const SolidNumbers& part, Ratio wetness) {

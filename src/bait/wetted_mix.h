@@ -12,10 +12,6 @@
 /// the properties' spreads can go through the same equations.
 namespace baitwright {
 
-/// A soaked batch takes up this share of its capacity, and keeps this film of water on its grains (g per g dry).
-inline constexpr double soaked_uptake = 0.40;
-inline constexpr double soaked_film = 0.03;
-
 /// One solid as the equations see it.
 struct SolidNumbers {
     Ratio share;      ///< of the dry mass

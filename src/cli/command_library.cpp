@@ -3,6 +3,7 @@
 #include "bait/wetness.h"
 #include "cli/read_flags.h"
 #include "cli/result_formats.h"
+#include "cli/soak_test_flags.h"
 #include "files/disk.h"
 #include "files/ingredient_csv.h"
 #include "files/library_text.h"
@@ -63,8 +64,6 @@ std::vector<KeyValue> read_measurements(const Arguments& arguments, const std::s
     if (arguments.has("--vessel") != arguments.has("--holds"))
         throw UsageError("half-a-test", "--vessel and --holds go together", "for example --vessel 1pt --holds 240g");
     if (arguments.has("--vessel")) add("loose_density", level_vessel(arguments), "level vessel");
-    if (measured.empty())
-        throw UsageError("nothing-measured", "nothing to put down", "for example --absorption \"0.7 g/g\", or --vessel 1pt --holds 240g");
     return measured;
 }
 
@@ -103,6 +102,9 @@ CommandResult measure(const Arguments& arguments, const Surroundings& around) {
     std::vector<KeyValue> measured = read_measurements(arguments, around.today);
     Store store = open_store(around.library.store);
     const Ingredient old = store.ingredient(arguments.words().front());
+    for (KeyValue& value : read_soak_test(arguments, old, around.today)) measured.push_back(std::move(value));
+    if (measured.empty())
+        throw UsageError("nothing-measured", "nothing to put down", "for example --absorption \"0.7 g/g\", or --vessel 1pt --holds 240g");
     check_marks(arguments, old);
     move_marks(arguments, old, measured);
     const Ingredient made = edited_ingredient(old.name, old, measured);
@@ -169,7 +171,7 @@ CommandSpec command_ingredient_add() {
 }
 
 CommandSpec command_ingredient_measure() {
-    return {"ingredient measure", "put your own kitchen measurement in place of a default",
+    CommandSpec spec{"ingredient measure", "put your own kitchen measurement in place of a default",
             {{"INGREDIENT", "its name"}},
             {{"--absorption", "RATIO", "squeeze test: water per g at which 3 balls of 5 hold, \"0.7 g/g\""},
              {"--slump", "RATIO", "up-ended pot: water per g at which it loses a third of its height"},
@@ -179,6 +181,8 @@ CommandSpec command_ingredient_measure() {
              {"--spread", "SHARE", "how far your measurements differ; 5 % where not given"},
              {"--how", "TEXT", "how you measured, in your words"}},
             measure, "baitwright ingredient measure \"brown crumb\" --absorption \"0.7 g/g\""};
+    for (const Flag& flag : soak_test_flags()) spec.flags.push_back(flag);
+    return spec;
 }
 
 CommandSpec command_ingredient_import() {

@@ -135,6 +135,7 @@ bool is_finite(Quantity<D> q) {
 
 using Mass = Quantity<Dimension<1, 0, 0>>;
 using Length = Quantity<Dimension<0, 1, 0>>;
+using Area = Quantity<Dimension<0, 2, 0>>;
 using Volume = Quantity<Dimension<0, 3, 0>>;
 using Time = Quantity<Dimension<0, 0, 1>>;
 using Density = Quantity<Dimension<1, -3, 0>>;

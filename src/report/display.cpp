@@ -83,6 +83,25 @@ std::string shown_time(Time time) {
     return whole % 60 ? fmt::format("{} h {} min", whole / 60, whole % 60) : fmt::format("{} h", whole / 60);
 }
 
+std::string shown_soak_time(Time time) {
+    const double seconds = time.in(second);
+    if (seconds < 57.5) return fmt::format("{} s", std::max(5L, 5 * std::lround(seconds / 5)));
+    if (seconds < 285) return fmt::format("{:g} min", std::round(seconds / 30) / 2);
+    return shown_time(time);
+}
+
+std::string shown_soak_time(Time low, Time high) {
+    const double seconds = high.in(second);
+    const auto both = [&](double step, double unit, const char* symbol) {
+        const double from = step * std::round(low.in(second) / unit / step), to = step * std::round(seconds / unit / step);
+        return from == to ? fmt::format("{:g} {}", to, symbol) : fmt::format("{:g} to {:g} {}", from, to, symbol);
+    };
+    if (seconds < 117.5) return both(5, 1, "s");
+    if (seconds < 600) return both(low.in(second) < 285 ? 0.5 : 1, 60, "min");
+    if (seconds < 3450) return both(low.in(second) < 570 ? 1 : 5, 60, "min");
+    return shown_soak_time(low) + " to " + shown_soak_time(high);
+}
+
 std::string shown_percent(Ratio share) {
     const double percents = share.in(percent);
     return percents < 9.95 ? fmt::format("{:.2g} %", percents) : fmt::format("{:.0f} %", percents);

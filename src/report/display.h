@@ -24,6 +24,10 @@ std::string shown_volume(Volume low, Volume high);
 std::string shown_pints(Volume volume);
 /// To 5 min from 10 min up: "8 min", "25 min", "2 h 10 min"; "less than a minute".
 std::string shown_time(Time time);
+/// A soak, which a minute more or less can spoil: "25 s", "1.5 min", and from 5 min up as `shown_time`.
+std::string shown_soak_time(Time time);
+/// "4 to 9 min", in the unit of its upper end: "20 to 60 s", from an hour up "50 min to 2 h".
+std::string shown_soak_time(Time low, Time high);
 /// "40 %", or "2.5 %" below 10.
 std::string shown_percent(Ratio share);
 /// "12 degC".

@@ -7,6 +7,14 @@ namespace baitwright {
 
 namespace {
 
+Json soak_json(const std::optional<PartSoak>& soak) {
+    if (!soak) return {};
+    return {{"water_to_pour_g", soak->pour.in(gram)},
+            {"soak_minutes", soak->soak.in(minute)},
+            {"stand_ready_minutes", soak->stand.in(minute)},
+            {"wet_mass_g", soak->wet.in(gram)}};
+}
+
 Json parts_json(const MixAnswer& answer) {
     Json parts = Json::array();
     for (const PartAnswer& part : answer.parts)
@@ -16,7 +24,8 @@ Json parts_json(const MixAnswer& answer) {
                          {"share", double(part.share)},
                          {"free_offerings", part.free_offerings},
                          {"cost_minor", json_minor(part.cost)},
-                         {"prepare", part.prepare == Preparation::soaked ? Json("soaked") : Json()}});
+                         {"prepare", part.prepare == Preparation::soaked ? Json("soaked") : Json()},
+                         {"soak", soak_json(part.soak)}});
     return parts;
 }
 

@@ -19,9 +19,16 @@ std::string list_of(const std::vector<std::string>& items) {
 
 std::string soak_step(const MixAnswer& answer) {
     std::vector<std::string> soaked;
-    for (const PartAnswer& part : answer.parts)
-        if (part.prepare == Preparation::soaked) soaked.push_back(shown_mass(part.kitchen_mass) + " of " + part.name);
-    return soaked.empty() ? "" : "First soak, drain and stand " + list_of(soaked) + "; stir them in at the very end.";
+    for (const PartAnswer& part : answer.parts) {
+        if (part.prepare != Preparation::soaked) continue;
+        std::string how = shown_mass(part.kitchen_mass) + " of " + part.name;
+        if (part.soak)
+            how += fmt::format(" ({} of water on them, {}, drain, stand {})", shown_water(kitchen_water(part.soak->pour)),
+                               shown_soak_time(part.soak->soak), shown_soak_time(part.soak->stand));
+        soaked.push_back(std::move(how));
+    }
+    if (soaked.empty()) return {};
+    return fmt::format("First soak {}{}; stir them in at the very end.", list_of(soaked), answer.tubs.count > 1 ? ", for all the tubs" : "");
 }
 
 std::string additive_step(const MixAnswer& answer) {

@@ -8,6 +8,7 @@
 #include "answers/scale_mix.h"
 #include "answers/water_range.h"
 #include "physics/quasi_random.h"
+#include "physics/soaked_grain.h"
 #include "quantities/units.h"
 #include "shelf/library.h"
 
@@ -72,6 +73,25 @@ void whole_doubt(benchmark::State& state) {
     for (auto _ : state) benchmark::DoNotOptimize(doubt_of(mix, answer, 1));
 }
 BENCHMARK(whole_doubt)->Unit(benchmark::kMicrosecond);
+
+/// A sphere of 2 mm radius soaked to 40 % and stood until ready and until even; the counters are Fourier numbers.
+void soak_and_stand(benchmark::State& state) {
+    const GrainSize size{4.0 * millimetre, 4.0 * millimetre};
+    Area soaked, ready, even;
+    for ([[maybe_unused]] auto round : state) {
+        soaked = diffused_for_uptake(size, 0.4);
+        const SoakedGrain grain(size, soaked);
+        ready = grain.drained_until(0.5);
+        even = grain.drained_until(0.2);
+        benchmark::DoNotOptimize(ready);
+        benchmark::DoNotOptimize(even);
+    }
+    const Area reach = (2.0 * millimetre) * (2.0 * millimetre);
+    state.counters["soaked"] = soaked / reach;
+    state.counters["ready"] = ready / reach;
+    state.counters["even"] = even / reach;
+}
+BENCHMARK(soak_and_stand)->Unit(benchmark::kMicrosecond);
 
 }  // namespace
 

@@ -46,3 +46,16 @@ TEST_CASE("counts and shares are rounded to what is known") {
     CHECK(shown_count_range(17.9, 22.4) == "18 to 22");
     CHECK(shown_count_range(3.2, 3.4) == "3");
 }
+
+TEST_CASE("a soak is told to half a minute while that matters, and a short one in seconds") {
+    CHECK(shown_soak_time(22.0 * second) == "20 s");
+    CHECK(shown_soak_time(1.0 * second) == "5 s");
+    CHECK(shown_soak_time(90.0 * second) == "1.5 min");
+    CHECK(shown_soak_time(6.2 * minute) == "6 min");
+    CHECK(shown_soak_time(56.0 * minute) == "55 min");
+    CHECK(shown_soak_time(40.0 * second, 100.0 * second) == "40 to 100 s");
+    CHECK(shown_soak_time(0.7 * minute, 3.0 * minute) == "0.5 to 3 min");
+    CHECK(shown_soak_time(5.2 * minute, 9.4 * minute) == "5 to 9 min");
+    CHECK(shown_soak_time(12.0 * minute, 61.0 * minute) == "10 min to 1 h");
+    CHECK(shown_soak_time(50.0 * minute, 200.0 * minute) == "50 min to 3 h 20 min");
+}

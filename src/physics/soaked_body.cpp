@@ -1,0 +1,141 @@
+#include "physics/soaked_body.h"
+
+#include <array>
+#include <boost/math/special_functions/bessel.hpp>
+#include <cmath>
+#include <numbers>
+
+#include "quantities/fault.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr double pi = std::numbers::pi;
+constexpr double shortest_soak = 1e-6;
+constexpr double shortest_drain = 1e-8;
+constexpr double negligible_exponent = 39;  // exp(-39) = 1e-17
+constexpr int kept_eigenvalues = 32;
+constexpr std::size_t kept_drain_terms = 16;
+
+double dimensions(BodyShape shape) { return shape == BodyShape::sheet ? 1 : shape == BodyShape::cylinder ? 2 : 3; }
+
+/// The m-th zero of J_order by McMahon's expansion, good to 1e-14 from the sixteenth on.
+double mcmahon_zero(int order, int m) {
+    const double mu = 4.0 * order * order, beta = (m + 0.5 * order - 0.25) * pi, e = 8 * beta, square = e * e;
+    const double first = (mu - 1) / e;
+    const double second = 4 * (7 * mu - 31) / (3 * square);
+    const double third = 32 * (83 * mu * mu - 982 * mu + 3779) / (15 * square * square);
+    const double fourth = 64 * (6949 * mu * mu * mu - 153855 * mu * mu + 1585743 * mu - 6277237) /
+                          (105 * square * square * square);
+    return beta - first * (1 + second + third + fourth);
+}
+
+double bessel_zero(int order, int m) {
+    constexpr int from_here_by_expansion = 16;
+    return m < from_here_by_expansion ? boost::math::cyl_bessel_j_zero(static_cast<double>(order), m)
+                                      : mcmahon_zero(order, m);
+}
+
+double tangent_root(int m) {
+    const double middle = (m + 0.5) * pi;
+    double root = middle - 1 / middle;
+    for (int step = 0; step < 4; ++step)
+        root -= (std::sin(root) - root * std::cos(root)) / (root * std::sin(root));
+    return root;
+}
+
+double find_held(BodyShape shape, int m) {
+    if (shape == BodyShape::sheet) return (m - 0.5) * pi;
+    return shape == BodyShape::cylinder ? bessel_zero(0, m) : m * pi;
+}
+
+double find_closed(BodyShape shape, int m) {
+    if (shape == BodyShape::sheet) return m * pi;
+    return shape == BodyShape::cylinder ? bessel_zero(1, m) : tangent_root(m);
+}
+
+/// The first eigenvalues of the three bodies, found once.
+using Eigenvalues = std::array<std::array<double, kept_eigenvalues>, 3>;
+
+template <class Find>
+Eigenvalues first_eigenvalues(Find find) {
+    Eigenvalues all{};
+    for (const BodyShape shape : {BodyShape::sheet, BodyShape::cylinder, BodyShape::sphere})
+        for (int m = 1; m <= kept_eigenvalues; ++m)
+            all[static_cast<std::size_t>(shape)][static_cast<std::size_t>(m - 1)] = find(shape, m);
+    return all;
+}
+
+double surface_value(BodyShape shape, int m, double mu) {
+    if (shape == BodyShape::sheet) return m % 2 ? -1 : 1;
+    if (shape == BodyShape::cylinder) return boost::math::cyl_bessel_j(0, mu);
+    return std::sin(mu) / mu;
+}
+
+}  // namespace
+
+double held_eigenvalue(BodyShape shape, int m) {
+    static const Eigenvalues first = first_eigenvalues(find_held);
+    return m <= kept_eigenvalues ? first[static_cast<std::size_t>(shape)][static_cast<std::size_t>(m - 1)]
+                                 : find_held(shape, m);
+}
+
+double closed_eigenvalue(BodyShape shape, int m) {
+    static const Eigenvalues first = first_eigenvalues(find_closed);
+    return m <= kept_eigenvalues ? first[static_cast<std::size_t>(shape)][static_cast<std::size_t>(m - 1)]
+                                 : find_closed(shape, m);
+}
+
+SoakedBody::SoakedBody(BodyShape shape, Ratio fourier_number) : shape_(shape) {
+    if (!(fourier_number >= shortest_soak && std::isfinite(fourier_number)))
+        throw InputError("out-of-range", "the soak is too short to be worked out", "soak it at least a few seconds");
+    for (int n = 1;; ++n) {
+        const double lambda = held_eigenvalue(shape, n), exponent = lambda * lambda * fourier_number;
+        soak_.push_back({lambda * lambda, std::exp(-exponent)});
+        if (exponent > negligible_exponent) break;
+    }
+    mean_ = 2 * dimensions(shape) * sum_with(0);
+    for (std::size_t m = 1; m <= kept_drain_terms; ++m) drain_.push_back(drain_term(static_cast<int>(m)));
+}
+
+double SoakedBody::sum_with(double mu_squared) const {
+    double sum = 0;
+    for (const SoakTerm& term : soak_) sum += term.decay / (term.lambda_squared - mu_squared);
+    return sum;
+}
+
+SoakedBody::DrainTerm SoakedBody::drain_term(int m) const {
+    const double mu = closed_eigenvalue(shape_, m), at_surface = 4 * sum_with(mu * mu);
+    return {mu * mu, at_surface / surface_value(shape_, m, mu), at_surface};
+}
+
+/// As it comes out of the water: nothing is missing at the surface; the core by the soak's own series.
+double SoakedBody::missing_at_once(Place place) const {
+    if (place == Place::surface) return 0;
+    double core = 0;
+    for (std::size_t i = 0; i < soak_.size(); ++i) {
+        const double lambda = std::sqrt(soak_[i].lambda_squared), sign = i % 2 ? -1 : 1;
+        double weight = 2 * sign;                                        // sphere
+        if (shape_ == BodyShape::sheet) weight = 2 * sign / lambda;      // (4/pi) (-1)^n / (2n + 1)
+        if (shape_ == BodyShape::cylinder) weight = 2 / (lambda * boost::math::cyl_bessel_j(1, lambda));
+        core += weight * soak_[i].decay;
+    }
+    return core;
+}
+
+Ratio SoakedBody::missing_at(Place place, Ratio drained) const {
+    if (!(drained > 0)) return missing_at_once(place);
+    if (drained < shortest_drain)  // too short to reach the core; at the surface it goes with the square root of time
+        return place == Place::core ? missing_at_once(place)
+                                    : missing_at(place, shortest_drain) * std::sqrt(drained / shortest_drain);
+    double missing = mean_;
+    for (std::size_t m = 1;; ++m) {
+        const DrainTerm term = m <= drain_.size() ? drain_[m - 1] : drain_term(static_cast<int>(m));
+        const double exponent = term.mu_squared * drained;
+        missing += (place == Place::core ? term.core : term.surface) * std::exp(-exponent);
+        if (exponent > negligible_exponent) return missing;
+    }
+}
+
+}  // namespace baitwright

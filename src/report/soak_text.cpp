@@ -1,0 +1,248 @@
+#include "report/soak_text.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "bait/kitchen_rounding.h"
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+using Align = TextTable::Align;
+
+std::string amount_line(const BatchAnswer& batch) {
+    return fmt::format("{}: {} ({}, {}) dry, about {}\n\n", batch.name, shown_mass(kitchen_mass(batch.dry)), shown_ounces(batch.dry),
+                       shown_pints(batch.dry_volume), shown_count(batch.grains.all));
+}
+
+std::string wet_line(const BatchAnswer& batch) {
+    return fmt::format("about {} ({})", shown_pints(batch.wet_volume), shown_volume(batch.wet_volume));
+}
+
+std::string grains_line(const GrainsAnswer& grains, const PortionsWanted& portions) {
+    return fmt::format("A level cup of {} holds about {}, a squeezed ball of {:.0f} mm about {}. Where a cupful covers a patch {:.2g} m "
+                       "across, about {} lie under a hand (10 x 10 cm).",
+                       shown_volume(portions.cup), shown_count(grains.in_cup), portions.ball.in(millimetre), shown_count(grains.in_ball),
+                       portions.carpet.in(metre), shown_count(grains.in_hand));
+}
+
+/// What each stage feels like.
+std::string stages_table(const SoakedAnswer& soaked, SoakMethod method) {
+    TextTable table({Align::left, Align::right, Align::left, Align::left});
+    table.row({"", "after", "core", "outside"});
+    const auto row = [&](const char* stage, const SoakPoint& point, const char* outside) {
+        table.row({stage, shown_soak_time(point.at), feel_of_uptake(point.core), outside});
+    };
+    row(method == SoakMethod::covered ? "drained" : "water gone", soaked.drained, "slippery");
+    row("ready", soaked.ready, feel_of_uptake(soaked.ready.surface));
+    row("even", soaked.even, feel_of_uptake(soaked.even.surface));
+    return table.text();
+}
+
+std::string soak_line(const SoakedAnswer& soaked, const SoakAnswer& answer) {
+    if (answer.by_clock)
+        return fmt::format("{}, as you say: they then hold about {} of all they can take ({} to {}).", shown_soak_time(soaked.soak.middle),
+                           shown_percent(soaked.uptake), shown_percent(soaked.uptake_range.low), shown_percent(soaked.uptake_range.high));
+    const std::string range = shown_soak_time(soaked.soak.low, soaked.soak.high);
+    if (answer.method == SoakMethod::measured)
+        return fmt::format("Bag them, shake, and leave them until the water is gone, about {} (likely {}).", shown_soak_time(soaked.soak.middle), range);
+    return fmt::format("{} under water (likely {}), to {} of all they can take.", shown_soak_time(soaked.soak.middle), range, shown_percent(soaked.uptake));
+}
+
+std::string stand_line(const SoakedAnswer& soaked) {
+    if (!(soaked.stand_ready.middle > Time{})) return "They are soft through at once; no need to stand.";
+    return fmt::format("{}, covered, until ready (likely {}); {} until even right through.", shown_soak_time(soaked.stand_ready.middle),
+                       shown_soak_time(soaked.stand_ready.low, soaked.stand_ready.high), shown_soak_time(soaked.stand_even.middle));
+}
+
+std::string weight_line(const SoakedAnswer& soaked, SoakMethod method) {
+    std::string text = fmt::format("about {} ", shown_mass(kitchen_mass(soaked.wet)));
+    if (method == SoakMethod::covered)
+        text += fmt::format("(likely {} to {}) ", shown_mass(kitchen_mass(soaked.wet_range.low)), shown_mass(kitchen_mass(soaked.wet_range.high)));
+    return text + "and fill " + wet_line(soaked) + ".";
+}
+
+std::string activity_says(Ratio activity) {
+    if (activity > 0.95) return "too little to keep them longer: cold and soon, as without it";
+    if (activity > 0.91) return "it slows most bacteria a little; still keep them cold";
+    if (activity > 0.85) return "it holds back most bacteria; keep them cold all the same";
+    return "below the 0.85 that food safety asks of what may stand warm; mould can still grow";
+}
+
+std::string amount_of(const SteepedAdditive& additive) {
+    return additive.liquid ? fmt::format("{:g} ml", kitchen_additive(additive.volume).in(millilitre))
+                           : fmt::format("{:g} g", kitchen_additive(additive.mass).in(gram));
+}
+
+std::string additive_lines(const BatchAnswer& batch) {
+    std::string text;
+    for (const SteepedAdditive& additive : batch.additives) {
+        std::string line = fmt::format("{} of {} into the water: {} by weight there, {} in the pellets", amount_of(additive), additive.name,
+                                       shown_percent(additive.strength), shown_percent(additive.in_pellet));
+        if (additive.of_label_max) line += fmt::format("; {} of the label's most", shown_percent(*additive.of_label_max));
+        text += paragraph("Stir      ", line + ".");
+        if (additive.name.find("glycer") != std::string::npos)
+            text += paragraph("          ", "Glycerine makes a hook pellet tougher (common practice).");
+    }
+    if (batch.water_activity)
+        text += paragraph("Keeping   ", fmt::format("Water activity at most about {:.2f}: {}.", double(*batch.water_activity), activity_says(*batch.water_activity)));
+    return text;
+}
+
+std::string keeping_line(const BatchAnswer& batch) {
+    if (!batch.keeps_cold && !batch.keeps_frozen) return {};
+    std::string text = "Once wet they keep";
+    const auto days = [](Time time) { return time >= 60.0 * day ? fmt::format("{:.0f} months", time.in(month)) : fmt::format("{:.0f} days", time.in(day)); };
+    if (batch.keeps_cold) text += fmt::format(" about {} cold", days(*batch.keeps_cold));
+    if (batch.keeps_frozen) text += fmt::format("{} about {} frozen", batch.keeps_cold ? "," : "", days(*batch.keeps_frozen));
+    return paragraph("Keeping   ", text + "; bin what smells sour or shows mould.");
+}
+
+std::string soaked_text(const SoakedAnswer& soaked, const SoakAnswer& answer, const SoakTelling& telling) {
+    std::string text = amount_line(soaked);
+    const bool covered = answer.method == SoakMethod::covered;
+    text += paragraph("Pour on   ", fmt::format("{} of water at {}{}", shown_water(kitchen_water(soaked.pour)), shown_temperature(answer.water),
+                                                covered ? "; it must cover them." : ", all of which they take: they cannot be over-soaked."));
+    text += additive_lines(soaked);
+    text += paragraph("Soak      ", soak_line(soaked, answer));
+    if (covered) text += paragraph("Drain     ", "Then they weigh " + weight_line(soaked, answer.method));
+    if (!covered) text += paragraph("Result    ", "They weigh " + weight_line(soaked, answer.method));
+    text += paragraph("Stand     ", stand_line(soaked));
+    text += "\n" + stages_table(soaked, answer.method) + "\n";
+    text += paragraph("Portions  ", grains_line(soaked.grains, telling.portions));
+    if (!soaked.water_activity) text += keeping_line(soaked);
+    return text;
+}
+
+const char* buoyancy_word(Buoyancy buoyancy) {
+    switch (buoyancy) {
+        case Buoyancy::floats: return "floats";
+        case Buoyancy::sinks_slowly: return "sinks slowly";
+        case Buoyancy::sinks: break;
+    }
+    return "sinks";
+}
+
+/// The strokes that tell something: the first ones, the one in question, and where it ends.
+std::string strokes_table(const PumpedAnswer& pumped) {
+    constexpr std::size_t most_rows = 12;
+    TextTable table({Align::right, Align::right, Align::right, Align::right, Align::left});
+    table.row({"strokes", "pressure", "pores full", "g/ml", "a pellet"});
+    const std::size_t each = (pumped.by_stroke.size() + most_rows - 1) / most_rows;
+    for (std::size_t i = 0; i < pumped.by_stroke.size(); ++i) {
+        const StrokeAnswer& stroke = pumped.by_stroke[i];
+        const bool tells = stroke.strokes == pumped.at.strokes || stroke.strokes == pumped.fewest || i + 1 == pumped.by_stroke.size();
+        if (!tells && (i + 1) % each != 0) continue;
+        table.row({fmt::format("{}", stroke.strokes), fmt::format("{:.0f} kPa", stroke.pressure.in(kilopascal)), shown_percent(stroke.fill),
+                   fmt::format("{:.2f}", stroke.density.in(gram_per_millilitre)), buoyancy_word(stroke.buoyancy)});
+    }
+    return table.text();
+}
+
+std::string strokes_line(const PumpedAnswer& pumped) {
+    if (!pumped.fewest) return "No number of strokes sinks them: they stay lighter than water.";
+    std::string text = fmt::format("{} strokes sink the usual bag", *pumped.fewest);
+    if (!pumped.fewest_sure) return text + "; some bags never sink.";
+    text += *pumped.fewest_sure > *pumped.fewest ? fmt::format(", {} nearly every bag.", *pumped.fewest_sure) : " and nearly every other.";
+    return text;
+}
+
+std::string pumped_text(const PumpedAnswer& pumped, const SoakAnswer& answer) {
+    std::string text = amount_line(pumped);
+    text += paragraph("Pour on   ", fmt::format("{} of water at {}; all must lie under it. That leaves {} of air in the vessel.", shown_water(kitchen_water(pumped.pour)),
+                                                shown_temperature(answer.water), shown_volume(pumped.free_volume)));
+    text += additive_lines(pumped);
+    text += paragraph("Pump      ", strokes_line(pumped));
+    text += paragraph("          ", fmt::format("After {} a pellet {}: {} of its pores are full once the air is let back in. Hold each pull until the "
+                                               "bubbles stop, let the air in, and leave them 5 to 10 min.",
+                                               pumped.at.strokes == 1 ? "1 stroke" : fmt::format("{} strokes", pumped.at.strokes), buoyancy_word(pumped.at.buoyancy), shown_percent(pumped.at.fill)));
+    text += "\n" + strokes_table(pumped) + "\n";
+    text += paragraph("Why       ", fmt::format("Each stroke takes the same share of the air that is left, so the last ones take little; from {} on the water itself "
+                                               "boils at {:.1f} kPa and gives the pump only vapour.", pumped.boils_after, pumped.vapour.in(kilopascal)));
+    text += paragraph("Result    ", fmt::format("about {} and {} once drained.", shown_mass(kitchen_mass(pumped.wet)), wet_line(pumped)));
+    if (!pumped.water_activity) text += keeping_line(pumped);
+    text += paragraph("Freezing  ", "What is left over freezes in its bag; frozen once they are softer, so use them the day they thaw (common practice).");
+    return text;
+}
+
+std::string clock_text(double minutes_since_midnight) {
+    const long minute_of_day = ((std::lround(minutes_since_midnight) % 1440) + 1440) % 1440;
+    return fmt::format("{:02}:{:02}", minute_of_day / 60, minute_of_day % 60);
+}
+
+std::string task_text(const SoakTask& task) {
+    switch (task.kind) {
+        case SoakTask::Kind::pour_on: return fmt::format("pour {} on {}", shown_water(kitchen_water(task.pour)), task.name);
+        case SoakTask::Kind::pump: return "pump " + task.name;
+        case SoakTask::Kind::drain: break;
+    }
+    return "drain " + task.name;
+}
+
+std::string timetable_text(const SoakAnswer& answer, const SoakTelling& telling) {
+    const double start = answer.timetable.front().before_ready.in(minute);
+    TextTable table({Align::right, Align::left});
+    const auto moment = [&](double before_ready) {
+        return telling.ready_at ? clock_text(*telling.ready_at - before_ready) : fmt::format("{:.0f}", start - before_ready);
+    };
+    table.row({telling.ready_at ? "clock" : "minute", "do this"});
+    for (const SoakTask& task : answer.timetable) table.row({moment(task.before_ready.in(minute)), task_text(task)});
+    table.row({moment(0), "all ready"});
+    return "\nReady together\n\n" + table.text();
+}
+
+std::string doubt_text(const SoakAnswer& answer) {
+    std::string text;
+    if (!answer.soaked.empty())
+        text += "Estimates; likely means 9 times in 10. For better ones soak 100 g by the clock, drain, weigh, and put it down with "
+                "baitwright ingredient measure NAME --soak-test. ";
+    if (!answer.pumped.empty())
+        text += "The fill is the most there can be: a leaking pump or blind pores take it down. Drop three in a glass: that decides.";
+    return paragraph("How sure  ", text);
+}
+
+}  // namespace
+
+std::string soak_text(const SoakAnswer& answer, const SoakTelling& telling) {
+    std::string text;
+    for (const SoakedAnswer& soaked : answer.soaked) text += (text.empty() ? "" : "\n") + soaked_text(soaked, answer, telling);
+    for (const PumpedAnswer& pumped : answer.pumped) text += (text.empty() ? "" : "\n") + pumped_text(pumped, answer);
+    if (answer.soaked.size() + answer.pumped.size() > 1 || telling.ready_at) text += timetable_text(answer, telling) + "\n";
+    text += doubt_text(answer);
+    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
+    for (const std::string& caution : answer.cautions) text += paragraph("Take care ", caution);
+    return text;
+}
+
+std::string soak_comparison_text(const std::vector<SoakAnswer>& answers) {
+    std::vector<Align> columns{Align::left};
+    std::vector<std::string> warmth{""}, heads{""};
+    for (const SoakAnswer& answer : answers) {
+        columns.insert(columns.end(), {Align::right, Align::right, Align::right});
+        warmth.insert(warmth.end(), {"", shown_temperature(answer.water), ""});
+        heads.insert(heads.end(), {"soak", "ready", "even"});
+    }
+    TextTable table(columns);
+    table.row(warmth);
+    table.row(heads);
+    for (std::size_t i = 0; i < answers.front().soaked.size(); ++i) {
+        std::vector<std::string> cells{answers.front().soaked[i].name};
+        for (const SoakAnswer& answer : answers) {
+            const SoakedAnswer& soaked = answer.soaked[i];
+            cells.insert(cells.end(), {shown_soak_time(soaked.soak.middle), shown_soak_time(soaked.ready.at), shown_soak_time(soaked.even.at)});
+        }
+        table.row(cells);
+    }
+    std::string text = "Warm water and cold: minutes since the water went on\n\n" + table.text() + "\n";
+    text += paragraph("How sure  ", "Times are estimates, within a factor of about two for a bag that nobody has timed.");
+    for (const Warning& warning : answers.front().warnings) text += paragraph("Mind      ", sentence(warning.message));
+    for (const std::string& caution : answers.front().cautions) text += paragraph("Take care ", caution);
+    return text;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,24 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "answers/soak_answer.h"
+#include "answers/soak_request.h"
+
+namespace baitwright {
+
+/// How a soak is told: with the minute of the day at which all is to be ready, if there is one.
+struct SoakTelling {
+    PortionsWanted portions;
+    std::optional<int> ready_at;  ///< minutes since midnight
+};
+
+/// What to pour, how long, how they will be, and the timetable.
+std::string soak_text(const SoakAnswer& answer, const SoakTelling& telling);
+
+/// The same soak in waters of different warmth, side by side.
+std::string soak_comparison_text(const std::vector<SoakAnswer>& answers);
+
+}  // namespace baitwright
