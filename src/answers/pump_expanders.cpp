@@ -69,9 +69,9 @@ void check_setup(const PumpSetup& pump, Temperature water) {
     if (pump.strokes && (*pump.strokes < 0 || *pump.strokes > most_strokes))
         refuse("the strokes must be from 0 to 200", "for example --strokes 6");
     if (!(pump.stroke >= 1.0 * millilitre && pump.stroke <= 10.0 * litre))
-        refuse("a stroke of the pump must be from 1 ml to 10 l", "for example --pump 60ml");
+        refuse("a stroke of the pump must be from 1 ml to 10 l", "for example --pump 100ml");
     if (!(pump.vessel >= 20.0 * millilitre && pump.vessel <= 200.0 * litre))
-        refuse("the vessel must hold from 20 ml to 200 l", "for example --vessel 1l");
+        refuse("the vessel must hold from 20 ml to 200 l", "for example --vessel 500ml");
     if (!(pump.air >= 50.0 * kilopascal && pump.air <= 110.0 * kilopascal && pump.air > vapour_pressure(water)))
         refuse("the air's pressure must be from 50 to 110 kPa", "for example --air 101kPa; about 12 kPa less for every 1000 m up");
 }
@@ -107,6 +107,8 @@ PumpedAnswer pump_expanders(const Ingredient& expander, Mass dry, const SoakRequ
                     vapour_pressure(request.water), water_density(request.water),
                     {expander.envelope_density.value, pores}, draw_bags(expander)};
     PumpedAnswer answer;
+    answer.stroke = pump.stroke;
+    answer.vessel = request.pump.vessel;
     answer.free_volume = pump.free;
     answer.air = pump.air;
     answer.vapour = pump.vapour;

@@ -78,6 +78,7 @@ struct StrokeAnswer {
 
 /// Expanders under a pump.
 struct PumpedAnswer : BatchAnswer {
+    Volume stroke, vessel;
     Volume free_volume;  ///< air in the vessel above water and pellets
     Pressure air, vapour;
     StrokeAnswer at;                     ///< after the strokes asked for, or advised

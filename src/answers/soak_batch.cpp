@@ -7,6 +7,7 @@
 #include "bait/free_offerings.h"
 #include "bait/label.h"
 #include "physics/solutions.h"
+#include "quantities/fault.h"
 
 namespace baitwright {
 
@@ -60,6 +61,22 @@ std::optional<Ratio> activity_in(const std::vector<Dissolved>& dissolved, Mass w
     return activity;
 }
 
+/// Where the water is measured, what is stirred in is part of what they take: less water goes with it. A dose by the litre
+/// hangs on the water in turn; a few rounds settle it.
+Mass water_beside(const std::vector<Steeped>& additives, double share, Mass to_take, const BatchAnswer& batch) {
+    Mass water = to_take;
+    for (int round = 0; round < 60; ++round) {
+        Mass all;
+        const DoseGround ground{batch.dry, batch.wet, water, batch.dry_volume};
+        for (const Steeped& added : additives) all += std::visit(DoseOfBatch{added.ingredient, ground, share}, added.dose);
+        water = std::max(Mass{}, to_take - all);
+    }
+    if (!(water > Mass{}))
+        throw UsageError("too-much-additive", "what is stirred in is more than the " + batch.name + " are to take, with no water at all",
+                         "stir in less, let them take more with --uptake, or cover and drain them");
+    return water;
+}
+
 }  // namespace
 
 BatchAnswer batch_answer(const Ingredient& pellet, const SoakedBatch& batch, const PortionsWanted& portions) {
@@ -78,8 +95,10 @@ BatchAnswer batch_answer(const Ingredient& pellet, const SoakedBatch& batch, con
     return answer;
 }
 
-void steep(const std::vector<Steeped>& additives, Ratio share, const Ingredient& pellet, const SoakedBatch& soaked,
+void steep(const std::vector<Steeped>& additives, Ratio share, SoakMethod method, const Ingredient& pellet, const SoakedBatch& soaked,
            BatchAnswer& batch, std::vector<Warning>& warnings) {
+    if (additives.empty()) return;
+    if (method == SoakMethod::measured) batch.pour = water_beside(additives, share, soaked.inside, batch);
     const DoseGround ground{batch.dry, batch.wet, batch.pour, batch.dry_volume};
     std::vector<SteepedAdditive> steeped;
     Mass all;

@@ -203,13 +203,13 @@ SoakAnswer soak_pellets(const Shelf& shelf, const SoakRequest& request) {
         if (in.kind == IngredientKind::expander) {
             PumpedAnswer pumped = pump_expanders(in, amounts[i], request);
             const SoakedBatch batch{pumped.dry, pumped.inside, pumped.wet - pumped.dry - pumped.inside, pumped.pour, pumped.wet_volume};
-            steep(steeped, amounts[i] / all, in, batch, pumped, answer.warnings);
+            steep(steeped, amounts[i] / all, SoakMethod::covered, in, batch, pumped, answer.warnings);
             warn_of_pump(pumped, answer.warnings);
             answer.pumped.push_back(std::move(pumped));
         } else {
             SoakedAnswer soaked = soak_of(in, amounts[i], request);
             const SoakedBatch batch{soaked.dry, soaked.inside, soaked.wet - soaked.dry - soaked.inside, soaked.pour, soaked.wet_volume};
-            steep(steeped, amounts[i] / all, in, batch, soaked, answer.warnings);
+            steep(steeped, amounts[i] / all, request.method, in, batch, soaked, answer.warnings);
             warn_of_soak(soaked, answer.warnings);
             answer.soaked.push_back(std::move(soaked));
         }

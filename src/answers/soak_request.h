@@ -44,8 +44,8 @@ struct InTheWater {
 /// The hand pump that draws air out of the vessel in which expanders lie under water.
 struct PumpSetup {
     std::optional<int> strokes;  ///< the fewest that sink nearly every bag, where not given
-    Volume stroke = 60.0 * millilitre;
-    Volume vessel = 1.0 * litre;
+    Volume stroke = 100.0 * millilitre;  // common practice, no source
+    Volume vessel = 500.0 * millilitre;
     Pressure air = standard_air_pressure;
 };
 

@@ -176,7 +176,8 @@ std::vector<Temperature> waters_to_compare(const Arguments& arguments, Temperatu
 CommandResult run(const Arguments& arguments, const Surroundings& around) {
     SoakRequest request = soak_request(arguments);
     check_picture(arguments);
-    SoakTelling telling{request.portions, std::nullopt};
+    SoakTelling telling{request.portions, std::nullopt, request.spare, std::nullopt};
+    if (const BitesPlanned* bites = std::get_if<BitesPlanned>(&request.total)) telling.bites = *bites;
     read_flag(arguments, "--ready-at", [&](const std::string& text) { telling.ready_at = read_clock(text); });
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<SoakAnswer> answers{soak_pellets(*shelf, request)};
@@ -211,8 +212,8 @@ CommandSpec command_soak() {
                       {"--ready-at", "CLOCK", "when all is to be ready: 08:30"},
                       {"--with", "NAME=DOSE", "stirred into the water: \"glycerol=20ml\", \"salt=20 g per l water\"", true},
                       {"--strokes", "NUMBER", "of the pump, for expanders; what sinks them where not given"},
-                      {"--pump", "VOLUME", "what a stroke draws; 60ml where not given"},
-                      {"--vessel", "VOLUME", "the pump's whole vessel; 1l where not given"},
+                      {"--pump", "VOLUME", "what a stroke draws; 100ml where not given"},
+                      {"--vessel", "VOLUME", "the pump's whole vessel; 500ml where not given"},
                       {"--air", "PRESSURE", "of the day; 101.3kPa where not given"},
                       {"--cup", "SIZE", "for counting grains: 250ml, \"toss pot 25\""},
                       {"--ball", "SIZE", "for counting grains: 50mm, egg"},

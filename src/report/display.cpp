@@ -38,6 +38,11 @@ std::string shown_mass(Mass mass) {
     return grams < 9999.5 ? fmt::format("{:.0f} g", grams) : significant(grams / 1000, 3) + " kg";
 }
 
+std::string shown_mass(Mass low, Mass high) {
+    if (high.in(gram) < 9999.5) return fmt::format("{:.0f} to {:.0f} g", low.in(gram), high.in(gram));
+    return significant(low.in(kilogram), 3) + " to " + significant(high.in(kilogram), 3) + " kg";
+}
+
 std::string shown_pack(Mass mass) {
     return mass.in(gram) < 999.5 ? fmt::format("{:g} g", mass.in(gram)) : fmt::format("{:.4g} kg", mass.in(kilogram));
 }
@@ -87,6 +92,7 @@ std::string shown_soak_time(Time time) {
     const double seconds = time.in(second);
     if (seconds < 57.5) return fmt::format("{} s", std::max(5L, 5 * std::lround(seconds / 5)));
     if (seconds < 285) return fmt::format("{:g} min", std::round(seconds / 30) / 2);
+    if (seconds < 1200) return fmt::format("{} min", std::lround(seconds / 60));
     return shown_time(time);
 }
 

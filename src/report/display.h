@@ -10,6 +10,8 @@ namespace baitwright {
 
 /// "435 g"; from 10 kg up "12.4 kg".
 std::string shown_mass(Mass mass);
+/// A range in the unit of its upper end: "465 to 545 g".
+std::string shown_mass(Mass low, Mass high);
 /// A pack: "900 g", "2.5 kg".
 std::string shown_pack(Mass mass);
 /// "14.1 oz"; from a pound up "2 lb 3 oz".
@@ -24,7 +26,7 @@ std::string shown_volume(Volume low, Volume high);
 std::string shown_pints(Volume volume);
 /// To 5 min from 10 min up: "8 min", "25 min", "2 h 10 min"; "less than a minute".
 std::string shown_time(Time time);
-/// A soak, which a minute more or less can spoil: "25 s", "1.5 min", and from 5 min up as `shown_time`.
+/// A soak, which a minute more or less can spoil: "25 s", "1.5 min", "13 min"; from 20 min as `shown_time`.
 std::string shown_soak_time(Time time);
 /// "4 to 9 min", in the unit of its upper end: "20 to 60 s", from an hour up "50 min to 2 h".
 std::string shown_soak_time(Time low, Time high);

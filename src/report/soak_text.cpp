@@ -16,7 +16,7 @@ namespace {
 using Align = TextTable::Align;
 
 std::string amount_line(const BatchAnswer& batch) {
-    return fmt::format("{}: {} ({}, {}) dry, about {}\n\n", batch.name, shown_mass(kitchen_mass(batch.dry)), shown_ounces(batch.dry),
+    return fmt::format("{}: {} ({}, {}) dry, about {} pellets\n\n", batch.name, shown_mass(kitchen_mass(batch.dry)), shown_ounces(batch.dry),
                        shown_pints(batch.dry_volume), shown_count(batch.grains.all));
 }
 
@@ -63,7 +63,7 @@ std::string stand_line(const SoakedAnswer& soaked) {
 std::string weight_line(const SoakedAnswer& soaked, SoakMethod method) {
     std::string text = fmt::format("about {} ", shown_mass(kitchen_mass(soaked.wet)));
     if (method == SoakMethod::covered)
-        text += fmt::format("(likely {} to {}) ", shown_mass(kitchen_mass(soaked.wet_range.low)), shown_mass(kitchen_mass(soaked.wet_range.high)));
+        text += fmt::format("(likely {}) ", shown_mass(kitchen_mass(soaked.wet_range.low), kitchen_mass(soaked.wet_range.high)));
     return text + "and fill " + wet_line(soaked) + ".";
 }
 
@@ -90,7 +90,7 @@ std::string additive_lines(const BatchAnswer& batch) {
             text += paragraph("          ", "Glycerine makes a hook pellet tougher (common practice).");
     }
     if (batch.water_activity)
-        text += paragraph("Keeping   ", fmt::format("Water activity at most about {:.2f}: {}.", double(*batch.water_activity), activity_says(*batch.water_activity)));
+        text += paragraph("          ", fmt::format("Water activity at most about {:.2f}: {}.", double(*batch.water_activity), activity_says(*batch.water_activity)));
     return text;
 }
 
@@ -115,7 +115,7 @@ std::string soaked_text(const SoakedAnswer& soaked, const SoakAnswer& answer, co
     text += paragraph("Stand     ", stand_line(soaked));
     text += "\n" + stages_table(soaked, answer.method) + "\n";
     text += paragraph("Portions  ", grains_line(soaked.grains, telling.portions));
-    if (!soaked.water_activity) text += keeping_line(soaked);
+    text += keeping_line(soaked);
     return text;
 }
 
@@ -130,7 +130,7 @@ const char* buoyancy_word(Buoyancy buoyancy) {
 
 /// The strokes that tell something: the first ones, the one in question, and where it ends.
 std::string strokes_table(const PumpedAnswer& pumped) {
-    constexpr std::size_t most_rows = 12;
+    constexpr std::size_t most_rows = 10;
     TextTable table({Align::right, Align::right, Align::right, Align::right, Align::left});
     table.row({"strokes", "pressure", "pores full", "g/ml", "a pellet"});
     const std::size_t each = (pumped.by_stroke.size() + most_rows - 1) / most_rows;
@@ -154,10 +154,11 @@ std::string strokes_line(const PumpedAnswer& pumped) {
 
 std::string pumped_text(const PumpedAnswer& pumped, const SoakAnswer& answer) {
     std::string text = amount_line(pumped);
-    text += paragraph("Pour on   ", fmt::format("{} of water at {}; all must lie under it. That leaves {} of air in the vessel.", shown_water(kitchen_water(pumped.pour)),
+    text += paragraph("Pour on   ", fmt::format("at least {} of water at {}; all must lie under it. That leaves {} of air in the vessel.", shown_water(kitchen_water(pumped.pour)),
                                                 shown_temperature(answer.water), shown_volume(pumped.free_volume)));
     text += additive_lines(pumped);
-    text += paragraph("Pump      ", strokes_line(pumped));
+    text += paragraph("Pump      ", fmt::format("{} That is with {} a stroke and a vessel of {}; say yours with --pump and --vessel.", strokes_line(pumped),
+                                                shown_volume(pumped.stroke), shown_volume(pumped.vessel)));
     text += paragraph("          ", fmt::format("After {} a pellet {}: {} of its pores are full once the air is let back in. Hold each pull until the "
                                                "bubbles stop, let the air in, and leave them 5 to 10 min.",
                                                pumped.at.strokes == 1 ? "1 stroke" : fmt::format("{} strokes", pumped.at.strokes), buoyancy_word(pumped.at.buoyancy), shown_percent(pumped.at.fill)));
@@ -165,7 +166,7 @@ std::string pumped_text(const PumpedAnswer& pumped, const SoakAnswer& answer) {
     text += paragraph("Why       ", fmt::format("Each stroke takes the same share of the air that is left, so the last ones take little; from {} on the water itself "
                                                "boils at {:.1f} kPa and gives the pump only vapour.", pumped.boils_after, pumped.vapour.in(kilopascal)));
     text += paragraph("Result    ", fmt::format("about {} and {} once drained.", shown_mass(kitchen_mass(pumped.wet)), wet_line(pumped)));
-    if (!pumped.water_activity) text += keeping_line(pumped);
+    text += keeping_line(pumped);
     text += paragraph("Freezing  ", "What is left over freezes in its bag; frozen once they are softer, so use them the day they thaw (common practice).");
     return text;
 }
@@ -196,6 +197,15 @@ std::string timetable_text(const SoakAnswer& answer, const SoakTelling& telling)
     return "\nReady together\n\n" + table.text();
 }
 
+std::string bites_text(const SoakAnswer& answer, const SoakTelling& telling) {
+    if (!telling.bites) return {};
+    double all = 0;
+    for (const SoakedAnswer& soaked : answer.soaked) all += soaked.grains.all;
+    for (const PumpedAnswer& pumped : answer.pumped) all += pumped.grains.all;
+    return paragraph("", fmt::format("{:g} bites an hour for {}, half as many again for those missed or too soft{}: {:.0f} hook pellets.", telling.bites->per_hour,
+                                     shown_time(telling.bites->length), telling.spare > 0 ? ", " + shown_percent(telling.spare) + " to spare" : "", std::ceil(all - 1e-6)));
+}
+
 std::string doubt_text(const SoakAnswer& answer) {
     std::string text;
     if (!answer.soaked.empty())
@@ -209,7 +219,7 @@ std::string doubt_text(const SoakAnswer& answer) {
 }  // namespace
 
 std::string soak_text(const SoakAnswer& answer, const SoakTelling& telling) {
-    std::string text;
+    std::string text = bites_text(answer, telling);
     for (const SoakedAnswer& soaked : answer.soaked) text += (text.empty() ? "" : "\n") + soaked_text(soaked, answer, telling);
     for (const PumpedAnswer& pumped : answer.pumped) text += (text.empty() ? "" : "\n") + pumped_text(pumped, answer);
     if (answer.soaked.size() + answer.pumped.size() > 1 || telling.ready_at) text += timetable_text(answer, telling) + "\n";
@@ -219,9 +229,19 @@ std::string soak_text(const SoakAnswer& answer, const SoakTelling& telling) {
     return text;
 }
 
+namespace {
+
+/// Minutes alone, as fine as `shown_soak_time`.
+std::string shown_minutes(Time time) {
+    const double minutes = time.in(minute), step = minutes < 4.75 ? 0.5 : minutes < 20 ? 1 : 5;
+    return fmt::format("{:g}", std::max(0.5, step * std::round(minutes / step)));
+}
+
+}  // namespace
+
 std::string soak_comparison_text(const std::vector<SoakAnswer>& answers) {
     std::vector<Align> columns{Align::left};
-    std::vector<std::string> warmth{""}, heads{""};
+    std::vector<std::string> warmth{""}, heads{"minutes since the water went on"};
     for (const SoakAnswer& answer : answers) {
         columns.insert(columns.end(), {Align::right, Align::right, Align::right});
         warmth.insert(warmth.end(), {"", shown_temperature(answer.water), ""});
@@ -234,11 +254,11 @@ std::string soak_comparison_text(const std::vector<SoakAnswer>& answers) {
         std::vector<std::string> cells{answers.front().soaked[i].name};
         for (const SoakAnswer& answer : answers) {
             const SoakedAnswer& soaked = answer.soaked[i];
-            cells.insert(cells.end(), {shown_soak_time(soaked.soak.middle), shown_soak_time(soaked.ready.at), shown_soak_time(soaked.even.at)});
+            cells.insert(cells.end(), {shown_minutes(soaked.soak.middle), shown_minutes(soaked.ready.at), shown_minutes(soaked.even.at)});
         }
         table.row(cells);
     }
-    std::string text = "Warm water and cold: minutes since the water went on\n\n" + table.text() + "\n";
+    std::string text = "Cold water and warm\n\n" + table.text() + "\n";
     text += paragraph("How sure  ", "Times are estimates, within a factor of about two for a bag that nobody has timed.");
     for (const Warning& warning : answers.front().warnings) text += paragraph("Mind      ", sentence(warning.message));
     for (const std::string& caution : answers.front().cautions) text += paragraph("Take care ", caution);

@@ -12,6 +12,8 @@ namespace baitwright {
 /// How a soak is told: with the minute of the day at which all is to be ready, if there is one.
 struct SoakTelling {
     PortionsWanted portions;
+    std::optional<BitesPlanned> bites;
+    Ratio spare;
     std::optional<int> ready_at;  ///< minutes since midnight
 };
 

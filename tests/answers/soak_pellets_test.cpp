@@ -167,7 +167,12 @@ TEST_CASE("a glaze is told by its strength in the water and in the pellets, and 
     CHECK(*answer.water_activity < 1.0);
     CHECK(*answer.water_activity > 0.98);
     request.method = SoakMethod::measured;
-    CHECK(*only(request).water_activity < *answer.water_activity);  // none of it is poured away
+    const SoakedAnswer measured = only(request);
+    CHECK(*measured.water_activity < *answer.water_activity);  // none of it is poured away
+    CHECK((measured.pour + measured.additives[0].mass).in(gram) == Approx(measured.inside.in(gram)));
+    CHECK(measured.additives[0].in_pellet * measured.wet.in(gram) == Approx(25.2));
+    request.in_the_water[0].dose = 2.0 * litre;
+    CHECK_THROWS_WITH(soaked(request), Catch::Contains("more than"));
 }
 
 TEST_CASE("salt and glycerol together hold back more than either alone") {
