@@ -219,7 +219,7 @@ CommandSpec command_soak() {
                       {"--ball", "SIZE", "for counting grains: 50mm, egg"},
                       {"--carpet", "LENGTH", "across what one cupful covers; 1m where not given"},
                       {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-                     run, "baitwright soak \"fishmeal micro pellet 2 mm\" \"fishmeal pellet 4 mm\" --amount 2pt --water-temp 8degC --ready-at 08:30"};
+                     run, "baitwright soak \"fishmeal pellet 4 mm\" --amount 2pt --water-temp 8degC"};
     for (const Flag& flag : picture_flags()) spec.flags.push_back(flag);
     return spec;
 }

@@ -67,10 +67,11 @@ Eigenvalues first_eigenvalues(Find find) {
     return all;
 }
 
-double surface_value(BodyShape shape, int m, double mu) {
-    if (shape == BodyShape::sheet) return m % 2 ? -1 : 1;
-    if (shape == BodyShape::cylinder) return boost::math::cyl_bessel_j(0, mu);
-    return std::sin(mu) / mu;
+/// The m-th closed shape, 1 in the middle, at mu times the distance from there.
+double shape_value(BodyShape shape, double at) {
+    if (shape == BodyShape::sheet) return std::cos(at);
+    if (shape == BodyShape::cylinder) return boost::math::cyl_bessel_j(0, at);
+    return at > 0 ? std::sin(at) / at : 1;
 }
 
 }  // namespace
@@ -107,7 +108,7 @@ double SoakedBody::sum_with(double mu_squared) const {
 
 SoakedBody::DrainTerm SoakedBody::drain_term(int m) const {
     const double mu = closed_eigenvalue(shape_, m), at_surface = 4 * sum_with(mu * mu);
-    return {mu * mu, at_surface / surface_value(shape_, m, mu), at_surface};
+    return {mu, at_surface / shape_value(shape_, mu), at_surface};
 }
 
 /// As it comes out of the water: nothing is missing at the surface; the core by the soak's own series.
@@ -132,8 +133,18 @@ Ratio SoakedBody::missing_at(Place place, Ratio drained) const {
     double missing = mean_;
     for (std::size_t m = 1;; ++m) {
         const DrainTerm term = m <= drain_.size() ? drain_[m - 1] : drain_term(static_cast<int>(m));
-        const double exponent = term.mu_squared * drained;
+        const double exponent = term.mu * term.mu * drained;
         missing += (place == Place::core ? term.core : term.surface) * std::exp(-exponent);
+        if (exponent > negligible_exponent) return missing;
+    }
+}
+
+Ratio SoakedBody::missing_inside(Ratio distance, Ratio drained) const {
+    double missing = mean_;
+    for (std::size_t m = 1;; ++m) {
+        const DrainTerm term = m <= drain_.size() ? drain_[m - 1] : drain_term(static_cast<int>(m));
+        const double exponent = term.mu * term.mu * drained;
+        missing += term.core * shape_value(shape_, term.mu * distance) * std::exp(-exponent);
         if (exponent > negligible_exponent) return missing;
     }
 }

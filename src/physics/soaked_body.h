@@ -35,6 +35,8 @@ public:
     [[nodiscard]] Ratio missing_mean() const { return mean_; }
     [[nodiscard]] Ratio missing_core(Ratio drained) const { return missing_at(Place::core, drained); }
     [[nodiscard]] Ratio missing_surface(Ratio drained) const { return missing_at(Place::surface, drained); }
+    /// At a distance from the middle, 0 to 1 in units of the reach, once it has been drained for a while (tau >= 1e-6).
+    [[nodiscard]] Ratio missing_inside(Ratio distance, Ratio drained) const;
 
 private:
     enum class Place { core, surface };
@@ -46,7 +48,7 @@ private:
         double lambda_squared, decay;  // decay = exp(-lambda^2 Fo)
     };
     struct DrainTerm {
-        double mu_squared, core, surface;
+        double mu, core, surface;
     };
     [[nodiscard]] DrainTerm drain_term(int m) const;
 

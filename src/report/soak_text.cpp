@@ -46,8 +46,8 @@ std::string stages_table(const SoakedAnswer& soaked, SoakMethod method) {
 
 std::string soak_line(const SoakedAnswer& soaked, const SoakAnswer& answer) {
     if (answer.by_clock)
-        return fmt::format("{}, as you say: they then hold about {} of all they can take ({} to {}).", shown_soak_time(soaked.soak.middle),
-                           shown_percent(soaked.uptake), shown_percent(soaked.uptake_range.low), shown_percent(soaked.uptake_range.high));
+        return fmt::format("{}, as you say: they then hold about {} of all they can take ({:.0f} to {}).", shown_soak_time(soaked.soak.middle),
+                           shown_percent(soaked.uptake), soaked.uptake_range.low.in(percent), shown_percent(soaked.uptake_range.high));
     const std::string range = shown_soak_time(soaked.soak.low, soaked.soak.high);
     if (answer.method == SoakMethod::measured)
         return fmt::format("Bag them, shake, and leave them until the water is gone, about {} (likely {}).", shown_soak_time(soaked.soak.middle), range);

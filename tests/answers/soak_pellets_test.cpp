@@ -184,7 +184,9 @@ TEST_CASE("salt and glycerol together hold back more than either alone") {
     const double salt = *only(request).water_activity;
     request.in_the_water.push_back({"glycerol", 60.0 * millilitre});
     CHECK(*only(request).water_activity < std::min(glycerol, salt));
-    CHECK(*only(request).water_activity == Approx(glycerol * salt).epsilon(0.01));
+    // Ross: the product; a little less, since what is stirred in takes the place of water.
+    CHECK(*only(request).water_activity < glycerol * salt);
+    CHECK(*only(request).water_activity > 0.98 * glycerol * salt);
 }
 
 TEST_CASE("a dose over the label is answered, and the answer is no") {

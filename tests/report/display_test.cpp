@@ -56,6 +56,6 @@ TEST_CASE("a soak is told to half a minute while that matters, and a short one i
     CHECK(shown_soak_time(40.0 * second, 100.0 * second) == "40 to 100 s");
     CHECK(shown_soak_time(0.7 * minute, 3.0 * minute) == "0.5 to 3 min");
     CHECK(shown_soak_time(5.2 * minute, 9.4 * minute) == "5 to 9 min");
-    CHECK(shown_soak_time(12.0 * minute, 61.0 * minute) == "10 min to 1 h");
+    CHECK(shown_soak_time(12.0 * minute, 61.0 * minute) == "12 min to 1 h");
     CHECK(shown_soak_time(50.0 * minute, 200.0 * minute) == "50 min to 3 h 20 min");
 }
