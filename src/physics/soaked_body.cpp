@@ -89,7 +89,7 @@ double closed_eigenvalue(BodyShape shape, int m) {
 }
 
 SoakedBody::SoakedBody(BodyShape shape, Ratio fourier_number) : shape_(shape) {
-    if (!(fourier_number >= shortest_soak && std::isfinite(fourier_number)))
+    if (!(fourier_number >= shortest_soak && is_finite(fourier_number)))
         throw InputError("out-of-range", "the soak is too short to be worked out", "soak it at least a few seconds");
     for (int n = 1;; ++n) {
         const double lambda = held_eigenvalue(shape, n), exponent = lambda * lambda * fourier_number;

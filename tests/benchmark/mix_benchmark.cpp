@@ -87,9 +87,9 @@ void soak_and_stand(benchmark::State& state) {
         benchmark::DoNotOptimize(even);
     }
     const Area reach = (2.0 * millimetre) * (2.0 * millimetre);
-    state.counters["soaked"] = soaked / reach;
-    state.counters["ready"] = ready / reach;
-    state.counters["even"] = even / reach;
+    state.counters["soaked"] = double(soaked / reach);
+    state.counters["ready"] = double(ready / reach);
+    state.counters["even"] = double(even / reach);
 }
 BENCHMARK(soak_and_stand)->Unit(benchmark::kMicrosecond);
 
