@@ -1,5 +1,6 @@
 #include "physics/soaked_body.h"
 
+#include <algorithm>
 #include <array>
 #include <boost/math/special_functions/bessel.hpp>
 #include <cmath>
@@ -16,7 +17,7 @@ constexpr double shortest_soak = 1e-6;
 constexpr double shortest_drain = 1e-8;
 constexpr double negligible_exponent = 39;  // exp(-39) = 1e-17
 constexpr int kept_eigenvalues = 32;
-constexpr std::size_t kept_drain_terms = 16;
+constexpr std::size_t kept_drain_terms = 10;
 
 double dimensions(BodyShape shape) { return shape == BodyShape::sheet ? 1 : shape == BodyShape::cylinder ? 2 : 3; }
 
@@ -137,6 +138,23 @@ Ratio SoakedBody::missing_at(Place place, Ratio drained) const {
         missing += (place == Place::core ? term.core : term.surface) * std::exp(-exponent);
         if (exponent > negligible_exponent) return missing;
     }
+}
+
+SoakedBody::Ends SoakedBody::missing_ends(Ratio drained) const {
+    if (!(drained > shortest_drain)) return {missing_core(drained), missing_surface(drained)};
+    double core = mean_, surface = mean_;
+    for (std::size_t m = 1;; ++m) {
+        const DrainTerm term = m <= drain_.size() ? drain_[m - 1] : drain_term(static_cast<int>(m));
+        const double exponent = term.mu * term.mu * drained, decay = std::exp(-exponent);
+        core += term.core * decay;
+        surface += term.surface * decay;
+        if (exponent > negligible_exponent) return {core, surface};
+    }
+}
+
+Ratio SoakedBody::drained_by_slowest(Ratio from_mean) const {
+    const DrainTerm& slowest = drain_.front();
+    return std::max(0.0, std::log(std::abs(slowest.core) / from_mean)) / (slowest.mu * slowest.mu);
 }
 
 Ratio SoakedBody::missing_inside(Ratio distance, Ratio drained) const {

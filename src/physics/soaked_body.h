@@ -35,6 +35,14 @@ public:
     [[nodiscard]] Ratio missing_mean() const { return mean_; }
     [[nodiscard]] Ratio missing_core(Ratio drained) const { return missing_at(Place::core, drained); }
     [[nodiscard]] Ratio missing_surface(Ratio drained) const { return missing_at(Place::surface, drained); }
+    /// Core and surface at once, which costs little more than one of them; for drained > 1e-8.
+    struct Ends {
+        Ratio core, surface;
+    };
+    [[nodiscard]] Ends missing_ends(Ratio drained) const;
+    /// The time at which the slowest way of evening out alone would leave the core this far from the mean: where to look
+    /// for the real one.
+    [[nodiscard]] Ratio drained_by_slowest(Ratio from_mean) const;
     /// At a distance from the middle, 0 to 1 in units of the reach, once it has been drained for a while (tau >= 1e-6).
     [[nodiscard]] Ratio missing_inside(Ratio distance, Ratio drained) const;
 

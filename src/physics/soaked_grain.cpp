@@ -20,7 +20,8 @@ Area squared(Length length) { return length * length; }
 template <class Function>
 double root_between(Function&& function, double low, double high) {
     std::uintmax_t steps = 100;
-    const auto [a, b] = boost::math::tools::toms748_solve(function, low, high, boost::math::tools::eps_tolerance<double>(45), steps);
+    constexpr int bits = 34;  // 6e-11 of the root
+    const auto [a, b] = boost::math::tools::toms748_solve(function, low, high, boost::math::tools::eps_tolerance<double>(bits), steps);
     return 0.5 * (a + b);
 }
 
@@ -76,15 +77,23 @@ Ratio SoakedGrain::surface(Area drained) const {
 }
 
 Ratio SoakedGrain::unevenness(Area drained) const {
+    if (!ends_) {
+        const SoakedBody::Ends missing = round_.body.missing_ends(drained / round_.reach_squared);
+        const double missing_mean = 1 - mean_;
+        return std::max(std::abs(missing_mean - missing.surface), std::abs(missing.core - missing_mean)) / mean_;
+    }
     return std::max(std::abs(surface(drained) - mean()), std::abs(mean() - core(drained))) / mean();
 }
 
 Area SoakedGrain::drained_until(Ratio wanted) const {
     if (unevenness(Area{}) <= wanted) return {};
     const auto excess = [&](double tau) { return wanted - unevenness(tau * round_.reach_squared); };
-    double late = 0.05;
+    // Nearly always the slowest way of evening out is what is waited for; else the root is sought from both sides.
+    const double guess = std::max(0.01, double(round_.body.drained_by_slowest(wanted * mean_)));
+    double early = 0.98 * guess, late = 1.02 * guess;
+    while (early > 1e-9 && excess(early) > 0) early *= 0.5;
     while (excess(late) < 0) late *= 2;
-    return root_between(excess, late > 0.05 ? late / 2 : 0.0, late) * round_.reach_squared;
+    return root_between(excess, early > 1e-9 ? early : 0.0, late) * round_.reach_squared;
 }
 
 }  // namespace baitwright
