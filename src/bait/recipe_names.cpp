@@ -6,9 +6,11 @@ namespace baitwright {
 
 namespace {
 
-std::string hint_among(const std::string& name, const std::vector<std::string>& names) {
+constexpr const char* see_all = "see what there is with: baitwright ingredient list";
+
+std::string hint_among(const std::string& name, const std::vector<std::string>& names, const std::string& otherwise = see_all) {
     const std::string hint = did_you_mean(name, names);
-    return hint.empty() ? "see what there is with: baitwright ingredient list" : hint;
+    return hint.empty() ? otherwise : hint;
 }
 
 }  // namespace
@@ -24,14 +26,13 @@ Fault unknown_additive(const std::string& of, const std::string& subject, const 
 }
 
 Fault unknown_feel(const std::string& feel, const Shelf& shelf) {
-    try {
-        static_cast<void>(shelf.feel(feel));
-    } catch (const NotFound& unknown) {
-        Fault fault = unknown.faults().front();
-        fault.subject = "feel";
-        return fault;
+    std::vector<std::string> names;
+    std::string listed;
+    for (const Feel& one : shelf.feels()) {
+        names.push_back(one.name);
+        listed += (listed.empty() ? "" : ", ") + one.name;
     }
-    return {};
+    return {"unknown-feel", "no feel is called '" + feel + "'", hint_among(feel, names, "the feels are: " + listed), {}, 0, 0, {}, "feel"};
 }
 
 std::vector<Fault> unknown_names(const Recipe& recipe, const Shelf& shelf) {

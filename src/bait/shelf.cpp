@@ -26,17 +26,4 @@ Recipe Shelf::recipe(std::string_view name) const {
                    hint_among(name, recipe_names(), "see them all with: baitwright recipe list"));
 }
 
-Feel Shelf::feel(std::string_view name) const {
-    const std::vector<Feel> all = feels();
-    if (const Feel* found = baitwright::find_feel(all, name)) return *found;
-    std::vector<std::string> names;
-    std::string listed;
-    for (const Feel& feel : all) {
-        names.push_back(feel.name);
-        listed += (listed.empty() ? "" : ", ") + feel.name;
-    }
-    throw NotFound("unknown-feel", "no feel is called '" + std::string(name) + "'",
-                   hint_among(name, names, "the feels are: " + listed));
-}
-
 }  // namespace baitwright

@@ -31,7 +31,6 @@ public:
     /// The same, throwing NotFound with "did you mean".
     [[nodiscard]] Ingredient ingredient(std::string_view name) const;
     [[nodiscard]] Recipe recipe(std::string_view name) const;
-    [[nodiscard]] Feel feel(std::string_view name) const;
 };
 
 }  // namespace baitwright

@@ -28,8 +28,6 @@ QuasiRandomNormals::QuasiRandomNormals(std::size_t coordinates, std::uint64_t se
 }
 
 QuasiRandomNormals::~QuasiRandomNormals() = default;
-QuasiRandomNormals::QuasiRandomNormals(QuasiRandomNormals&&) noexcept = default;
-QuasiRandomNormals& QuasiRandomNormals::operator=(QuasiRandomNormals&&) noexcept = default;
 
 std::size_t QuasiRandomNormals::coordinates() const { return sequence_->shift.size(); }
 

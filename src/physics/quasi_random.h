@@ -16,8 +16,6 @@ class QuasiRandomNormals {
 public:
     QuasiRandomNormals(std::size_t coordinates, std::uint64_t seed);
     ~QuasiRandomNormals();
-    QuasiRandomNormals(QuasiRandomNormals&&) noexcept;
-    QuasiRandomNormals& operator=(QuasiRandomNormals&&) noexcept;
 
     /// Fills one value a coordinate; `point` must have as many as the constructor was told.
     void next(std::span<double> point);

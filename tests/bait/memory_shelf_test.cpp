@@ -10,7 +10,6 @@ using namespace baitwright;
 
 TEST_CASE("entries are found whatever the case and blanks of their name") {
     CHECK(draft::shelf().ingredient("  Brown  CRUMB ").name == "brown crumb");
-    CHECK(draft::shelf().feel("FIRM").aim == 1.2);
     CHECK_FALSE(draft::shelf().find_ingredient("no such thing").has_value());
 }
 
@@ -19,7 +18,6 @@ TEST_CASE("what is not there is not found, with the nearest name") {
     CHECK(fault.code == "unknown-ingredient");
     CHECK_THAT(fault.hint, Catch::Contains("brown crumb"));
     CHECK_THROWS_AS(draft::shelf().recipe("nothing"), NotFound);
-    CHECK_THAT(fault_of([] { (void)draft::shelf().feel("qqqqqq"); }).hint, Catch::Contains("dusty, crumbly, firm"));
 }
 
 TEST_CASE("an entry takes the place of one of the same name") {
