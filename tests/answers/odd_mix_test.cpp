@@ -48,6 +48,41 @@ TEST_CASE("a ball of what breaks up is odd, a crumbly mix of it is not") {
     CHECK_FALSE(odd(lively, "breaks-up"));
 }
 
+// By hand: the lively parts come to -2.25; 0.4 g of molasses at +5 for each gram lifts that to -0.25.
+TEST_CASE("a liquid that binds holds together what breaks up alone, as a part or as a dose") {
+    Recipe lively = draft::mix_of("lively", {{"ground hemp, toasted", 1}, {"wheat bran", 1}, {"molasses", 0.8}});
+    lively.feel = "firm";
+    CHECK_FALSE(odd(lively, "breaks-up"));
+    lively.parts.back().amount = Share{0.2};  // -1.75
+    CHECK(odd(lively, "breaks-up"));
+    lively.doses = {{"molasses", parse_dose_rate("300 g per kg dry")}};  // -0.25
+    CHECK_FALSE(odd(lively, "breaks-up"));
+}
+
+TEST_CASE("what the answer for a kilogram warns of is odd as well") {
+    MemoryShelf shelf(&draft::shelf());
+    const auto sell = [&](const char* name, const char* currency) {
+        Ingredient ingredient = draft::shelf().ingredient(name);
+        ingredient.packs = {{1.0 * kilogram, Money(200, currency_named(currency)), "2026-03-01", {}}};
+        ingredient.label_dose = parse_dose_rate("1 g per kg dry");
+        shelf.put(ingredient);
+    };
+    sell("brown crumb", "GBP");
+    sell("maize meal", "EUR");
+    sell("salt", "GBP");
+    const Recipe two = draft::mix_of("two prices", {{"brown crumb", 1}, {"maize meal", 1}});
+    CHECK(odd(two, "mixed-currencies", shelf));
+    Recipe salted = draft::mix_of("salted", {{"brown crumb", 1}});
+    CHECK_FALSE(odd(salted, "mixed-currencies", shelf));
+    CHECK_FALSE(odd(salted, "no-price", shelf));
+    CHECK_FALSE(odd(salted, "over-label", shelf));
+    salted.doses = {{"salt", parse_dose_rate("2 g per kg dry")}};
+    CHECK(odd(salted, "over-label", shelf));
+    CHECK(odd(draft::crumb_mix(), "no-price"));
+    CHECK(odd(draft::mix_of("syrup", {{"brown crumb", 1}, {"molasses", 2}}), "too-wet"));
+    CHECK_FALSE(odd(draft::crumb_mix(), "too-wet"));
+}
+
 TEST_CASE("ten times the usual dose is odd, the usual is not") {
     Recipe recipe = draft::fishmeal_mix();
     recipe.doses = {{"salt", parse_dose_rate("15 %")}};

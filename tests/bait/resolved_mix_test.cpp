@@ -167,6 +167,70 @@ TEST_CASE("recipes may lie eight deep and not deeper") {
     CHECK(codes_of(shelf.recipe("9"), shelf) == Codes{"too-deep"});
 }
 
+TEST_CASE("five hundred recipes may be opened for one mix, and the one too many is told once") {
+    MemoryShelf shelf(&draft::shelf());
+    shelf.put(mix_of("base", {{"brown crumb", 1}}));
+    const auto mix_of_bases = [](std::size_t count) {
+        return mix_of("many", std::vector<std::pair<std::string, double>>(count, {"base", 1}));
+    };
+    CHECK(codes_of(mix_of_bases(500), shelf).empty());
+    CHECK(codes_of(mix_of_bases(501), shelf) == Codes{"too-many-mixes"});
+    CHECK(codes_of(mix_of_bases(600), shelf) == Codes{"too-many-mixes"});
+}
+
+TEST_CASE("recipes that multiply inside each other are stopped, not opened by the thousand") {
+    MemoryShelf shelf(&draft::shelf());
+    shelf.put(mix_of("1", {{"brown crumb", 1}}));
+    for (int level = 2; level <= 7; ++level) {
+        const std::string inner = std::to_string(level - 1);
+        shelf.put(mix_of(std::to_string(level), std::vector<std::pair<std::string, double>>(30, {inner, 1})));
+    }
+    CHECK(codes_of(shelf.recipe("7"), shelf) == Codes{"too-many-mixes"});
+}
+
+TEST_CASE("an amount of nothing, or less, is refused") {
+    CHECK(codes_of(recipe("none", {{"brown crumb", 0.0 * gram}})) == Codes{"out-of-range"});
+    CHECK(codes_of(recipe("less", {{"brown crumb", -1.0 * litre}})) == Codes{"out-of-range"});
+    CHECK(codes_of(recipe("least", {{"brown crumb", 1e-6 * gram}})).empty());
+}
+
+TEST_CASE("a mix is not sold in packs, nor soaked") {
+    MemoryShelf shelf(&draft::shelf());
+    shelf.put(draft::micro_mix());
+    CHECK(codes_of(recipe("packs", {{"micro mix", WholePacks{1}}}), shelf) == Codes{"no-pack"});
+    CHECK(codes_of(recipe("soaked", {{"micro mix", Share{1}, Preparation::soaked}}), shelf) ==
+          Codes{"unfit-preparation"});
+    CHECK(codes_of(recipe("neither", {{"micro mix", Share{1}}}), shelf).empty());
+}
+
+TEST_CASE("a mix of liquids alone cannot be a part of another") {
+    MemoryShelf shelf(&draft::shelf());
+    shelf.put(mix_of("syrup", {{"molasses", 2}, {"glycerol", 1}}));
+    const auto faults = faults_of_mix(recipe("outer", {{"brown crumb", Share{1}}, {"syrup", Share{1}}}), shelf);
+    REQUIRE(faults.size() == 1);
+    CHECK(faults.front().code == "no-solid");
+    CHECK(faults.front().subject == "part 2");
+    CHECK_THAT(faults.front().message, Catch::Contains("'syrup'"));
+}
+
+TEST_CASE("a fault inside a recipe in a recipe says whose it is") {
+    MemoryShelf shelf(&draft::shelf());
+    shelf.put(mix_of("inner", {{"brwn crumb", 1}}));
+    const auto faults = faults_of_mix(mix_of("outer", {{"maize meal", 1}, {"inner", 1}}), shelf);
+    REQUIRE(faults.size() == 1);
+    CHECK_THAT(faults.front().message, Catch::Contains("(in the mix 'inner')"));
+    CHECK(faults.front().subject.empty());
+}
+
+TEST_CASE("doses by the wet mass may come to half of it and not more") {
+    const auto codes_at = [](double grams_each) {
+        const Dose dose{"molasses", {DoseBasis::per_kg_wet, grams_each * gram}};
+        return codes_of(recipe("sticky", {{"brown crumb", 1.0 * kilogram}}, {dose, dose}));
+    };
+    CHECK(codes_at(250).empty());
+    CHECK(codes_at(251) == Codes{"out-of-range"});
+}
+
 TEST_CASE("shares beside measures are refused") {
     CHECK(codes_of(recipe("mixed", {{"brown crumb", Share{1}}, {"maize meal", 100.0 * gram}})) ==
           Codes{"mixed-measures"});
