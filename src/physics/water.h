@@ -19,6 +19,17 @@ Density water_density(Temperature temperature);
 /// **Test**: rows VAPOUR_PRESSURE.
 Pressure vapour_pressure(Temperature temperature);
 
+/// Dynamic viscosity: mu = mu0(T) mu1(T, rho), without the critical enhancement, which is under 1e-6 here.
+/// **Source**: IAPWS R12-08 (coefficients from memory). **Valid for**: 0 to 40 degC at the pressure of the air, within
+/// 0.3 %. **Test**: rows WATER_VISCOSITY.
+Viscosity water_viscosity(Temperature temperature);
+/// The same at a density of the caller's.
+Viscosity water_viscosity(Temperature temperature, Density density);
+
+/// sigma = 235.8 mN/m tau^1.256 (1 - 0.625 tau), tau = 1 - T/647.096 K.
+/// **Source**: IAPWS R1-76(2014) (from memory). **Valid for**: 0 to 100 degC. **Test**: rows SURFACE_TENSION.
+SurfaceTension surface_tension(Temperature temperature);
+
 /// The air's usual pressure at sea level, 101.325 kPa. **Source**: CGPM 1954, resolution 4 (from memory).
 inline constexpr Pressure standard_air_pressure = Pressure::from_si(101325.0);
 

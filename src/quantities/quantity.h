@@ -144,6 +144,8 @@ using Speed = Quantity<Dimension<0, 1, -1>>;
 using Diffusivity = Quantity<Dimension<0, 2, -1>>;
 using MolarEnergy = Quantity<Dimension<1, 2, -2, 0, -1>>;
 using Pressure = Quantity<Dimension<1, -1, -2>>;
+using Viscosity = Quantity<Dimension<1, -1, -1>>;  ///< dynamic
+using SurfaceTension = Quantity<Dimension<1, 0, -2>>;
 using TemperatureDifference = Quantity<Dimension<0, 0, 0, 1>>;
 
 }  // namespace baitwright

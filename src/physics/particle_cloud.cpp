@@ -1,0 +1,122 @@
+#include "physics/particle_cloud.h"
+
+#include <algorithm>
+#include <boost/math/quadrature/gauss.hpp>
+#include <cmath>
+#include <numbers>
+#include <numeric>
+
+#include "physics/settling.h"
+#include "quantities/fault.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr double pi = std::numbers::pi;
+constexpr double widening = 0.25;       // alpha
+constexpr double spreading = 3e-4;      // K, m2/s
+
+double fourth(double r) { return r * r * r * r; }
+
+/// The momentum where the cloud has grown to r: P^2 = Ps^2 + (pi B/alpha)(r^4 - rs^4); none where it has stopped before.
+double momentum_at(double p, double b, double from, double to) {
+    return std::sqrt(std::max(0.0, p * p + pi * b / widening * (fourth(to) - fourth(from))));
+}
+
+}  // namespace
+
+ParticleCloud::ParticleCloud(const CloudStart& start, std::span<const CloudGrains> grains, const Tow& tow) : start_(start), tow_(tow), fates_(grains.size()) {
+    const double r0 = start.radius.si();
+    end_radius_ = r0 + widening * (tow.depth - start.depth).si();
+    if (!(r0 > 0) || !(end_radius_ >= r0)) throw InputError("out-of-range", "the cloud must begin above the bed and be wider than nothing");
+    double weight = 0;
+    for (const CloudGrains& g : grains) weight += g.weight.si();
+    if (!(weight > 0 || start.speed.si() > 0)) throw InputError("out-of-range", "a cloud that weighs nothing under water does not sink");
+    stretches_.push_back({start.at.si(), r0, 2 * pi * r0 * r0 * r0 * start.speed.si(), standard_gravity * weight, start.drift.si()});
+    std::vector<std::size_t> order(grains.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return grains[a].settling > grains[b].settling; });
+    bool at_bed = false;
+    for (const std::size_t i : order) {
+        const double settling = grains[i].settling.si();
+        if (!(settling > 0)) break;  // nor do any after it sink
+        if (!at_bed) {
+            const double leaves = leaving_radius(settling);
+            at_bed = !(leaves < end_radius_);
+            advance(std::min(leaves, end_radius_));
+            if (!at_bed) stretches_.back().b -= standard_gravity * grains[i].weight.si();
+        }
+        land(i, settling, at_bed);
+    }
+}
+
+/// From where on the cloud only slows: r^4 = 3 (rs^4 - alpha Ps^2/(pi B)), if that is still ahead.
+double ParticleCloud::slowing_radius() const {
+    const Stretch& s = stretches_.back();
+    if (!(s.b > 0)) return s.r;
+    const double turn = 3 * (fourth(s.r) - widening * s.p * s.p / (pi * s.b));
+    return turn > fourth(s.r) ? std::sqrt(std::sqrt(turn)) : s.r;
+}
+
+double ParticleCloud::leaving_radius(double settling) const {
+    const Stretch& s = stretches_.back();
+    const double slowing = slowing_radius();
+    // With u = r^2: w <= ws where f(u) = 4 pi^2 ws^2 u^3 - (pi B/alpha) u^2 - c >= 0; past the slowing f rises and is convex.
+    const double cube = 4 * pi * pi * settling * settling, square = pi * s.b / widening, c = s.p * s.p - square * fourth(s.r);
+    const auto f = [&](double u) { return (cube * u - square) * u * u - c; };
+    double u = slowing * slowing;
+    if (f(u) >= 0) return slowing;
+    while (f(u) < 0) u *= 2;
+    for (int step = 0; step < 60; ++step) {  // Newton's from above: each step falls short of the root
+        const double next = u - f(u) / ((3 * cube * u - 2 * square) * u);
+        if (!(next < u * (1 - 1e-15))) break;
+        u = next;
+    }
+    return std::sqrt(u);
+}
+
+void ParticleCloud::advance(double r) {
+    const Stretch s = stretches_.back();
+    const double p = momentum_at(s.p, s.b, s.r, r);
+    if (!(p + s.p > 0)) return;
+    const double took = pi / widening * (fourth(r) - fourth(s.r)) / (p + s.p);
+    // The mean of the radius over the time, by the square root of the time, along which it is smooth.
+    const auto radius_at = [&](double root) {
+        const double t = took * root * root;
+        return 2 * root * std::sqrt(std::sqrt(fourth(s.r) + widening / pi * (2 * s.p + s.b * t) * t));
+    };
+    const double mean_radius = took > 0 ? boost::math::quadrature::gauss<double, 20>::integrate(radius_at, 0.0, 1.0) : s.r;
+    const double mean_depth = start_.depth.si() + (mean_radius - start_.radius.si()) / widening;
+    stretches_.push_back({s.t + took, r, p, s.b, s.drift + took * tow_.at(Length::from_si(mean_depth)).si()});
+}
+
+void ParticleCloud::land(std::size_t grain, double settling, bool at_bed) {
+    const Stretch& s = stretches_.back();
+    GrainsFate& fate = fates_[grain];
+    const double depth = at_bed ? tow_.depth.si() : start_.depth.si() + (s.r - start_.radius.si()) / widening;
+    const double fall = (tow_.depth.si() - depth) / settling, last = 0.5 * s.r / settling;
+    fate.sinks = true;
+    fate.leaves = Time::from_si(s.t);
+    fate.depth = Length::from_si(depth);
+    fate.radius = Length::from_si(s.r);
+    fate.lands = Time::from_si(s.t + fall + last);
+    fate.spread = Length::from_si(std::sqrt(s.r * s.r + 2 * spreading * (fall + last)));
+    fate.drift = Length::from_si(s.drift + fall * tow_.mean_below(fate.depth).si() + last * tow_.bottom.si());
+}
+
+CloudPoint ParticleCloud::end() const {
+    return at_depth(start_.depth + Length::from_si((stretches_.back().r - start_.radius.si()) / widening));
+}
+
+CloudPoint ParticleCloud::at_depth(Length depth) const {
+    const double r = start_.radius.si() + widening * (depth - start_.depth).si();
+    const Stretch* in = &stretches_.front();
+    for (const Stretch& s : stretches_)
+        if (s.r <= r) in = &s;
+    const double p = momentum_at(in->p, in->b, in->r, r);
+    const double took = p + in->p > 0 ? pi / widening * (fourth(r) - fourth(in->r)) / (p + in->p) : 0;
+    return {Time::from_si(in->t + took), depth, Length::from_si(r), Speed::from_si(p / (2 * pi * r * r * r))};
+}
+
+}  // namespace baitwright

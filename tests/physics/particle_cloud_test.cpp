@@ -1,0 +1,126 @@
+#include "physics/particle_cloud.h"
+
+#include <rapidcheck.h>
+
+#include <catch2/catch.hpp>
+#include <cmath>
+#include <sstream>
+
+#include "physics/settling.h"
+#include "quantities/fault.h"
+#include "quantities/units.h"
+#include "reference/reference_rows.h"
+
+using namespace baitwright;
+
+namespace {
+
+std::vector<double> numbers_of(const std::string& text) {
+    std::istringstream stream(text);
+    std::vector<double> numbers;
+    for (double number = 0; stream >> number;) numbers.push_back(number);
+    return numbers;
+}
+
+std::vector<CloudGrains> grains_of(const std::vector<double>& millilitres, const std::vector<double>& speeds) {
+    std::vector<CloudGrains> grains;
+    for (std::size_t i = 0; i < speeds.size(); ++i) grains.push_back({millilitres[i] * millilitre, speeds[i] * metre_per_second});
+    return grains;
+}
+
+const std::vector<CloudGrains>& usual_grains() {
+    static const auto grains = grains_of({8, 7, 6, 5, 4, 3}, {0.09, 0.06, 0.04, 0.025, 0.014, 0.006});
+    return grains;
+}
+
+CloudStart usual_start() { return {1.5 * second, 0.55 * metre, 40.0 * millimetre, 0.55 * metre_per_second, {}}; }
+
+Tow still(double metres) { return {{}, {}, metres * metre}; }
+
+}  // namespace
+
+// Source: tests/reference/particle_cloud.csv, SciPy's solve_ivp with events on the differential equations.
+TEST_CASE("a cloud of grains sinks, loses its grains and lands them as SciPy's integrator has it, to a millionth") {
+    const auto rows = reference::rows_in("particle_cloud.csv");
+    CHECK(rows.size() == 28);
+    for (const auto& row : rows) {
+        CAPTURE(row.at("case"), row.at("grain"), row.at("source"));
+        const auto number = [&](const char* key) { return std::stod(row.at(key)); };
+        const CloudStart start{number("start_s") * second, number("start_depth_m") * metre, number("start_radius_m") * metre,
+                               number("start_speed_m_s") * metre_per_second, {}};
+        const Tow tow{number("tow_top_m_s") * metre_per_second, number("tow_bottom_m_s") * metre_per_second, number("depth_m") * metre};
+        const ParticleCloud cloud(start, grains_of(numbers_of(row.at("weights_ml")), numbers_of(row.at("settling_m_s"))), tow);
+        const GrainsFate fate = cloud.fates().at(static_cast<std::size_t>(number("grain")));
+        const auto agrees = [&](double ours, const char* key) { return std::abs(ours - number(key)) <= 1e-6 * std::max(1.0, std::abs(number(key))); };
+        CHECK(fate.sinks);
+        CHECK(agrees(fate.leaves.si(), "leaves_s"));
+        CHECK(agrees(fate.depth.si(), "leaves_depth_m"));
+        CHECK(agrees(fate.radius.si(), "leaves_radius_m"));
+        CHECK(agrees(fate.lands.si(), "lands_s"));
+        CHECK(agrees(fate.spread.si(), "spread_m"));
+        CHECK(agrees(fate.drift.si(), "drift_m"));
+    }
+}
+
+TEST_CASE("a cloud that has lost nothing yet grows by its way and keeps its momentum's books") {
+    const ParticleCloud cloud(usual_start(), usual_grains(), still(2.5));
+    const CloudPoint point = cloud.at_depth(0.7 * metre);
+    CHECK(point.radius.in(metre) == Approx(0.04 + 0.25 * 0.15));
+    const double p0 = 2 * 3.14159265 * std::pow(0.04, 3) * 0.55, p = 2 * 3.14159265 * std::pow(point.radius.in(metre), 3) * point.speed.in(metre_per_second);
+    CHECK(p - p0 == Approx(standard_gravity * 33e-6 * (point.at.si() - 1.5)).epsilon(1e-6));
+}
+
+TEST_CASE("the fastest leave first and land first, and the slow spread wider") {
+    const ParticleCloud cloud(usual_start(), usual_grains(), still(2.5));
+    for (std::size_t i = 1; i < cloud.fates().size(); ++i) {
+        CHECK(cloud.fates()[i].leaves >= cloud.fates()[i - 1].leaves);
+        CHECK(cloud.fates()[i].lands > cloud.fates()[i - 1].lands);
+        CHECK(cloud.fates()[i].spread > cloud.fates()[i - 1].spread);
+    }
+}
+
+TEST_CASE("without a tow nothing drifts; in an even tow all drifts by the time it takes") {
+    for (const GrainsFate& fate : ParticleCloud(usual_start(), usual_grains(), still(2.5)).fates()) CHECK(fate.drift == Length{});
+    const Speed even = 0.03 * metre_per_second;
+    for (const GrainsFate& fate : ParticleCloud(usual_start(), usual_grains(), {even, even, 2.5 * metre}).fates())
+        CHECK(fate.drift.in(metre) == Approx(0.03 * (fate.lands.si() - 1.5)));
+}
+
+TEST_CASE("very fine grains stay in the cloud down to the bed, very coarse ones fall out of it at once") {
+    const ParticleCloud cloud(usual_start(), grains_of({20, 10, 1e-6}, {5.0, 0.05, 1e-5}), still(1.0));
+    CHECK(cloud.fates()[0].leaves.si() == Approx(1.5).margin(0.5));
+    CHECK(cloud.fates()[0].lands < cloud.fates()[1].lands);
+    CHECK(cloud.fates()[2].depth.in(metre) == Approx(1.0));
+    CHECK(cloud.fates()[2].lands > 1.0 * hour);
+}
+
+TEST_CASE("what rises never lands, and takes its lift off the cloud") {
+    const ParticleCloud heavy(usual_start(), grains_of({20}, {0.05}), still(2.0));
+    const ParticleCloud lifted(usual_start(), grains_of({20, -6}, {0.05, -0.1}), still(2.0));
+    CHECK_FALSE(lifted.fates()[1].sinks);
+    CHECK(lifted.at_depth(1.0 * metre).at > heavy.at_depth(1.0 * metre).at);
+}
+
+TEST_CASE("deeper water never gives a narrower patch or an earlier landing") {
+    CHECK(rc::check([] {
+        const double depth = *rc::gen::inRange(60, 1000) * 0.01, more = depth + *rc::gen::inRange(1, 300) * 0.01;
+        const ParticleCloud cloud(usual_start(), usual_grains(), still(depth)), deeper(usual_start(), usual_grains(), still(more));
+        for (std::size_t i = 0; i < usual_grains().size(); ++i) {
+            RC_ASSERT(deeper.fates()[i].spread.si() >= cloud.fates()[i].spread.si() - 1e-12);
+            RC_ASSERT(deeper.fates()[i].lands.si() > cloud.fates()[i].lands.si());
+        }
+    }));
+}
+
+TEST_CASE("a class split in two of the same grains changes nothing") {
+    const ParticleCloud whole(usual_start(), grains_of({10, 6}, {0.06, 0.02}), still(2.0));
+    const ParticleCloud split(usual_start(), grains_of({4, 6, 3, 3}, {0.06, 0.06, 0.02, 0.02}), still(2.0));
+    CHECK(split.fates()[0].lands.si() == Approx(whole.fates()[0].lands.si()));
+    CHECK(split.fates()[2].leaves.si() == Approx(whole.fates()[1].leaves.si()).epsilon(1e-9));
+}
+
+TEST_CASE("a cloud that is none is refused") {
+    CHECK_THROWS_AS(ParticleCloud({{}, 3.0 * metre, 0.1 * metre, {}, {}}, usual_grains(), still(2.0)), InputError);
+    CHECK_THROWS_AS(ParticleCloud({{}, {}, {}, {}, {}}, usual_grains(), still(2.0)), InputError);
+    CHECK_THROWS_AS(ParticleCloud({{}, {}, 0.1 * metre, {}, {}}, grains_of({-1}, {-0.1}), still(2.0)), InputError);
+}
