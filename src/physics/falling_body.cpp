@@ -1,0 +1,63 @@
+#include "physics/falling_body.h"
+
+#include <algorithm>
+#include <array>
+#include <boost/numeric/odeint/integrate/max_step_checker.hpp>
+#include <boost/numeric/odeint/stepper/generation.hpp>
+#include <boost/numeric/odeint/stepper/runge_kutta_dopri5.hpp>
+#include <cmath>
+#include <numbers>
+
+namespace baitwright {
+
+namespace {
+
+using State = std::array<double, 3>;  // depth, speed, drift
+
+struct Motion {
+    double mass, weight, air, fades, water, volume, resistance;  // SI; weight in kg under water
+    Tow tow;
+
+    void operator()(const State& s, State& change, double t) const {
+        const double left = air * std::exp(-t / fades);
+        const double moved = mass + water * (air - left) + 0.5 * water * volume;
+        const double force = standard_gravity * (weight - water * left) - resistance * s[1] * std::abs(s[1]);
+        change = {s[1], (force - s[1] * water * left / fades) / moved, tow.at(Length::from_si(s[0])).si()};
+    }
+};
+
+Motion motion_of(const FallingBody& body, const StillWater& water, const Tow& tow) {
+    const double radius = std::cbrt(body.volume.si() * 3 / (4 * std::numbers::pi));
+    const double resistance = 0.5 * body.drag * water.density.si() * std::numbers::pi * radius * radius;
+    return {body.mass.si(), body.under_water.si(), body.air.si(), body.air_fades.si(), water.density.si(), body.volume.si(), resistance, tow};
+}
+
+FallPoint point_of(const State& s, double t) { return {Time::from_si(t), Length::from_si(s[0]), Speed::from_si(s[1]), Length::from_si(s[2])}; }
+
+}  // namespace
+
+std::optional<FallPoint> fall_from_rest(const FallingBody& body, const StillWater& water, const Tow& tow, Length to_depth, Time for_time) {
+    if (!(body.under_water > Mass{})) return std::nullopt;
+    const Motion motion = motion_of(body, water, tow);
+    const double buoyed = motion.water * motion.air / motion.weight;
+    const double waits = buoyed > 1 ? motion.fades * std::log(buoyed) : 0;
+    State start{0, 0, waits * tow.top.si()};
+    if (waits >= for_time.si()) return FallPoint{for_time, {}, {}, for_time * tow.top};
+    constexpr double accuracy = 1e-9;
+    auto stepper = boost::numeric::odeint::make_dense_output(accuracy, accuracy, boost::numeric::odeint::runge_kutta_dopri5<State>());
+    stepper.initialize(start, waits, 1e-3);
+    const double last = for_time.si(), bottom = to_depth.si();
+    while (stepper.current_time() < last && stepper.current_state()[0] < bottom) stepper.do_step(motion);
+    double early = stepper.previous_time(), late = std::min(stepper.current_time(), last);
+    State end;
+    stepper.calc_state(late, end);
+    if (end[0] <= bottom) return point_of(end, late);
+    for (int halving = 0; halving < 60 && late - early > 1e-12 * late; ++halving) {
+        const double middle = 0.5 * (early + late);
+        stepper.calc_state(middle, end);
+        (end[0] < bottom ? early : late) = middle;
+    }
+    return point_of(end, late);
+}
+
+}  // namespace baitwright
