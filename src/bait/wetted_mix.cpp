@@ -119,6 +119,15 @@ SpecificVolume dry_volume(const MixNumbers& mix) {
     return grains / packing_density({classes.data(), classes.size()});
 }
 
+std::vector<WetGrain> wet_grains(const MixNumbers& mix, const WettedMix& wetted) {
+    std::vector<WetGrain> grains;
+    for (const SolidNumbers& part : mix.solids) {
+        const SpecificVolume swollen = swollen_grain(part, inside_water(part, wetted.wetness));
+        grains.push_back({part.share, swollen, std::cbrt(swollen / dry_grain(part))});
+    }
+    return grains;
+}
+
 WetPacking pack(const MixNumbers& mix, const WettedMix& wetted) {
     PackedClasses classes;
     WetPacking result;

@@ -73,6 +73,14 @@ struct WetPacking {
 SpecificVolume dry_volume(const MixNumbers& mix);
 WetPacking pack(const MixNumbers& mix, const WettedMix& wetted);
 
+/// The grains of each solid of the mix, in its order, as they are once wetted; per gram of dry mass.
+struct WetGrain {
+    Ratio mass;               ///< g per gram of dry mass, as bought
+    SpecificVolume swollen;   ///< per gram of its own
+    Ratio growth;             ///< of its size
+};
+std::vector<WetGrain> wet_grains(const MixNumbers& mix, const WettedMix& wetted);
+
 /// The volume of the wet mix in that state, never below (solids + between)/0.97. The state must be possible.
 SpecificVolume wet_volume(const WetPacking& packing, MixState state, Ratio wetness);
 

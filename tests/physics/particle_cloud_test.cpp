@@ -80,9 +80,11 @@ TEST_CASE("the fastest leave first and land first, and the slow spread wider") {
 }
 
 TEST_CASE("without a tow nothing drifts; in an even tow all drifts by the time it takes") {
-    for (const GrainsFate& fate : ParticleCloud(usual_start(), usual_grains(), still(2.5)).fates()) CHECK(fate.drift == Length{});
+    const ParticleCloud stays(usual_start(), usual_grains(), still(2.5));
+    for (const GrainsFate& fate : stays.fates()) CHECK(fate.drift == Length{});
     const Speed even = 0.03 * metre_per_second;
-    for (const GrainsFate& fate : ParticleCloud(usual_start(), usual_grains(), {even, even, 2.5 * metre}).fates())
+    const ParticleCloud drifts(usual_start(), usual_grains(), {even, even, 2.5 * metre});
+    for (const GrainsFate& fate : drifts.fates())
         CHECK(fate.drift.in(metre) == Approx(0.03 * (fate.lands.si() - 1.5)));
 }
 

@@ -1,0 +1,50 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+
+#include "bait/break_up.h"
+#include "quantities/temperature.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+/// How the feed goes in.
+struct DroppedCup {
+    Volume volume;
+};
+struct DroppedBall {
+    Length diameter;
+};
+struct DroppedFeeder {
+    Volume volume;
+};
+struct DroppedLoose {
+    Volume volume;  ///< of a loose handful, riddled
+};
+using DropForm = std::variant<DroppedCup, DroppedBall, DroppedFeeder, DroppedLoose>;
+
+/// What a person saw in a bucket or in clear water, in place of our defaults.
+struct OwnLook {
+    std::optional<Time> holds;        ///< a ball or a cupful in the bucket test
+    std::optional<Length> breaks_at;  ///< a cupful
+    std::optional<Length> carpet;     ///< how wide nine tenths of it lay
+    std::optional<Mass> cup_weighs;   ///< one level cupful of the wet mix
+};
+
+struct DropRequest {
+    DropForm form = DroppedCup{250.0 * millilitre};
+    std::optional<std::string> feel;
+    std::optional<Ratio> wetness;
+    Squeeze squeeze = Squeeze::firm;
+    bool thrown = false;
+    Temperature water = Temperature::from_celsius(15);
+    Length depth;
+    Speed tow;                        ///< at the top
+    std::optional<Speed> tow_bottom;  ///< the same way; on still water it runs back at 0.3 of the top's by default (wind)
+    std::optional<std::string> hook;  ///< an expander or a pellet, to see whether it falls with the feed
+    OwnLook own;
+};
+
+}  // namespace baitwright

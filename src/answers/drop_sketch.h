@@ -1,0 +1,43 @@
+#pragma once
+
+#include "answers/drop_answer.h"
+#include "answers/drop_request.h"
+#include "answers/feed_in_water.h"
+#include "physics/falling_body.h"
+#include "physics/particle_cloud.h"
+
+namespace baitwright {
+
+/// What the defaults are multiplied by in one look.
+struct DropFactors {
+    double hold = 1, breaking = 1, settling = 1, spread = 1;
+};
+
+/// A portion ready to go in: its body, and what it is made of.
+struct DropSetup {
+    FeedInWater feed;
+    Mass dry;
+    FallingBody body;
+    Ratio wetness, binder;
+    StillWater water;
+    Tow tow;
+    const DropRequest* request;
+};
+
+/// The fate of each class of grains, in the order of the feed's.
+struct DropOutcome {
+    DropSketch sketch;
+    bool floats = false;
+    std::vector<GrainsFate> fates;
+};
+
+/// Follows the portion down: it falls as one, breaks, sinks as a cloud that loses its grains, or lands whole.
+DropOutcome follow(const DropSetup& setup, const DropFactors& factors);
+
+/// The width of the round patches, each even over its own, that together hold the share q of their weight.
+Length width_of(const std::vector<GrainsFate>& fates, const std::vector<double>& shares, double q);
+
+/// The value at the share q, linear between the mid-points of the classes.
+double point_of(std::vector<std::pair<double, double>> value_and_share, double q);
+
+}  // namespace baitwright

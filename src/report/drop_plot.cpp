@@ -1,0 +1,125 @@
+#include "report/drop_plot.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/svg.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr double page_across = 760, left = 70, right = 730, surface = 90, most_down = 330, most_plan = 220;
+constexpr double cloud_widens = 0.25;  // as in ParticleCloud
+
+/// Metres to the page, the same in both directions.
+struct Scale {
+    double pixels, from;  // per metre; metres at the left edge
+    [[nodiscard]] double x(double metres) const { return left + pixels * (metres - from); }
+};
+
+Scale scale_of(const DropAnswer& answer) {
+    double from = -0.3, to = 0.3;
+    for (const DropClass& c : answer.classes) {
+        if (!c.sinks) continue;
+        from = std::min(from, (c.drift - c.radius).si());
+        to = std::max(to, (c.drift + c.radius).si());
+    }
+    const double across = std::max(1.1 * (to - from), 0.5);
+    const double pixels = std::min({(right - left) / across, most_down / answer.depth.si(), most_plan / std::max(0.3, 1.2 * answer.width.most.si())});
+    return {pixels, 0.5 * (from + to) - 0.5 * (right - left) / pixels};
+}
+
+/// How thick it lies along the tow: each class even over its disc, seen from the side.
+std::vector<double> thickness_along(const DropAnswer& answer, const Scale& scale, int steps) {
+    std::vector<double> thickness(static_cast<std::size_t>(steps) + 1);
+    for (int i = 0; i <= steps; ++i) {
+        const double at = scale.from + (right - left) / scale.pixels * i / steps;
+        for (const DropClass& c : answer.classes) {
+            const double radius = c.radius.si(), off = (at - c.drift.si()) / radius;
+            if (c.sinks && std::abs(off) < 1) thickness[static_cast<std::size_t>(i)] += c.share * 2 / (std::numbers::pi * radius) * std::sqrt(1 - off * off);
+        }
+    }
+    return thickness;
+}
+
+void draw_side(Svg& svg, const DropAnswer& answer, const Scale& scale, double bed) {
+    constexpr int steps = 160;
+    constexpr double highest = 46;
+    svg.text({8, 24}, fmt::format("{}, {}: {}", answer.recipe, answer.feel, answer.form), 17, Svg::Anchor::start, true);
+    svg.text({8, 46}, "from the side, to scale", 14);
+    svg.line({left, surface}, {right, surface}, {0, 1});
+    svg.text({8, surface + 5}, "surface", 14);
+    svg.line({left, bed}, {right, bed}, {0, 3});
+    svg.text({8, bed + 5}, fmt::format("{:.2g} m", answer.depth.si()), 14);
+    const auto y = [&](double metres) { return surface + scale.pixels * metres; };
+    const double radius = std::cbrt(answer.volume.si() * 3 / (4 * std::numbers::pi)), broken = answer.breaks_depth.si();
+    svg.line({scale.x(0), surface - 12}, {scale.x(0), y(broken)}, {0, 2, "6 4"});
+    svg.text({scale.x(0), surface - 18}, "goes in", 14, Svg::Anchor::middle);
+    if (answer.breaks != Breaks::bottom) {
+        const double wide = radius + cloud_widens * (answer.depth.si() - broken);
+        svg.line({scale.x(-radius), y(broken)}, {scale.x(-wide), bed}, {120, 1, "2 4"});
+        svg.line({scale.x(radius), y(broken)}, {scale.x(wide), bed}, {120, 1, "2 4"});
+        svg.text({scale.x(radius) + 8, y(broken) + 5}, broken > 0 ? fmt::format("breaks about {:.2g} m down", broken) : "breaks at the surface", 14);
+    } else {
+        svg.text({scale.x(0) + 8, bed - 52}, "lands whole", 14);
+    }
+    const std::vector<double> thickness = thickness_along(answer, scale, steps);
+    const double most = *std::max_element(thickness.begin(), thickness.end());
+    std::vector<Svg::Point> curve;
+    for (int i = 0; i <= steps && most > 0; ++i) curve.emplace_back(left + (right - left) * i / steps, bed - 2 - highest * thickness[static_cast<std::size_t>(i)] / most);
+    svg.polyline(curve, {0, 2});
+    svg.text({(left + right) / 2, bed + 22}, "the curve: how thick it comes to lie", 14, Svg::Anchor::middle);
+}
+
+void draw_outline(Svg& svg, const Scale& scale, double middle_y, Length middle, Length length, Length width, Svg::Pen pen) {
+    std::vector<Svg::Point> outline;
+    for (int i = 0; i <= 72; ++i) {
+        const double angle = 2 * std::numbers::pi * i / 72;
+        outline.emplace_back(scale.x(middle.si() + 0.5 * length.si() * std::cos(angle)), middle_y + scale.pixels * 0.5 * width.si() * std::sin(angle));
+    }
+    svg.polyline(outline, pen);
+}
+
+void draw_plan(Svg& svg, const DropAnswer& answer, const Scale& scale, double top) {
+    const double middle_y = top + 40 + 0.5 * most_plan;
+    svg.text({8, top + 20}, "from above, the same scale", 14);
+    draw_outline(svg, scale, middle_y, answer.drift.p50, answer.length.most, answer.width.most, {0, 2});
+    draw_outline(svg, scale, middle_y, answer.drift.p50, answer.length.half, answer.width.half, {0, 2, "6 4"});
+    svg.line({scale.x(0), middle_y - 8}, {scale.x(0), middle_y + 8}, {0, 2});
+    svg.line({scale.x(0) - 8, middle_y}, {scale.x(0) + 8, middle_y}, {0, 2});
+    svg.text({8, top + 66 + most_plan}, fmt::format("solid: nine tenths, {} across; dashed: half, {} across; cross: where it goes in; top tow to the right", significant(answer.width.most.si(), 2) + " m",
+                                                   significant(answer.width.half.si(), 2) + " m"), 14);
+    const double metre_long = round_step(std::min(5.0, (right - left) / scale.pixels / 2), 2);
+    svg.line({right - scale.pixels * metre_long, top + 16}, {right, top + 16}, {0, 3});
+    svg.text({right, top + 34}, fmt::format("{:g} m", metre_long), 14, Svg::Anchor::end);
+}
+
+std::string description(const DropAnswer& answer) {
+    const std::string where = answer.breaks == Breaks::surface ? "breaks at the surface" : answer.breaks == Breaks::bottom ? "lands whole on the bottom" : fmt::format("breaks about {:.2g} m down", answer.breaks_depth.si());
+    return fmt::format("In {:.2g} m of water it {}; half of it has landed after {:.0f} s, nine tenths after {:.0f} s, in a patch {} m wide and {} m long whose middle is {:.2g} m down the top tow. Estimates.",
+                       answer.depth.si(), where, answer.landed.p50.si(), answer.landed.p90.si(), significant(answer.width.most.si(), 2), significant(answer.length.most.si(), 2), answer.drift.p50.si());
+}
+
+}  // namespace
+
+std::string drop_plot(const DropAnswer& answer) {
+    if (answer.classes.empty()) {
+        Svg svg(page_across, 60, "It floats", "It floats: nothing of it sinks.");
+        svg.text({8, 36}, "It floats: nothing of it sinks.");
+        return svg.document();
+    }
+    const Scale scale = scale_of(answer);
+    const double bed = surface + scale.pixels * answer.depth.si();
+    Svg svg(page_across, bed + 130 + most_plan, "What the feed does in the water", description(answer));
+    draw_side(svg, answer, scale, bed);
+    draw_plan(svg, answer, scale, bed + 40);
+    return svg.document();
+}
+
+}  // namespace baitwright

@@ -1,0 +1,22 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "answers/drop_answer.h"
+#include "report/json.h"
+#include "report/rows.h"
+
+namespace baitwright {
+
+std::string drop_text(const DropAnswer& answer);
+/// Several ways of feeding side by side: feels, sizes or forms.
+std::string drop_comparison_text(const std::vector<DropAnswer>& answers);
+
+Json drop_json(const DropAnswer& answer);
+Json drop_comparison_json(const std::vector<DropAnswer>& answers);
+
+/// A row a class of grains.
+Rows drop_rows(const std::vector<DropAnswer>& answers);
+
+}  // namespace baitwright

@@ -1,0 +1,145 @@
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "bait/kitchen_rounding.h"
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/drop_report.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+using Align = TextTable::Align;
+
+/// Estimated lengths: "0.55 m", "1.2 m", "12 m"; below ten centimetres "6 cm".
+std::string shown_length(Length length) {
+    const double metres = std::abs(length.si());
+    if (metres < 0.095) return fmt::format("{:.0f} cm", 100 * metres);
+    return significant(metres, 2) + " m";
+}
+
+std::string shown_length(Length low, Length high) {
+    if (std::abs(high.si()) < 0.095) return fmt::format("{:.0f} to {:.0f} cm", 100 * low.si(), 100 * high.si());
+    return fmt::format("{} to {} m", significant(low.si(), 2), significant(high.si(), 2));
+}
+
+std::string shown_wait(Time time) {
+    const double seconds = time.in(second);
+    if (seconds < 9.5) return significant(seconds, 2) + " s";
+    return seconds < 115 ? fmt::format("{:.0f} s", 5 * std::round(seconds / 5)) : shown_time(time);
+}
+
+std::string breaks_line(const DropAnswer& answer) {
+    switch (answer.breaks) {
+        case Breaks::surface: return "It breaks at the surface and hangs there as a cloud.";
+        case Breaks::bottom: {
+            std::string text = answer.breaks_at > Time{} ? fmt::format("It lands whole on the bottom after about {}", shown_wait(answer.breaks_at)) : std::string("It goes to the bottom whole");
+            return text + (answer.lasts > Time{} ? fmt::format(" and falls apart there over about {}.", shown_wait(answer.lasts)) : " and falls apart there.");
+        }
+        case Breaks::midwater: break;
+    }
+    return fmt::format("It breaks about {} down (likely {}), {} after it went in.", shown_length(answer.breaks_depth),
+                       shown_length(answer.breaks_depth_range.low, answer.breaks_depth_range.high), shown_wait(answer.breaks_at));
+}
+
+std::string landing_line(const DropAnswer& answer) {
+    if (answer.breaks == Breaks::bottom) return "All of it is on the bottom at once.";
+    return fmt::format("A tenth is down after {}, half after {} (likely {} to {}), nine tenths after {}.", shown_wait(answer.landed.p10), shown_wait(answer.landed.p50),
+                       shown_wait(answer.landed_half_range.low), shown_wait(answer.landed_half_range.high), shown_wait(answer.landed.p90));
+}
+
+std::string hanging_line(const DropAnswer& answer) {
+    const auto percent_of = [](double share) { return share < 0.005 ? std::string("nothing") : shown_percent(std::round(100 * share) / 100); };
+    return fmt::format("After 1 min {}, after 5 min {}, after 10 min {}, after 30 min {}.", percent_of(answer.hanging[0]), percent_of(answer.hanging[1]),
+                       percent_of(answer.hanging[2]), percent_of(answer.hanging[3]));
+}
+
+std::string carpet_line(const DropAnswer& answer) {
+    const bool drifts = answer.length.most.si() > 1.05 * answer.width.most.si();
+    std::string text = drifts ? fmt::format("Nine tenths lie {} long and {} wide (likely {} wide)", shown_length(answer.length.most), shown_length(answer.width.most),
+                                            shown_length(answer.width_range.low, answer.width_range.high))
+                              : fmt::format("Nine tenths lie in a patch {} across (likely {})", shown_length(answer.width.most), shown_length(answer.width_range.low, answer.width_range.high));
+    text += fmt::format(", half within {}.", shown_length(answer.width.half));
+    if (answer.free_offerings >= 1)
+        text += fmt::format(" About {} grains to a hand (10 x 10 cm) of it, from {} in all.", answer.in_hand < 1 ? significant(answer.in_hand, 1) : shown_count(answer.in_hand), shown_count(answer.free_offerings));
+    return text;
+}
+
+std::string drift_line(const DropAnswer& answer) {
+    const double middle = answer.drift.p50.si();
+    if (std::abs(middle) < 0.03) return "It hardly drifts: put it in over the swim.";
+    const char* way = middle > 0 ? "down" : "against";
+    return fmt::format("Its middle lies {} {} the top tow (likely {}): put it in that far {} the tow.", shown_length(answer.drift.p50), way,
+                       shown_length(Length::from_si(std::abs(answer.drift_range.low.si())), Length::from_si(std::abs(answer.drift_range.high.si()))), middle > 0 ? "up" : "down");
+}
+
+std::string parts_table(const DropAnswer& answer) {
+    TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right});
+    table.row({"its own fate", "share", "half down", "patch", "drift", "cloud"});
+    for (const DropPart& part : answer.parts)
+        table.row({part.name, shown_percent(part.share), part.landed ? shown_wait(*part.landed) : "never", part.landed ? shown_length(part.width) : "",
+                   part.landed ? (std::abs(part.drift.si()) < 0.03 ? "none" : shown_length(part.drift)) : "", shown_percent(part.fines)});
+    return table.text();
+}
+
+std::string hook_line(const HookAnswer& hook, const DropAnswer& answer) {
+    const char* how = hook.with_the_feed ? "with the feed" : hook.lands < answer.landed.p10 ? "before the feed" : "behind the feed";
+    return fmt::format("{} falls alone in about {}: {}.", hook.name, shown_wait(hook.lands), how);
+}
+
+std::string sure_line(const DropAnswer& answer) {
+    std::string text = "All of this is an estimate within a factor of two or three; likely means 9 times in 10.";
+    if (answer.own.empty()) return text + " Drop one into a clear bucket, look into clear water, and say what you saw: --hold, --breaks-at, --carpet-seen, --cup-weighs.";
+    text += " Yours are: ";
+    for (std::size_t i = 0; i < answer.own.size(); ++i) text += (i ? ", " : "") + answer.own[i];
+    return text + ".";
+}
+
+std::string heading(const DropAnswer& answer) {
+    return fmt::format("{}, {}: {}, about {} wet ({} dry), in {} of water\n\n", answer.recipe, answer.feel, answer.form, shown_mass(kitchen_mass(answer.wet_mass)),
+                       shown_mass(kitchen_mass(answer.dry_mass)), shown_length(answer.depth));
+}
+
+}  // namespace
+
+std::string drop_text(const DropAnswer& answer) {
+    std::string text = paragraph("", heading(answer).substr(0, heading(answer).size() - 2)) + "\n";
+    if (!answer.classes.empty()) {
+        text += paragraph("Breaks    ", breaks_line(answer));
+        text += paragraph("Landing   ", landing_line(answer));
+        text += paragraph("Hanging   ", hanging_line(answer));
+        text += paragraph("Carpet    ", carpet_line(answer));
+        text += paragraph("Drift     ", drift_line(answer));
+        if (answer.hook) text += paragraph("Hook      ", hook_line(*answer.hook, answer));
+        text += "\n" + parts_table(answer) + "\n";
+        text += paragraph("Fish      ", fmt::format("Start about {} past the middle of the feed, by its edge and half a pole section, and work back onto it as bites slow (common practice).",
+                                                    shown_length(answer.start_beyond)));
+        text += paragraph("How sure  ", sure_line(answer));
+    }
+    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
+    for (const std::string& caution : answer.cautions) text += paragraph("Take care ", caution);
+    return text;
+}
+
+std::string drop_comparison_text(const std::vector<DropAnswer>& answers) {
+    TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right});
+    table.row({"", "breaks", "half down", "90 % down", "patch", "hangs 10 min"});
+    for (const DropAnswer& answer : answers) {
+        if (answer.classes.empty()) {
+            table.row({answer.feel + ", " + answer.form, "floats", "", "", "", ""});
+            continue;
+        }
+        const std::string breaks = answer.breaks == Breaks::surface ? "surface" : answer.breaks == Breaks::bottom ? "bottom" : shown_length(answer.breaks_depth);
+        table.row({answer.feel + ", " + answer.form, breaks, shown_wait(answer.landed.p50), shown_wait(answer.landed.p90), shown_length(answer.width.most),
+                   shown_percent(std::round(100 * answer.hanging[2]) / 100)});
+    }
+    std::string text = fmt::format("{} in {} of water\n\n", answers.front().recipe, shown_length(answers.front().depth)) + table.text() + "\n";
+    text += paragraph("How sure  ", "Estimates within a factor of two or three; the order is surer than the numbers.");
+    for (const std::string& caution : answers.front().cautions) text += paragraph("Take care ", caution);
+    return text;
+}
+
+}  // namespace baitwright
