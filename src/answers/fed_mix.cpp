@@ -98,9 +98,12 @@ bool is_wetted(const Feed& feed, const ResolvedMix& mix, const Shelf& shelf) {
 
 MixState state_of(const Feed& feed, Ratio wetness) {
     switch (feed.form) {
-        case FeedForm::ball: return MixState::squeezed;
-        case FeedForm::loose: return usual_state(wetness);
-        default: return MixState::cupped;
+        case FeedForm::ball:
+            return MixState::squeezed;
+        case FeedForm::loose:
+            return usual_state(wetness);
+        default:
+            return MixState::cupped;
     }
 }
 
@@ -119,10 +122,15 @@ void set_feel(FedMix& fed, const Feed& feed, std::size_t number, const Shelf& sh
     fed.state = state_of(feed, feel.wetness);
     if (can_be(fed.state, fed.wetness)) return;
     const bool dry = fed.wetness < 1;
-    throw InputError({"unfit-state",
-                      "at the feel '" + fed.feel + "' " + name_of(feed) + " is too " + (dry ? "dry" : "wet") + " for a ball",
-                      dry ? "make it wetter, such as firm, or feed it in a cup" : "make it drier, such as firm, or feed it in a cup",
-                      {}, 0, 0, {}, feed_feel_subject(number)});
+    throw InputError(
+        {"unfit-state",
+         "at the feel '" + fed.feel + "' " + name_of(feed) + " is too " + (dry ? "dry" : "wet") + " for a ball",
+         dry ? "make it wetter, such as firm, or feed it in a cup" : "make it drier, such as firm, or feed it in a cup",
+         {},
+         0,
+         0,
+         {},
+         feed_feel_subject(number)});
 }
 
 struct DryMassIn {
@@ -145,8 +153,14 @@ std::optional<FedMix> fed_mix(const Feed& whole, std::size_t number, const Shelf
     if (is_wetted(feed, fed.mix, shelf)) {
         set_feel(fed, feed, number, shelf, feel);
     } else if (feed.form == FeedForm::ball) {
-        throw InputError({"unfit-state", "nothing in a ball of " + name_of(feed) + " takes water, so it does not hold",
-                          "feed it loose or in a cup, or together with a mix", {}, 0, 0, {}, feed_part_subject(number, 1)});
+        throw InputError({"unfit-state",
+                          "nothing in a ball of " + name_of(feed) + " takes water, so it does not hold",
+                          "feed it loose or in a cup, or together with a mix",
+                          {},
+                          0,
+                          0,
+                          {},
+                          feed_part_subject(number, 1)});
     } else if (!feed.feel.empty() && !find_feel(shelf.feels(), feed.feel)) {
         Fault fault = unknown_feel(feed.feel, shelf);
         fault.subject = feed_feel_subject(number);
@@ -160,7 +174,8 @@ FedPerDry per_dry(const FedMix& fed, const MixNumbers& numbers) {
     const bool too_wet = wetted.too_wet && fed.wetness > 0;
     const Ratio wetness = std::min<double>(fed.wetness > 0 ? wetted.wetness : fed.wetness, wettest);
     const MixState state = can_be(fed.state, wetness) ? fed.state : usual_state(wetness);
-    FedPerDry result{wetted.wet_mass, wet_volume(pack(numbers, wetted), state, wetness), wetted.water, 0.0,
+    FedPerDry result{wetted.wet_mass,  wet_volume(pack(numbers, wetted), state, wetness),
+                     wetted.water,     0.0,
                      wetted.additives, too_wet};
     double soaked = 0;
     for (const SolidNumbers& part : numbers.solids) soaked += part.share * (part.carried + part.film);
@@ -168,6 +183,8 @@ FedPerDry per_dry(const FedMix& fed, const MixNumbers& numbers) {
     return result;
 }
 
-Mass dry_mass_of(const FeedSize& size, const FedPerDry& each) { return std::visit(DryMassIn{each}, size); }
+Mass dry_mass_of(const FeedSize& size, const FedPerDry& each) {
+    return std::visit(DryMassIn{each}, size);
+}
 
 }  // namespace baitwright

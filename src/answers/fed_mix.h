@@ -27,7 +27,7 @@ std::optional<FedMix> fed_mix(const Feed& feed, std::size_t number, const Shelf&
 
 /// All per gram of its dry mass.
 struct FedPerDry {
-    Ratio wet_mass;    ///< as it goes in
+    Ratio wet_mass;  ///< as it goes in
     SpecificVolume wet_volume;
     Ratio water;       ///< stirred in
     Ratio soak_water;  ///< that its soaked pellets bring

@@ -59,7 +59,8 @@ std::optional<std::string> named_among(const std::string& word, const std::set<s
 std::string named_in(const std::string& word, const std::set<std::string>& names, const std::string& whose) {
     if (auto found = named_among(word, names)) return *std::move(found);
     const std::string hint = did_you_mean(word, {names.begin(), names.end()});
-    throw UsageError("not-in-strategy", whose + " no '" + word + "'", hint.empty() ? "there is: " + listed(names) : hint);
+    throw UsageError("not-in-strategy", whose + " no '" + word + "'",
+                     hint.empty() ? "there is: " + listed(names) : hint);
 }
 
 }  // namespace baitwright

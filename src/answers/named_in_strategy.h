@@ -9,8 +9,8 @@
 
 namespace baitwright {
 
-/// What a strategy feeds, by name: its mixes, and every ingredient in them, loose or on the hook. What the shelf does not
-/// know is passed over.
+/// What a strategy feeds, by name: its mixes, and every ingredient in them, loose or on the hook. What the shelf does
+/// not know is passed over.
 std::set<std::string> names_in(const Strategy& strategy, const Shelf& shelf);
 
 /// The one of them that a word means: the same name; or the only one that begins with it and a comma ("fishmeal" for

@@ -24,7 +24,9 @@ struct GapOf {
 
     Gap operator()(AtOnce) const { return {}; }
     Gap operator()(EveryTime every) const { return {every.gap, false}; }
-    Gap operator()(EveryPutIn) const { return {1.0 * hour / rate(pace.put_ins_per_hour, "put_ins_per_hour = 12"), false}; }
+    Gap operator()(EveryPutIn) const {
+        return {1.0 * hour / rate(pace.put_ins_per_hour, "put_ins_per_hour = 12"), false};
+    }
     Gap operator()(EveryFish every) const {
         return {every.fish * hour / rate(pace.fish_per_hour, "fish_per_hour = 10"), true};
     }

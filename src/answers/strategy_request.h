@@ -22,9 +22,9 @@ struct StrategyRequest {
     std::vector<Price> prices;
     enum class Absent { refused, passed_over };
     Absent absent = Absent::refused;  ///< what is left out or priced and not fed at all
-    int people = 1;  ///< each feeds all of it
-    int times = 1;   ///< sessions alike
-    Ratio reused;    ///< of the damp mix of each session, frozen and used at the next: not made again
+    int people = 1;                   ///< each feeds all of it
+    int times = 1;                    ///< sessions alike
+    Ratio reused;                     ///< of the damp mix of each session, frozen and used at the next: not made again
 };
 
 }  // namespace baitwright

@@ -18,9 +18,8 @@ namespace baitwright {
 namespace {
 
 void add_need(std::vector<IngredientNeed>& needs, const Ingredient& ingredient, Mass mass, Mass soaked) {
-    const auto same = std::find_if(needs.begin(), needs.end(), [&](const IngredientNeed& need) {
-        return need.ingredient.name == ingredient.name;
-    });
+    const auto same = std::find_if(needs.begin(), needs.end(),
+                                   [&](const IngredientNeed& need) { return need.ingredient.name == ingredient.name; });
     if (same == needs.end()) {
         needs.push_back({ingredient, mass, soaked});
     } else {
@@ -35,7 +34,8 @@ void check_request(const StrategyRequest& request) {
     if (request.people < 1 || request.people > 1000)
         throw UsageError("out-of-range", "the number of people must be from 1 to 1000", "for example --people 4");
     if (request.times < 1 || request.times > 1000)
-        throw UsageError("out-of-range", "a strategy is reckoned for 1 to 1000 sessions", "for example \"open carpet=3\"");
+        throw UsageError("out-of-range", "a strategy is reckoned for 1 to 1000 sessions",
+                         "for example \"open carpet=3\"");
     if (!(request.reused >= 0 && request.reused <= 0.5))
         throw UsageError("out-of-range", "at most half of a mix can come from the freezer each time",
                          "so nothing is frozen twice; for example --reused-frozen 50%");
@@ -58,7 +58,8 @@ public:
 
     UnrolledStrategy unroll() {
         for (const std::string& word : request_.without) leave_out(word);
-        if (request_.feel) static_cast<void>(wanted_feel(shelf_.feels(), {}, request_.feel));  // once, with no feed to blame
+        if (request_.feel)
+            static_cast<void>(wanted_feel(shelf_.feels(), {}, request_.feel));  // once, with no feed to blame
         for (std::size_t i = 0; i < strategy_.feeds.size(); ++i) guard([&] { add_feed(i); });
         for (std::size_t i = 0; i < strategy_.hookbaits.size(); ++i) guard([&] { add_hookbait(i); });
         if (!faults_.empty()) throw InputError(std::move(faults_));
@@ -136,8 +137,7 @@ private:
         need.soak_water = each.soak_water * dry;
         for (const SolidPart& part : mix.solids) {
             const Mass mass = part.share * dry;
-            add_need(need.ingredients, part.ingredient, mass,
-                     part.prepare == Preparation::soaked ? mass : Mass{});
+            add_need(need.ingredients, part.ingredient, mass, part.prepare == Preparation::soaked ? mass : Mass{});
             need.free_offerings += free_offerings_in(part.ingredient, mass);
         }
         for (std::size_t i = 0; i < each.additives.size(); ++i)
@@ -151,22 +151,27 @@ private:
         if (!ingredient) throw InputError(unknown_hookbait(hookbait.of, subject, shelf_));
         if (is_left_out(ingredient->name)) return;
         if (!is_free_offering(ingredient->kind))
-            throw InputError({"unfit-hookbait",
-                              "'" + ingredient->name + "' is a " + std::string(name_of(ingredient->kind)) +
-                                  ", nothing for a hook",
-                              "hookbaits are pellets, expanders, seeds and live or cooked feed", {}, 0, 0, {}, subject});
+            throw InputError(
+                {"unfit-hookbait",
+                 "'" + ingredient->name + "' is a " + std::string(name_of(ingredient->kind)) + ", nothing for a hook",
+                 "hookbaits are pellets, expanders, seeds and live or cooked feed",
+                 {},
+                 0,
+                 0,
+                 {},
+                 subject});
         const double everyone = double(request_.people) * request_.times;
         HookbaitNeed need{ingredient->name, 0, {}, {}};
         const double grains_a_kilogram = free_offerings_in(*ingredient, 1.0 * kilogram);
         if (const BitesPerHour* bites = std::get_if<BitesPerHour>(&hookbait.amount)) {
             const double wanted =
-                bites->bites * result_.length.in(hour) * hookbaits_a_bite * (1 + strategy_.spare) * everyone;
+                bites->bites * result_.length.in(hour)*hookbaits_a_bite * (1 + strategy_.spare) * everyone;
             need.count = std::ceil(wanted - 1e-9);
             need.mass = need.count / grains_a_kilogram * kilogram;
         } else {
             const Mass* mass = std::get_if<Mass>(&hookbait.amount);
             need.mass = everyone * (mass ? *mass : std::get<Volume>(hookbait.amount) * measured_density(*ingredient));
-            need.count = need.mass.in(kilogram) * grains_a_kilogram;
+            need.count = need.mass.in(kilogram)*grains_a_kilogram;
         }
         need.volume = need.mass / measured_density(*ingredient);
         hooks_.push_back({*ingredient, need.mass, {}});

@@ -27,8 +27,8 @@ struct EveryFish {
 };
 using FeedRhythm = std::variant<AtOnce, EveryTime, EveryPutIn, EveryFish>;
 
-/// When a feed goes in, from the start of the session. A rhythm that repeats runs from `from` up to, and not at, `until`,
-/// or the end of the session where that is not stated.
+/// When a feed goes in, from the start of the session. A rhythm that repeats runs from `from` up to, and not at,
+/// `until`, or the end of the session where that is not stated.
 struct FeedTiming {
     FeedRhythm rhythm;
     Time from;
@@ -39,7 +39,9 @@ struct FeedTiming {
 enum class FeedForm { cup, pot, ball, feeder, loose };
 
 inline constexpr std::array<std::string_view, 5> feed_form_names{"cup", "pot", "ball", "feeder", "loose"};
-constexpr std::string_view name_of(FeedForm form) { return feed_form_names[static_cast<std::size_t>(form)]; }
+constexpr std::string_view name_of(FeedForm form) {
+    return feed_form_names[static_cast<std::size_t>(form)];
+}
 
 /// A mix or an ingredient in a feed; `share` is by mass as bought (of a mix: of its dry mass).
 struct FeedPart {

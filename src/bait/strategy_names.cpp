@@ -24,20 +24,31 @@ std::string name_of(const Feed& feed) {
     return name;
 }
 
-std::string feed_subject(std::size_t feed) { return "feed " + std::to_string(feed); }
+std::string feed_subject(std::size_t feed) {
+    return "feed " + std::to_string(feed);
+}
 
 std::string feed_part_subject(std::size_t feed, std::size_t part) {
     return feed_subject(feed) + " part " + std::to_string(part);
 }
 
-std::string feed_feel_subject(std::size_t feed) { return feed_subject(feed) + " feel"; }
+std::string feed_feel_subject(std::size_t feed) {
+    return feed_subject(feed) + " feel";
+}
 
-std::string hookbait_subject(std::size_t hookbait) { return "hookbait " + std::to_string(hookbait); }
+std::string hookbait_subject(std::size_t hookbait) {
+    return "hookbait " + std::to_string(hookbait);
+}
 
 Fault unknown_hookbait(const std::string& of, const std::string& subject, const Shelf& shelf) {
     const std::string hint = did_you_mean(of, shelf.ingredient_names());
-    return {"unknown-ingredient", "no ingredient is called '" + of + "'",
-            hint.empty() ? "see what there is with: baitwright ingredient list --kind expander" : hint, {}, 0, 0, {},
+    return {"unknown-ingredient",
+            "no ingredient is called '" + of + "'",
+            hint.empty() ? "see what there is with: baitwright ingredient list --kind expander" : hint,
+            {},
+            0,
+            0,
+            {},
             subject};
 }
 

@@ -32,7 +32,8 @@ TEST_CASE("sixty put-ins an hour apart by five minutes fill five hours, and none
     REQUIRE(found.size() == 60);
     CHECK(found.front() == 0);
     CHECK(found.back() == Approx(295));
-    CHECK(minutes({EveryPutIn{}, {}, {}}, {7.0, {}}, 5.0 * hour).size() == 35);  // sevenths of an hour do not add up exactly
+    CHECK(minutes({EveryPutIn{}, {}, {}}, {7.0, {}}, 5.0 * hour).size() ==
+          35);  // sevenths of an hour do not add up exactly
 }
 
 TEST_CASE("a feed by fish waits for the first of them") {
@@ -53,7 +54,9 @@ TEST_CASE("what cannot be counted is refused") {
     CHECK(fault_of([] { (void)put_in_times({EveryPutIn{}, {}, {}}, {}, 5.0 * hour); }).code == "no-pace");
     CHECK(fault_of([] { (void)put_in_times({EveryFish{6}, {}, {}}, {12.0, {}}, 5.0 * hour); }).code == "no-pace");
     CHECK(fault_of([] { (void)put_in_times({EveryTime{}, {}, {}}, {}, 5.0 * hour); }).code == "too-many-put-ins");
-    CHECK(fault_of([] { (void)put_in_times({EveryTime{0.1 * second}, {}, {}}, {}, 5.0 * hour); }).code == "too-many-put-ins");
+    CHECK(fault_of([] {
+              (void)put_in_times({EveryTime{0.1 * second}, {}, {}}, {}, 5.0 * hour);
+          }).code == "too-many-put-ins");
 }
 
 TEST_CASE("put-ins rise, none is before the start or at or after the end, and a longer session has no fewer") {

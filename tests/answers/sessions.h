@@ -44,10 +44,14 @@ inline const Shelf& bank() {
 
 inline FeedTiming any_timing() {
     switch (*rc::gen::inRange(0, 4)) {
-        case 0: return {AtOnce{*rc::gen::inRange(0, 400) * minute}, {}, {}};
-        case 1: return {EveryTime{*rc::gen::inRange(5, 120) * minute}, *rc::gen::inRange(0, 200) * minute, {}};
-        case 2: return {EveryPutIn{}, *rc::gen::inRange(0, 200) * minute, 250.0 * minute};
-        default: return {EveryFish{*rc::gen::inRange(1, 9)}, {}, {}};
+        case 0:
+            return {AtOnce{*rc::gen::inRange(0, 400) * minute}, {}, {}};
+        case 1:
+            return {EveryTime{*rc::gen::inRange(5, 120) * minute}, *rc::gen::inRange(0, 200) * minute, {}};
+        case 2:
+            return {EveryPutIn{}, *rc::gen::inRange(0, 200) * minute, 250.0 * minute};
+        default:
+            return {EveryFish{*rc::gen::inRange(1, 9)}, {}, {}};
     }
 }
 
@@ -81,7 +85,8 @@ inline Strategy any_session(MemoryShelf& shelf) {
     strategy.length = draft::drawn(30, 600, 1) * minute;
     strategy.pace = {draft::drawn(1, 30, 1), draft::drawn(1, 30, 1)};
     for (int i = *rc::gen::inRange(1, 5); i > 0; --i) strategy.feeds.push_back(any_feed(shelf, i));
-    strategy.hookbaits = {{"expander 4 mm", BitesPerHour{draft::drawn(1, 60, 1)}}, {"maggots", draft::drawn(1, 9, 10) * gram}};
+    strategy.hookbaits = {{"expander 4 mm", BitesPerHour{draft::drawn(1, 60, 1)}},
+                          {"maggots", draft::drawn(1, 9, 10) * gram}};
     strategy.feeds.push_back(cups("fishmeal mix", 100, 1));  // so that something goes in
     return strategy;
 }

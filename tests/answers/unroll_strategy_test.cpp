@@ -71,7 +71,8 @@ TEST_CASE("balls take what the mix takes for so many balls") {
     balls.form = FeedForm::ball;
     balls.size = 55.0 * millimetre;
     const UnrolledStrategy found = unroll_strategy(bank(), session({balls}));
-    const MixAnswer answer = draft::scaled(bank().recipe("fishmeal mix"), request_for(Balls{8, 55.0 * millimetre}), bank());
+    const MixAnswer answer =
+        draft::scaled(bank().recipe("fishmeal mix"), request_for(Balls{8, 55.0 * millimetre}), bank());
     CHECK(found.dry.in(gram) == Approx(answer.dry_mass.in(gram)));
     CHECK(found.feeds.at(0).fed.feel == "firm");
     CHECK(found.feeds.at(0).fed.state == MixState::squeezed);
@@ -110,12 +111,14 @@ TEST_CASE("hookbaits are counted whole, half as many again as bites, with the sp
     const UnrolledStrategy one = unroll_strategy(bank(), strategy);
     CHECK(one.hookbaits.at(0).count == 248);
     // A cylinder of 4 by 4.8 mm at 1.22 g/ml is 0.0736 g; the spread of sizes makes it exp(-4.5 ln^2 1.05) of that.
-    const double each = std::numbers::pi / 4 * 16 * 4.8 * 1e-3 * 1.22 * std::exp(-4.5 * std::log(1.05) * std::log(1.05));
+    const double each =
+        std::numbers::pi / 4 * 16 * 4.8 * 1e-3 * 1.22 * std::exp(-4.5 * std::log(1.05) * std::log(1.05));
     CHECK(one.hookbaits.at(0).mass.in(gram) == Approx(248 * each));
     StrategyRequest request;
     request.people = 2;
     CHECK(unroll_strategy(bank(), strategy, request).hookbaits.at(0).count == 495);
-    CHECK(one.free_offerings == Approx(30 * 1.1 / 30 * unroll_strategy(bank(), session({cups("maggots", 50, 1)})).free_offerings));
+    CHECK(one.free_offerings ==
+          Approx(30 * 1.1 / 30 * unroll_strategy(bank(), session({cups("maggots", 50, 1)})).free_offerings));
 }
 
 TEST_CASE("an amount of hookbaits is taken as it stands, for each and each time") {
@@ -240,14 +243,19 @@ TEST_CASE("every fault of a strategy is told at once, each with its subject") {
     unpaced.when.rhythm = EveryPutIn{};
     Feed soaked = cups("brown crumb", 50, 1);
     soaked.parts.front().prepare = Preparation::soaked;
-    Strategy strategy = session({cups("fishmeal mx", 50, 1), cups("fishmeal mix", 50, 1, "frim"), ball, dusty, unpaced, soaked});
+    Strategy strategy =
+        session({cups("fishmeal mx", 50, 1), cups("fishmeal mix", 50, 1, "frim"), ball, dusty, unpaced, soaked});
     strategy.hookbaits = {{"maggts", BitesPerHour{3}}, {"brown crumb", BitesPerHour{3}}};
     const std::vector<Fault> faults = faults_of(strategy);
     REQUIRE(faults.size() == 8);
-    const std::vector<std::pair<std::string, std::string>> expected{
-        {"unknown-ingredient", "feed 1 part 1"}, {"unknown-feel", "feed 2 feel"}, {"unfit-state", "feed 3 part 1"},
-        {"unfit-state", "feed 4 feel"},          {"no-pace", "feed 5"},           {"unfit-preparation", "feed 6 part 1"},
-        {"unknown-ingredient", "hookbait 1"},    {"unfit-hookbait", "hookbait 2"}};
+    const std::vector<std::pair<std::string, std::string>> expected{{"unknown-ingredient", "feed 1 part 1"},
+                                                                    {"unknown-feel", "feed 2 feel"},
+                                                                    {"unfit-state", "feed 3 part 1"},
+                                                                    {"unfit-state", "feed 4 feel"},
+                                                                    {"no-pace", "feed 5"},
+                                                                    {"unfit-preparation", "feed 6 part 1"},
+                                                                    {"unknown-ingredient", "hookbait 1"},
+                                                                    {"unfit-hookbait", "hookbait 2"}};
     for (std::size_t i = 0; i < expected.size(); ++i) {
         CHECK(faults[i].code == expected[i].first);
         CHECK(faults[i].subject == expected[i].second);
