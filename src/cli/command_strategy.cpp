@@ -5,8 +5,8 @@
 #include "cli/result_formats.h"
 #include "files/disk.h"
 #include "report/change_report.h"
-#include "report/fault_text.h"
 #include "report/check_report.h"
+#include "report/fault_text.h"
 #include "report/rows.h"
 #include "report/strategy_report.h"
 #include "shelf/all_faults.h"
@@ -68,15 +68,21 @@ void check_placed(const LibraryFile& file, const std::string& text, const Shelf&
 
 CommandResult add(const Arguments& arguments, const Surroundings& around) {
     if (around.library.folder)
-        throw UsageError("unfit-flag", "--library reads a folder and changes nothing", "leave it out, to change the store");
+        throw UsageError("unfit-flag", "--library reads a folder and changes nothing",
+                         "leave it out, to change the store");
     const std::string& path = arguments.words().front();
     Store store = open_store(around.library.store);
     const std::string text = read_text_file(path);
     LibraryFile file = read_library_file(text, path == "-" ? "standard input" : path);
     if (!file.faults.empty()) throw InputError(all_faults(file, text, store));
     if (file.strategies.empty())
-        throw InputError({"no-strategy", "the file holds no strategy",
-                          "a strategy has a name, a length and at least one [[feed]]", path, 0, 0, {}});
+        throw InputError({"no-strategy",
+                          "the file holds no strategy",
+                          "a strategy has a name, a length and at least one [[feed]]",
+                          path,
+                          0,
+                          0,
+                          {}});
     check_placed(file, text, store);
     std::vector<Strategy> strategies;
     for (StrategyEntry& entry : file.strategies) strategies.push_back(std::move(entry.strategy));
@@ -94,23 +100,39 @@ const Word strategy_word{"STRATEGY", "the strategy: its name, a TOML file, or - 
 }  // namespace
 
 CommandSpec command_strategy_list() {
-    return {"strategy list", "the ways of feeding in the library", {}, {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            list, "baitwright strategy list"};
+    return {"strategy list",
+            "the ways of feeding in the library",
+            {},
+            {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
+            list,
+            "baitwright strategy list"};
 }
 
 CommandSpec command_strategy_show() {
-    return {"strategy show", "a strategy as it is written down: what goes in when, and what it is for", {strategy_word},
-            {{"--old", "", "the versions that were replaced"}}, show, "baitwright strategy show \"open carpet\""};
+    return {"strategy show",
+            "a strategy as it is written down: what goes in when, and what it is for",
+            {strategy_word},
+            {{"--old", "", "the versions that were replaced"}},
+            show,
+            "baitwright strategy show \"open carpet\""};
 }
 
 CommandSpec command_strategy_check() {
-    return {"strategy check", "everything that is wrong with a strategy, before you stand at the water", {strategy_word}, {},
-            check, "baitwright strategy check my-day.toml"};
+    return {"strategy check",
+            "everything that is wrong with a strategy, before you stand at the water",
+            {strategy_word},
+            {},
+            check,
+            "baitwright strategy check my-day.toml"};
 }
 
 CommandSpec command_strategy_add() {
-    return {"strategy add", "take the strategies of a TOML file into the store; old versions are kept",
-            {{"FILE", "ending in .toml, or - for standard input"}}, {}, add, "baitwright strategy add my-day.toml"};
+    return {"strategy add",
+            "take the strategies of a TOML file into the store; old versions are kept",
+            {{"FILE", "ending in .toml, or - for standard input"}},
+            {},
+            add,
+            "baitwright strategy add my-day.toml"};
 }
 
 }  // namespace baitwright

@@ -18,7 +18,9 @@ constexpr int most_fish = 1000;
 constexpr double most_bites = 3600;
 constexpr std::string_view rhythms = R"(a time such as "40 min", "put-in", or "6 fish")";
 
-std::vector<std::string> form_words() { return {feed_form_names.begin(), feed_form_names.end()}; }
+std::vector<std::string> form_words() {
+    return {feed_form_names.begin(), feed_form_names.end()};
+}
 
 /// A moment of the session: not below zero.
 std::optional<Time> moment_of(TableReader& table, std::string_view key, std::string_view example) {
@@ -30,11 +32,12 @@ std::optional<Time> moment_of(TableReader& table, std::string_view key, std::str
 }
 
 /// A hair less than the end, so that 300 min of a session of 5 h are its end whatever their units round to.
-bool is_before(Time moment, Time end) { return moment < end - 1e-6 * second; }
+bool is_before(Time moment, Time end) {
+    return moment < end - 1e-6 * second;
+}
 
 void refuse_after_end(const TableReader& table, std::string_view key) {
-    table.faults().add(table.place_of_value(key), "after-end",
-                       in_quotes(key) + " is not before the end of the session",
+    table.faults().add(table.place_of_value(key), "after-end", in_quotes(key) + " is not before the end of the session",
                        "feed earlier, or make the session longer with length = \"...\"");
 }
 
@@ -65,12 +68,10 @@ FeedRhythm parse_rhythm(std::string_view text) {
 
 void check_pace(const TableReader& table, const FeedRhythm& rhythm, const SessionFrame& frame) {
     if (std::holds_alternative<EveryPutIn>(rhythm) && !frame.put_ins)
-        table.faults().add(table.place_of_value("every"), "no-pace",
-                           "it is fed by the put-in, but no pace is stated",
+        table.faults().add(table.place_of_value("every"), "no-pace", "it is fed by the put-in, but no pace is stated",
                            "add a block [pace] with put_ins_per_hour = 12");
     if (std::holds_alternative<EveryFish>(rhythm) && !frame.fish)
-        table.faults().add(table.place_of_value("every"), "no-pace",
-                           "it is fed by the fish, but no pace is stated",
+        table.faults().add(table.place_of_value("every"), "no-pace", "it is fed by the fish, but no pace is stated",
                            "add a block [pace] with fish_per_hour = 10");
 }
 
@@ -145,8 +146,7 @@ std::vector<FeedPart> read_parts(TableReader& table, std::size_t number, EntryPl
     }
     for (const char* key : {"of", "prepare"})
         if (table.find(key))
-            table.faults().add(table.place_of_key(key), "unfit-key",
-                               in_quotes(key) + " and 'parts' do not go together",
+            table.faults().add(table.place_of_key(key), "unfit-key", in_quotes(key) + " and 'parts' do not go together",
                                "put it into the braces: parts = [{ of = \"...\", share = 1 }]");
     table.each_block("parts", "a part of a feed", [&](TableReader& part) {
         parts.push_back(read_part(part));
@@ -180,9 +180,10 @@ auto parsed_size(TableReader& table, FeedForm form, std::string_view example, Re
         } catch (const InputError& error) {
             const Fault& fault = error.faults().front();
             if (fault.code != "wrong-dimension") throw;
-            throw InputError("unfit-size", "the size of a " + std::string(name_of(form)) + " is " +
-                                               (form == FeedForm::ball ? "how wide it is" : "what it holds") + ", not " +
-                                               in_quotes(text),
+            throw InputError("unfit-size",
+                             "the size of a " + std::string(name_of(form)) + " is " +
+                                 (form == FeedForm::ball ? "how wide it is" : "what it holds") + ", not " +
+                                 in_quotes(text),
                              "as in size = \"" + std::string(example) + "\"");
         }
     });
@@ -222,8 +223,7 @@ int read_count(TableReader& table) {
 
 }  // namespace
 
-Feed read_feed(TableReader& table, std::size_t number, const SessionFrame& frame,
-               EntryPlaces& places) {
+Feed read_feed(TableReader& table, std::size_t number, const SessionFrame& frame, EntryPlaces& places) {
     Feed feed;
     places[feed_subject(number)] = table.place();
     feed.when = read_timing(table, frame);
@@ -250,7 +250,8 @@ Hookbait read_hookbait(TableReader& table, std::size_t number, EntryPlaces& plac
     const auto bites = table.number("bites_per_hour", 0, most_bites);
     const bool by_bites = table.has("bites_per_hour"), by_amount = table.find("amount") != nullptr;
     if (by_bites == by_amount)
-        table.faults().add(by_bites ? table.place_of_key("amount") : table.place(), by_bites ? "two-amounts" : "no-amount",
+        table.faults().add(by_bites ? table.place_of_key("amount") : table.place(),
+                           by_bites ? "two-amounts" : "no-amount",
                            by_bites ? "the hookbait says twice how much" : "the hookbait does not say how much",
                            R"(say bites_per_hour = 30, or amount = "0.25 pt")");
     if (bites && *bites <= 0)
@@ -259,7 +260,8 @@ Hookbait read_hookbait(TableReader& table, std::size_t number, EntryPlaces& plac
     if (by_amount) {
         const auto amount = parsed(table, "amount", "0.25 pt", parse_mass_or_volume);
         if (amount) {
-            std::visit([&](auto each) { check_amount(*table.find("amount"), "amount", each, table.faults()); }, *amount);
+            std::visit([&](auto each) { check_amount(*table.find("amount"), "amount", each, table.faults()); },
+                       *amount);
             std::visit([&](auto each) { hookbait.amount = each; }, *amount);
         }
     }

@@ -16,8 +16,7 @@ struct SessionFrame {
 
 /// Reads one [[feed]]; what is wrong with it is with the table's `faults()`. The places of its entries go into `places`
 /// under the subjects of `strategy_names.h`; `number` counts from 1.
-Feed read_feed(TableReader& table, std::size_t number, const SessionFrame& frame,
-               EntryPlaces& places);
+Feed read_feed(TableReader& table, std::size_t number, const SessionFrame& frame, EntryPlaces& places);
 
 /// Reads one [[hookbait]].
 Hookbait read_hookbait(TableReader& table, std::size_t number, EntryPlaces& places);

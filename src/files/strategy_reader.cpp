@@ -71,8 +71,7 @@ void read_feeds(TableReader& table, const SessionFrame& frame, StrategyEntry& en
         entry.strategy.feeds.push_back(read_feed(feed, entry.strategy.feeds.size() + 1, frame, entry.places));
     });
     table.each_block("hookbait", "a hookbait", [&](TableReader& hookbait) {
-        entry.strategy.hookbaits.push_back(
-            read_hookbait(hookbait, entry.strategy.hookbaits.size() + 1, entry.places));
+        entry.strategy.hookbaits.push_back(read_hookbait(hookbait, entry.strategy.hookbaits.size() + 1, entry.places));
     });
 }
 

@@ -50,7 +50,8 @@ void write_parts(TomlWriter& out, const std::vector<FeedPart>& parts) {
     }
     std::string list;
     for (const FeedPart& part : parts) {
-        list += (list.empty() ? "{ of = " : ", { of = ") + toml_quoted(part.of) + ", share = " + number_text(part.share);
+        list +=
+            (list.empty() ? "{ of = " : ", { of = ") + toml_quoted(part.of) + ", share = " + number_text(part.share);
         if (part.prepare == Preparation::soaked) list += ", prepare = \"soaked\"";
         list += " }";
     }
@@ -61,9 +62,7 @@ struct SizeLine {
     TomlWriter& out;
     FeedForm form;
     void operator()(Mass amount) const { out.text("amount", amount_text(amount)); }
-    void operator()(Volume volume) const {
-        out.text(form == FeedForm::loose ? "amount" : "size", amount_text(volume));
-    }
+    void operator()(Volume volume) const { out.text(form == FeedForm::loose ? "amount" : "size", amount_text(volume)); }
     void operator()(Length diameter) const { out.text("size", exact_text(diameter, millimetre, "mm")); }
 };
 

@@ -12,14 +12,18 @@ namespace {
 
 using Align = TextTable::Align;
 
-Json text_or_null(const std::string& text) { return text.empty() ? Json() : Json(text); }
+Json text_or_null(const std::string& text) {
+    return text.empty() ? Json() : Json(text);
+}
 
 template <class Q, class Unit>
 Json number_or_null(const std::optional<Q>& quantity, Unit unit) {
     return quantity ? Json(quantity->in(unit)) : Json();
 }
 
-Json number_or_null(const std::optional<double>& number) { return number ? Json(*number) : Json(); }
+Json number_or_null(const std::optional<double>& number) {
+    return number ? Json(*number) : Json();
+}
 
 /// As it was written: to the minute, not to five.
 std::string shown_moment(Time time) {
@@ -108,10 +112,19 @@ struct SizeJson {
 };
 
 Json feed_json(const Feed& feed) {
-    Json json{{"at_minute", nullptr},    {"every_minutes", nullptr}, {"every_put_in", false}, {"every_fish", nullptr},
-              {"from_minute", nullptr},  {"until_minute", number_or_null(feed.when.until, minute)},
-              {"parts", Json::array()},  {"as", name_of(feed.form)}, {"size_ml", nullptr},    {"diameter_mm", nullptr},
-              {"amount_g", nullptr},     {"count", feed.count},      {"feel", text_or_null(feed.feel)}};
+    Json json{{"at_minute", nullptr},
+              {"every_minutes", nullptr},
+              {"every_put_in", false},
+              {"every_fish", nullptr},
+              {"from_minute", nullptr},
+              {"until_minute", number_or_null(feed.when.until, minute)},
+              {"parts", Json::array()},
+              {"as", name_of(feed.form)},
+              {"size_ml", nullptr},
+              {"diameter_mm", nullptr},
+              {"amount_g", nullptr},
+              {"count", feed.count},
+              {"feel", text_or_null(feed.feel)}};
     std::visit(RhythmJson{json}, feed.when.rhythm);
     if (!std::holds_alternative<AtOnce>(feed.when.rhythm)) json["from_minute"] = feed.when.from.in(minute);
     std::visit(SizeJson{json}, feed.size);
@@ -164,7 +177,8 @@ Json record_of(const Strategy& s) {
 std::string strategy_list_text(const std::vector<Strategy>& strategies) {
     std::string text;
     for (const Strategy& strategy : strategies)
-        text += paragraph(fmt::format("  {:<20}  {:<7}  ", strategy.name, shown_moment(strategy.length)), strategy.purpose);
+        text +=
+            paragraph(fmt::format("  {:<20}  {:<7}  ", strategy.name, shown_moment(strategy.length)), strategy.purpose);
     return text;
 }
 

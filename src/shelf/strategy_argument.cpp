@@ -11,12 +11,21 @@ namespace {
 StrategyEntry the_one_strategy(std::vector<StrategyEntry>& entries, const std::string& file) {
     if (entries.size() == 1) return std::move(entries.front());
     if (entries.empty())
-        throw InputError({"no-strategy", "the file holds no strategy", "a strategy has a name, a length and at least one [[feed]]",
-                          file, 0, 0, {}});
-    throw InputError({"several-strategies",
-                      "the file holds " + std::to_string(entries.size()) + " strategies, and it is not clear which is meant",
-                      "give the one you want a file of its own, or add them all with: baitwright strategy add " + file,
-                      file, 0, 0, {}});
+        throw InputError({"no-strategy",
+                          "the file holds no strategy",
+                          "a strategy has a name, a length and at least one [[feed]]",
+                          file,
+                          0,
+                          0,
+                          {}});
+    throw InputError(
+        {"several-strategies",
+         "the file holds " + std::to_string(entries.size()) + " strategies, and it is not clear which is meant",
+         "give the one you want a file of its own, or add them all with: baitwright strategy add " + file,
+         file,
+         0,
+         0,
+         {}});
 }
 
 }  // namespace

@@ -18,8 +18,7 @@ constexpr const char* upsert_strategy =
     " fish_per_hour = excluded.fish_per_hour, owner = excluded.owner RETURNING id";
 constexpr const char* delete_feeds = "DELETE FROM strategy_feed WHERE strategy_id = ?1";
 constexpr const char* delete_hookbaits = "DELETE FROM strategy_hookbait WHERE strategy_id = ?1";
-constexpr const char* insert_feed =
-    "INSERT INTO strategy_feed VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)";
+constexpr const char* insert_feed = "INSERT INTO strategy_feed VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)";
 constexpr const char* insert_part = "INSERT INTO strategy_feed_part VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
 constexpr const char* insert_hookbait = "INSERT INTO strategy_hookbait VALUES (?1, ?2, ?3, ?4, ?5)";
 
@@ -53,8 +52,8 @@ std::int64_t write_row(StoreConnection& connection, const Strategy& s, EntryOwne
 void write_feed(StoreConnection& connection, std::int64_t id, std::int64_t position, const Feed& feed) {
     const StoredAmount size = stored(feed.size);
     Query(connection, insert_feed, id, position, rhythm_words[feed.when.rhythm.index()],
-          std::visit(RhythmNumber{}, feed.when.rhythm), feed.when.from.si(), in_si(feed.when.until),
-          name_of(feed.form), size.measure, size.number, std::int64_t{feed.count}, feed.feel)
+          std::visit(RhythmNumber{}, feed.when.rhythm), feed.when.from.si(), in_si(feed.when.until), name_of(feed.form),
+          size.measure, size.number, std::int64_t{feed.count}, feed.feel)
         .run();
     std::int64_t part_position = 0;
     for (const FeedPart& part : feed.parts)

@@ -85,8 +85,8 @@ Feed any_feed(Time length) {
     Feed feed;
     feed.when = any_timing(length);
     for (int i = *rc::gen::inRange(1, 4); i > 0; --i)
-        feed.parts.push_back({any_name(), number_between(0.01, 1e6),
-                              *rc::gen::element(Preparation::as_bought, Preparation::soaked)});
+        feed.parts.push_back(
+            {any_name(), number_between(0.01, 1e6), *rc::gen::element(Preparation::as_bought, Preparation::soaked)});
     if (feed.parts.size() == 1) feed.parts.front().share = 1;
     feed.form = static_cast<FeedForm>(*rc::gen::inRange(0, 5));
     if (feed.form == FeedForm::ball)
@@ -141,11 +141,16 @@ struct BrokenStrategy {
 #define GOOD FEED "at = \"0 min\"\n" CUP
 
 const BrokenStrategy broken[]{
-    {"name = \"far bank\"\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "missing-value", 1, 1, "'length' is missing; a strategy"},
-    {"name = \"far bank\"\nlength = \"0 h\"\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "out-of-range", 2, 10, "from 1 min to 24 h, not the text '0 h'"},
-    {"name = \"far bank\"\nlength = \"25 h\"\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "out-of-range", 2, 10, "24 h"},
-    {"name = \"far bank\"\nlength = 5\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "no-unit", 2, 10, "'length' must be text such as \"5 h\", not the number 5"},
-    {"name = \"far bank\"\nlength = \"5 kg\"\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "wrong-dimension", 2, 10, "is a mass, but a time is needed"},
+    {"name = \"far bank\"\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "missing-value", 1, 1,
+     "'length' is missing; a strategy"},
+    {"name = \"far bank\"\nlength = \"0 h\"\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "out-of-range", 2, 10,
+     "from 1 min to 24 h, not the text '0 h'"},
+    {"name = \"far bank\"\nlength = \"25 h\"\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "out-of-range", 2, 10,
+     "24 h"},
+    {"name = \"far bank\"\nlength = 5\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "no-unit", 2, 10,
+     "'length' must be text such as \"5 h\", not the number 5"},
+    {"name = \"far bank\"\nlength = \"5 kg\"\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "wrong-dimension", 2,
+     10, "is a mass, but a time is needed"},
     {HEAD "spare = \"10 %\"\n", "missing-value", 1, 1, "a strategy has no feed"},
     {GOOD "[watr]\ndepth = \"2 m\"\n", "unknown-key", 8, 2, "'watr' is not a key of a strategy"},
     {GOOD "[water]\ndeepth = \"2 m\"\n", "unknown-key", 9, 1, "'deepth' is not a key"},
@@ -156,7 +161,8 @@ const BrokenStrategy broken[]{
     {GOOD "[pace]\nput_ins_per_hour = 0\n", "out-of-range", 9, 20, "must be above 0"},
     {GOOD "[pace]\nput_ins_per_hour = \"12\"\n", "wrong-type", 9, 20, "plain number"},
     {GOOD "[pace]\nfish_per_hour = 4000\n", "out-of-range", 9, 17, "not 4000"},
-    {HEAD "spare = \"501 %\"\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "out-of-range", 3, 9, "from 0 to 500 %"},
+    {HEAD "spare = \"501 %\"\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "out-of-range", 3, 9,
+     "from 0 to 500 %"},
     {FEED CUP, "no-time", 3, 1, "does not say when"},
     {FEED "at = \"0 min\"\nevery = \"40 min\"\n" CUP, "two-times", 6, 1, "says twice when"},
     {FEED "at = \"300 min\"\n" CUP, "after-end", 5, 6, "'at' is not before the end of the session"},
@@ -165,7 +171,8 @@ const BrokenStrategy broken[]{
     {FEED "at = 0\n" CUP, "no-unit", 5, 6, "\"0 min\", not the number 0"},
     {FEED "at = \"0 min\"\nuntil = \"60 min\"\n" CUP, "unfit-key", 6, 1, "'until' goes with 'every'"},
     {FEED "every = \"40 min\"\nfrom = \"301 min\"\n" CUP, "after-end", 6, 8, "'from' is not before"},
-    {FEED "every = \"40 min\"\nfrom = \"60 min\"\nuntil = \"50 min\"\n" CUP, "inconsistent-values", 7, 9, "'until' must be after 'from'"},
+    {FEED "every = \"40 min\"\nfrom = \"60 min\"\nuntil = \"50 min\"\n" CUP, "inconsistent-values", 7, 9,
+     "'until' must be after 'from'"},
     {FEED "every = \"40 min\"\nuntil = \"301 min\"\n" CUP, "after-end", 6, 9, "'until' is after the end"},
     {FEED "every = \"0 min\"\n" CUP, "out-of-range", 5, 9, "from 1 s to 24 h"},
     {FEED "every = \"put-in\"\n" CUP, "no-pace", 5, 9, "fed by the put-in, but no pace"},
@@ -178,8 +185,10 @@ const BrokenStrategy broken[]{
     {FEED "at = \"0 min\"\nsize = \"250 ml\"\n", "missing-value", 3, 1, "'as' is missing; a feed"},
     {FEED "at = \"0 min\"\nas = \"bucket\"\nsize = \"250 ml\"\n", "unknown-word", 6, 6, "'as' cannot be 'bucket'"},
     {FEED "at = \"0 min\"\nas = \"cup\"\n", "missing-value", 3, 1, "'size' is missing"},
-    {FEED "at = \"0 min\"\nas = \"cup\"\nsize = \"50 mm\"\n", "unfit-size", 7, 8, "the size of a cup is what it holds, not '50 mm'"},
-    {FEED "at = \"0 min\"\nas = \"ball\"\nsize = \"50 ml\"\n", "unfit-size", 7, 8, "the size of a ball is how wide it is"},
+    {FEED "at = \"0 min\"\nas = \"cup\"\nsize = \"50 mm\"\n", "unfit-size", 7, 8,
+     "the size of a cup is what it holds, not '50 mm'"},
+    {FEED "at = \"0 min\"\nas = \"ball\"\nsize = \"50 ml\"\n", "unfit-size", 7, 8,
+     "the size of a ball is how wide it is"},
     {FEED "at = \"0 min\"\nas = \"ball\"\nsize = \"eg\"\n", "unknown-size", 7, 8, "no size of a ball"},
     {FEED "at = \"0 min\"\nas = \"ball\"\nsize = \"1 m\"\n", "out-of-range", 7, 8, "from 5 to 200 mm"},
     {FEED "at = \"0 min\"\nas = \"cup\"\nsize = \"0 ml\"\n", "out-of-range", 7, 8, "from 0.5 ml to 20 l"},
@@ -187,9 +196,11 @@ const BrokenStrategy broken[]{
     {GOOD "count = 2.5\n", "out-of-range", 8, 9, "whole number"},
     {GOOD "count = \"3\"\n", "wrong-type", 8, 9, "plain number"},
     {GOOD "amount = \"3 g\"\n", "unfit-key", 8, 1, "'amount' belongs to loose feed"},
-    {FEED "at = \"0 min\"\nas = \"loose\"\nsize = \"30 ml\"\namount = \"30 ml\"\n", "unfit-key", 7, 1, "'size' does not belong to loose"},
+    {FEED "at = \"0 min\"\nas = \"loose\"\nsize = \"30 ml\"\namount = \"30 ml\"\n", "unfit-key", 7, 1,
+     "'size' does not belong to loose"},
     {FEED "at = \"0 min\"\nas = \"loose\"\n", "missing-value", 3, 1, "'amount' is missing"},
-    {FEED "at = \"0 min\"\nas = \"loose\"\namount = \"30 mm\"\n", "wrong-dimension", 7, 10, "neither a mass nor a volume"},
+    {FEED "at = \"0 min\"\nas = \"loose\"\namount = \"30 mm\"\n", "wrong-dimension", 7, 10,
+     "neither a mass nor a volume"},
     {FEED "at = \"0 min\"\nas = \"loose\"\namount = \"0 g\"\n", "out-of-range", 7, 10, "above 0"},
     {GOOD "feel = 3\n", "wrong-type", 8, 8, "'feel' must be text"},
     {GOOD "prepare = \"boiled\"\n", "unknown-word", 8, 11, "'prepare' cannot be 'boiled'"},
@@ -197,15 +208,18 @@ const BrokenStrategy broken[]{
     {HEAD "[[feed]]\nat = \"0 min\"\n" CUP, "missing-value", 3, 1, "'of' is missing; a feed"},
     {GOOD "parts = [{ of = \"a\", share = 1 }]\n", "unfit-key", 4, 1, "'of' and 'parts' do not go together"},
     {HEAD "[[feed]]\nparts = [{ of = \"a\" }]\nat = \"0 min\"\n" CUP, "missing-value", 4, 10, "'share' is missing"},
-    {HEAD "[[feed]]\nparts = [{ of = \"a\", share = 0 }]\nat = \"0 min\"\n" CUP, "out-of-range", 4, 30, "'share' must be above 0"},
+    {HEAD "[[feed]]\nparts = [{ of = \"a\", share = 0 }]\nat = \"0 min\"\n" CUP, "out-of-range", 4, 30,
+     "'share' must be above 0"},
     {HEAD "[[feed]]\nparts = []\nat = \"0 min\"\n" CUP, "missing-value", 4, 9, "the feed has no part"},
     {HEAD "[[feed]]\nparts = \"a\"\nat = \"0 min\"\n" CUP, "wrong-type", 4, 9, "must be blocks"},
-    {HEAD "[feed]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "single-brackets", 3, 1, "'feed' stands in single brackets"},
+    {HEAD "[feed]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "single-brackets", 3, 1,
+     "'feed' stands in single brackets"},
     {GOOD "[[hookbait]]\nof = \"maggots\"\n", "no-amount", 8, 1, "does not say how much"},
-    {GOOD "[[hookbait]]\nof = \"maggots\"\nbites_per_hour = 3\namount = \"1 pt\"\n", "two-amounts", 11, 1, "says twice"},
+    {GOOD "[[hookbait]]\nof = \"maggots\"\nbites_per_hour = 3\namount = \"1 pt\"\n", "two-amounts", 11, 1,
+     "says twice"},
     {GOOD "[[hookbait]]\nof = \"maggots\"\nbites_per_hour = 0\n", "out-of-range", 10, 18, "above 0"},
     {GOOD "[[hookbait]]\nbites_per_hour = 3\n", "missing-value", 8, 1, "'of' is missing; a hookbait"},
-    {GOOD "kind = \"base\"\n" , "unknown-key", 8, 1, "'kind' is not a key of a feed"},
+    {GOOD "kind = \"base\"\n", "unknown-key", 8, 1, "'kind' is not a key of a feed"},
     {"kind = \"base\"\n" GOOD, "two-entries", 4, 3, "both a kind, as an ingredient, and a feed, as a strategy"},
 };
 
@@ -300,7 +314,9 @@ TEST_CASE("each slip in a strategy is told at its place, and the strategy left o
 
 TEST_CASE("two strategies of one name in a file are one too many") {
     const LibraryFile file = read_library_file(
-        GOOD "[[strategy]]\nname = \"Far  bank\"\nlength = \"5 h\"\n[[strategy.feed]]\nof = \"a\"\nat = \"0 min\"\n" CUP, "a.toml");
+        GOOD
+        "[[strategy]]\nname = \"Far  bank\"\nlength = \"5 h\"\n[[strategy.feed]]\nof = \"a\"\nat = \"0 min\"\n" CUP,
+        "a.toml");
     REQUIRE(file.faults.size() == 1);
     CHECK(file.faults.front().code == "duplicate-name");
     CHECK(file.strategies.size() == 1);
