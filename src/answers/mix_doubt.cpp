@@ -4,6 +4,7 @@
 #include <cmath>
 #include <vector>
 
+#include "answers/drawn_solid.h"
 #include "answers/water_range.h"
 #include "bait/wetted_mix.h"
 #include "physics/normal_quantile.h"
@@ -16,11 +17,6 @@ namespace {
 
 constexpr std::size_t water_points = 1024;
 constexpr std::size_t volume_points = 256;
-
-WaterMarks drawn_marks(const DoubtfulPart& part, double hand, const double* normals) {
-    return marks_of_draw(part, hand * std::exp(part.sigma_absorption * normals[0]),
-                         hand * std::exp(part.sigma_gap * normals[1]), std::exp(part.sigma_moisture * normals[2]));
-}
 
 template <class Q>
 Range<Q> range_of(std::vector<double>& per_dry, Q each) {
@@ -60,17 +56,6 @@ Range<Mass> water_range(const ResolvedMix& mix, const MixAnswer& answer, const s
     const WaterLine line = water_line(mix, answer);
     const auto water = [&](Ratio wants) { return std::max(0.0, line.slope * wants + line.offset) * answer.dry_mass; };
     return {water(wanted.low), water(wanted.middle), water(wanted.high)};
-}
-
-/// A solid of a volume draw: the marks it takes from `drawn_marks`, and densities and size of its own.
-void draw_body(SolidNumbers& solid, const Ingredient& in, const double* normals) {
-    const auto drawn = [](auto property, double normal) {
-        return std::exp(log_normal_sigma(property.spread) * normal) * property.value;
-    };
-    constexpr double loosest = 0.98;  // a heap is never as dense as its grains
-    solid.envelope = std::min(drawn(in.envelope_density, normals[1]), solid.skeleton);
-    solid.loose = std::min(drawn(in.loose_density, normals[0]), loosest * solid.envelope);
-    solid.size = drawn(in.particle_size, normals[2]);
 }
 
 Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, const std::vector<DoubtfulPart>& parts,

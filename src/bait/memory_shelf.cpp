@@ -33,6 +33,11 @@ void MemoryShelf::put(Recipe recipe) {
     recipes_.insert_or_assign(std::move(key), std::move(recipe));
 }
 
+void MemoryShelf::put(Strategy strategy) {
+    std::string key = folded_name(strategy.name);
+    strategies_.insert_or_assign(std::move(key), std::move(strategy));
+}
+
 void MemoryShelf::put(std::vector<Feel> feels) {
     feels_ = std::move(feels);
     std::stable_sort(feels_.begin(), feels_.end(), [](const Feel& a, const Feel& b) { return a.below < b.below; });
@@ -48,6 +53,11 @@ std::optional<Recipe> MemoryShelf::find_recipe(std::string_view name) const {
     return below_ ? below_->find_recipe(name) : std::nullopt;
 }
 
+std::optional<Strategy> MemoryShelf::find_strategy(std::string_view name) const {
+    if (const auto found = strategies_.find(folded_name(name)); found != strategies_.end()) return found->second;
+    return below_ ? below_->find_strategy(name) : std::nullopt;
+}
+
 std::vector<Feel> MemoryShelf::feels() const {
     if (!feels_.empty() || !below_) return feels_;
     return below_->feels();
@@ -59,6 +69,10 @@ std::vector<std::string> MemoryShelf::ingredient_names() const {
 
 std::vector<std::string> MemoryShelf::recipe_names() const {
     return names_with(recipes_, below_ ? below_->recipe_names() : std::vector<std::string>{});
+}
+
+std::vector<std::string> MemoryShelf::strategy_names() const {
+    return names_with(strategies_, below_ ? below_->strategy_names() : std::vector<std::string>{});
 }
 
 }  // namespace baitwright

@@ -15,18 +15,22 @@ public:
     /// Puts an entry on the shelf in place of one of that name. Ingredients must be free of faults; they are completed.
     void put(Ingredient ingredient);
     void put(Recipe recipe);
+    void put(Strategy strategy);
     void put(std::vector<Feel> feels);
 
     [[nodiscard]] std::optional<Ingredient> find_ingredient(std::string_view name) const override;
     [[nodiscard]] std::optional<Recipe> find_recipe(std::string_view name) const override;
+    [[nodiscard]] std::optional<Strategy> find_strategy(std::string_view name) const override;
     [[nodiscard]] std::vector<Feel> feels() const override;
     [[nodiscard]] std::vector<std::string> ingredient_names() const override;
     [[nodiscard]] std::vector<std::string> recipe_names() const override;
+    [[nodiscard]] std::vector<std::string> strategy_names() const override;
 
 private:
     const Shelf* below_;
     std::map<std::string, Ingredient> ingredients_;
     std::map<std::string, Recipe> recipes_;
+    std::map<std::string, Strategy> strategies_;
     std::vector<Feel> feels_;
 };
 

@@ -1,6 +1,9 @@
 #include "bait/pricing.h"
 
+#include <algorithm>
+
 #include "bait/amount.h"
+#include "quantities/suggestion.h"
 
 namespace baitwright {
 
@@ -24,6 +27,23 @@ const Pack* pricing_pack(const Ingredient& ingredient) {
     for (const Pack& pack : ingredient.packs)
         if (pack.price && (!best || better(pack, *best, ingredient))) best = &pack;
     return best;
+}
+
+std::vector<Pack> offered_packs(const Ingredient& ingredient) {
+    std::vector<Pack> offered;
+    for (const Pack& pack : ingredient.packs) {
+        if (!pack.price) continue;
+        const auto same = std::find_if(offered.begin(), offered.end(), [&](const Pack& other) {
+            // On one day in two currencies: neither is the newer, so both stand.
+            const bool comparable = other.on != pack.on || other.price->currency() == pack.price->currency();
+            return comparable && other.size == pack.size && folded_name(other.shop) == folded_name(pack.shop);
+        });
+        if (same == offered.end())
+            offered.push_back(pack);
+        else if (pack.on > same->on || (pack.on == same->on && pack.price->minor() < same->price->minor()))
+            *same = pack;
+    }
+    return offered;
 }
 
 std::optional<double> exact_cost_minor(const Ingredient& ingredient, Mass mass) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "bait/ingredient.h"
 
@@ -12,6 +13,9 @@ const Pack* pricing_pack(const Ingredient& ingredient);
 
 /// What using that mass costs, as a share of the pack, in unrounded minor units; nothing without a price.
 std::optional<double> exact_cost_minor(const Ingredient& ingredient, Mass mass);
+
+/// The packs that can be bought: those with a price, of one size from one shop only the one priced last.
+std::vector<Pack> offered_packs(const Ingredient& ingredient);
 
 /// The mass a pack holds, by loose density where it is sold by volume (a liquid's by its density).
 Mass mass_in(const Pack& pack, const Ingredient& ingredient);

@@ -26,4 +26,10 @@ Recipe Shelf::recipe(std::string_view name) const {
                    hint_among(name, recipe_names(), "see them all with: baitwright recipe list"));
 }
 
+Strategy Shelf::strategy(std::string_view name) const {
+    if (auto found = find_strategy(name)) return *std::move(found);
+    throw NotFound("unknown-strategy", "no strategy is called '" + std::string(name) + "'",
+                   hint_among(name, strategy_names(), "see them all with: baitwright strategy list"));
+}
+
 }  // namespace baitwright

@@ -8,10 +8,11 @@
 #include "bait/feel.h"
 #include "bait/ingredient.h"
 #include "bait/recipe.h"
+#include "bait/strategy.h"
 
 namespace baitwright {
 
-/// Where ingredients, recipes and feels are found by name, whoever keeps them. Names match whatever their case.
+/// Where ingredients, recipes, strategies and feels are found by name, whoever keeps them. Names match whatever their case.
 class Shelf {
 public:
     Shelf() = default;
@@ -22,15 +23,18 @@ public:
     /// The completed ingredient of that name, or nothing.
     [[nodiscard]] virtual std::optional<Ingredient> find_ingredient(std::string_view name) const = 0;
     [[nodiscard]] virtual std::optional<Recipe> find_recipe(std::string_view name) const = 0;
+    [[nodiscard]] virtual std::optional<Strategy> find_strategy(std::string_view name) const = 0;
     /// All feels, rising.
     [[nodiscard]] virtual std::vector<Feel> feels() const = 0;
     /// All names, in alphabetical order.
     [[nodiscard]] virtual std::vector<std::string> ingredient_names() const = 0;
     [[nodiscard]] virtual std::vector<std::string> recipe_names() const = 0;
+    [[nodiscard]] virtual std::vector<std::string> strategy_names() const = 0;
 
     /// The same, throwing NotFound with "did you mean".
     [[nodiscard]] Ingredient ingredient(std::string_view name) const;
     [[nodiscard]] Recipe recipe(std::string_view name) const;
+    [[nodiscard]] Strategy strategy(std::string_view name) const;
 };
 
 }  // namespace baitwright

@@ -4,10 +4,10 @@
 #include "bait/resolved_mix.h"
 #include "cli/old_versions.h"
 #include "cli/result_formats.h"
+#include "report/check_report.h"
 #include "report/fault_text.h"
 #include "report/recipe_report.h"
 #include "report/rows.h"
-#include "report/text_table.h"
 #include "shelf/recipe_argument.h"
 
 namespace baitwright {
@@ -42,18 +42,9 @@ CommandResult check(const Arguments& arguments, const Surroundings& around) {
     } catch (const InputError& error) {
         faults = error.faults();
     }
-    if (arguments.has("--json")) {
-        Json json = json_record("recipe check", {});
-        json["recipe"] = word;
-        json["faults"] = json_of_faults(faults)["errors"];
-        json["oddities"] = Json::array();
-        for (const Warning& one : odd) json["oddities"].push_back({{"code", one.code}, {"message", one.message}});
-        return {json_text(json), faults.empty() ? 0 : 1};
-    }
+    if (arguments.has("--json")) return {json_text(check_json("recipe", word, faults, odd)), faults.empty() ? 0 : 1};
     if (!faults.empty()) return {fault_text(faults), 1};
-    std::string text = word + ": nothing wrong" + (odd.empty() ? " and nothing odd found\n" : ", but this is odd\n");
-    for (const Warning& one : odd) text += paragraph("  odd: ", sentence(one.message));
-    return {text, 0};
+    return {check_text(word, odd), 0};
 }
 
 }  // namespace

@@ -58,20 +58,6 @@ MixState read_state(const std::string& text) {
                      hint.empty() ? "it can be riddled, cupped or squeezed" : hint);
 }
 
-int read_people(const std::string& text) {
-    const double people = parse_number(text);
-    if (!(people >= 1 && people <= 1000) || people != static_cast<int>(people))
-        throw InputError("out-of-range", "'" + text + "' is not a whole number from 1 to 1000", "for example --people 4");
-    return static_cast<int>(people);
-}
-
-std::uint64_t read_seed(const std::string& text) {
-    const double seed = parse_number(text);
-    if (seed < 0 || seed > 9e15 || seed != static_cast<double>(static_cast<std::uint64_t>(seed)))
-        throw InputError("out-of-range", "'" + text + "' is not a whole number from 0 to 9e15");
-    return static_cast<std::uint64_t>(seed);
-}
-
 }  // namespace
 
 std::vector<Flag> mix_flags() {
@@ -102,7 +88,7 @@ MixRequest mix_request(const Arguments& arguments) {
     read_flag(arguments, "--wetness", [&](const std::string& text) { request.wetness = parse_number(text); });
     read_flag(arguments, "--state", [&](const std::string& text) { request.state = read_state(text); });
     read_flag(arguments, "--spare", [&](const std::string& text) { request.spare = parse<Ratio>(text); });
-    read_flag(arguments, "--people", [&](const std::string& text) { request.people = read_people(text); });
+    read_flag(arguments, "--people", [&](const std::string& text) { request.people = read_count(text, "for example --people 4"); });
     read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });
     read_flag(arguments, "--added", [&](const std::string& text) { request.already_added = parse<Volume>(text); });
     read_flag(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });

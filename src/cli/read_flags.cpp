@@ -11,4 +11,18 @@ MassOrVolume read_amount(const std::string& text) {
     }
 }
 
+int read_count(const std::string& text, const char* example) {
+    const double number = parse_number(text);
+    if (!(number >= 1 && number <= 1000) || number != static_cast<int>(number))
+        throw InputError("out-of-range", "'" + text + "' is not a whole number from 1 to 1000", example);
+    return static_cast<int>(number);
+}
+
+std::uint64_t read_seed(const std::string& text) {
+    const double seed = parse_number(text);
+    if (seed < 0 || seed > 9e15 || seed != static_cast<double>(static_cast<std::uint64_t>(seed)))
+        throw InputError("out-of-range", "'" + text + "' is not a whole number from 0 to 9e15");
+    return static_cast<std::uint64_t>(seed);
+}
+
 }  // namespace baitwright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <string>
 
 #include "bait/amount.h"
@@ -25,5 +26,11 @@ Q above_zero(Q quantity) {
 
 /// "400 g" or "2 pt", above zero.
 MassOrVolume read_amount(const std::string& text);
+
+/// A whole number from 1 to 1000; `example` is the hint where it is none.
+int read_count(const std::string& text, const char* example);
+
+/// A whole number from 0 to 9e15.
+std::uint64_t read_seed(const std::string& text);
 
 }  // namespace baitwright

@@ -9,6 +9,7 @@
 #include "files/file_faults.h"
 #include "files/ingredient_reader.h"
 #include "files/recipe_reader.h"
+#include "files/strategy_reader.h"
 #include "files/toml_syntax.h"
 
 namespace baitwright {
@@ -16,27 +17,36 @@ namespace baitwright {
 namespace {
 
 constexpr std::string_view what_a_file_holds =
-    "a file holds one ingredient (it has a kind) or one mix (it has a [[part]]), or blocks headed [[ingredient]], "
-    "[[mix]] or [[feel]]";
+    "a file holds one ingredient (it has a kind), one mix (it has a [[part]]) or one strategy (it has a [[feed]]), or "
+    "blocks headed [[ingredient]], [[mix]], [[strategy]] or [[feel]]";
 
 /// What stands at the top of a file, above or without any blocks.
-enum class Top { nothing, ingredient, mix, both };
+enum class Top { nothing, ingredient, mix, strategy, several };
 
 bool is_mix_key(std::string_view key) {
     constexpr std::array<std::string_view, 5> keys{"part", "dose", "purpose", "avoid", "why"};
     return std::find(keys.begin(), keys.end(), key) != keys.end();
 }
 
-/// Told by what only an ingredient or only a mix has; a kind or a part weighs more than the rest.
+/// `length` is also a pellet's.
+bool is_strategy_key(std::string_view key) {
+    constexpr std::array<std::string_view, 4> keys{"hookbait", "spare", "pace", "feed"};
+    return std::find(keys.begin(), keys.end(), key) != keys.end();
+}
+
+/// Told by what only one of them has; a kind, a part or a feed weighs more than the rest.
 Top top_of(const toml::table& root) {
-    if (root.contains("kind") && root.contains("part")) return Top::both;
+    const int told = int{root.contains("kind")} + int{root.contains("part")} + int{root.contains("feed")};
+    if (told > 1) return Top::several;
     if (root.contains("kind")) return Top::ingredient;
     if (root.contains("part")) return Top::mix;
-    bool ingredient = false, mix = false;
+    bool ingredient = false, mix = false, strategy = false;
     for (auto&& [key, value] : root) {
         ingredient = ingredient || is_ingredient_key(key.str());
+        strategy = strategy || is_strategy_key(key.str());
         mix = mix || is_mix_key(key.str()) || (key.str() == "feel" && value.is_string());
     }
+    if (strategy || (mix && root.contains("length"))) return Top::strategy;  // a mix has no length
     if (ingredient) return Top::ingredient;
     return mix ? Top::mix : Top::nothing;
 }
@@ -54,18 +64,22 @@ public:
                     [&](TableReader& table) { return read_ingredient(table, ingredient_names_); });
         read_blocks("mix", "a mix", file_.recipes,
                     [&](TableReader& table) { return std::optional(read_recipe(table, recipe_names_)); });
+        read_blocks("strategy", "a strategy", file_.strategies,
+                    [&](TableReader& table) { return std::optional(read_strategy(table, strategy_names_)); });
         if (!feel_of_mix)
             read_blocks("feel", "a feel", file_.feels, [&](TableReader& table) { return feels_.read(table); });
         read_top(top);
-        set_faulty_aside();
+        set_faulty_aside(file_.recipes, file_.faulty_recipes);
+        set_faulty_aside(file_.strategies, file_.faulty_strategies);
     }
 
 private:
-    void set_faulty_aside() {
-        const auto faulty = std::stable_partition(file_.recipes.begin(), file_.recipes.end(),
-                                                  [](const RecipeEntry& entry) { return !entry.faulty; });
-        file_.faulty_recipes.assign(std::make_move_iterator(faulty), std::make_move_iterator(file_.recipes.end()));
-        file_.recipes.erase(faulty, file_.recipes.end());
+    template <class Entry>
+    static void set_faulty_aside(std::vector<Entry>& entries, std::vector<Entry>& aside) {
+        const auto faulty =
+            std::stable_partition(entries.begin(), entries.end(), [](const Entry& entry) { return !entry.faulty; });
+        aside.assign(std::make_move_iterator(faulty), std::make_move_iterator(entries.end()));
+        entries.erase(faulty, entries.end());
     }
 
     template <class Entry, class Read>
@@ -84,10 +98,10 @@ private:
                 return read_top_ingredient();
             case Top::mix:
                 return read_top_mix();
-            case Top::both:
-                return root_.faults().add(root_.place_of_key("part"), "two-entries",
-                                          "the top of the file has both a kind, as an ingredient, and a part, as a mix",
-                                          "head them [[ingredient]] and [[mix]]");
+            case Top::strategy:
+                return read_top_strategy();
+            case Top::several:
+                return refuse_several();
             case Top::nothing:
                 return read_no_top();
         }
@@ -104,11 +118,34 @@ private:
         file_.recipes.insert(file_.recipes.begin(), read_recipe(root_, recipe_names_));
     }
 
+    void read_top_strategy() {
+        root_.call("a strategy");
+        file_.strategies.insert(file_.strategies.begin(), read_strategy(root_, strategy_names_));
+    }
+
+    void refuse_several() {
+        std::string has, heads;
+        std::string_view last;
+        struct Telling {
+            std::string_view key, as, heading;
+        };
+        for (const Telling& telling : {Telling{"kind", "a kind, as an ingredient", "[[ingredient]]"},
+                                       Telling{"part", "a part, as a mix", "[[mix]]"},
+                                       Telling{"feed", "a feed, as a strategy", "[[strategy]]"}}) {
+            if (!root_.has(telling.key)) continue;
+            has += (has.empty() ? "" : ", and ") + std::string(telling.as);
+            heads += (heads.empty() ? "" : " and ") + std::string(telling.heading);
+            last = telling.key;
+        }
+        root_.faults().add(root_.place_of_key(last), "two-entries", "the top of the file has both " + has,
+                           "head them " + heads);
+    }
+
     void read_no_top() {
         if (found_blocks_ || root_.faults().count() > 0) return root_.refuse_unknown_keys();
         Position first{1, 1};
         if (!root_.table().empty()) first = first_key();
-        root_.faults().add(first, "nothing-here", "there is no ingredient, mix or feel in this file",
+        root_.faults().add(first, "nothing-here", "there is no ingredient, mix, strategy or feel in this file",
                            std::string(what_a_file_holds));
     }
 
@@ -123,7 +160,7 @@ private:
 
     TableReader root_;
     LibraryFile& file_;
-    EntryNames ingredient_names_, recipe_names_;
+    EntryNames ingredient_names_, recipe_names_, strategy_names_;
     FeelReader feels_;
     bool found_blocks_ = false;
 };
@@ -139,12 +176,12 @@ LibraryFile read_library_file(std::string_view text, std::string file_name) {
     return file;
 }
 
-void place_faults(std::vector<Fault>& faults, const RecipeEntry& entry, std::string_view text,
+void place_faults(std::vector<Fault>& faults, const EntryPlaces& places, std::string_view text,
                   std::string_view file_name) {
     for (Fault& fault : faults) {
         fault.file = file_name;
-        const auto place = entry.places.find(fault.subject);
-        if (place == entry.places.end()) continue;
+        const auto place = places.find(fault.subject);
+        if (place == places.end()) continue;
         fault.line = place->second.line;
         fault.column = place->second.column;
         fault.source_line = LineWalker(text).line(fault.line);

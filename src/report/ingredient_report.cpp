@@ -7,6 +7,7 @@
 #include "bait/pricing.h"
 #include "quantities/quantity_text.h"
 #include "report/display.h"
+#include "report/keeping_report.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -78,27 +79,12 @@ Json record_of(const Ingredient& i) {
     record["colour"] = i.colour.empty() ? Json() : Json(i.colour);
     record["solute"] = i.solute.empty() ? Json() : Json(i.solute);
     record["label_dose"] = i.label_dose ? Json(dose_rate_text(*i.label_dose)) : Json();
-    const auto days = [](const std::optional<Time>& time) { return time ? Json(time->in(day)) : Json(); };
-    record["keeps"] = {{"dry_days", days(i.keeps.dry)}, {"cold_days", days(i.keeps.cold)}, {"frozen_days", days(i.keeps.frozen)}};
+    record["keeps"] = keeping_json(i.keeps);
     record["packs"] = Json::array();
     for (const Pack& pack : i.packs) record["packs"].push_back(pack_json(pack));
     record["cautions"] = i.cautions;
     record["note"] = i.note.empty() ? Json() : Json(i.note);
     return record;
-}
-
-std::string keeping_text(const Keeping& keeps) {
-    std::string text;
-    const auto add = [&text](const std::optional<Time>& time, const char* where) {
-        if (!time) return;
-        const double days = time->in(day);
-        const std::string span = days > 60 ? fmt::format("{:.0f} months", time->in(month)) : fmt::format("{:.0f} days", days);
-        text += (text.empty() ? "" : "; ") + span + " " + where;
-    };
-    add(keeps.dry, "dry");
-    add(keeps.cold, "damp in the cold");
-    add(keeps.frozen, "frozen");
-    return text;
 }
 
 std::string composition_text(const Composition& composition) {

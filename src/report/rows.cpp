@@ -37,6 +37,14 @@ Rows dose_rows(const DoseAnswer& answer) {
     return rows;
 }
 
+Rows strategy_list_rows(const std::vector<Strategy>& strategies) {
+    Rows rows{{"name", "length_minutes", "feeds", "purpose", "avoid", "why"}};
+    for (const Strategy& strategy : strategies)
+        rows.push_back({strategy.name, number_text(strategy.length.in(minute)), std::to_string(strategy.feeds.size()),
+                        strategy.purpose, strategy.avoid, strategy.why});
+    return rows;
+}
+
 Rows recipe_list_rows(const std::vector<Recipe>& recipes) {
     Rows rows{{"name", "feel", "purpose", "avoid", "why"}};
     for (const Recipe& recipe : recipes)

@@ -6,6 +6,7 @@
 #include "answers/dose_amounts.h"
 #include "answers/mix_answer.h"
 #include "bait/recipe.h"
+#include "bait/strategy.h"
 
 /// Answers as rows of cells for a spreadsheet, headings first, numbers unrounded with their unit in the heading.
 namespace baitwright {
@@ -15,5 +16,6 @@ using Rows = std::vector<std::vector<std::string>>;
 Rows mix_rows(const MixAnswer& answer);
 Rows dose_rows(const DoseAnswer& answer);
 Rows recipe_list_rows(const std::vector<Recipe>& recipes);
+Rows strategy_list_rows(const std::vector<Strategy>& strategies);
 
 }  // namespace baitwright

@@ -1,5 +1,6 @@
 #include "shelf/change_library.h"
 
+#include "answers/unroll_strategy.h"
 #include "bait/memory_shelf.h"
 #include "bait/resolved_mix.h"
 #include "files/library_text.h"
@@ -29,6 +30,23 @@ std::vector<EntryChange> put_all(Store& store, const std::vector<Entry>& entries
     return changes;
 }
 
+/// Runs the check on each; throws the faults of all of them, with their names.
+template <class Entry, class Check>
+void check_all(const std::vector<Entry>& entries, Check&& check) {
+    std::vector<Fault> faults;
+    for (const Entry& entry : entries) {
+        try {
+            check(entry);
+        } catch (const InputError& error) {
+            for (Fault fault : error.faults()) {
+                fault.message = "'" + entry.name + "': " + fault.message;
+                faults.push_back(std::move(fault));
+            }
+        }
+    }
+    if (!faults.empty()) throw InputError(std::move(faults));
+}
+
 }  // namespace
 
 std::vector<EntryChange> put_ingredients(Store& store, const std::vector<Ingredient>& ingredients,
@@ -41,21 +59,18 @@ std::vector<EntryChange> put_ingredients(Store& store, const std::vector<Ingredi
 std::vector<EntryChange> put_recipes(Store& store, const std::vector<Recipe>& recipes, const std::string& today) {
     MemoryShelf on_top(&store);
     for (const Recipe& recipe : recipes) on_top.put(recipe);
-    std::vector<Fault> faults;
-    for (const Recipe& recipe : recipes) {
-        try {
-            static_cast<void>(resolve(recipe, on_top));
-        } catch (const InputError& error) {
-            for (Fault fault : error.faults()) {
-                fault.message = "'" + recipe.name + "': " + fault.message;
-                faults.push_back(std::move(fault));
-            }
-        }
-    }
-    if (!faults.empty()) throw InputError(std::move(faults));
+    check_all(recipes, [&](const Recipe& recipe) { static_cast<void>(resolve(recipe, on_top)); });
     return put_all(
         store, recipes, "mix", today, [&](const std::string& name) { return store.find_recipe(name); },
         [](const Recipe& old) { return toml_text(old); });
+}
+
+std::vector<EntryChange> put_strategies(Store& store, const std::vector<Strategy>& strategies,
+                                        const std::string& today) {
+    check_all(strategies, [&](const Strategy& strategy) { static_cast<void>(unroll_strategy(store, strategy)); });
+    return put_all(
+        store, strategies, "strategy", today, [&](const std::string& name) { return store.find_strategy(name); },
+        [](const Strategy& old) { return toml_text(old); });
 }
 
 }  // namespace baitwright

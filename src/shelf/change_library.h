@@ -5,6 +5,7 @@
 
 #include "bait/ingredient.h"
 #include "bait/recipe.h"
+#include "bait/strategy.h"
 #include "store/store.h"
 
 namespace baitwright {
@@ -26,5 +27,8 @@ std::vector<EntryChange> put_ingredients(Store& store, const std::vector<Ingredi
                                          const std::string& today);
 /// Recipes are resolved first, with each other in reach. Throws InputError with the faults of all of them.
 std::vector<EntryChange> put_recipes(Store& store, const std::vector<Recipe>& recipes, const std::string& today);
+/// Strategies are unrolled first. Throws InputError with the faults of all of them.
+std::vector<EntryChange> put_strategies(Store& store, const std::vector<Strategy>& strategies,
+                                        const std::string& today);
 
 }  // namespace baitwright

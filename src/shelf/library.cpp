@@ -13,6 +13,7 @@ namespace {
 void put_all(LibraryFile&& file, MemoryShelf& shelf, std::vector<Feel>& feels) {
     for (Ingredient& ingredient : file.ingredients) shelf.put(std::move(ingredient));
     for (RecipeEntry& entry : file.recipes) shelf.put(std::move(entry.recipe));
+    for (StrategyEntry& entry : file.strategies) shelf.put(std::move(entry.strategy));
     for (Feel& feel : file.feels) feels.push_back(std::move(feel));
 }
 
@@ -57,6 +58,8 @@ void fill(Store& store) {
                 if (!store.find_ingredient(ingredient.name)) store.put(ingredient, EntryOwner::shipped);
             for (const RecipeEntry& entry : file.recipes)
                 if (!store.find_recipe(entry.recipe.name)) store.put(entry.recipe, EntryOwner::shipped);
+            for (const StrategyEntry& entry : file.strategies)
+                if (!store.find_strategy(entry.strategy.name)) store.put(entry.strategy, EntryOwner::shipped);
             if (!new_feels) continue;
             for (const Feel& feel : file.feels) store.put(feel, EntryOwner::shipped);
         }

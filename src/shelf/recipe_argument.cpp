@@ -1,10 +1,7 @@
 #include "shelf/recipe_argument.h"
 
-#include <algorithm>
-#include <tuple>
-
-#include "bait/recipe_names.h"
 #include "files/disk.h"
+#include "shelf/all_faults.h"
 
 namespace baitwright {
 
@@ -17,23 +14,6 @@ RecipeEntry the_one_mix(std::vector<RecipeEntry>& entries, const std::string& fi
     throw InputError({"several-mixes", "the file holds " + std::to_string(entries.size()) + " mixes, and it is not clear which is meant",
                       "give the one you want a file of its own, or add them all with: baitwright recipe add " + file,
                       file, 0, 0, {}});
-}
-
-/// The file's own faults, and the names in its faulty mixes that neither it nor the shelf knows, in the file's order.
-std::vector<Fault> all_faults(LibraryFile& file, const std::string& text, const Shelf& shelf) {
-    MemoryShelf on_top(&shelf);
-    for (Ingredient& ingredient : file.ingredients) on_top.put(std::move(ingredient));
-    for (const RecipeEntry& entry : file.recipes) on_top.put(entry.recipe);
-    std::vector<Fault> faults = std::move(file.faults);
-    for (const RecipeEntry& entry : file.faulty_recipes) {
-        std::vector<Fault> names = unknown_names(entry.recipe, on_top);
-        place_faults(names, entry, text, file.name);
-        faults.insert(faults.end(), names.begin(), names.end());
-    }
-    std::stable_sort(faults.begin(), faults.end(), [](const Fault& a, const Fault& b) {
-        return std::tie(a.line, a.column) < std::tie(b.line, b.column);
-    });
-    return faults;
 }
 
 }  // namespace

@@ -40,7 +40,7 @@ auto with_places(const NamedRecipe& named, Work&& work) {
     } catch (const InputError& error) {
         if (named.file.empty()) throw;
         std::vector<Fault> faults = error.faults();
-        place_faults(faults, named.entry, named.text, named.file);
+        place_faults(faults, named.entry.places, named.text, named.file);
         throw InputError(std::move(faults));
     }
 }

@@ -14,14 +14,17 @@ namespace baitwright {
 
 std::optional<Ingredient> read_ingredient(StoreConnection& connection, std::string_view name);
 std::optional<Recipe> read_recipe(StoreConnection& connection, std::string_view name);
+std::optional<Strategy> read_strategy(StoreConnection& connection, std::string_view name);
 std::vector<Feel> read_feels(StoreConnection& connection);
 std::vector<std::string> read_ingredient_names(StoreConnection& connection);
 std::vector<std::string> read_recipe_names(StoreConnection& connection);
+std::vector<std::string> read_strategy_names(StoreConnection& connection);
 std::string read_shipped_digest(StoreConnection& connection);
 std::vector<RetiredEntry> read_retired(StoreConnection& connection, std::string_view kind, std::string_view name);
 
 void write_ingredient(StoreConnection& connection, const Ingredient& ingredient, EntryOwner owner);
 void write_recipe(StoreConnection& connection, const Recipe& recipe, EntryOwner owner);
+void write_strategy(StoreConnection& connection, const Strategy& strategy, EntryOwner owner);
 void write_feel(StoreConnection& connection, const Feel& feel, EntryOwner owner);
 void write_retired(StoreConnection& connection, const RetiredEntry& entry);
 void write_shipped_digest(StoreConnection& connection, std::string_view digest);

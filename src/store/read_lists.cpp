@@ -9,6 +9,7 @@ namespace {
 constexpr const char* select_feels = "SELECT name, aim, below, purpose FROM feel ORDER BY below, folded";
 constexpr const char* select_ingredient_names = "SELECT name FROM ingredient ORDER BY folded";
 constexpr const char* select_recipe_names = "SELECT name FROM recipe ORDER BY folded";
+constexpr const char* select_strategy_names = "SELECT name FROM strategy ORDER BY folded";
 constexpr const char* select_digest = "SELECT value FROM meta WHERE key = 'shipped_digest'";
 constexpr const char* select_retired =
     "SELECT kind, name, retired_on, text FROM retired WHERE kind = ?1 AND folded = ?2 ORDER BY id";
@@ -34,6 +35,10 @@ std::vector<std::string> read_ingredient_names(StoreConnection& connection) {
 
 std::vector<std::string> read_recipe_names(StoreConnection& connection) {
     return texts(Query(connection, select_recipe_names));
+}
+
+std::vector<std::string> read_strategy_names(StoreConnection& connection) {
+    return texts(Query(connection, select_strategy_names));
 }
 
 std::string read_shipped_digest(StoreConnection& connection) {

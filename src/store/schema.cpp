@@ -110,6 +110,62 @@ CREATE TABLE meta (
 PRAGMA application_id = 0x62616974;
 )sql";
 
+// Strategies. `rhythm` is once, time, put-in or fish; `every` is its seconds or fish, null for a put-in.
+// `measure` of a size may also be length, of a hookbait bites.
+constexpr const char* version_2 = R"sql(
+CREATE TABLE strategy (
+    id INTEGER PRIMARY KEY,
+    name TEXT NOT NULL,
+    folded TEXT NOT NULL UNIQUE,
+    purpose TEXT NOT NULL,
+    avoid TEXT NOT NULL,
+    why TEXT NOT NULL,
+    note TEXT NOT NULL,
+    length REAL NOT NULL,
+    spare REAL NOT NULL,
+    depth REAL,
+    temperature REAL,
+    clarity TEXT NOT NULL,
+    tow REAL,
+    tow_bottom REAL,
+    put_ins_per_hour REAL,
+    fish_per_hour REAL,
+    owner TEXT NOT NULL
+) STRICT;
+CREATE TABLE strategy_feed (
+    strategy_id INTEGER NOT NULL REFERENCES strategy ON DELETE CASCADE,
+    position INTEGER NOT NULL,
+    rhythm TEXT NOT NULL,
+    every REAL,
+    starts REAL NOT NULL,
+    until REAL,
+    form TEXT NOT NULL,
+    measure TEXT NOT NULL,
+    size REAL NOT NULL,
+    count INTEGER NOT NULL,
+    feel TEXT NOT NULL,
+    PRIMARY KEY (strategy_id, position)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE strategy_feed_part (
+    strategy_id INTEGER NOT NULL,
+    feed INTEGER NOT NULL,
+    position INTEGER NOT NULL,
+    part_of TEXT NOT NULL,
+    share REAL NOT NULL,
+    prepare TEXT NOT NULL,
+    PRIMARY KEY (strategy_id, feed, position),
+    FOREIGN KEY (strategy_id, feed) REFERENCES strategy_feed ON DELETE CASCADE
+) STRICT, WITHOUT ROWID;
+CREATE TABLE strategy_hookbait (
+    strategy_id INTEGER NOT NULL REFERENCES strategy ON DELETE CASCADE,
+    position INTEGER NOT NULL,
+    bait TEXT NOT NULL,
+    measure TEXT NOT NULL,
+    amount REAL NOT NULL,
+    PRIMARY KEY (strategy_id, position)
+) STRICT, WITHOUT ROWID;
+)sql";
+
 void migrate_after(SQLite::Database& database, const std::vector<Migration>& steps,
                    const std::function<void()>& before) {
     SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
@@ -135,7 +191,7 @@ void copy_store(const std::filesystem::path& from, const std::filesystem::path& 
 }  // namespace
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> all{{1, version_1}};
+    static const std::vector<Migration> all{{1, version_1}, {2, version_2}};
     return all;
 }
 

@@ -37,6 +37,10 @@ std::optional<Recipe> Store::find_recipe(std::string_view name) const {
     return reading(*connection_, [&](StoreConnection& connection) { return read_recipe(connection, name); });
 }
 
+std::optional<Strategy> Store::find_strategy(std::string_view name) const {
+    return reading(*connection_, [&](StoreConnection& connection) { return read_strategy(connection, name); });
+}
+
 std::vector<Feel> Store::feels() const {
     return reading(*connection_, read_feels);
 }
@@ -47,6 +51,10 @@ std::vector<std::string> Store::ingredient_names() const {
 
 std::vector<std::string> Store::recipe_names() const {
     return reading(*connection_, read_recipe_names);
+}
+
+std::vector<std::string> Store::strategy_names() const {
+    return reading(*connection_, read_strategy_names);
 }
 
 std::string Store::shipped_digest() const {
@@ -67,6 +75,10 @@ void Store::put(const Ingredient& ingredient, EntryOwner owner) {
 
 void Store::put(const Recipe& recipe, EntryOwner owner) {
     writing(*connection_, [&](StoreConnection& connection) { write_recipe(connection, recipe, owner); });
+}
+
+void Store::put(const Strategy& strategy, EntryOwner owner) {
+    writing(*connection_, [&](StoreConnection& connection) { write_strategy(connection, strategy, owner); });
 }
 
 void Store::put(const Feel& feel, EntryOwner owner) {

@@ -18,7 +18,7 @@ enum class EntryOwner { shipped, person };
 
 /// An entry that was replaced: kept as the TOML text it had.
 struct RetiredEntry {
-    std::string kind;  ///< "ingredient" or "mix"
+    std::string kind;  ///< "ingredient", "mix" or "strategy"
     std::string name;
     std::string retired_on;  ///< ISO 8601 date
     std::string text;
@@ -38,9 +38,11 @@ public:
 
     [[nodiscard]] std::optional<Ingredient> find_ingredient(std::string_view name) const override;
     [[nodiscard]] std::optional<Recipe> find_recipe(std::string_view name) const override;
+    [[nodiscard]] std::optional<Strategy> find_strategy(std::string_view name) const override;
     [[nodiscard]] std::vector<Feel> feels() const override;
     [[nodiscard]] std::vector<std::string> ingredient_names() const override;
     [[nodiscard]] std::vector<std::string> recipe_names() const override;
+    [[nodiscard]] std::vector<std::string> strategy_names() const override;
 
     /// The digest of the shipped files that the store was last filled from; empty in a new store.
     [[nodiscard]] std::string shipped_digest() const;
@@ -51,6 +53,7 @@ public:
     // Inside `change` only.
     void put(const Ingredient& ingredient, EntryOwner owner);  ///< replaces by name; stores stated properties only
     void put(const Recipe& recipe, EntryOwner owner);
+    void put(const Strategy& strategy, EntryOwner owner);
     void put(const Feel& feel, EntryOwner owner);
     void retire(const RetiredEntry& entry);
     void set_shipped_digest(std::string_view digest);

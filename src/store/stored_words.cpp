@@ -9,6 +9,7 @@ struct Number {
     double operator()(Volume volume) const { return volume.si(); }
     double operator()(WholePacks packs) const { return packs.count; }
     double operator()(Share share) const { return share.parts; }
+    double operator()(Length length) const { return length.si(); }
 };
 
 }  // namespace
@@ -32,6 +33,25 @@ std::optional<PartAmount> part_amount(std::string_view measure, double number) {
     if (measure == measure_words[1]) return Volume::from_si(number);
     if (measure == measure_words[2]) return WholePacks{number};
     if (measure == measure_words[3]) return Share{number};
+    return std::nullopt;
+}
+
+StoredAmount stored(const FeedSize& size) {
+    return {size_words[size.index()], std::visit(Number{}, size)};
+}
+
+std::optional<FeedSize> feed_size(std::string_view measure, double number) {
+    if (measure == size_words[0]) return Mass::from_si(number);
+    if (measure == size_words[1]) return Volume::from_si(number);
+    if (measure == size_words[2]) return Length::from_si(number);
+    return std::nullopt;
+}
+
+std::optional<FeedRhythm> feed_rhythm(std::string_view word, double number) {
+    if (word == rhythm_words[0]) return AtOnce{Time::from_si(number)};
+    if (word == rhythm_words[1]) return EveryTime{Time::from_si(number)};
+    if (word == rhythm_words[2]) return EveryPutIn{};
+    if (word == rhythm_words[3]) return EveryFish{static_cast<int>(number)};
     return std::nullopt;
 }
 

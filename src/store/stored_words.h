@@ -8,6 +8,7 @@
 
 #include "bait/dose.h"
 #include "bait/recipe.h"
+#include "bait/strategy.h"
 #include "store/store.h"
 
 /// The words that stand in the tables for the values of our enums and for the alternatives of our variants. They are
@@ -20,6 +21,11 @@ inline constexpr std::array<std::string_view, 5> dose_basis_words{"per_kg_dry", 
                                                                   "per_pint_pellets", "share_of_dry"};
 /// In the order of the alternatives of `PartAmount`; packs and doses know the first two.
 inline constexpr std::array<std::string_view, 4> measure_words{"mass", "volume", "packs", "share"};
+
+/// In the order of the alternatives of `FeedRhythm`, `FeedSize` and a hookbait's amount.
+inline constexpr std::array<std::string_view, 4> rhythm_words{"once", "time", "put-in", "fish"};
+inline constexpr std::array<std::string_view, 3> size_words{"mass", "volume", "length"};
+inline constexpr std::array<std::string_view, 3> hookbait_words{"bites", "mass", "volume"};
 
 /// Stands before the key of a part of the composition in `ingredient_property`.
 inline constexpr const char* composition_prefix = "composition.";
@@ -47,6 +53,9 @@ StoredAmount stored(const PartAmount& amount);
 /// And back; nothing where the measure is none of those words.
 std::optional<std::variant<Mass, Volume>> mass_or_volume(std::string_view measure, double number);
 std::optional<PartAmount> part_amount(std::string_view measure, double number);
+StoredAmount stored(const FeedSize& size);
+std::optional<FeedSize> feed_size(std::string_view measure, double number);
+std::optional<FeedRhythm> feed_rhythm(std::string_view word, double number);
 std::optional<DoseRate> dose_rate(std::string_view basis, std::string_view measure, double each);
 
 }  // namespace baitwright

@@ -49,6 +49,19 @@ TEST_CASE("a shelf looks on the one below for what it lacks, and hides what it h
     CHECK(upper.recipe_names() == std::vector<std::string>{"my mix"});
 }
 
+TEST_CASE("strategies are found like mixes, and the shelf below is asked for what is lacking") {
+    MemoryShelf lower, upper(&lower);
+    Strategy bank;
+    bank.name = "Far Bank";
+    lower.put(bank);
+    bank.name = "margin";
+    upper.put(bank);
+    CHECK(upper.strategy("far  bank").name == "Far Bank");
+    CHECK(upper.strategy_names() == std::vector<std::string>{"Far Bank", "margin"});
+    CHECK(fault_of([&] { (void)upper.strategy("far bnk"); }).hint == "did you mean 'Far Bank'?");
+    CHECK(fault_of([&] { (void)lower.strategy("margin"); }).code == "unknown-strategy");
+}
+
 TEST_CASE("feels rise however they were put") {
     MemoryShelf shelf;
     shelf.put(std::vector<Feel>{{"wet", 2.0, 3.0, {}}, {"dry", 0.5, 1.0, {}}});

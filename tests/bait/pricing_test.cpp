@@ -57,3 +57,15 @@ TEST_CASE("a pack sold by volume holds what its loose density, or a liquid's den
     CHECK(mass_in(molasses.packs.front(), molasses).in(gram) == Approx(700));
     CHECK(exact_cost_minor(molasses, 70.0 * gram).value() == Approx(35));
 }
+
+TEST_CASE("what is offered is the newest price of each size at each shop") {
+    Pack mill = pack(1.0 * kilogram, 180, "2026-01-01");
+    mill.shop = "the mill";
+    const Ingredient crumb = crumb_with({pack(1.0 * kilogram, 190, "2026-03-01"), pack(1.0 * kilogram, 230, "2026-04-01"),
+                                         pack(5.0 * kilogram, 800, "2025-05-01"), {2.0 * kilogram, {}, {}, {}}, mill});
+    const std::vector<Pack> offered = offered_packs(crumb);
+    REQUIRE(offered.size() == 3);
+    CHECK(offered[0].price->minor() == 230);
+    CHECK(offered[1].price->minor() == 800);
+    CHECK(offered[2].shop == "the mill");
+}

@@ -24,13 +24,13 @@ struct BrokenFile {
 
 const BrokenFile broken_files[]{
     // nothing that a file can hold
-    {"", "nothing-here", 1, 1, "no ingredient, mix or feel"},
+    {"", "nothing-here", 1, 1, "no ingredient, mix, strategy or feel"},
     {"# only a remark\n", "nothing-here", 1, 1, "no ingredient"},
     {"\n  title = \"x\"\n", "nothing-here", 2, 3, "no ingredient"},
     {"name = \"crumb\"\n", "nothing-here", 1, 1, "no ingredient"},
     {"aim = 1.2\nbelow = 1.3\n", "nothing-here", 1, 1, "no ingredient"},
     {CRUMB "[[part]]\nof = \"x\"\nmass = \"1 g\"\n", "two-entries", 5, 3, "both a kind"},
-    {FEEL "[[strategy]]\n", "unknown-key", 5, 3, "'strategy' is not a key of this file"},
+    {FEEL "[[venue]]\n", "unknown-key", 5, 3, "'venue' is not a key of this file"},
 
     // the punctuation of TOML
     {"name = \"crumb\nkind = \"base\"\n", "not-toml", 1, 14, "no end on its line"},

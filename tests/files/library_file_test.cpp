@@ -89,7 +89,7 @@ TEST_CASE("faults found later are shown where their entry stands") {
     std::vector<Fault> faults(3);
     faults[0].subject = "part 2";
     faults[1].subject = "part 9";
-    place_faults(faults, read(one_mix).recipes.at(0), one_mix, "b.toml");
+    place_faults(faults, read(one_mix).recipes.at(0).places, one_mix, "b.toml");
     CHECK(faults[0].line == 10);
     CHECK(faults[0].column == 6);
     CHECK(faults[0].source_line == "of = \"fishmeal micro pellet 2 mm\"");

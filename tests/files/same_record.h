@@ -5,6 +5,7 @@
 
 #include "bait/ingredient_facts.h"
 #include "bait/recipe.h"
+#include "bait/strategy.h"
 
 /// Compares records field by field; numbers may differ by what text can hold of them (1e-12 relative).
 namespace baitwright {
@@ -79,6 +80,69 @@ inline std::string first_difference(const Ingredient& a, const Ingredient& b) {
     compare(a.cautions == b.cautions, "cautions");
     compare(a.note == b.note, "note");
     return different;
+}
+
+template <class Q>
+bool same_or_none(const std::optional<Q>& a, const std::optional<Q>& b) {
+    return a.has_value() == b.has_value() && (!a || near_to(Q(*a).si(), Q(*b).si()));
+}
+
+inline bool same_or_none(const std::optional<double>& a, const std::optional<double>& b) {
+    return a.has_value() == b.has_value() && (!a || near_to(*a, *b));
+}
+
+/// The number that an alternative of a strategy holds.
+struct StrategyNumber {
+    double operator()(AtOnce once) const { return once.at.si(); }
+    double operator()(EveryTime every) const { return every.gap.si(); }
+    double operator()(EveryPutIn) const { return 0; }
+    double operator()(EveryFish every) const { return every.fish; }
+    double operator()(Mass mass) const { return mass.si(); }
+    double operator()(Volume volume) const { return volume.si(); }
+    double operator()(Length length) const { return length.si(); }
+    double operator()(BitesPerHour bites) const { return bites.bites; }
+};
+
+template <class Variant>
+bool same_alternative(const Variant& a, const Variant& b) {
+    return a.index() == b.index() && near_to(std::visit(StrategyNumber{}, a), std::visit(StrategyNumber{}, b));
+}
+
+inline bool same(const Feed& a, const Feed& b) {
+    if (!same_alternative(a.when.rhythm, b.when.rhythm) || !near_to(a.when.from.si(), b.when.from.si()) ||
+        !same_or_none(a.when.until, b.when.until))
+        return false;
+    if (a.form != b.form || !same_alternative(a.size, b.size) || a.count != b.count || a.feel != b.feel) return false;
+    if (a.parts.size() != b.parts.size()) return false;
+    for (std::size_t i = 0; i < a.parts.size(); ++i)
+        if (a.parts[i].of != b.parts[i].of || a.parts[i].prepare != b.parts[i].prepare ||
+            !near_to(a.parts[i].share, b.parts[i].share))
+            return false;
+    return true;
+}
+
+inline std::string first_difference(const Strategy& a, const Strategy& b) {
+    if (a.name != b.name) return "name";
+    if (a.purpose != b.purpose || a.avoid != b.avoid || a.why != b.why || a.note != b.note) return "prose";
+    if (!near_to(a.length.si(), b.length.si())) return "length";
+    if (!near_to(a.spare, b.spare)) return "spare";
+    const WaterSetting &w = a.water, &v = b.water;
+    if (w.temperature.has_value() != v.temperature.has_value()) return "temperature";
+    if (w.temperature && !near_to(w.temperature->in_kelvin(), v.temperature->in_kelvin())) return "temperature";
+    if (!same_or_none(w.depth, v.depth) || w.clarity != v.clarity || !same_or_none(w.tow, v.tow) ||
+        !same_or_none(w.tow_bottom, v.tow_bottom))
+        return "water";
+    if (!same_or_none(a.pace.put_ins_per_hour, b.pace.put_ins_per_hour) ||
+        !same_or_none(a.pace.fish_per_hour, b.pace.fish_per_hour))
+        return "pace";
+    if (a.feeds.size() != b.feeds.size()) return "feed";
+    for (std::size_t i = 0; i < a.feeds.size(); ++i)
+        if (!same(a.feeds[i], b.feeds[i])) return "feed";
+    if (a.hookbaits.size() != b.hookbaits.size()) return "hookbait";
+    for (std::size_t i = 0; i < a.hookbaits.size(); ++i)
+        if (a.hookbaits[i].of != b.hookbaits[i].of || !same_alternative(a.hookbaits[i].amount, b.hookbaits[i].amount))
+            return "hookbait";
+    return {};
 }
 
 inline std::string first_difference(const Recipe& a, const Recipe& b) {

@@ -12,7 +12,7 @@ namespace {
 std::vector<LibraryFile> shipped_files() {
     const std::filesystem::path folder = std::filesystem::path(BAITWRIGHT_SOURCE_DIR) / "recipes";
     std::vector<LibraryFile> files;
-    for (const char* part : {"feels", "ingredients", "mixes"})
+    for (const char* part : {"feels", "ingredients", "mixes", "strategies"})
         for (const auto& path : toml_files_below(folder / part))
             files.push_back(read_library_file(read_text_file(path), path.filename().string()));
     return files;
@@ -51,4 +51,17 @@ TEST_CASE("every shipped mix is written and read back as it was") {
             REQUIRE(back.recipes.size() == 1);
             CHECK(first_difference(entry.recipe, back.recipes[0].recipe) == "");
         }
+}
+
+TEST_CASE("every shipped strategy is written and read back as it was") {
+    std::size_t count = 0;
+    for (const LibraryFile& file : shipped_files())
+        for (const StrategyEntry& entry : file.strategies) {
+            const LibraryFile back = read_library_file(toml_text(entry.strategy), file.name);
+            CHECK(back.faults.empty());
+            REQUIRE(back.strategies.size() == 1);
+            CHECK(first_difference(entry.strategy, back.strategies[0].strategy) == "");
+            ++count;
+        }
+    CHECK(count >= 8);
 }

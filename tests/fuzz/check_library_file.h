@@ -20,7 +20,8 @@ inline std::string broken_promise(std::string_view text) {
         line = fault.line;
         column = fault.column;
     }
-    if (file.faults.empty() && file.ingredients.empty() && file.recipes.empty() && file.feels.empty())
+    if (file.faults.empty() && file.ingredients.empty() && file.recipes.empty() && file.strategies.empty() &&
+        file.feels.empty())
         return "nothing was read, and nothing is wrong";
     if (!file.ingredients.empty()) {
         const LibraryFile back = read_library_file(toml_text(file.ingredients), "b.toml");
@@ -34,6 +35,12 @@ inline std::string broken_promise(std::string_view text) {
         if (back.recipes.size() != 1) return "a mix was lost when written";
         const std::string different = first_difference(entry.recipe, back.recipes[0].recipe);
         if (!different.empty()) return different + " of a mix changed when written";
+    }
+    for (const StrategyEntry& entry : file.strategies) {
+        const LibraryFile back = read_library_file(toml_text(entry.strategy), "b.toml");
+        if (back.strategies.size() != 1) return "a strategy was lost when written";
+        const std::string different = first_difference(entry.strategy, back.strategies[0].strategy);
+        if (!different.empty()) return different + " of a strategy changed when written";
     }
     return {};
 }

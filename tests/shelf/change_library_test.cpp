@@ -88,3 +88,35 @@ TEST_CASE("an ingredient like another takes its values but for those given") {
     CHECK_THROWS_AS(edited_ingredient("x", crumb, {{"absorption", "2 g/g"}}), InputError);  // above its slump
     CHECK_THROWS_AS(edited_ingredient("x", std::nullopt, {{"kind", "base"}}), InputError);  // what it must state
 }
+
+TEST_CASE("a replaced strategy is kept as the text it had, and one that feeds what nobody knows is not taken") {
+    const Shed shed;
+    Store store = open_store(shed.path());
+    Strategy mine = store.strategy("open carpet");
+    const std::string before = toml_text(mine);
+    mine.length = 3.0 * hour;
+    CHECK(put_strategies(store, {mine}, "2026-03-01").front().kind == EntryChange::Kind::replaced);
+    CHECK(store.strategy("open carpet").length.in(hour) == Approx(3));
+    REQUIRE(store.retired("strategy", "open carpet").size() == 1);
+    CHECK(store.retired("strategy", "open carpet").front().text == before);
+    CHECK(put_strategies(store, {mine}, "2026-03-02").front().kind == EntryChange::Kind::unchanged);
+    Strategy wrong = mine;
+    wrong.name = "wrong";
+    wrong.feeds.front().parts.front().of = "moon dust";
+    CHECK_THROWS_AS(put_strategies(store, {mine, wrong}, "2026-03-03"), InputError);
+    CHECK_FALSE(store.find_strategy("wrong").has_value());
+}
+
+TEST_CASE("a store filled by an older program is given the strategies it lacks, and keeps a person's own") {
+    const Shed shed;
+    {
+        Store store = open_store(shed.path());
+        Strategy mine = store.strategy("margin");
+        mine.note = "mine";
+        put_strategies(store, {mine}, "2026-03-01");
+        store.change([&] { store.set_shipped_digest("an older program"); });
+    }
+    const Store again = open_store(shed.path());
+    CHECK(again.strategy("margin").note == "mine");
+    CHECK(again.strategy_names() == shipped_shelf()->strategy_names());
+}

@@ -65,6 +65,53 @@ Pack any_pack() {
     return pack;
 }
 
+FeedRhythm any_rhythm() {
+    switch (below(4)) {
+        case 0:
+            return AtOnce{Time::from_si(any_number())};
+        case 1:
+            return EveryTime{Time::from_si(any_number())};
+        case 2:
+            return EveryPutIn{};
+        default:
+            return EveryFish{below(1000)};
+    }
+}
+
+FeedSize any_size() {
+    switch (below(3)) {
+        case 0:
+            return Mass::from_si(any_number());
+        case 1:
+            return Volume::from_si(any_number());
+        default:
+            return Length::from_si(any_number());
+    }
+}
+
+Feed any_feed() {
+    Feed feed;
+    feed.when = {any_rhythm(), Time::from_si(any_number()), any_time()};
+    for (int left = below(4); left > 0; --left)
+        feed.parts.push_back({any_text(), any_number(), static_cast<Preparation>(below(2))});
+    feed.form = static_cast<FeedForm>(below(5));
+    feed.size = any_size();
+    feed.count = below(1000);
+    feed.feel = any_text();
+    return feed;
+}
+
+Hookbait any_hookbait() {
+    Hookbait hookbait{any_text(), BitesPerHour{any_number()}};
+    if (any_coin()) std::visit([&](auto either) { hookbait.amount = either; }, any_mass_or_volume());
+    return hookbait;
+}
+
+template <class Q>
+std::optional<Q> any_or_nothing() {
+    return any_coin() ? std::optional(Q::from_si(any_number())) : std::nullopt;
+}
+
 }  // namespace
 
 Ingredient ingredient_named(const std::string& name) {
@@ -75,6 +122,12 @@ Ingredient ingredient_named(const std::string& name) {
 
 Recipe recipe_named(const std::string& name) {
     return {name, {}, {}, {}, {}, {}, {}, {}};
+}
+
+Strategy strategy_named(const std::string& name) {
+    Strategy strategy;
+    strategy.name = name;
+    return strategy;
 }
 
 double any_number() {
@@ -114,6 +167,17 @@ Recipe any_recipe(const std::string& name) {
         r.parts.push_back({any_text(), any_amount(), static_cast<Preparation>(below(2))});
     for (int left = below(4); left > 0; --left) r.doses.push_back({any_text(), any_rate()});
     return r;
+}
+
+Strategy any_strategy(const std::string& name) {
+    Strategy s{name, any_text(), any_text(), any_text(), any_text(), Time::from_si(any_number()), any_number(), {}, {}, {}, {}};
+    s.water = {any_or_nothing<Length>(), std::nullopt, any_text(), any_or_nothing<Speed>(), any_or_nothing<Speed>()};
+    if (any_coin()) s.water.temperature = Temperature::from_kelvin(any_number());
+    if (any_coin()) s.pace.put_ins_per_hour = any_number();
+    if (any_coin()) s.pace.fish_per_hour = any_number();
+    for (int left = below(5); left > 0; --left) s.feeds.push_back(any_feed());
+    for (int left = below(3); left > 0; --left) s.hookbaits.push_back(any_hookbait());
+    return s;
 }
 
 }  // namespace baitwright

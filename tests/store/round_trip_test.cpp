@@ -60,6 +60,35 @@ TEST_CASE("a recipe comes back with every field to the bit") {
     }));
 }
 
+TEST_CASE("a strategy comes back with every field to the bit") {
+    const TemporaryFolder folder;
+    Store store = Store::open(folder / "library.db");
+    CHECK(rc::check("strategy", [&] {
+        const Strategy put_in = any_strategy("far bank");
+        put(store, put_in);
+        RC_ASSERT(written_out(store.find_strategy("far bank").value()) == written_out(put_in));
+    }));
+    CHECK(store.strategy_names() == std::vector<std::string>{"far bank"});
+}
+
+TEST_CASE("a strategy put twice has the feeds and hookbaits of the last") {
+    const TemporaryFolder folder;
+    Store store = Store::open(folder / "library.db");
+    Strategy first = strategy_named("far bank"), second = strategy_named("Far Bank");
+    first.feeds.resize(3);
+    for (Feed& feed : first.feeds) feed.parts = {{"crumb"}, {"meal"}};
+    first.hookbaits = {{"maggots", BitesPerHour{30}}};
+    second.feeds.resize(1);
+    second.feeds.front().parts = {{"soil"}};
+    put(store, first);
+    put(store, second);
+    REQUIRE(store.find_strategy("far bank")->feeds.size() == 1);
+    CHECK(store.find_strategy("far bank")->feeds.front().parts.front().of == "soil");
+    CHECK(store.find_strategy("far bank")->feeds.front().parts.size() == 1);
+    CHECK(store.find_strategy("far bank")->hookbaits.empty());
+    CHECK(store.strategy_names() == std::vector<std::string>{"Far Bank"});
+}
+
 TEST_CASE("an entry is found by any name that folds to its own") {
     const TemporaryFolder folder;
     Store store = Store::open(folder / "library.db");
@@ -67,8 +96,10 @@ TEST_CASE("an entry is found by any name that folds to its own") {
         const std::string name = any_text();
         put(store, ingredient_named(name));
         put(store, recipe_named(name));
+        put(store, strategy_named(name));
         RC_ASSERT(store.find_ingredient(shouted(name)).value().name == name);
         RC_ASSERT(store.find_recipe(shouted(name)).value().name == name);
+        RC_ASSERT(store.find_strategy(shouted(name)).value().name == name);
     }));
 }
 
@@ -77,6 +108,8 @@ TEST_CASE("what was never put is not found") {
     const Store store = Store::open(folder / "library.db");
     CHECK_FALSE(store.find_ingredient("coarse meal"));
     CHECK_FALSE(store.find_recipe("river mix"));
+    CHECK_FALSE(store.find_strategy("far bank"));
+    CHECK(store.strategy_names().empty());
     CHECK(store.feels().empty());
     CHECK(store.ingredient_names().empty());
     CHECK(store.recipe_names().empty());

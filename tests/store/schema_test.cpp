@@ -50,6 +50,7 @@ void fill(const std::filesystem::path& path) {
         store.change([&] {
             store.put(any_ingredient(any_text()), EntryOwner::shipped);
             store.put(any_recipe(any_text()), EntryOwner::person);
+            store.put(any_strategy(any_text()), EntryOwner::person);
         });
     });
 }
@@ -73,6 +74,25 @@ TEST_CASE("a store of every old version opens, with its tables as new") {
     }
 }
 
+TEST_CASE("an ingredient and a mix of version 1 are there after the upgrade, and a strategy can join them") {
+    const TemporaryFolder folder;
+    const std::filesystem::path path = folder / "library.db";
+    make_from(dump_kept(1), path);
+    SQLite::Database(path.string(), SQLite::OPEN_READWRITE)
+        .exec("INSERT INTO ingredient (name, folded, kind, colour, solute, note, owner)"
+              " VALUES ('Coarse Meal', 'coarse meal', 'base', '', '', '', 'person');"
+              "INSERT INTO recipe (name, folded, feel, purpose, avoid, why, note, owner)"
+              " VALUES ('river mix', 'river mix', 'firm', '', '', '', '', 'person');"
+              "INSERT INTO recipe_part VALUES (1, 1, 'Coarse Meal', 'mass', 0.4, 'as_bought')");
+    Store store = Store::open(path);
+    CHECK(store.ingredient_names() == std::vector<std::string>{"Coarse Meal"});
+    REQUIRE(store.find_recipe("river mix"));
+    CHECK(std::get<Mass>(store.find_recipe("river mix")->parts.at(0).amount).si() == 0.4);
+    store.change([&] { store.put(strategy_named("far bank"), EntryOwner::person); });
+    CHECK(store.find_strategy("far bank"));
+    CHECK(std::filesystem::exists(path.string() + ".before-v" + std::to_string(newest_version())));
+}
+
 TEST_CASE("every table is strict") {
     const TemporaryFolder folder;
     Store::open(folder / "library.db");
@@ -81,7 +101,7 @@ TEST_CASE("every table is strict") {
                  "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
                  " AND name NOT LIKE 'sqlite_%' AND NOT strict")
               .empty());
-    CHECK(database.execAndGet("SELECT count(*) FROM pragma_table_list WHERE strict").getInt() == 10);
+    CHECK(database.execAndGet("SELECT count(*) FROM pragma_table_list WHERE strict").getInt() == 14);
 }
 
 TEST_CASE("a full store passes SQLite's own checks, in write-ahead mode") {
@@ -93,12 +113,13 @@ TEST_CASE("a full store passes SQLite's own checks, in write-ahead mode") {
     CHECK(column(database, "PRAGMA journal_mode") == std::vector<std::string>{"wal"});
 }
 
-TEST_CASE("rows without an ingredient or a recipe cannot be: they go with it") {
+TEST_CASE("rows without an ingredient, a recipe or a strategy cannot be: they go with it") {
     const TemporaryFolder folder;
     fill(folder / "library.db");
     SQLite::Database database((folder / "library.db").string(), SQLite::OPEN_READWRITE);
-    database.exec("PRAGMA foreign_keys = ON; DELETE FROM ingredient; DELETE FROM recipe");
-    for (const char* table : {"ingredient_property", "pack", "caution", "recipe_part", "recipe_dose"})
+    database.exec("PRAGMA foreign_keys = ON; DELETE FROM ingredient; DELETE FROM recipe; DELETE FROM strategy");
+    for (const char* table : {"ingredient_property", "pack", "caution", "recipe_part", "recipe_dose", "strategy_feed",
+                              "strategy_feed_part", "strategy_hookbait"})
         CHECK(database.execAndGet("SELECT count(*) FROM " + std::string(table)).getInt() == 0);
 }
 
@@ -118,6 +139,10 @@ TEST_CASE("reading never sorts: the keys give the order") {
     for (const char* sql : {"SELECT name FROM ingredient ORDER BY folded",
                             "SELECT word FROM caution WHERE ingredient_id = 1 ORDER BY position",
                             "SELECT part_of FROM recipe_part WHERE recipe_id = 1 ORDER BY position",
+                            "SELECT name FROM strategy ORDER BY folded",
+                            "SELECT form FROM strategy_feed WHERE strategy_id = 1 ORDER BY position",
+                            "SELECT part_of FROM strategy_feed_part WHERE strategy_id = 1 AND feed = 1 ORDER BY position",
+                            "SELECT bait FROM strategy_hookbait WHERE strategy_id = 1 ORDER BY position",
                             "SELECT name FROM feel ORDER BY below, folded",
                             "SELECT text FROM retired WHERE kind = 'mix' AND folded = 'a' ORDER BY id"}) {
         SQLite::Statement plan(database, "EXPLAIN QUERY PLAN " + std::string(sql));

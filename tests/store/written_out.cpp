@@ -19,8 +19,13 @@ std::string line(double number) {
     return text;
 }
 
-std::string line(const std::optional<Time>& time) {
-    return time ? line(time->si()) : "none\n";
+template <class Q>
+std::string line(const std::optional<Q>& quantity) {
+    return quantity ? line(Q(*quantity).si()) : "none\n";
+}
+
+std::string line(const std::optional<double>& number) {
+    return number ? line(*number) : "none\n";
 }
 
 template <class... Alternatives>
@@ -30,6 +35,12 @@ std::string line(const std::variant<Alternatives...>& amount) {
         double operator()(Volume v) const { return v.si(); }
         double operator()(WholePacks p) const { return p.count; }
         double operator()(Share s) const { return s.parts; }
+        double operator()(Length l) const { return l.si(); }
+        double operator()(BitesPerHour b) const { return b.bites; }
+        double operator()(AtOnce once) const { return once.at.si(); }
+        double operator()(EveryTime every) const { return every.gap.si(); }
+        double operator()(EveryPutIn) const { return 0; }
+        double operator()(EveryFish every) const { return every.fish; }
     };
     return std::to_string(amount.index()) + " " + line(std::visit(Number{}, amount));
 }
@@ -67,6 +78,21 @@ std::string written_out(const Recipe& r) {
     for (const Part& part : r.parts)
         text += line(part.of) + line(part.amount) + std::to_string(static_cast<int>(part.prepare)) + "\n";
     for (const Dose& dose : r.doses) text += line(dose.of) + line(dose.rate);
+    return text;
+}
+
+std::string written_out(const Strategy& s) {
+    std::string text = line(s.name) + line(s.purpose) + line(s.avoid) + line(s.why) + line(s.note);
+    text += line(s.length.si()) + line(double(s.spare)) + line(s.water.depth) + line(s.water.clarity);
+    text += s.water.temperature ? line(s.water.temperature->in_kelvin()) : "none\n";
+    text += line(s.water.tow) + line(s.water.tow_bottom) + line(s.pace.put_ins_per_hour) + line(s.pace.fish_per_hour);
+    for (const Feed& feed : s.feeds) {
+        text += "feed " + line(feed.when.rhythm) + line(feed.when.from.si()) + line(feed.when.until);
+        for (const FeedPart& part : feed.parts)
+            text += line(part.of) + line(part.share) + std::to_string(static_cast<int>(part.prepare)) + "\n";
+        text += std::string(name_of(feed.form)) + " " + line(feed.size) + std::to_string(feed.count) + line(feed.feel);
+    }
+    for (const Hookbait& hookbait : s.hookbaits) text += line(hookbait.of) + line(hookbait.amount);
     return text;
 }
 

@@ -1,0 +1,76 @@
+#include "cli/command_cost.h"
+
+#include "answers/compare_strategies.h"
+#include "cli/cost_flags.h"
+#include "cli/result_formats.h"
+#include "report/cost_report.h"
+#include "shelf/strategy_argument.h"
+
+namespace baitwright {
+
+namespace {
+
+std::string in_format(const Arguments& arguments, const Json& json, const Rows& rows, const std::string& text) {
+    return arguments.has("--json") ? json_text(json) : arguments.has("--csv") ? csv_of_rows(rows) : text;
+}
+
+CommandResult cost(const Arguments& arguments, const Surroundings& around) {
+    CostRequest request = cost_request(arguments, around);
+    const TimedWord word = timed_word(arguments.words().front());
+    request.what_if.times = word.times;
+    const std::unique_ptr<Shelf> shelf = open_library(around.library);
+    const NamedStrategy named = strategy_argument(word.strategy, *shelf);
+    const StockOnHand stock = stock_on_hand(arguments, named.shelf());
+    const StrategyCost found =
+        with_places(named, [&] { return cost_strategy(named.shelf(), named.strategy, stock, request); });
+    const std::string plotted = write_plot(arguments, {found});
+    return {in_format(arguments, cost_json(found), cost_rows(found), cost_text(found) + plotted), 0};
+}
+
+/// Everything that is wrong with a strategy itself is told with its places before any is costed.
+std::vector<Contender> contenders(const std::vector<NamedStrategy>& named, const std::vector<TimedWord>& words) {
+    std::vector<Contender> found;
+    for (std::size_t i = 0; i < named.size(); ++i) {
+        with_places(named[i], [&] { return unroll_strategy(named[i].shelf(), named[i].strategy); });
+        found.push_back({&named[i].shelf(), named[i].strategy, words[i].times});
+    }
+    return found;
+}
+
+CommandResult compare(const Arguments& arguments, const Surroundings& around) {
+    const CostRequest request = cost_request(arguments, around);
+    if (arguments.words().size() < 2)
+        throw UsageError("missing-word", "there is nothing to compare '" + arguments.words().front() + "' with",
+                         "name two or more; what one costs says: baitwright cost");
+    std::vector<TimedWord> words;
+    for (const std::string& word : arguments.words()) words.push_back(timed_word(word));
+    const std::unique_ptr<Shelf> shelf = open_library(around.library);
+    std::vector<NamedStrategy> named;
+    for (const TimedWord& word : words) named.push_back(strategy_argument(word.strategy, *shelf));
+    const StockOnHand stock = stock_on_hand(arguments, *shelf);
+    const StrategyComparison found = compare_strategies(contenders(named, words), stock, request);
+    const std::string plotted = write_plot(arguments, found.costs);
+    return {in_format(arguments, compare_json(found), compare_rows(found), compare_text(found) + plotted), 0};
+}
+
+}  // namespace
+
+CommandSpec command_cost() {
+    return {"cost",
+            "what a session costs: used, to pay in whole packs, left over, and how sure",
+            {{"STRATEGY", "its name, a TOML file, or - for standard input; NAME=3 for three sessions"}},
+            cost_flags(),
+            cost,
+            "baitwright cost \"open carpet\" --length 3h"};
+}
+
+CommandSpec command_compare() {
+    return {"compare",
+            "strategies side by side: what each costs, and what makes the difference",
+            {{"STRATEGY", "two or more: names or TOML files; NAME=3 for three sessions", true}},
+            cost_flags(),
+            compare,
+            "baitwright compare \"open carpet\" \"tight balls\" \"pellet led\""};
+}
+
+}  // namespace baitwright

@@ -1,0 +1,138 @@
+#include "cli/command_strategy.h"
+
+#include "answers/odd_strategy.h"
+#include "cli/old_versions.h"
+#include "cli/result_formats.h"
+#include "files/disk.h"
+#include "report/change_report.h"
+#include "report/check_report.h"
+#include "report/fault_text.h"
+#include "report/rows.h"
+#include "report/strategy_report.h"
+#include "shelf/all_faults.h"
+#include "shelf/change_library.h"
+#include "shelf/strategy_argument.h"
+
+namespace baitwright {
+
+namespace {
+
+CommandResult list(const Arguments& arguments, const Surroundings& around) {
+    const std::unique_ptr<Shelf> shelf = open_library(around.library);
+    std::vector<Strategy> strategies;
+    for (const std::string& name : shelf->strategy_names()) strategies.push_back(shelf->strategy(name));
+    if (arguments.has("--csv")) return {csv_of_rows(strategy_list_rows(strategies)), 0};
+    return {arguments.has("--json") ? json_text(strategy_list_json(strategies)) : strategy_list_text(strategies), 0};
+}
+
+CommandResult show(const Arguments& arguments, const Surroundings& around) {
+    if (arguments.has("--old")) return old_versions(arguments, around, "strategy");
+    const std::unique_ptr<Shelf> shelf = open_library(around.library);
+    const Strategy strategy = strategy_argument(arguments.words().front(), *shelf).strategy;
+    return {arguments.has("--json") ? json_text(strategy_json(strategy)) : strategy_text(strategy), 0};
+}
+
+CommandResult check(const Arguments& arguments, const Surroundings& around) {
+    const std::unique_ptr<Shelf> shelf = open_library(around.library);
+    const std::string& given = arguments.words().front();
+    const std::string word = given == "-" ? "standard input" : given;
+    std::vector<Fault> faults;
+    std::vector<Warning> odd;
+    try {
+        const NamedStrategy named = strategy_argument(given, *shelf);
+        const UnrolledStrategy unrolled =
+            with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy); });
+        odd = oddities_of(named.strategy, unrolled);
+    } catch (const InputError& error) {
+        faults = error.faults();
+    }
+    if (arguments.has("--json")) return {json_text(check_json("strategy", word, faults, odd)), faults.empty() ? 0 : 1};
+    if (!faults.empty()) return {fault_text(faults), 1};
+    return {check_text(word, odd), 0};
+}
+
+/// Unrolls each against what the store has; throws all their faults, each at its place.
+void check_placed(const LibraryFile& file, const std::string& text, const Shelf& shelf) {
+    std::vector<Fault> all;
+    for (const StrategyEntry& entry : file.strategies) {
+        try {
+            static_cast<void>(unroll_strategy(shelf, entry.strategy));
+        } catch (const InputError& error) {
+            std::vector<Fault> faults = error.faults();
+            place_faults(faults, entry.places, text, file.name);
+            all.insert(all.end(), faults.begin(), faults.end());
+        }
+    }
+    if (!all.empty()) throw InputError(std::move(all));
+}
+
+CommandResult add(const Arguments& arguments, const Surroundings& around) {
+    if (around.library.folder)
+        throw UsageError("unfit-flag", "--library reads a folder and changes nothing",
+                         "leave it out, to change the store");
+    const std::string& path = arguments.words().front();
+    Store store = open_store(around.library.store);
+    const std::string text = read_text_file(path);
+    LibraryFile file = read_library_file(text, path == "-" ? "standard input" : path);
+    if (!file.faults.empty()) throw InputError(all_faults(file, text, store));
+    if (file.strategies.empty())
+        throw InputError({"no-strategy",
+                          "the file holds no strategy",
+                          "a strategy has a name, a length and at least one [[feed]]",
+                          path,
+                          0,
+                          0,
+                          {}});
+    check_placed(file, text, store);
+    std::vector<Strategy> strategies;
+    for (StrategyEntry& entry : file.strategies) strategies.push_back(std::move(entry.strategy));
+    const std::vector<EntryChange> changes = put_strategies(store, strategies, around.today);
+    if (arguments.has("--json")) return {json_text(change_json("strategy add", names_of(changes))), 0};
+    std::string told = change_text(names_of(changes));
+    if (!file.ingredients.empty())
+        told += "Its ingredients were left; take them in with: baitwright ingredient import " + path + "\n";
+    if (!file.recipes.empty()) told += "Its mixes were left; take them in with: baitwright recipe add " + path + "\n";
+    return {told, 0};
+}
+
+const Word strategy_word{"STRATEGY", "the strategy: its name, a TOML file, or - for standard input"};
+
+}  // namespace
+
+CommandSpec command_strategy_list() {
+    return {"strategy list",
+            "the ways of feeding in the library",
+            {},
+            {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
+            list,
+            "baitwright strategy list"};
+}
+
+CommandSpec command_strategy_show() {
+    return {"strategy show",
+            "a strategy as it is written down: what goes in when, and what it is for",
+            {strategy_word},
+            {{"--old", "", "the versions that were replaced"}},
+            show,
+            "baitwright strategy show \"open carpet\""};
+}
+
+CommandSpec command_strategy_check() {
+    return {"strategy check",
+            "everything that is wrong with a strategy, before you stand at the water",
+            {strategy_word},
+            {},
+            check,
+            "baitwright strategy check my-day.toml"};
+}
+
+CommandSpec command_strategy_add() {
+    return {"strategy add",
+            "take the strategies of a TOML file into the store; old versions are kept",
+            {{"FILE", "ending in .toml, or - for standard input"}},
+            {},
+            add,
+            "baitwright strategy add my-day.toml"};
+}
+
+}  // namespace baitwright

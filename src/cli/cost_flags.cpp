@@ -1,0 +1,136 @@
+#include "cli/cost_flags.h"
+
+#include <cctype>
+#include <filesystem>
+
+#include "cli/read_flags.h"
+#include "files/disk.h"
+#include "quantities/suggestion.h"
+#include "report/cost_plot.h"
+
+namespace baitwright {
+
+namespace {
+
+/// The part before the last '=' and the part behind it; InputError where there is none.
+std::pair<std::string, std::string> parted(const std::string& text, const char* what, const char* example) {
+    const auto equals = text.rfind('=');
+    if (equals == std::string::npos || equals == 0 || equals + 1 == text.size())
+        throw InputError("no-amount", "'" + text + "' does not say " + what, std::string("write it as in ") + example);
+    return {text.substr(0, equals), text.substr(equals + 1)};
+}
+
+/// "£4/kg", "£3.10/900 g", "£2/pt": a pack of that size at that price.
+Pack read_rate(const std::string& text) {
+    const auto slash = text.find('/');
+    if (slash == std::string::npos || slash + 1 == text.size())
+        throw InputError("no-amount", "'" + text + "' does not say what that is the price of",
+                         "write it as in --price \"brown crumb=£2.10/kg\"");
+    Pack pack;
+    pack.price = parse_money(text.substr(0, slash));
+    if (pack.price->minor() < 0) throw InputError("out-of-range", "a price is not below zero");
+    std::string size = text.substr(slash + 1);
+    size.erase(0, size.find_first_not_of(' '));
+    if (size.empty() || !std::isdigit(static_cast<unsigned char>(size.front()))) size = "1 " + size;
+    pack.size = read_amount(size);
+    return pack;
+}
+
+StrategyRequest::Price read_price(const std::string& text) {
+    const auto [name, rate] = parted(text, "what it costs", "--price \"brown crumb=£2.10/kg\"");
+    return {name, read_rate(rate)};
+}
+
+bool is_day(const std::string& text) {
+    if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
+    for (const std::size_t i : {0, 1, 2, 3, 5, 6, 8, 9})
+        if (!std::isdigit(static_cast<unsigned char>(text[i]))) return false;
+    return text.substr(5, 2) >= "01" && text.substr(5, 2) <= "12" && text.substr(8) >= "01" && text.substr(8) <= "31";
+}
+
+std::string read_day(const std::string& text) {
+    if (!is_day(text))
+        throw InputError("not-a-date", "'" + text + "' is no day", "write year, month and day, as in --on 2026-11-28");
+    return text;
+}
+
+}  // namespace
+
+std::vector<Flag> cost_flags() {
+    return {
+        {"--length", "TIME", "the session lasts so long: 3h"},
+        {"--feel", "FEEL", "wet every mix to this feel"},
+        {"--without", "NAME", "leave an ingredient or a mix out; the rest takes its room; may be repeated", true},
+        {"--price", "NAME=PRICE", "what if it cost this: \"brown crumb=£2.10/kg\", \"maggots=£3/pt\"; may be repeated",
+         true},
+        {"--people", "NUMBER", "so many anglers, each feeding all of it"},
+        {"--have", "NAME=AMOUNT", "what is in the shed: \"brown crumb=400g\"; may be repeated", true},
+        {"--reused-frozen", "SHARE", "of each session's damp mix, kept frozen for the next: 50%, not paid twice"},
+        {"--on", "DATE", "the day of the session, 2026-11-28; today where not given"},
+        {"--plot", "FILE", "bars as a picture: cost.svg"},
+        {"--replace", "", "write over a picture that is there"},
+        {"--seed", "NUMBER", "draws another sample for the ranges"},
+        {"--csv", "", "as CSV for a spreadsheet, unrounded"},
+    };
+}
+
+CostRequest cost_request(const Arguments& arguments, const Surroundings& around) {
+    CostRequest request;
+    request.on = around.today;
+    StrategyRequest& what_if = request.what_if;
+    read_flag(arguments, "--length", [&](const std::string& text) { what_if.length = above_zero(parse<Time>(text)); });
+    what_if.feel = arguments.value("--feel");
+    what_if.without = arguments.values("--without");
+    for (const std::string& text : arguments.values("--price"))
+        what_if.prices.push_back(flag_value("--price", [&] { return read_price(text); }));
+    read_flag(arguments, "--people",
+              [&](const std::string& text) { what_if.people = read_count(text, "for example --people 4"); });
+    read_flag(arguments, "--reused-frozen", [&](const std::string& text) { what_if.reused = parse<Ratio>(text); });
+    read_flag(arguments, "--on", [&](const std::string& text) { request.on = read_day(text); });
+    read_flag(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });
+    if (arguments.has("--replace") && !arguments.has("--plot"))
+        throw UsageError("unfit-flag", "--replace goes with --plot", "for example --plot cost.svg --replace");
+    return request;
+}
+
+StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf) {
+    StockOnHand stock;
+    for (const std::string& text : arguments.values("--have")) {
+        flag_value("--have", [&] {
+            const auto [name, amount] = parted(text, "how much there is", "--have \"brown crumb=400g\"");
+            const auto ingredient = shelf.find_ingredient(name);
+            if (!ingredient) {
+                const std::string hint = did_you_mean(name, shelf.ingredient_names());
+                throw InputError("unknown-ingredient", "no ingredient is called '" + name + "'",
+                                 hint.empty() ? "see them all with: baitwright ingredient list" : hint);
+            }
+            stock.put(ingredient->name, {mass_of_amount(read_amount(amount), *ingredient)});
+            return 0;
+        });
+    }
+    return stock;
+}
+
+TimedWord timed_word(const std::string& word) {
+    const auto equals = word.rfind('=');
+    if (equals == std::string::npos) return {word, 1};
+    try {
+        return {word.substr(0, equals), read_count(word.substr(equals + 1), "as in \"open carpet=3\"")};
+    } catch (const InputError& error) {
+        std::vector<Fault> faults = error.faults();
+        faults.front().message = "'" + word + "' does not say how many sessions: " + faults.front().message;
+        throw Error(FaultClass::usage, std::move(faults));
+    }
+}
+
+std::string write_plot(const Arguments& arguments, const std::vector<StrategyCost>& costs) {
+    const auto path = arguments.value("--plot");
+    if (!path) return {};
+    if (std::filesystem::exists(*path) && !arguments.has("--replace"))
+        throw StorageError(FaultClass::cannot_create, "file-exists", "'" + *path + "' is there already",
+                           "add --replace to write over it");
+    write_text_file(*path, cost_plot_svg(costs));
+    return "The bars are in " + *path + "\n";
+}
+
+}  // namespace baitwright

@@ -1,0 +1,272 @@
+#include "files/feed_reader.h"
+
+#include <cmath>
+
+#include "bait/strategy_names.h"
+#include "files/value_reader.h"
+#include "quantities/in_quotes.h"
+#include "quantities/number_text.h"
+#include "quantities/suggestion.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr int most_at_once = 1000;
+constexpr int most_fish = 1000;
+constexpr double most_bites = 3600;
+constexpr std::string_view rhythms = R"(a time such as "40 min", "put-in", or "6 fish")";
+
+std::vector<std::string> form_words() {
+    return {feed_form_names.begin(), feed_form_names.end()};
+}
+
+/// A moment of the session: not below zero.
+std::optional<Time> moment_of(TableReader& table, std::string_view key, std::string_view example) {
+    const auto moment = parsed(table, key, example, [](std::string_view text) { return parse<Time>(text); });
+    if (!moment || (*moment >= Time{} && is_finite(*moment))) return moment;
+    table.faults().add(table.place_of_value(key), "out-of-range", in_quotes(key) + " must not be below zero",
+                       "it counts from the start of the session");
+    return std::nullopt;
+}
+
+/// A hair less than the end, so that 300 min of a session of 5 h are its end whatever their units round to.
+bool is_before(Time moment, Time end) {
+    return moment < end - 1e-6 * second;
+}
+
+void refuse_after_end(const TableReader& table, std::string_view key) {
+    table.faults().add(table.place_of_value(key), "after-end", in_quotes(key) + " is not before the end of the session",
+                       "feed earlier, or make the session longer with length = \"...\"");
+}
+
+std::optional<FeedRhythm> fish_of(std::string_view text) {
+    std::string_view rest = text;
+    const auto count = take_number(rest);
+    if (!count || folded_name(rest) != "fish") return std::nullopt;
+    if (!(*count >= 1 && *count <= most_fish) || *count != std::floor(*count))
+        throw InputError("out-of-range", in_quotes(text) + " must count whole fish, from 1 to 1000",
+                         "as in every = \"6 fish\"");
+    return EveryFish{static_cast<int>(*count)};
+}
+
+FeedRhythm parse_rhythm(std::string_view text) {
+    if (folded_name(text) == "put-in") return EveryPutIn{};
+    if (const auto fish = fish_of(text)) return *fish;
+    std::string_view rest = text;
+    if (!take_number(rest)) {
+        const std::string near = did_you_mean(text, {"put-in"});
+        throw InputError("unknown-word", "'every' cannot be " + in_quotes(text),
+                         near.empty() ? "it can be " + std::string(rhythms) : near);
+    }
+    const Time gap = parse<Time>(text);
+    if (!(gap >= 1.0 * second && gap <= 24.0 * hour))
+        throw InputError("out-of-range", "'every' must be from 1 s to 24 h, not " + in_quotes(text));
+    return EveryTime{gap};
+}
+
+void check_pace(const TableReader& table, const FeedRhythm& rhythm, const SessionFrame& frame) {
+    if (std::holds_alternative<EveryPutIn>(rhythm) && !frame.put_ins)
+        table.faults().add(table.place_of_value("every"), "no-pace", "it is fed by the put-in, but no pace is stated",
+                           "add a block [pace] with put_ins_per_hour = 12");
+    if (std::holds_alternative<EveryFish>(rhythm) && !frame.fish)
+        table.faults().add(table.place_of_value("every"), "no-pace", "it is fed by the fish, but no pace is stated",
+                           "add a block [pace] with fish_per_hour = 10");
+}
+
+void refuse_beside_at(TableReader& table) {
+    for (const char* key : {"from", "until"})
+        if (table.find(key))
+            table.faults().add(table.place_of_key(key), "unfit-key",
+                               in_quotes(key) + " goes with 'every', and this feed goes in once",
+                               "take the line out, or say every = \"40 min\"");
+}
+
+void read_span(TableReader& table, const SessionFrame& frame, FeedTiming& when) {
+    when.from = moment_of(table, "from", "60 min").value_or(Time{});
+    when.until = moment_of(table, "until", "270 min");
+    if (frame.length && !is_before(when.from, *frame.length)) refuse_after_end(table, "from");
+    if (!when.until) return;
+    if (!is_before(when.from, *when.until))
+        table.faults().add(table.place_of_value("until"), "inconsistent-values", "'until' must be after 'from'",
+                           "a feed runs from the one up to the other");
+    if (frame.length && is_before(*frame.length, *when.until))
+        table.faults().add(table.place_of_value("until"), "after-end", "'until' is after the end of the session",
+                           "leave it out, to feed until the end");
+}
+
+FeedTiming read_timing(TableReader& table, const SessionFrame& frame) {
+    FeedTiming when{AtOnce{}, {}, {}};
+    const bool at = table.find("at") != nullptr, every = table.find("every") != nullptr;
+    if (at == every)
+        table.faults().add(at ? table.place_of_key("every") : table.place(), at ? "two-times" : "no-time",
+                           at ? "the feed says twice when it goes in" : "the feed does not say when it goes in",
+                           R"(say at = "0 min", or every = "40 min")");
+    if (at) {
+        const auto moment = moment_of(table, "at", "0 min");
+        if (moment) when.rhythm = AtOnce{*moment};
+        if (moment && frame.length && !is_before(*moment, *frame.length)) refuse_after_end(table, "at");
+        if (!every) refuse_beside_at(table);
+    }
+    if (!every) {
+        for (const char* key : {"from", "until"}) table.find(key);
+        return when;
+    }
+    if (const auto rhythm = parsed(table, "every", "40 min", parse_rhythm)) {
+        when.rhythm = *rhythm;
+        check_pace(table, *rhythm, frame);
+    }
+    read_span(table, frame, when);
+    return when;
+}
+
+FeedPart read_part(TableReader& table) {
+    FeedPart part;
+    part.of = table.name("of").value_or("");
+    if (table.required("share", "2")) {
+        part.share = table.number("share", 0, 1e6).value_or(1);
+        if (part.share <= 0)
+            table.faults().add(table.place_of_value("share"), "out-of-range", "'share' must be above 0");
+    }
+    if (table.word("prepare", {"soaked"})) part.prepare = Preparation::soaked;
+    table.refuse_unknown_keys();
+    return part;
+}
+
+/// One by `of`, or several by `parts`.
+std::vector<FeedPart> read_parts(TableReader& table, std::size_t number, EntryPlaces& places) {
+    std::vector<FeedPart> parts;
+    if (!table.has("parts")) {
+        FeedPart part;
+        part.of = table.name("of").value_or("");
+        if (table.word("prepare", {"soaked"})) part.prepare = Preparation::soaked;
+        places[feed_part_subject(number, 1)] = table.place_of_value("of");
+        return {part};
+    }
+    for (const char* key : {"of", "prepare"})
+        if (table.find(key))
+            table.faults().add(table.place_of_key(key), "unfit-key", in_quotes(key) + " and 'parts' do not go together",
+                               "put it into the braces: parts = [{ of = \"...\", share = 1 }]");
+    table.each_block("parts", "a part of a feed", [&](TableReader& part) {
+        parts.push_back(read_part(part));
+        places[feed_part_subject(number, parts.size())] = part.place_of_value("of");
+    });
+    if (parts.size() == 1) parts.front().share = 1;
+    if (parts.empty() && table.table().get("parts")->is_array())
+        table.faults().add(table.place_of_value("parts"), "missing-value", "the feed has no part",
+                           "as in parts = [{ of = \"maggots\", share = 1 }]");
+    return parts;
+}
+
+Length parse_ball(std::string_view text) {
+    const Length diameter = parse_ball_size(text);
+    if (diameter >= 5.0 * millimetre && diameter <= 200.0 * millimetre) return diameter;
+    throw InputError("out-of-range", "a ball must be from 5 to 200 mm wide, not " + in_quotes(text));
+}
+
+Volume parse_vessel(std::string_view text) {
+    const Volume volume = parse_vessel_size(text);
+    if (volume >= 0.5 * millilitre && volume <= 20.0 * litre) return volume;
+    throw InputError("out-of-range", "what is filled must hold from 0.5 ml to 20 l, not " + in_quotes(text));
+}
+
+/// `read` of the size; a size that would do for another form says so.
+template <class Read>
+auto parsed_size(TableReader& table, FeedForm form, std::string_view example, Read&& read) {
+    return parsed(table, "size", example, [&](std::string_view text) {
+        try {
+            return read(text);
+        } catch (const InputError& error) {
+            const Fault& fault = error.faults().front();
+            if (fault.code != "wrong-dimension") throw;
+            throw InputError("unfit-size",
+                             "the size of a " + std::string(name_of(form)) + " is " +
+                                 (form == FeedForm::ball ? "how wide it is" : "what it holds") + ", not " +
+                                 in_quotes(text),
+                             "as in size = \"" + std::string(example) + "\"");
+        }
+    });
+}
+
+FeedSize read_loose_amount(TableReader& table) {
+    for (const char* key : {"size", "count"})
+        if (table.find(key))
+            table.faults().add(table.place_of_key(key), "unfit-key", in_quotes(key) + " does not belong to loose feed",
+                               "say how much goes in each time with amount = \"30 g\" or \"50 ml\"");
+    table.required("amount", "\"30 g\"");
+    const auto amount = parsed(table, "amount", "30 g", parse_mass_or_volume);
+    if (!amount) return Mass{};
+    std::visit([&](auto each) { check_amount(*table.find("amount"), "amount", each, table.faults()); }, *amount);
+    return std::visit([](auto each) -> FeedSize { return each; }, *amount);
+}
+
+FeedSize read_size(TableReader& table, FeedForm form) {
+    if (table.find("amount"))
+        table.faults().add(table.place_of_key("amount"), "unfit-key",
+                           "'amount' belongs to loose feed; this is a " + std::string(name_of(form)),
+                           "say its size, and count = 3 for three of them");
+    if (form == FeedForm::ball) {
+        table.required("size", "\"55 mm\"");
+        return parsed_size(table, form, "55 mm", parse_ball).value_or(Length{});
+    }
+    table.required("size", "\"250 ml\"");
+    return parsed_size(table, form, "250 ml", parse_vessel).value_or(Volume{});
+}
+
+int read_count(TableReader& table) {
+    const auto count = table.number("count", 1, most_at_once);
+    if (!count || *count == std::floor(*count)) return static_cast<int>(count.value_or(1));
+    table.faults().add(table.place_of_value("count"), "out-of-range", "'count' must be a whole number");
+    return 1;
+}
+
+}  // namespace
+
+Feed read_feed(TableReader& table, std::size_t number, const SessionFrame& frame, EntryPlaces& places) {
+    Feed feed;
+    places[feed_subject(number)] = table.place();
+    feed.when = read_timing(table, frame);
+    feed.parts = read_parts(table, number, places);
+    table.required("as", "\"cup\"");
+    if (const auto form = table.word("as", form_words())) {
+        for (std::size_t i = 0; i < feed_form_names.size(); ++i)
+            if (feed_form_names[i] == *form) feed.form = static_cast<FeedForm>(i);
+        feed.size = feed.form == FeedForm::loose ? read_loose_amount(table) : read_size(table, feed.form);
+        if (feed.form != FeedForm::loose) feed.count = read_count(table);
+    } else {
+        for (const char* key : {"size", "count", "amount"}) table.find(key);
+    }
+    if (table.has("feel")) feed.feel = table.name("feel").value_or("");
+    places[feed_feel_subject(number)] = table.place_of_value("feel");
+    table.refuse_unknown_keys();
+    return feed;
+}
+
+Hookbait read_hookbait(TableReader& table, std::size_t number, EntryPlaces& places) {
+    Hookbait hookbait;
+    hookbait.of = table.name("of").value_or("");
+    places[hookbait_subject(number)] = table.place_of_value("of");
+    const auto bites = table.number("bites_per_hour", 0, most_bites);
+    const bool by_bites = table.has("bites_per_hour"), by_amount = table.find("amount") != nullptr;
+    if (by_bites == by_amount)
+        table.faults().add(by_bites ? table.place_of_key("amount") : table.place(),
+                           by_bites ? "two-amounts" : "no-amount",
+                           by_bites ? "the hookbait says twice how much" : "the hookbait does not say how much",
+                           R"(say bites_per_hour = 30, or amount = "0.25 pt")");
+    if (bites && *bites <= 0)
+        table.faults().add(table.place_of_value("bites_per_hour"), "out-of-range", "'bites_per_hour' must be above 0");
+    hookbait.amount = BitesPerHour{bites.value_or(0)};
+    if (by_amount) {
+        const auto amount = parsed(table, "amount", "0.25 pt", parse_mass_or_volume);
+        if (amount) {
+            std::visit([&](auto each) { check_amount(*table.find("amount"), "amount", each, table.faults()); },
+                       *amount);
+            std::visit([&](auto each) { hookbait.amount = each; }, *amount);
+        }
+    }
+    table.refuse_unknown_keys();
+    return hookbait;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,102 @@
+#include "files/strategy_reader.h"
+
+#include "files/feed_reader.h"
+#include "files/value_reader.h"
+#include "quantities/in_quotes.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr double fastest_pace = 3600;  // an hour
+constexpr double most_spare = 5;
+
+/// A value that must lie in the range, which `range` names in words.
+template <class Q>
+std::optional<Q> between(TableReader& table, std::string_view key, std::string_view example, Q lowest, Q highest,
+                         std::string_view range) {
+    const auto value = parsed(table, key, example, [](std::string_view text) { return parse<Q>(text); });
+    if (!value || (*value >= lowest && *value <= highest)) return value;
+    table.faults().add(table.place_of_value(key), "out-of-range",
+                       in_quotes(key) + " must be " + std::string(range) + ", not " + shown(*table.find(key)));
+    return std::nullopt;
+}
+
+std::optional<Time> read_length(TableReader& table) {
+    if (!table.required("length", "\"5 h\"")) return std::nullopt;
+    return between<Time>(table, "length", "5 h", 1.0 * minute, 24.0 * hour, "from 1 min to 24 h");
+}
+
+WaterSetting read_water(TableReader& table) {
+    WaterSetting water;
+    auto block = table.inner("water", "the water of a strategy");
+    if (!block) return water;
+    water.depth = between<Length>(*block, "depth", "2.5 m", 1.0 * centimetre, 100.0 * metre, "from 1 cm to 100 m");
+    water.temperature = between<Temperature>(*block, "temperature", "12 degC", Temperature::from_celsius(0),
+                                             Temperature::from_celsius(40), "from 0 to 40 degC");
+    water.clarity = block->word("clarity", {clarity_names.begin(), clarity_names.end()}).value_or("");
+    water.tow = between<Speed>(*block, "tow", "2 cm/s", Speed{}, 5.0 * metre_per_second, "from 0 to 5 m/s");
+    water.tow_bottom = between<Speed>(*block, "tow_bottom", "1 cm/s", -5.0 * metre_per_second, 5.0 * metre_per_second,
+                                      "from -5 to 5 m/s");
+    block->refuse_unknown_keys();
+    return water;
+}
+
+std::optional<double> read_rate(TableReader& table, std::string_view key) {
+    const auto rate = table.number(key, 0, fastest_pace);
+    if (!rate || *rate > 0) return rate;
+    table.faults().add(table.place_of_value(key), "out-of-range", in_quotes(key) + " must be above 0");
+    return std::nullopt;
+}
+
+/// The pace, and which of it is stated, right or wrong.
+Pace read_pace(TableReader& table, SessionFrame& frame) {
+    Pace pace;
+    auto block = table.inner("pace", "the pace of a strategy");
+    if (!block) return pace;
+    frame.put_ins = block->has("put_ins_per_hour");
+    frame.fish = block->has("fish_per_hour");
+    pace.put_ins_per_hour = read_rate(*block, "put_ins_per_hour");
+    pace.fish_per_hour = read_rate(*block, "fish_per_hour");
+    block->refuse_unknown_keys();
+    return pace;
+}
+
+void read_feeds(TableReader& table, const SessionFrame& frame, StrategyEntry& entry) {
+    if (!table.has("feed"))
+        table.faults().add(table.place(), "missing-value", "a strategy has no feed",
+                           "add a [[feed]] with at = \"0 min\", of = \"...\", as = \"cup\" and its size");
+    table.each_block("feed", "a feed", [&](TableReader& feed) {
+        entry.strategy.feeds.push_back(read_feed(feed, entry.strategy.feeds.size() + 1, frame, entry.places));
+    });
+    table.each_block("hookbait", "a hookbait", [&](TableReader& hookbait) {
+        entry.strategy.hookbaits.push_back(read_hookbait(hookbait, entry.strategy.hookbaits.size() + 1, entry.places));
+    });
+}
+
+}  // namespace
+
+StrategyEntry read_strategy(TableReader& table, EntryNames& names) {
+    const std::size_t faults_before = table.faults().count();
+    StrategyEntry entry;
+    Strategy& strategy = entry.strategy;
+    strategy.name = names.claim(table).value_or("");
+    entry.places["name"] = table.place_of_value("name");
+    strategy.purpose = table.prose("purpose");
+    strategy.avoid = table.prose("avoid");
+    strategy.why = table.prose("why");
+    strategy.note = table.prose("note");
+    SessionFrame frame;
+    frame.length = read_length(table);
+    strategy.length = frame.length.value_or(Time{});
+    strategy.spare = between<Ratio>(table, "spare", "10 %", 0.0, most_spare, "from 0 to 500 %").value_or(0.10);
+    strategy.water = read_water(table);
+    strategy.pace = read_pace(table, frame);
+    read_feeds(table, frame, entry);
+    table.refuse_unknown_keys();
+    entry.faulty = table.faults().count() > faults_before;
+    return entry;
+}
+
+}  // namespace baitwright

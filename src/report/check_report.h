@@ -1,0 +1,19 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "answers/warning.h"
+#include "quantities/fault.h"
+#include "report/json.h"
+
+namespace baitwright {
+
+/// What checking an entry found: nothing wrong, and what is odd.
+std::string check_text(const std::string& word, const std::vector<Warning>& odd);
+
+/// `kind` is "recipe" or "strategy": the key of the word, and the first word of the command.
+Json check_json(const std::string& kind, const std::string& word, const std::vector<Fault>& faults,
+                const std::vector<Warning>& odd);
+
+}  // namespace baitwright

@@ -1,0 +1,31 @@
+#pragma once
+
+#include <string>
+
+#include "answers/compare_strategies.h"
+#include "report/json.h"
+#include "report/rows.h"
+
+namespace baitwright {
+
+std::string cost_text(const StrategyCost& cost);
+std::string compare_text(const StrategyComparison& comparison);
+
+/// `cost` gives one strategy by the keys of `compare`.
+Json cost_json(const StrategyCost& cost);
+Json compare_json(const StrategyComparison& comparison);
+
+/// One row an ingredient and pack of each strategy, with its name.
+Rows cost_rows(const StrategyCost& cost);
+Rows compare_rows(const StrategyComparison& comparison);
+
+/// What makes the difference, a sentence for each strategy dearer than the cheapest.
+std::vector<std::string> difference_sentences(const StrategyComparison& comparison);
+
+/// "open carpet", or "open carpet, 3 sessions".
+std::string cost_name(const StrategyCost& cost);
+
+/// "£3.40" for unrounded minor units.
+std::string shown_money(double minor, const Currency& currency);
+
+}  // namespace baitwright

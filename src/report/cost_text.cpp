@@ -1,0 +1,204 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "bait/kitchen_rounding.h"
+#include "quantities/units.h"
+#include "report/cost_report.h"
+#include "report/display.h"
+#include "report/keeping_report.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+using Align = TextTable::Align;
+
+std::string money_cell(const std::optional<Money>& money) {
+    return money ? money_text(*money) : "no price";
+}
+
+std::string minor_text(std::int64_t minor, const StrategyCost& cost) {
+    return cost.currency ? money_text(Money(minor, *cost.currency)) : "no price";
+}
+
+std::string shown_length(Time length) {
+    const double minutes = length.in(minute);
+    return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", length.in(hour));
+}
+
+std::string pack_size(const std::variant<Mass, Volume>& size) {
+    if (const Mass* mass = std::get_if<Mass>(&size)) return shown_pack(*mass);
+    return shown_volume(std::get<Volume>(size));
+}
+
+std::string packs_of(const StrategyCost& cost, const std::string& name) {
+    std::string text;
+    for (const PackBought& bought : cost.packs)
+        if (bought.name == name)
+            text += fmt::format("{}{} x {}", text.empty() ? "" : " + ", bought.count, pack_size(bought.pack.size));
+    return text;
+}
+
+bool has_stock(const StrategyCost& cost) {
+    return std::any_of(cost.lines.begin(), cost.lines.end(),
+                       [](const CostLine& line) { return line.from_stock > Mass{}; });
+}
+
+std::string lines_table(const StrategyCost& cost) {
+    const bool stock = has_stock(cost);
+    std::vector<Align> columns(stock ? 7 : 6, Align::right);
+    columns[0] = Align::left;
+    TextTable table(columns);
+    const auto row = [&](std::vector<std::string> cells) {
+        if (!stock) cells.erase(cells.begin() + 3);
+        table.row(std::move(cells));
+    };
+    row({"take", "grams", "used", "in shed", "buy", "to pay", "left"});
+    for (const CostLine& line : cost.lines) {
+        if (!(line.need > Mass{})) continue;
+        row({line.name, shown_mass(kitchen_mass(line.need)), money_cell(line.used),
+             line.from_stock > Mass{} ? shown_mass(kitchen_mass(line.from_stock)) : "", packs_of(cost, line.name),
+             money_cell(line.outlay), line.left_over > Mass{} ? shown_mass(kitchen_mass(line.left_over)) : ""});
+    }
+    table.rule();
+    row({cost.complete() ? "in all" : "in all that has a price", "", minor_text(cost.used_minor, cost), "", "",
+         minor_text(cost.outlay_minor, cost), minor_text(cost.left_over_minor, cost)});
+    return table.text();
+}
+
+std::string used_text(const StrategyCost& cost) {
+    const Currency& currency = *cost.currency;
+    std::string text = minor_text(cost.used_minor, cost);
+    if (cost.used_range && cost.used_range->high > 1.005 * cost.used_range->low)
+        text += ", 9 times in 10 from " + shown_money(cost.used_range->low, currency) + " to " +
+                shown_money(cost.used_range->high, currency);
+    text += "; " + shown_money(cost.per_hour(), currency) + " an hour";
+    if (const auto each = cost.per_kilogram_wet()) text += ", " + shown_money(*each, currency) + " a kg wet";
+    if (const auto each = cost.per_litre()) text += ", " + shown_money(*each, currency) + " a litre";
+    if (cost.unrolled.times > 1) text += ", " + shown_money(cost.per_session(), currency) + " a session";
+    if (cost.unrolled.people > 1) text += ", " + shown_money(cost.per_angler(), currency) + " for each angler";
+    return text + ".";
+}
+
+std::string goes_in_text(const UnrolledStrategy& unrolled) {
+    std::string text = shown_mass(kitchen_mass(unrolled.wet_mass)) + " as it goes in, about " +
+                       shown_volume(unrolled.wet_volume) + ": " + shown_mass(kitchen_mass(unrolled.dry)) + " dry";
+    const Mass water = unrolled.water + unrolled.soak_water;
+    if (water > 0.5 * gram) text += " and " + shown_water(kitchen_water(water)) + " of water";
+    text += ".";
+    if (unrolled.free_offerings >= 1) text += " About " + shown_count(unrolled.free_offerings) + " single grains.";
+    for (const HookbaitNeed& hook : unrolled.hookbaits)
+        text += " For the hook " + shown_count(hook.count) + " " + hook.name + ".";
+    return text;
+}
+
+std::string most_text(const StrategyCost& cost) {
+    const CostLine* line = dearest_line(cost);
+    if (!line || cost.used_minor <= 0) return {};
+    const double share = static_cast<double>(line->used->minor()) / static_cast<double>(cost.used_minor);
+    return shown_percent(share) + " of what is used is " + line->name + ".";
+}
+
+/// What is left over, gathered by how long it keeps.
+std::string left_text(const StrategyCost& cost) {
+    std::vector<std::pair<std::string, std::string>> by_keeping;
+    for (const CostLine& line : cost.lines) {
+        if (!(line.left_over > 0.5 * gram)) continue;
+        const std::string known = keeping_text(line.keeps), keeps = known.empty() ? "not known" : known;
+        const auto same = std::find_if(by_keeping.begin(), by_keeping.end(),
+                                       [&](const auto& one_of) { return one_of.first == keeps; });
+        if (same == by_keeping.end())
+            by_keeping.emplace_back(keeps, line.name);
+        else
+            same->second += "; " + line.name;
+    }
+    std::string text;
+    for (const auto& [keeps, names] : by_keeping) text += names + ": " + keeps + ". ";
+    if (!text.empty()) text.pop_back();
+    return text;
+}
+
+bool is_mixed(const StrategyCost& cost) {
+    return std::any_of(cost.unrolled.feeds.begin(), cost.unrolled.feeds.end(),
+                       [](const FeedNeed& feed) { return !feed.fed.feel.empty(); });
+}
+
+}  // namespace
+
+std::string shown_money(double minor, const Currency& currency) {
+    return money_text(Money(round_half_even(minor), currency));
+}
+
+std::string cost_name(const StrategyCost& cost) {
+    const int times = cost.unrolled.times;
+    return cost.unrolled.name + (times > 1 ? fmt::format(", {} sessions", times) : "");
+}
+
+std::string cost_text(const StrategyCost& cost) {
+    const UnrolledStrategy& unrolled = cost.unrolled;
+    std::string text = cost_name(cost) + (unrolled.times > 1 ? " of " : ", ") + shown_length(unrolled.length);
+    if (unrolled.people > 1) text += fmt::format(", {} anglers", unrolled.people);
+    text += "\n\n" + lines_table(cost) + "\n";
+    if (cost.currency) text += paragraph("Used      ", used_text(cost));
+    text += paragraph("Goes in   ", goes_in_text(unrolled));
+    if (const std::string most = most_text(cost); !most.empty()) text += paragraph("Most      ", most);
+    if (const std::string left = left_text(cost); !left.empty()) text += paragraph("Keeps     ", left);
+    if (is_mixed(cost))
+        text += paragraph("Come home ",
+                          "Damp mix keeps 1 to 2 days cold or 3 months frozen, once (common practice, no source).");
+    for (const Warning& warning : cost.warnings) text += paragraph("Mind      ", sentence(warning.message));
+    return text;
+}
+
+std::vector<std::string> difference_sentences(const StrategyComparison& comparison) {
+    std::vector<std::string> sentences;
+    for (const CostDifference& one_of : comparison.differences) {
+        const Currency& currency = *comparison.currency;
+        std::string text = cost_name(comparison.costs[one_of.dearer]) + " uses " +
+                           money_text(Money(one_of.more_minor, currency)) + " more than " +
+                           cost_name(comparison.costs[one_of.cheaper]);
+        if (!one_of.ingredient.empty())
+            text += fmt::format(": {} for {}, {} against {}", money_text(Money(one_of.ingredient_more_minor, currency)),
+                                one_of.ingredient, shown_mass(kitchen_mass(one_of.here)),
+                                one_of.there > Mass{} ? shown_mass(kitchen_mass(one_of.there)) : std::string("none"));
+        sentences.push_back(text);
+    }
+    return sentences;
+}
+
+std::string compare_text(const StrategyComparison& comparison) {
+    TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right, Align::right,
+                     Align::right});
+    table.row({"", "used", "9 in 10", "to pay", "an hour", "dry", "water", "grains"});
+    for (const StrategyCost& cost : comparison.costs) {
+        const UnrolledStrategy& unrolled = cost.unrolled;
+        std::string range;
+        if (cost.currency && cost.used_range)
+            range = shown_money(cost.used_range->low, *cost.currency) + " to " +
+                    shown_money(cost.used_range->high, *cost.currency);
+        table.row({cost_name(cost) + (cost.complete() ? "" : " (not all has a price)"),
+                   minor_text(cost.used_minor, cost), range, minor_text(cost.outlay_minor, cost),
+                   cost.currency ? shown_money(cost.per_hour(), *cost.currency) : "no price",
+                   shown_mass(kitchen_mass(unrolled.dry)),
+                   shown_water(kitchen_water(unrolled.water + unrolled.soak_water)),
+                   shown_count(unrolled.free_offerings)});
+    }
+    std::string text = table.text() + "\n";
+    if (comparison.cheapest_used)
+        text +=
+            paragraph("Cheapest  ", sentence(cost_name(comparison.costs[*comparison.cheapest_used]) + " uses least; " +
+                                             cost_name(comparison.costs[*comparison.cheapest_outlay]) +
+                                             " asks for the least at the till, where the shed lacks it"));
+    for (const std::string& one_of : difference_sentences(comparison))
+        text += paragraph("Because   ", sentence(one_of));
+    std::vector<std::string> said;
+    for (const StrategyCost& cost : comparison.costs)
+        for (const Warning& warning : cost.warnings)
+            if (std::find(said.begin(), said.end(), warning.message) == said.end()) said.push_back(warning.message);
+    for (const std::string& message : said) text += paragraph("Mind      ", sentence(message));
+    return text;
+}
+
+}  // namespace baitwright

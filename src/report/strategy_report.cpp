@@ -1,0 +1,216 @@
+#include "report/strategy_report.h"
+
+#include <fmt/format.h>
+
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+using Align = TextTable::Align;
+
+Json text_or_null(const std::string& text) {
+    return text.empty() ? Json() : Json(text);
+}
+
+template <class Q, class Unit>
+Json number_or_null(const std::optional<Q>& quantity, Unit unit) {
+    return quantity ? Json(quantity->in(unit)) : Json();
+}
+
+Json number_or_null(const std::optional<double>& number) {
+    return number ? Json(*number) : Json();
+}
+
+/// As it was written: to the minute, not to five.
+std::string shown_moment(Time time) {
+    const double minutes = time.in(minute);
+    return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", time.in(hour));
+}
+
+struct RhythmText {
+    std::string operator()(AtOnce once) const {
+        return once.at > Time{} ? "after " + shown_moment(once.at) : std::string("at the start");
+    }
+    std::string operator()(EveryTime every) const { return "every " + shown_moment(every.gap); }
+    std::string operator()(EveryPutIn) const { return "at every put-in"; }
+    std::string operator()(EveryFish every) const {
+        return every.fish == 1 ? std::string("after every fish") : fmt::format("every {} fish", every.fish);
+    }
+};
+
+std::string when_text(const FeedTiming& when) {
+    std::string text = std::visit(RhythmText{}, when.rhythm);
+    if (when.from > Time{}) text += " from " + shown_moment(when.from);
+    if (when.until) text += " to " + shown_moment(*when.until);
+    return text;
+}
+
+struct SizeText {
+    std::string operator()(Mass mass) const { return shown_mass(mass); }
+    std::string operator()(Volume volume) const { return shown_volume(volume); }
+    std::string operator()(Length diameter) const { return fmt::format("{:.3g} mm", diameter.in(millimetre)); }
+};
+
+std::string how_text(const Feed& feed) {
+    const std::string size = std::visit(SizeText{}, feed.size);
+    if (feed.form == FeedForm::loose) return size + " loose";
+    return fmt::format("{} {}{} of {}", feed.count, name_of(feed.form), feed.count == 1 ? "" : "s", size);
+}
+
+std::string what_text(const Feed& feed) {
+    std::string text;
+    for (const FeedPart& part : feed.parts) {
+        text += text.empty() ? "" : ", ";
+        if (feed.parts.size() > 1) text += fmt::format("{:g} ", part.share);
+        text += part.of + (part.prepare == Preparation::soaked ? " (soaked)" : "");
+    }
+    if (feed.parts.size() > 1) text += " by mass";
+    return text + (feed.feel.empty() ? "" : ", " + feed.feel);
+}
+
+struct HookbaitText {
+    std::string operator()(BitesPerHour bites) const { return fmt::format("for {:g} bites an hour", bites.bites); }
+    std::string operator()(Mass mass) const { return shown_mass(mass); }
+    std::string operator()(Volume volume) const { return shown_volume(volume); }
+};
+
+std::string water_text(const WaterSetting& water) {
+    std::string text;
+    const auto add = [&](const std::string& more) { text += (text.empty() ? "" : ", ") + more; };
+    if (water.depth) add(fmt::format("{:.3g} m deep", water.depth->in(metre)));
+    if (water.temperature) add(shown_temperature(*water.temperature));
+    if (!water.clarity.empty()) add(water.clarity);
+    if (water.tow) add(fmt::format("tow {:.3g} cm/s", water.tow->in(centimetre_per_second)));
+    if (water.tow_bottom) add(fmt::format("{:.3g} cm/s at the bottom", water.tow_bottom->in(centimetre_per_second)));
+    return text;
+}
+
+std::string pace_text(const Pace& pace) {
+    std::string text;
+    if (pace.put_ins_per_hour) text = fmt::format("{:g} put-ins an hour", *pace.put_ins_per_hour);
+    if (pace.fish_per_hour) text += fmt::format("{}{:g} fish an hour", text.empty() ? "" : ", ", *pace.fish_per_hour);
+    return text;
+}
+
+struct RhythmJson {
+    Json& feed;
+    void operator()(AtOnce once) const { feed["at_minute"] = once.at.in(minute); }
+    void operator()(EveryTime every) const { feed["every_minutes"] = every.gap.in(minute); }
+    void operator()(EveryPutIn) const { feed["every_put_in"] = true; }
+    void operator()(EveryFish every) const { feed["every_fish"] = every.fish; }
+};
+
+struct SizeJson {
+    Json& feed;
+    void operator()(Mass mass) const { feed["amount_g"] = mass.in(gram); }
+    void operator()(Volume volume) const { feed["size_ml"] = volume.in(millilitre); }
+    void operator()(Length diameter) const { feed["diameter_mm"] = diameter.in(millimetre); }
+};
+
+Json feed_json(const Feed& feed) {
+    Json json{{"at_minute", nullptr},
+              {"every_minutes", nullptr},
+              {"every_put_in", false},
+              {"every_fish", nullptr},
+              {"from_minute", nullptr},
+              {"until_minute", number_or_null(feed.when.until, minute)},
+              {"parts", Json::array()},
+              {"as", name_of(feed.form)},
+              {"size_ml", nullptr},
+              {"diameter_mm", nullptr},
+              {"amount_g", nullptr},
+              {"count", feed.count},
+              {"feel", text_or_null(feed.feel)}};
+    std::visit(RhythmJson{json}, feed.when.rhythm);
+    if (!std::holds_alternative<AtOnce>(feed.when.rhythm)) json["from_minute"] = feed.when.from.in(minute);
+    std::visit(SizeJson{json}, feed.size);
+    for (const FeedPart& part : feed.parts)
+        json["parts"].push_back({{"of", part.of},
+                                 {"share", part.share},
+                                 {"prepare", part.prepare == Preparation::soaked ? Json("soaked") : Json()}});
+    return json;
+}
+
+struct HookbaitJson {
+    Json& hookbait;
+    void operator()(BitesPerHour bites) const { hookbait["bites_per_hour"] = bites.bites; }
+    void operator()(Mass mass) const { hookbait["amount_g"] = mass.in(gram); }
+    void operator()(Volume volume) const { hookbait["amount_ml"] = volume.in(millilitre); }
+};
+
+Json hookbait_json(const Hookbait& hookbait) {
+    Json json{{"of", hookbait.of}, {"bites_per_hour", nullptr}, {"amount_g", nullptr}, {"amount_ml", nullptr}};
+    std::visit(HookbaitJson{json}, hookbait.amount);
+    return json;
+}
+
+Json record_of(const Strategy& s) {
+    Json record{{"name", s.name},
+                {"length_minutes", s.length.in(minute)},
+                {"spare", double(s.spare)},
+                {"purpose", text_or_null(s.purpose)},
+                {"avoid", text_or_null(s.avoid)},
+                {"why", text_or_null(s.why)},
+                {"note", text_or_null(s.note)},
+                {"water",
+                 {{"depth_m", number_or_null(s.water.depth, metre)},
+                  {"temperature_c", s.water.temperature ? Json(s.water.temperature->in_celsius()) : Json()},
+                  {"clarity", text_or_null(s.water.clarity)},
+                  {"tow_cm_s", number_or_null(s.water.tow, centimetre_per_second)},
+                  {"tow_bottom_cm_s", number_or_null(s.water.tow_bottom, centimetre_per_second)}}},
+                {"pace",
+                 {{"put_ins_per_hour", number_or_null(s.pace.put_ins_per_hour)},
+                  {"fish_per_hour", number_or_null(s.pace.fish_per_hour)}}},
+                {"feeds", Json::array()},
+                {"hookbaits", Json::array()}};
+    for (const Feed& feed : s.feeds) record["feeds"].push_back(feed_json(feed));
+    for (const Hookbait& hookbait : s.hookbaits) record["hookbaits"].push_back(hookbait_json(hookbait));
+    return record;
+}
+
+}  // namespace
+
+std::string strategy_list_text(const std::vector<Strategy>& strategies) {
+    std::string text;
+    for (const Strategy& strategy : strategies)
+        text +=
+            paragraph(fmt::format("  {:<20}  {:<7}  ", strategy.name, shown_moment(strategy.length)), strategy.purpose);
+    return text;
+}
+
+Json strategy_list_json(const std::vector<Strategy>& strategies) {
+    Json json = json_record("strategy list", {});
+    json["strategies"] = Json::array();
+    for (const Strategy& strategy : strategies) json["strategies"].push_back(record_of(strategy));
+    return json;
+}
+
+std::string strategy_text(const Strategy& strategy) {
+    std::string text = fmt::format("{}, {}, {} to spare\n\n", strategy.name, shown_moment(strategy.length),
+                                   shown_percent(strategy.spare));
+    TextTable table({Align::left, Align::left, Align::left});
+    for (const Feed& feed : strategy.feeds) table.row({what_text(feed), how_text(feed), when_text(feed.when)});
+    for (const Hookbait& hookbait : strategy.hookbaits)
+        table.row({hookbait.of, "on the hook", std::visit(HookbaitText{}, hookbait.amount)});
+    text += table.text() + "\n";
+    const std::string water = water_text(strategy.water), pace = pace_text(strategy.pace);
+    if (!water.empty()) text += paragraph("Water     ", water);
+    if (!pace.empty()) text += paragraph("Pace      ", pace);
+    if (!strategy.purpose.empty()) text += paragraph("For       ", strategy.purpose);
+    if (!strategy.avoid.empty()) text += paragraph("Not for   ", strategy.avoid);
+    if (!strategy.why.empty()) text += paragraph("Why       ", strategy.why);
+    if (!strategy.note.empty()) text += paragraph("Note      ", strategy.note);
+    return text;
+}
+
+Json strategy_json(const Strategy& strategy) {
+    Json json = json_record("strategy show", {});
+    json.update(record_of(strategy));
+    return json;
+}
+
+}  // namespace baitwright

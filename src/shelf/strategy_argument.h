@@ -1,0 +1,41 @@
+#pragma once
+
+#include <memory>
+#include <string>
+
+#include "bait/memory_shelf.h"
+#include "bait/strategy.h"
+#include "files/library_file.h"
+#include "quantities/fault.h"
+
+namespace baitwright {
+
+/// A strategy named on the command line: as `recipe_argument.h` has it of a recipe.
+struct NamedStrategy {
+    Strategy strategy;
+    std::unique_ptr<MemoryShelf> on_top;  ///< null for a strategy of the shelf itself
+    const Shelf* below = nullptr;
+    EntryPlaces places;
+    std::string file, text;  ///< empty for a strategy of the shelf itself
+
+    [[nodiscard]] const Shelf& shelf() const { return on_top ? *on_top : *below; }
+};
+
+/// Finds it. Throws NotFound (with "did you mean", or no such file) and InputError (all faults of the file; a file with
+/// no strategy, or with several).
+NamedStrategy strategy_argument(const std::string& word, const Shelf& shelf);
+
+/// Runs the work; an InputError out of it gets the places of the strategy's file before it goes on.
+template <class Work>
+auto with_places(const NamedStrategy& named, Work&& work) {
+    try {
+        return work();
+    } catch (const InputError& error) {
+        if (named.file.empty()) throw;
+        std::vector<Fault> faults = error.faults();
+        place_faults(faults, named.places, named.text, named.file);
+        throw InputError(std::move(faults));
+    }
+}
+
+}  // namespace baitwright
