@@ -35,6 +35,10 @@ enum class Happening {
 inline constexpr std::array<std::string_view, 7> happening_names{"bought", "kept",   "counted", "used",
                                                                  "wasted", "booked", "undone"};
 
+constexpr std::string_view name_of(StockState state) { return stock_state_names[static_cast<std::size_t>(state)]; }
+constexpr std::string_view name_of(StockKind kind) { return stock_kind_names[static_cast<std::size_t>(kind)]; }
+constexpr std::string_view name_of(Happening what) { return happening_names[static_cast<std::size_t>(what)]; }
+
 /// One bag, bottle or tub: things of one name that came on one day and are kept in one way.
 struct Lot {
     std::int64_t id = 0;  ///< rises with each new lot
@@ -71,7 +75,30 @@ struct StockEntry {
     std::string session;            ///< what a booking was for
     std::int64_t undoes = 0;        ///< the entry that it takes back; 0 for none
     std::int64_t undone_by = 0;     ///< the entry that takes it back; 0 where it stands
-    std::vector<Movement> changes;  ///< none where a count found what the ledger said
+    std::vector<Movement> changes;  ///< of nothing where a count found what the ledger said
+};
+
+inline Milligrams change_of(const StockEntry& entry) {
+    Milligrams sum;
+    for (const Movement& movement : entry.changes) sum += movement.by;
+    return sum;
+}
+
+/// An entry that was made: its number, and every lot that it touched, as it then stood.
+struct StockReceipt {
+    struct Line {
+        std::string name;
+        StockKind kind = StockKind::ingredient;
+        Lot lot;
+        Milligrams by;
+        Milligrams left;  ///< of that name in all
+    };
+    std::int64_t entry = 0;  ///< 0 where a count found nothing of what the shed never held
+    Happening what = Happening::bought;
+    Date on;
+    std::string session;
+    std::int64_t undoes = 0;
+    std::vector<Line> lines;
 };
 
 }  // namespace baitwright

@@ -16,10 +16,16 @@ std::string in_that_state(const Reach& reach) {
     return reach.state ? " " + std::string(word_of(stock_state_names, *reach.state)) : "";
 }
 
+/// Whole grams, unless they would hide the difference.
+std::string grams_beside(Milligrams mass, Milligrams other) {
+    const bool far_apart = mass - other >= Milligrams{1000} || other - mass >= Milligrams{1000};
+    return exact_grams(far_apart ? Milligrams{(mass.count + 500) / 1000 * 1000} : mass);
+}
+
 Fault short_of(const std::string& name, Milligrams needed, Milligrams held, const Reach& reach) {
-    const std::string there = held == Milligrams{} ? "none" : "only " + exact_grams(held);
+    const std::string there = held == Milligrams{} ? "none" : "only " + grams_beside(held, needed);
     return {"short-of-stock",
-            "the shed holds " + there + " of the " + exact_grams(needed) + " of" + in_that_state(reach) + " " + name +
+            "the shed holds " + there + " of the " + grams_beside(needed, held) + " of" + in_that_state(reach) + " " + name +
                 " that this takes",
             "if there is more, count it: baitwright stock count \"" + name + "\" AMOUNT", {}, 0, 0, {}};
 }

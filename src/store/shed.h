@@ -33,23 +33,6 @@ struct StockCount {
     std::optional<Date> best_before;  ///< a surplus is a bag of its own with that date
 };
 
-/// An entry that was made: its number, and every lot that it touched, as it then stood.
-struct StockReceipt {
-    struct Line {
-        std::string name;
-        StockKind kind = StockKind::ingredient;
-        Lot lot;
-        Milligrams by;
-        Milligrams left;  ///< of that name in all
-    };
-    std::int64_t entry = 0;  ///< 0 where a count found nothing of what the shed never held
-    Happening what = Happening::bought;
-    Date on;
-    std::string session;
-    std::int64_t undoes = 0;
-    std::vector<Line> lines;
-};
-
 /// The shed in the store: a ledger of lots by the rules of `bait/stock_rules.h`. Each entry is whole or absent. Balances
 /// are kept beside the movements by the database itself, so that what is there is found without adding them up; it also
 /// refuses to change or erase a movement. Masses are whole milligrams, dates ISO 8601.

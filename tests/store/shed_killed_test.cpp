@@ -1,5 +1,7 @@
 #include <SQLiteCpp/Database.h>
+#include <unistd.h>
 
+#include <array>
 #include <catch2/catch.hpp>
 #include <chrono>
 #include <csignal>
@@ -69,15 +71,21 @@ TEST_CASE("each booking is whole or absent when the process is killed, 200 times
     fill(path, bought);
     std::mt19937 random(20260303);
     for (int kill = 0; kill < 200; ++kill) {
+        std::array<int, 2> ready{};  // so that the kill falls among the bookings, not before them
+        REQUIRE(::pipe(ready.data()) == 0);
         const pid_t child = start_child([&] {
             Store store = Store::open(path);
+            if (::write(ready[1], "x", 1) != 1) return;
             for (int i = 0;; ++i) {
                 book_one(store);
                 if (i % 3 == 2) store.change([&] { store.shed().undo({}, day); });
             }
         });
-        std::this_thread::sleep_for(std::chrono::microseconds(random() % 20000U));
+        char opened = 0;
+        CHECK(::read(ready[0], &opened, 1) == 1);
+        std::this_thread::sleep_for(std::chrono::microseconds(random() % 30000U));
         ::kill(child, SIGKILL);
+        for (const int end : ready) ::close(end);
         CHECK(end_of(child) == -1);
         check_whole(path);
     }
