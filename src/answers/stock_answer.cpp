@@ -14,7 +14,9 @@ Warning past_best_warning(const std::vector<std::string>& names) {
     return {"past-best", "past its best: " + listed(names) + smell_first};
 }
 
-bool comes_out(Happening what) { return what == Happening::used || what == Happening::booked; }
+bool comes_out(Happening what) {
+    return what == Happening::used || what == Happening::booked;
+}
 
 std::string with_date(const std::string& name, const Lot& lot) {
     return name + " (best before " + date_text(*lot.best_before) + ")";
@@ -32,8 +34,8 @@ std::string listed(const std::vector<std::string>& words) {
 std::vector<Warning> past_best(const std::vector<StockItem>& items, Date today) {
     std::vector<std::string> names;
     for (const StockItem& item : items) {
-        const auto past = std::find_if(item.lots.begin(), item.lots.end(),
-                                       [&](const Lot& lot) { return is_past(lot, today); });
+        const auto past =
+            std::find_if(item.lots.begin(), item.lots.end(), [&](const Lot& lot) { return is_past(lot, today); });
         if (past != item.lots.end()) names.push_back(with_date(item.name, *past));
     }
     if (names.empty()) return {};

@@ -17,15 +17,18 @@ bool same_size(const std::variant<Mass, Volume>& a, const std::variant<Mass, Vol
     return std::abs(size - std::visit(si, b)) <= 1e-9 * size;  // 1 kg and 1000 g, whatever the rounding
 }
 
-bool same_price(const Pack& a, const Pack& b) { return same_offer(a, b) && a.price == b.price && a.on == b.on; }
+bool same_price(const Pack& a, const Pack& b) {
+    return same_offer(a, b) && a.price == b.price && a.on == b.on;
+}
 
 void refuse_other_currency(const PriceBook& book, const Pack& told) {
     for (const Pack& pack : book.packs) {
         if (!pack.price || same_offer(pack, told) || pack.price->currency() == told.price->currency()) continue;
         const std::string theirs(pack.price->currency().code), its(told.price->currency().code);
-        throw InputError("mixed-currencies",
-                         money_text(*told.price) + " is in " + its + ", but its other packs are priced in " + theirs,
-                         "price everything in one currency: " + its + " and " + theirs + " cannot be compared or added");
+        throw InputError(
+            "mixed-currencies",
+            money_text(*told.price) + " is in " + its + ", but its other packs are priced in " + theirs,
+            "price everything in one currency: " + its + " and " + theirs + " cannot be compared or added");
     }
 }
 

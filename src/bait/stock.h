@@ -35,9 +35,15 @@ enum class Happening {
 inline constexpr std::array<std::string_view, 7> happening_names{"bought", "kept",   "counted", "used",
                                                                  "wasted", "booked", "undone"};
 
-constexpr std::string_view name_of(StockState state) { return stock_state_names[static_cast<std::size_t>(state)]; }
-constexpr std::string_view name_of(StockKind kind) { return stock_kind_names[static_cast<std::size_t>(kind)]; }
-constexpr std::string_view name_of(Happening what) { return happening_names[static_cast<std::size_t>(what)]; }
+constexpr std::string_view name_of(StockState state) {
+    return stock_state_names[static_cast<std::size_t>(state)];
+}
+constexpr std::string_view name_of(StockKind kind) {
+    return stock_kind_names[static_cast<std::size_t>(kind)];
+}
+constexpr std::string_view name_of(Happening what) {
+    return happening_names[static_cast<std::size_t>(what)];
+}
 
 /// One bag, bottle or tub: things of one name that came on one day and are kept in one way.
 struct Lot {

@@ -27,8 +27,12 @@ struct Milligrams {
 };
 
 /// The nearest whole milligram, halves to the even one. **Valid for**: masses below 9e12 kg.
-inline Milligrams in_milligrams(Mass mass) { return {round_half_even(mass.si() * 1e6)}; }
+inline Milligrams in_milligrams(Mass mass) {
+    return {round_half_even(mass.si() * 1e6)};
+}
 
-inline Mass mass_of(Milligrams mass) { return Mass::from_si(static_cast<double>(mass.count) / 1e6); }
+inline Mass mass_of(Milligrams mass) {
+    return Mass::from_si(static_cast<double>(mass.count) / 1e6);
+}
 
 }  // namespace baitwright

@@ -71,8 +71,12 @@ std::optional<Date> best_before(Date got_on, StockState state, const Keeping& ke
     return got_on + std::chrono::days(static_cast<int>(std::floor(time->in(day))));
 }
 
-Keeping keeping_of_mix() { return {std::nullopt, 2.0 * day, 3.0 * month}; }
+Keeping keeping_of_mix() {
+    return {std::nullopt, 2.0 * day, 3.0 * month};
+}
 
-bool is_past(const Lot& lot, Date today) { return lot.best_before && *lot.best_before < today; }
+bool is_past(const Lot& lot, Date today) {
+    return lot.best_before && *lot.best_before < today;
+}
 
 }  // namespace baitwright

@@ -27,9 +27,9 @@ Milligrams left_in(const std::vector<Lot>& lots, const Reach& reach);
 /// Takes that mass out of the lots in reach, the first to expire first. They must hold it.
 std::vector<Movement> taken(std::vector<Lot> lots, Milligrams mass, const Reach& reach);
 
-/// What makes the lots in reach hold what was counted. Less: the difference is taken as if it had been used. More: it is
-/// added to the lot that goes first, for that is the careful date; where none holds anything, or the surplus is known to
-/// be another bag (`own_bag`), to a new lot.
+/// What makes the lots in reach hold what was counted. Less: the difference is taken as if it had been used. More: it
+/// is added to the lot that goes first, for that is the careful date; where none holds anything, or the surplus is
+/// known to be another bag (`own_bag`), to a new lot.
 struct Correction {
     std::vector<Movement> movements;
     Milligrams new_lot;

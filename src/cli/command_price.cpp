@@ -16,7 +16,8 @@ void refuse_mistyped_verb(const Arguments& arguments, const Store& store) {
     const std::string& word = arguments.words().front();
     if (arguments.has("--is") || store.find_ingredient(word)) return;
     if (const auto verb = nearest_name(word, {"list", "history"}))
-        throw UsageError("incomplete-command", "'price " + word + "' is not a command", "did you mean 'price " + *verb + "'?");
+        throw UsageError("incomplete-command", "'price " + word + "' is not a command",
+                         "did you mean 'price " + *verb + "'?");
 }
 
 Pack told_pack(const Arguments& arguments, const Ingredient& ingredient, const Store& store, Date on) {
@@ -38,8 +39,9 @@ CommandResult tell(const Arguments& arguments, const Surroundings& around) {
     refuse_mistyped_verb(arguments, store);
     const Ingredient ingredient = store.ingredient(arguments.words().front());
     if (!arguments.has("--is"))
-        throw UsageError("no-price", "what does a pack of it cost?",
-                         "say it with --is £4.20; or see what it cost with: baitwright price history \"" + ingredient.name + "\"");
+        throw UsageError(
+            "no-price", "what does a pack of it cost?",
+            "say it with --is £4.20; or see what it cost with: baitwright price history \"" + ingredient.name + "\"");
     const Pack told = told_pack(arguments, ingredient, store, on);
     const PriceChange change = flag_value("--is", [&] { return tell_price(store, ingredient.name, told); });
     if (arguments.has("--json")) return {json_text(price_change_json(change)), 0};
@@ -61,7 +63,8 @@ CommandResult list(const Arguments& arguments, const Surroundings& around) {
     std::vector<PriceLine> lines;
     for (const std::string& name : names)
         for (PriceLine& line : prices_now(store.ingredient(name), parse_date(around.today)))
-            if (shop.empty() || (line.pack && folded_name(line.pack->shop) == folded_name(shop))) lines.push_back(std::move(line));
+            if (shop.empty() || (line.pack && folded_name(line.pack->shop) == folded_name(shop)))
+                lines.push_back(std::move(line));
     return shown(arguments, "price list", price_list(std::move(lines)));
 }
 
@@ -77,7 +80,8 @@ const Flag csv_flag{"--csv", "", "as CSV for a spreadsheet, unrounded"};
 }  // namespace
 
 CommandSpec command_price() {
-    return {"price", "what a pack of an ingredient costs now; the old price is kept",
+    return {"price",
+            "what a pack of an ingredient costs now; the old price is kept",
             {{"INGREDIENT", "its name"}},
             {{"--pack", "SIZE", "of the pack: 1kg, 500ml; may be left out where it comes in one size"},
              {"--is", "PRICE", "what the pack costs: £4.20, 340p, \"3.40 EUR\""},
@@ -85,19 +89,26 @@ CommandSpec command_price() {
              {"--new-shop", "", "no price was told of this shop before"},
              {"--on", "DATE", "the day you saw it, 2026-03-01; today where not given"},
              csv_flag},
-            tell, "baitwright price \"fishmeal, brown\" --pack 1kg --is £4.40 --shop \"the mill\""};
+            tell,
+            "baitwright price \"fishmeal, brown\" --pack 1kg --is £4.40 --shop \"the mill\""};
 }
 
 CommandSpec command_price_list() {
-    return {"price list", "the prices by which is reckoned, what is old and what is missing",
+    return {"price list",
+            "the prices by which is reckoned, what is old and what is missing",
             {{"INGREDIENT", "only these", true, false}},
             {{"--shop", "SHOP", "only of this shop"}, csv_flag},
-            list, "baitwright price list \"brown crumb\""};
+            list,
+            "baitwright price list \"brown crumb\""};
 }
 
 CommandSpec command_price_history() {
-    return {"price history", "every price that an ingredient ever had, the oldest first",
-            {{"INGREDIENT", "its name"}}, {csv_flag}, history, "baitwright price history \"brown crumb\""};
+    return {"price history",
+            "every price that an ingredient ever had, the oldest first",
+            {{"INGREDIENT", "its name"}},
+            {csv_flag},
+            history,
+            "baitwright price history \"brown crumb\""};
 }
 
 }  // namespace baitwright

@@ -20,7 +20,8 @@ void refuse_mistyped_verb(const std::string& word, const Store& store) {
     if (store.find_ingredient(word) || store.find_recipe(word)) return;
     const auto verb = nearest_name(word, {"buy", "keep", "count", "use", "waste", "undo", "history"});
     if (verb)
-        throw UsageError("incomplete-command", "'stock " + word + "' is not a command", "did you mean 'stock " + *verb + "'?");
+        throw UsageError("incomplete-command", "'stock " + word + "' is not a command",
+                         "did you mean 'stock " + *verb + "'?");
 }
 
 std::vector<StockItem> items_named(const std::vector<std::string>& words, Store& store) {
@@ -65,18 +66,22 @@ CommandResult history(const Arguments& arguments, const Surroundings& around) {
 }  // namespace
 
 CommandSpec command_stock() {
-    return {"stock", "what is in the shed, the first to be used first",
+    return {"stock",
+            "what is in the shed, the first to be used first",
             {{"NAME", "only these ingredients or mixes", true, false}},
             {{"--all", "", "all of a very full shed, not the first 60 names"},
              {"--csv", "", "a row a lot, as CSV for a spreadsheet, unrounded"}},
-            show, "baitwright stock"};
+            show,
+            "baitwright stock"};
 }
 
 CommandSpec command_stock_history() {
-    return {"stock history", "all that came and went of one thing",
+    return {"stock history",
+            "all that came and went of one thing",
             {{"NAME", "the ingredient or mix"}},
             {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            history, "baitwright stock history \"brown crumb\""};
+            history,
+            "baitwright stock history \"brown crumb\""};
 }
 
 }  // namespace baitwright

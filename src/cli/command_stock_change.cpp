@@ -51,7 +51,8 @@ CommandResult run_keep(const Arguments& arguments, const Surroundings& around) {
     const Date on = day_of(arguments, around);
     const auto best = best_before_of(arguments, on);
     if (arguments.has("--refrozen") && !arguments.has("--frozen"))
-        throw UsageError("unfit-flag", "--refrozen goes with --frozen", "a mix that is thawed for good keeps a day or two");
+        throw UsageError("unfit-flag", "--refrozen goes with --frozen",
+                         "a mix that is thawed for good keeps a day or two");
     Store store = store_of(around);
     const StockName named{store.recipe(arguments.words().at(0)).name, StockKind::mix, {}};
     Arrival arrival{named.name, StockKind::mix, {}};
@@ -91,7 +92,8 @@ CommandResult run_waste(const Arguments& arguments, const Surroundings& around) 
 std::int64_t read_entry(const std::string& text) {
     const double number = parse_number(text);
     if (!(number >= 1 && number <= 9e15) || number != std::floor(number))
-        throw InputError("out-of-range", "'" + text + "' is no number of an entry", "see them with: baitwright stock history NAME");
+        throw InputError("out-of-range", "'" + text + "' is no number of an entry",
+                         "see them with: baitwright stock history NAME");
     return static_cast<std::int64_t>(number);
 }
 
@@ -105,48 +107,72 @@ CommandResult run_undo(const Arguments& arguments, const Surroundings& around) {
 }  // namespace
 
 CommandSpec command_stock_buy() {
-    return {"stock buy", "a bag came into the shed",
+    return {"stock buy",
+            "a bag came into the shed",
             {{"INGREDIENT", "its name"}, amount_word},
             {{"--price", "PRICE", "what a pack cost, as in £2.10; it becomes the price in use"},
              {"--shop", "SHOP", "where"},
              {"--new-shop", "", "no price was told of this shop before"},
-             on_flag, best_before_flag, cold_flag, frozen_flag, csv_flag},
-            run_buy, "baitwright stock buy \"brown crumb\" 1kg --price £2.10 --shop \"the mill\""};
+             on_flag,
+             best_before_flag,
+             cold_flag,
+             frozen_flag,
+             csv_flag},
+            run_buy,
+            "baitwright stock buy \"brown crumb\" 1kg --price £2.10 --shop \"the mill\""};
 }
 
 CommandSpec command_stock_keep() {
-    return {"stock keep", "a made-up mix is put by: in the cold for a day or two, or in the freezer",
+    return {"stock keep",
+            "a made-up mix is put by: in the cold for a day or two, or in the freezer",
             {{"RECIPE", "the mix"}, {"AMOUNT", "what it weighs, wet: 1.2kg"}},
             {{"--frozen", "", "in the freezer, where it keeps three months"},
              {"--refrozen", "", "it was frozen and thawed before; not to be done a second time"},
-             on_flag, {"--best-before", "DATE", "in place of the usual: two days cold, three months frozen"}, csv_flag},
-            run_keep, "baitwright stock keep \"silt bed\" 1.2kg --frozen"};
+             on_flag,
+             {"--best-before", "DATE", "in place of the usual: two days cold, three months frozen"},
+             csv_flag},
+            run_keep,
+            "baitwright stock keep \"silt bed\" 1.2kg --frozen"};
 }
 
 CommandSpec command_stock_count() {
-    return {"stock count", "what is really there; the ledger is put right by the difference",
+    return {"stock count",
+            "what is really there; the ledger is put right by the difference",
             {{"NAME", "the ingredient or mix"}, {"AMOUNT", "all there is of it: 400g, 2pt, \"1 pack\", none"}},
-            {on_flag, {"--best-before", "DATE", "what is more than the ledger knew is a bag of its own, with this date"},
-             only_cold_flag, only_frozen_flag, csv_flag},
-            run_count, "baitwright stock count \"brown crumb\" 1.5kg"};
+            {on_flag,
+             {"--best-before", "DATE", "what is more than the ledger knew is a bag of its own, with this date"},
+             only_cold_flag,
+             only_frozen_flag,
+             csv_flag},
+            run_count,
+            "baitwright stock count \"brown crumb\" 1.5kg"};
 }
 
 CommandSpec command_stock_use() {
-    return {"stock use", "something was used; the first to expire goes first",
-            {{"NAME", "the ingredient or mix"}, amount_word}, {on_flag, only_cold_flag, only_frozen_flag, csv_flag},
-            run_use, "baitwright stock use \"brown crumb\" 400g"};
+    return {"stock use",
+            "something was used; the first to expire goes first",
+            {{"NAME", "the ingredient or mix"}, amount_word},
+            {on_flag, only_cold_flag, only_frozen_flag, csv_flag},
+            run_use,
+            "baitwright stock use \"brown crumb\" 400g"};
 }
 
 CommandSpec command_stock_waste() {
-    return {"stock waste", "something was thrown out; the first to expire goes first",
-            {{"NAME", "the ingredient or mix"}, amount_word}, {on_flag, only_cold_flag, only_frozen_flag, csv_flag},
-            run_waste, "baitwright stock waste \"white bread, liquidised\" 200g"};
+    return {"stock waste",
+            "something was thrown out; the first to expire goes first",
+            {{"NAME", "the ingredient or mix"}, amount_word},
+            {on_flag, only_cold_flag, only_frozen_flag, csv_flag},
+            run_waste,
+            "baitwright stock waste \"white bread, liquidised\" 200g"};
 }
 
 CommandSpec command_stock_undo() {
-    return {"stock undo", "take an entry back; it stays in the ledger, with its undoing",
+    return {"stock undo",
+            "take an entry back; it stays in the ledger, with its undoing",
             {{"ENTRY", "its number; the last one where none is given", false, false}},
-            {csv_flag}, run_undo, "baitwright stock undo"};
+            {csv_flag},
+            run_undo,
+            "baitwright stock undo"};
 }
 
 }  // namespace baitwright

@@ -20,7 +20,8 @@ std::optional<double> packs_in(const std::string& text) {
     const std::string word = folded_name(rest);
     if (!number || (word != "pack" && word != "packs")) return std::nullopt;
     if (!(*number > 0 && *number <= 1000))
-        throw InputError("out-of-range", "the number of packs must be above zero and at most 1000", "for example \"2 packs\"");
+        throw InputError("out-of-range", "the number of packs must be above zero and at most 1000",
+                         "for example \"2 packs\"");
     return number;
 }
 
@@ -50,14 +51,16 @@ Milligrams weighed(const std::string& text, const StockName& of) {
 
 void refuse_size(Milligrams mass) {
     if (mass > most) throw InputError("out-of-range", "that is more than 10 t", "check the unit: g, kg, ml, l, pt");
-    if (mass <= Milligrams{}) throw InputError("out-of-range", "that is less than a milligram", "check the unit: g, kg, ml, l, pt");
+    if (mass <= Milligrams{})
+        throw InputError("out-of-range", "that is less than a milligram", "check the unit: g, kg, ml, l, pt");
 }
 
 }  // namespace
 
 Store store_of(const Surroundings& around) {
     if (around.library.folder)
-        throw UsageError("unfit-flag", "--library reads a folder, and the shed and its prices are in the store", "leave it out");
+        throw UsageError("unfit-flag", "--library reads a folder, and the shed and its prices are in the store",
+                         "leave it out");
     return open_store(around.library.store);
 }
 
@@ -77,7 +80,8 @@ std::optional<Date> best_before_of(const Arguments& arguments, Date got_on) {
     if (!text) return std::nullopt;
     const Date date = flag_value("--best-before", [&] { return parse_date(*text); });
     if (date < got_on)
-        throw UsageError("unfit-dates", "--best-before: " + date_text(date) + " lies before the day it came, " + date_text(got_on),
+        throw UsageError("unfit-dates",
+                         "--best-before: " + date_text(date) + " lies before the day it came, " + date_text(got_on),
                          "read the bag again, or say with --on when it came");
     return date;
 }
@@ -93,7 +97,9 @@ std::optional<StockState> state_of(const Arguments& arguments) {
 std::string shop_of(const Arguments& arguments, const Store& store) {
     const auto named = arguments.value("--shop");
     if (!named) {
-        if (arguments.has("--new-shop")) throw UsageError("no-shop", "--new-shop says nothing without --shop", "for example --shop \"the mill\" --new-shop");
+        if (arguments.has("--new-shop"))
+            throw UsageError("no-shop", "--new-shop says nothing without --shop",
+                             "for example --shop \"the mill\" --new-shop");
         return {};
     }
     if (folded_name(*named).empty() || named->size() > 200)

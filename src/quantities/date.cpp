@@ -34,8 +34,7 @@ Date parse_date(std::string_view text) {
     if (year < 0 || month < 0 || day < 0) throw InputError("not-a-date", in_quotes(text) + " is not a date", example);
     const year_month_day date{std::chrono::year(year), std::chrono::month(static_cast<unsigned>(month)),
                               std::chrono::day(static_cast<unsigned>(day))};
-    if (!date.ok())
-        throw InputError("not-a-date", in_quotes(text) + " is no day of the calendar", example);
+    if (!date.ok()) throw InputError("not-a-date", in_quotes(text) + " is no day of the calendar", example);
     return date;
 }
 

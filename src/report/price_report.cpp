@@ -33,7 +33,9 @@ std::string day_cell(const PriceLine& line) {
     return line.pack->on + (line.stale ? ", old" : "") + (line.reckoned_by ? ", in use" : "");
 }
 
-Json text_or_null(const std::string& text) { return text.empty() ? Json() : Json(text); }
+Json text_or_null(const std::string& text) {
+    return text.empty() ? Json() : Json(text);
+}
 
 Json pack_json(const std::string& name, const std::optional<Pack>& pack) {
     const bool priced = pack && pack->price;
@@ -64,7 +66,9 @@ std::vector<std::string> pack_cells(const std::string& name, const std::optional
     return cells;
 }
 
-std::string yes(bool is) { return is ? "yes" : "no"; }
+std::string yes(bool is) {
+    return is ? "yes" : "no";
+}
 
 }  // namespace
 
@@ -72,9 +76,8 @@ std::string price_list_text(const PriceList& list) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::left, Align::left});
     table.row({"ingredient", "pack", "price", "a kilo", "shop", "on"});
     for (const PriceLine& line : list.lines)
-        table.row({line.name, line.pack ? size_text(*line.pack) : "", price_cell(line),
-                   per_kilogram_cell(line), line.pack ? line.pack->shop : "",
-                   day_cell(line)});
+        table.row({line.name, line.pack ? size_text(*line.pack) : "", price_cell(line), per_kilogram_cell(line),
+                   line.pack ? line.pack->shop : "", day_cell(line)});
     std::string text = table.text();
     for (const Warning& warning : list.warnings) text += "\n" + paragraph("Mind      ", sentence(warning.message));
     return text;
@@ -99,9 +102,8 @@ Rows price_list_rows(const PriceList& list) {
                "reckoned_by", "stale"}};
     for (const PriceLine& line : list.lines) {
         rows.push_back(pack_cells(line.name, line.pack));
-        for (const std::string& cell :
-             {line.per_kg_minor ? number_text(*line.per_kg_minor) : std::string(), yes(line.newest),
-              yes(line.reckoned_by), yes(line.stale)})
+        for (const std::string& cell : {line.per_kg_minor ? number_text(*line.per_kg_minor) : std::string(),
+                                        yes(line.newest), yes(line.reckoned_by), yes(line.stale)})
             rows.back().push_back(cell);
     }
     return rows;

@@ -8,10 +8,18 @@ namespace baitwright {
 
 namespace {
 
-Json date_json(const std::optional<Date>& date) { return date ? Json(date_text(*date)) : Json(); }
-double grams(Milligrams mass) { return mass_of(mass).in(gram); }
-Json number_or_null(std::int64_t number) { return number == 0 ? Json() : Json(number); }
-Json text_or_null(const std::string& text) { return text.empty() ? Json() : Json(text); }
+Json date_json(const std::optional<Date>& date) {
+    return date ? Json(date_text(*date)) : Json();
+}
+double grams(Milligrams mass) {
+    return mass_of(mass).in(gram);
+}
+Json number_or_null(std::int64_t number) {
+    return number == 0 ? Json() : Json(number);
+}
+Json text_or_null(const std::string& text) {
+    return text.empty() ? Json() : Json(text);
+}
 
 Json lot_json(const Lot& lot) {
     return {{"lot", lot.id},
@@ -26,9 +34,15 @@ Json lot_json(const Lot& lot) {
             {"shop", text_or_null(lot.shop)}};
 }
 
-std::string date_cell(const std::optional<Date>& date) { return date ? date_text(*date) : ""; }
-std::string exact(Milligrams mass) { return number_text(grams(mass)); }
-std::string number_cell(std::int64_t number) { return number == 0 ? "" : std::to_string(number); }
+std::string date_cell(const std::optional<Date>& date) {
+    return date ? date_text(*date) : "";
+}
+std::string exact(Milligrams mass) {
+    return number_text(grams(mass));
+}
+std::string number_cell(std::int64_t number) {
+    return number == 0 ? "" : std::to_string(number);
+}
 
 }  // namespace
 

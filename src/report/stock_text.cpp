@@ -13,7 +13,9 @@ namespace {
 
 using Align = TextTable::Align;
 
-std::string shown(Milligrams mass) { return shown_mass(mass_of(mass)); }
+std::string shown(Milligrams mass) {
+    return shown_mass(mass_of(mass));
+}
 
 std::string with_kind(const std::string& name, StockKind kind) {
     return kind == StockKind::mix ? name + " (mix)" : name;
@@ -23,7 +25,9 @@ std::string state_cell(const Lot& lot) {
     return std::string(name_of(lot.state)) + (lot.refrozen > 0 ? ", refrozen" : "");
 }
 
-std::string date_cell(const std::optional<Date>& date) { return date ? date_text(*date) : ""; }
+std::string date_cell(const std::optional<Date>& date) {
+    return date ? date_text(*date) : "";
+}
 
 std::string best_cell(const Lot& lot, Date today) {
     if (!lot.best_before) return "not known";
@@ -41,7 +45,9 @@ Milligrams sum_of(const StockReceipt& receipt) {
     return sum;
 }
 
-std::string entry_number(const StockReceipt& receipt) { return fmt::format(" (entry {})", receipt.entry); }
+std::string entry_number(const StockReceipt& receipt) {
+    return fmt::format(" (entry {})", receipt.entry);
+}
 
 std::string counted_text(const StockReceipt& receipt) {
     if (receipt.entry == 0) return "none, and the shed never held any";
@@ -70,9 +76,12 @@ std::string went_text(const StockReceipt& receipt) {
 std::string change_sentence(const StockReceipt& receipt) {
     switch (receipt.what) {
         case Happening::bought:
-        case Happening::kept: return came_text(receipt);
-        case Happening::counted: return counted_text(receipt);
-        default: return went_text(receipt);
+        case Happening::kept:
+            return came_text(receipt);
+        case Happening::counted:
+            return counted_text(receipt);
+        default:
+            return went_text(receipt);
     }
 }
 
@@ -94,8 +103,9 @@ std::string undone_text(const StockReceipt& receipt) {
         Milligrams sum;  // of the lots of one name, which stand together
         for (; i < receipt.lines.size() && receipt.lines[i].name == line.name; ++i) sum += receipt.lines[i].by;
         const char* where = sum < Milligrams{} ? "out again" : "back in";
-        text += paragraph("  " + line.name + ": ", fmt::format("{} {}; {} there now", shown(sum < Milligrams{} ? -sum : sum),
-                                                               where, line.left == Milligrams{} ? "none" : shown(line.left)));
+        text += paragraph("  " + line.name + ": ",
+                          fmt::format("{} {}; {} there now", shown(sum < Milligrams{} ? -sum : sum), where,
+                                      line.left == Milligrams{} ? "none" : shown(line.left)));
     }
     return text;
 }
@@ -126,9 +136,8 @@ std::string shed_text(const ShedAnswer& answer) {
         const bool several = item.lots.size() > 1;
         if (several) table.row({with_kind(item.name, item.kind) + ", in all", shown(item.left)});
         for (const Lot& lot : item.lots)
-            table.row({several ? "- lot " + std::to_string(lot.id) : with_kind(item.name, item.kind),
-                       shown(lot.left), state_cell(lot), date_text(lot.got_on), date_cell(lot.opened_on),
-                       best_cell(lot, answer.today)});
+            table.row({several ? "- lot " + std::to_string(lot.id) : with_kind(item.name, item.kind), shown(lot.left),
+                       state_cell(lot), date_text(lot.got_on), date_cell(lot.opened_on), best_cell(lot, answer.today)});
     }
     std::string text = table.text();
     if (answer.not_shown > 0)

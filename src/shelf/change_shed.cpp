@@ -29,7 +29,8 @@ std::optional<Money> paid_for(const Purchase& purchase) {
 }
 
 const Pack* offer_like(const std::vector<Pack>& packs, const Pack& told) {
-    const auto found = std::find_if(packs.begin(), packs.end(), [&](const Pack& pack) { return same_offer(pack, told); });
+    const auto found =
+        std::find_if(packs.begin(), packs.end(), [&](const Pack& pack) { return same_offer(pack, told); });
     return found == packs.end() ? nullptr : &*found;
 }
 
@@ -42,8 +43,13 @@ std::vector<std::string> names_in(const ResolvedMix& mix) {
 
 [[noreturn]] void refuse_missing(const std::string& recipe, const std::vector<std::string>& missing) {
     throw Error(FaultClass::answer_is_no,
-                Fault{"not-in-shed", "the shed holds none of " + listed(missing) + ", so no '" + recipe + "' can be made from it",
-                      "if there is some, count it: baitwright stock count " + missing.front() + " AMOUNT", {}, 0, 0, {}});
+                Fault{"not-in-shed",
+                      "the shed holds none of " + listed(missing) + ", so no '" + recipe + "' can be made from it",
+                      "if there is some, count it: baitwright stock count " + missing.front() + " AMOUNT",
+                      {},
+                      0,
+                      0,
+                      {}});
 }
 
 }  // namespace
@@ -108,7 +114,8 @@ OnHand on_hand_in_shed(const Recipe& recipe, const Shelf& shelf, const Shed& she
 void book_mix(Store& store, MixAnswer& answer, Date on) {
     std::vector<std::pair<std::string, Mass>> masses;  // summed before they are rounded
     const auto add = [&](const std::string& name, Mass mass) {
-        const auto same = std::find_if(masses.begin(), masses.end(), [&](const auto& other) { return other.first == name; });
+        const auto same =
+            std::find_if(masses.begin(), masses.end(), [&](const auto& other) { return other.first == name; });
         if (same == masses.end())
             masses.emplace_back(name, mass);
         else

@@ -31,8 +31,8 @@ StockChangeAnswer undo(Store& store, std::optional<std::int64_t> entry, Date tod
 /// Enters the price of a pack. Throws InputError "mixed-currencies".
 PriceChange tell_price(Store& store, const std::string& ingredient, const Pack& told);
 
-/// What the shed holds of everything that a mix takes. Throws Error (answer_is_no) "not-in-shed", naming all of which it
-/// holds none. What is past its best counts, and is named in the warnings.
+/// What the shed holds of everything that a mix takes. Throws Error (answer_is_no) "not-in-shed", naming all of which
+/// it holds none. What is past its best counts, and is named in the warnings.
 OnHand on_hand_in_shed(const Recipe& recipe, const Shelf& shelf, const Shed& shed, Date today,
                        std::vector<Warning>& warnings);
 

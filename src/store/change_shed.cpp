@@ -25,9 +25,13 @@ std::string grams_beside(Milligrams mass, Milligrams other) {
 Fault short_of(const std::string& name, Milligrams needed, Milligrams held, const Reach& reach) {
     const std::string there = held == Milligrams{} ? "none" : "only " + grams_beside(held, needed);
     return {"short-of-stock",
-            "the shed holds " + there + " of the " + grams_beside(needed, held) + " of" + in_that_state(reach) + " " + name +
-                " that this takes",
-            "if there is more, count it: baitwright stock count \"" + name + "\" AMOUNT", {}, 0, 0, {}};
+            "the shed holds " + there + " of the " + grams_beside(needed, held) + " of" + in_that_state(reach) + " " +
+                name + " that this takes",
+            "if there is more, count it: baitwright stock count \"" + name + "\" AMOUNT",
+            {},
+            0,
+            0,
+            {}};
 }
 
 /// Takes one need out, or adds a fault.
@@ -75,8 +79,8 @@ void refuse_count_before(const ItemRow& item, Date on) {
 std::vector<Movement> count_movements(StoreConnection& connection, const ItemRow& item, const StockCount& count,
                                       const Reach& reach) {
     const std::vector<Lot> lots = read_lots(connection, item.id);
-    Correction correction = corrected(lots, count.counted, reach,
-                                      count.best_before ? Surplus::own_bag : Surplus::in_first_lot);
+    Correction correction =
+        corrected(lots, count.counted, reach, count.best_before ? Surplus::own_bag : Surplus::in_first_lot);
     if (correction.new_lot > Milligrams{}) {
         Lot lot;
         lot.state = reach.state.value_or(item.kind == StockKind::mix ? StockState::cold : StockState::dry);

@@ -22,7 +22,8 @@ constexpr const char* insert_shop = "INSERT OR IGNORE INTO shop (name, folded) V
 constexpr const char* insert_old_price =
     "INSERT OR IGNORE INTO old_price (ingredient_id, measure, size, price_minor, currency, priced_on, shop)"
     " VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)";
-// Whatever an ingredient's packs are replaced by, the prices they had are kept; what is a price in use is not an old one.
+// Whatever an ingredient's packs are replaced by, the prices they had are kept; what is a price in use is not an old
+// one.
 constexpr const char* keep_prices =
     "INSERT OR IGNORE INTO old_price (ingredient_id, measure, size, price_minor, currency, priced_on, shop)"
     " SELECT ingredient_id, measure, size, price_minor, currency, priced_on, shop FROM pack"

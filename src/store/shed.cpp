@@ -34,15 +34,22 @@ std::vector<std::int64_t> first_in_turn(StoreConnection& connection, std::size_t
 }
 
 /// Undone and undoing numbers are 0 where there are none.
-std::int64_t number_or_none(const Query& row, int column) { return row.empty(column) ? 0 : row.whole(column); }
+std::int64_t number_or_none(const Query& row, int column) {
+    return row.empty(column) ? 0 : row.whole(column);
+}
 
 std::vector<StockEntry> entries_of(StoreConnection& connection, std::int64_t item) {
     std::vector<StockEntry> entries;
     Query rows(connection, select_history, item);
     while (rows.next()) {
         if (entries.empty() || entries.back().id != rows.whole(0))
-            entries.push_back({rows.whole(0), happening_in(connection, rows, 1), date_in(connection, rows, 2),
-                               rows.text(3), number_or_none(rows, 4), number_or_none(rows, 5), {}});
+            entries.push_back({rows.whole(0),
+                               happening_in(connection, rows, 1),
+                               date_in(connection, rows, 2),
+                               rows.text(3),
+                               number_or_none(rows, 4),
+                               number_or_none(rows, 5),
+                               {}});
         entries.back().changes.push_back({rows.whole(6), {rows.whole(7)}});
     }
     return entries;

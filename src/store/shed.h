@@ -33,10 +33,10 @@ struct StockCount {
     std::optional<Date> best_before;  ///< a surplus is a bag of its own with that date
 };
 
-/// The shed in the store: a ledger of lots by the rules of `bait/stock_rules.h`. Each entry is whole or absent. Balances
-/// are kept beside the movements by the database itself, so that what is there is found without adding them up; it also
-/// refuses to change or erase a movement. Masses are whole milligrams, dates ISO 8601.
-/// Reading sees one state of the store. Writing belongs inside `Store::change`. Names match whatever their case.
+/// The shed in the store: a ledger of lots by the rules of `bait/stock_rules.h`. Each entry is whole or absent.
+/// Balances are kept beside the movements by the database itself, so that what is there is found without adding them
+/// up; it also refuses to change or erase a movement. Masses are whole milligrams, dates ISO 8601. Reading sees one
+/// state of the store. Writing belongs inside `Store::change`. Names match whatever their case.
 class Shed {
 public:
     explicit Shed(StoreConnection& connection) : connection_(&connection) {}

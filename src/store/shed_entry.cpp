@@ -17,8 +17,7 @@ constexpr const char* insert_lot =
 constexpr const char* insert_entry =
     "INSERT INTO stock_entry (what, happened_on, item_id, session, undoes) VALUES (?1, ?2, ?3, ?4, ?5) RETURNING id";
 constexpr const char* insert_movement = "INSERT INTO stock_movement VALUES (?1, ?2, ?3)";
-constexpr const char* open_lot =
-    "UPDATE stock_lot SET opened_on = min(ifnull(opened_on, ?2), ?2) WHERE id = ?1";
+constexpr const char* open_lot = "UPDATE stock_lot SET opened_on = min(ifnull(opened_on, ?2), ?2) WHERE id = ?1";
 constexpr const char* reopen_lot =
     "UPDATE stock_lot SET opened_on = (SELECT min(e.happened_on) FROM stock_movement m"
     " JOIN stock_entry e ON e.id = m.entry_id WHERE m.lot_id = ?1 AND e.what IN ('used', 'booked')"
@@ -43,9 +42,10 @@ std::optional<Counted> last_count_of(StoreConnection& connection, std::int64_t i
 void refuse_before_count(StoreConnection& connection, const ItemRow& item, Date on) {
     const auto counted = last_count_of(connection, item.id);
     if (counted && counted->on > on)
-        throw UsageError("before-count",
-                         item.name + " was counted on " + date_text(counted->on) + ", and that count took in all before it",
-                         "if the count was wrong, count it again");
+        throw UsageError(
+            "before-count",
+            item.name + " was counted on " + date_text(counted->on) + ", and that count took in all before it",
+            "if the count was wrong, count it again");
 }
 
 ItemRow item_for(StoreConnection& connection, const std::string& name, StockKind kind, Date on) {

@@ -41,8 +41,11 @@ std::optional<Money> money_in(const StoreConnection& connection, const Query& ro
 }
 
 ItemRow item_in(const StoreConnection& connection, const Query& row) {
-    return {row.whole(0), row.text(1), word_in<StockKind>(connection, row, 2, stock_kind_names),
-            date_in(connection, row, 3), {row.whole(4)}};
+    return {row.whole(0),
+            row.text(1),
+            word_in<StockKind>(connection, row, 2, stock_kind_names),
+            date_in(connection, row, 3),
+            {row.whole(4)}};
 }
 
 Lot lot_in(const StoreConnection& connection, const Query& row) {

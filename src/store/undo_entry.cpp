@@ -19,8 +19,7 @@ constexpr const char* select_movements =
     " WHERE m.entry_id = ?1";
 
 [[noreturn]] void refuse(std::string code, std::string message, std::string hint) {
-    throw Error(FaultClass::answer_is_no,
-                Fault{std::move(code), std::move(message), std::move(hint), {}, 0, 0, {}});
+    throw Error(FaultClass::answer_is_no, Fault{std::move(code), std::move(message), std::move(hint), {}, 0, 0, {}});
 }
 
 std::int64_t entry_to_undo(StoreConnection& connection, std::optional<std::int64_t> entry) {
@@ -58,7 +57,8 @@ void refuse_used_since(StoreConnection& connection, const ItemRow& item, const M
     const Lot lot = read_lot(connection, back.lot);
     if (lot.left + back.by < Milligrams{})
         refuse("cannot-undo",
-               "of that " + item.name + " " + exact_grams(-back.by - lot.left) + " went out since, and nothing falls below zero",
+               "of that " + item.name + " " + exact_grams(-back.by - lot.left) +
+                   " went out since, and nothing falls below zero",
                "undo that first: see baitwright stock history \"" + item.name + "\"");
 }
 

@@ -56,7 +56,8 @@ TEST_CASE("using what is past its best, or frozen twice, is warned of; throwing 
     CHECK(codes(stock_warnings(receipt(Happening::booked, lines))) == Codes{"past-best", "frozen-twice"});
     CHECK(stock_warnings(receipt(Happening::wasted, lines)).empty());
     CHECK(stock_warnings(receipt(Happening::undone, lines)).empty());
-    CHECK(stock_warnings(receipt(Happening::used, {{"silt bed", StockKind::mix, lot("2026-12-01"), {-1}, {}}})).empty());
+    CHECK(
+        stock_warnings(receipt(Happening::used, {{"silt bed", StockKind::mix, lot("2026-12-01"), {-1}, {}}})).empty());
 }
 
 TEST_CASE("a list of names reads as one says it") {
@@ -86,6 +87,7 @@ TEST_CASE("the prices of all time stand in the order of their days") {
     const std::vector<Pack> old{{1.0 * kilogram, parse_money("£2.00"), "2025-03-01", {}},
                                 {1.0 * kilogram, parse_money("£1.80"), "2024-03-01", {}}};
     std::string order;
-    for (const PriceLine& line : prices_ever(crumb, old, today)) order += line.pack->on.substr(0, 4) + (line.newest ? "! " : " ");
+    for (const PriceLine& line : prices_ever(crumb, old, today))
+        order += line.pack->on.substr(0, 4) + (line.newest ? "! " : " ");
     CHECK(order == "2024 2025 2026! ");
 }

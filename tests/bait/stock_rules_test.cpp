@@ -10,7 +10,9 @@ using namespace baitwright;
 
 namespace {
 
-Date on(const char* text) { return parse_date(text); }
+Date on(const char* text) {
+    return parse_date(text);
+}
 
 Lot lot(std::int64_t id, std::int64_t grams, const char* got, std::optional<Date> best = {},
         StockState state = StockState::dry) {
@@ -23,7 +25,9 @@ Lot lot(std::int64_t id, std::int64_t grams, const char* got, std::optional<Date
     return made;
 }
 
-Milligrams grams(std::int64_t count) { return {count * 1000}; }
+Milligrams grams(std::int64_t count) {
+    return {count * 1000};
+}
 
 }  // namespace
 
@@ -40,8 +44,7 @@ TEST_CASE("what expires first goes first, then what came first, then the older n
 TEST_CASE("a use empties the first bag and opens the next") {
     const std::vector<Lot> lots{lot(1, 500, "2026-01-01", on("2026-10-01")),
                                 lot(2, 300, "2026-02-01", on("2026-06-01"))};
-    CHECK(taken(lots, grams(400), {on("2026-03-01"), {}}) ==
-          std::vector<Movement>{{2, -grams(300)}, {1, -grams(100)}});
+    CHECK(taken(lots, grams(400), {on("2026-03-01"), {}}) == std::vector<Movement>{{2, -grams(300)}, {1, -grams(100)}});
 }
 
 TEST_CASE("what came later, or is kept otherwise, is out of reach") {

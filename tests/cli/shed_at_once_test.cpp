@@ -23,9 +23,10 @@ TEST_CASE("two bookings at once both succeed, or one is told to try again; what 
         REQUIRE(run(here, "stock buy \"" + std::string(name) + "\" 20kg").status == 0);
     int booked = 0;
     for (int round = 0; round < 10; ++round) {
-        const std::string booking = "mix \"silt bed\" --dry-mass 1kg --book --store data/baitwright/baitwright.db >/dev/null 2>&1; echo $? >";
-        run(here, "--version; ( '" BAITWRIGHT_PROGRAM "' " + booking + "first ) & ( '" BAITWRIGHT_PROGRAM "' " + booking +
-                      "second ) & wait");
+        const std::string booking =
+            "mix \"silt bed\" --dry-mass 1kg --book --store data/baitwright/baitwright.db >/dev/null 2>&1; echo $? >";
+        run(here, "--version; ( '" BAITWRIGHT_PROGRAM "' " + booking + "first ) & ( '" BAITWRIGHT_PROGRAM "' " +
+                      booking + "second ) & wait");
         for (const char* which : {"first", "second"}) {
             const std::string status = text_of(here / which);
             CHECK((status == "0\n" || status == "75\n"));

@@ -72,8 +72,8 @@ TEST_CASE("a purchase in another currency than the other packs brings nothing in
 }
 
 TEST_CASE("the most from the shed is set by what runs out first, worked out by hand") {
-    // silt bed is 4 fishmeal, 3 brown crumb, 2 ground fishmeal pellet, 1 maize meal. 250 g of pellet are 2 parts of 10: so
-    // 1250 g dry, which the 450 g of crumb (1500 g) and the others allow.
+    // silt bed is 4 fishmeal, 3 brown crumb, 2 ground fishmeal pellet, 1 maize meal. 250 g of pellet are 2 parts of 10:
+    // so 1250 g dry, which the 450 g of crumb (1500 g) and the others allow.
     Bench bench;
     bench.bring("fishmeal, brown", 2.0 * kilogram);
     bench.bring("brown crumb", 450.0 * gram);
@@ -113,10 +113,12 @@ TEST_CASE("the most that the shed allows can always be booked, and then nothing 
 
 TEST_CASE("a price that was told late is kept, and said not to be in use") {
     Bench bench;
-    const PriceChange change =
-        tell_price(bench.store, "brown crumb", {1.0 * kilogram, parse_money("£1.70"), "2020-01-01", "the village shop"});
+    const PriceChange change = tell_price(bench.store, "brown crumb",
+                                          {1.0 * kilogram, parse_money("£1.70"), "2020-01-01", "the village shop"});
     CHECK_FALSE(change.in_use);
     CHECK(change.before->price == parse_money("£2.10"));
     CHECK(bench.store.old_prices("brown crumb").size() == 1);
-    CHECK(tell_price(bench.store, "brown crumb", {1.0 * kilogram, parse_money("£2.20"), "2026-11-25", "the village shop"}).in_use);
+    CHECK(
+        tell_price(bench.store, "brown crumb", {1.0 * kilogram, parse_money("£2.20"), "2026-11-25", "the village shop"})
+            .in_use);
 }

@@ -52,10 +52,12 @@ void check_whole(const std::filesystem::path& path) {
     SQLite::Database database(path.string());
     CHECK(database.execAndGet("PRAGMA integrity_check").getString() == "ok");
     CHECK(number(path, "SELECT count(*) FROM pragma_foreign_key_check") == 0);
-    CHECK(number(path, "SELECT count(*) FROM stock_entry e WHERE what <> 'bought' AND"
-                       " (SELECT count(*) FROM stock_movement WHERE entry_id = e.id) <> 3") == 0);
-    CHECK(number(path, "SELECT count(*) FROM stock_lot l WHERE left_mg <>"
-                       " (SELECT sum(milligrams) FROM stock_movement WHERE lot_id = l.id)") == 0);
+    CHECK(number(path,
+                 "SELECT count(*) FROM stock_entry e WHERE what <> 'bought' AND"
+                 " (SELECT count(*) FROM stock_movement WHERE entry_id = e.id) <> 3") == 0);
+    CHECK(number(path,
+                 "SELECT count(*) FROM stock_lot l WHERE left_mg <>"
+                 " (SELECT sum(milligrams) FROM stock_movement WHERE lot_id = l.id)") == 0);
     const std::int64_t sessions = number(path, "SELECT count(*) FROM stock_entry WHERE what = 'booked'") -
                                   number(path, "SELECT count(*) FROM stock_entry WHERE what = 'undone'");
     Store store = Store::open(path);

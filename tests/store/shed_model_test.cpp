@@ -180,11 +180,21 @@ private:
 
 const std::vector<std::string> names{"brown crumb", "maize meal", "molasses"};
 
-std::string any_of(const std::vector<std::string>& texts) { return *rc::gen::elementOf(texts); }
-std::string any_day() { return "2026-03-0" + std::to_string(*rc::gen::inRange(1, 10)); }
-std::string any_best() { return any_of({"", "", "2026-04-01", "2026-04-02", "2026-05-01"}); }
-std::string any_state() { return any_of({"", "", "", "dry", "frozen"}); }
-std::int64_t any_mass() { return *rc::gen::inRange<std::int64_t>(1, 2000); }
+std::string any_of(const std::vector<std::string>& texts) {
+    return *rc::gen::elementOf(texts);
+}
+std::string any_day() {
+    return "2026-03-0" + std::to_string(*rc::gen::inRange(1, 10));
+}
+std::string any_best() {
+    return any_of({"", "", "2026-04-01", "2026-04-02", "2026-05-01"});
+}
+std::string any_state() {
+    return any_of({"", "", "", "dry", "frozen"});
+}
+std::int64_t any_mass() {
+    return *rc::gen::inRange<std::int64_t>(1, 2000);
+}
 
 std::optional<Date> date_or_none(const std::string& text) {
     if (text.empty() || text == "~") return std::nullopt;
@@ -292,11 +302,16 @@ TEST_CASE("the ledger in the store holds and refuses what a plain model holds an
         Model model;
         const auto steps = *rc::gen::container<std::vector<int>>(rc::gen::inRange(0, 10));
         for (const int step : steps) {
-            if (step < 3) buy(store, model);
-            else if (step < 5) take(store, model);
-            else if (step < 7) book(store, model);
-            else if (step < 8) count(store, model);
-            else undo(store, model);
+            if (step < 3)
+                buy(store, model);
+            else if (step < 5)
+                take(store, model);
+            else if (step < 7)
+                book(store, model);
+            else if (step < 8)
+                count(store, model);
+            else
+                undo(store, model);
             for (const std::string& name : names) check_same(store.shed(), model, name);
         }
         RC_CLASSIFY(model.entries.size() > 20, "long");

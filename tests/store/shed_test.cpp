@@ -13,9 +13,13 @@ using namespace baitwright;
 
 namespace {
 
-Date on(const char* text) { return parse_date(text); }
+Date on(const char* text) {
+    return parse_date(text);
+}
 
-Milligrams grams(std::int64_t count) { return {count * 1000}; }
+Milligrams grams(std::int64_t count) {
+    return {count * 1000};
+}
 
 /// A shed in a store of its own, with the entries that tests make again and again.
 class Bench {
@@ -90,7 +94,8 @@ using Masses = std::vector<std::int64_t>;
 TEST_CASE("a lot that is bought is found again as it was") {
     Bench bench;
     Arrival arrival{"brown crumb", StockKind::ingredient, {}};
-    arrival.lot = {0, StockState::cold, on("2026-01-02"), on("2026-10-01"), {}, 0, grams(1000), parse_money("£2.10"), "the mill"};
+    arrival.lot = {0, StockState::cold, on("2026-01-02"),     on("2026-10-01"), {},
+                   0, grams(1000),      parse_money("£2.10"), "the mill"};
     bench.buy("Maize Meal", 500, "2026-01-01");
     const StockReceipt receipt = [&] {
         Store store = Store::open(bench.path());
@@ -166,8 +171,8 @@ TEST_CASE("a session is booked out whole, or not at all with everything that is 
     CHECK_THAT(faults[0].message, Catch::Contains("only 100 g") && Catch::Contains("maize meal"));
     CHECK_THAT(faults[1].message, Catch::Contains("none") && Catch::Contains("molasses"));
     CHECK(bench.left("brown crumb") == Masses{1000});
-    const StockReceipt receipt = bench.book(
-        {{"maize meal", grams(60)}, {"brown crumb", grams(10)}, {"Maize Meal", grams(40)}}, "2026-03-01");
+    const StockReceipt receipt =
+        bench.book({{"maize meal", grams(60)}, {"brown crumb", grams(10)}, {"Maize Meal", grams(40)}}, "2026-03-01");
     CHECK(receipt.lines.size() == 2);
     CHECK(bench.left("maize meal").empty());
     bench.undo();
@@ -278,4 +283,18 @@ TEST_CASE("writing in the shed outside of a change is the caller's mistake") {
     Store store = Store::open(folder / "library.db");
     CHECK_THROWS_AS(store.shed().undo({}, on("2026-01-01")), std::logic_error);
     CHECK_THROWS_AS(store.shed().book({}, "", on("2026-01-01")), std::logic_error);
+}
+
+TEST_CASE("words and dates that the program never wrote are damage, and said to be") {
+    Bench bench;
+    bench.buy("brown crumb", 1000, "2026-01-01");
+    SQLite::Database database(bench.path().string(), SQLite::OPEN_READWRITE);
+    for (const char* sql :
+         {"UPDATE stock_lot SET state = 'damp'", "UPDATE stock_lot SET state = 'dry', got_on = 'yesterday'",
+          "UPDATE stock_lot SET got_on = '2026-01-01', paid_minor = 1, currency = 'GPB'",
+          "UPDATE stock_item SET kind = 'thing'"}) {
+        CAPTURE(sql);
+        database.exec(sql);
+        CHECK(code_of([&] { static_cast<void>(bench.shed().find("brown crumb")); }) == "damaged-store");
+    }
 }
