@@ -4,6 +4,7 @@
 #include "answers/mix_doubt.h"
 #include "answers/scale_mix.h"
 #include "answers/soak_pellets.h"
+#include "answers/stale_prices.h"
 #include "bait/caution.h"
 
 namespace baitwright {
@@ -37,6 +38,8 @@ MixAnswer answer_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest&
     const ResolvedMix mix = resolve(recipe, shelf);
     MixAnswer answer = scale_mix(mix, shelf.feels(), request);
     answer.doubt = doubt_of(mix, answer, request.seed);
+    if (request.today)
+        if (auto stale = stale_prices(ingredients_of(mix), *request.today)) answer.warnings.push_back(*std::move(stale));
     answer.cautions = cautions_of(mix);
     add_soaks(mix, answer);
     return answer;

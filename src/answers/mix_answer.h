@@ -8,6 +8,7 @@
 #include "answers/warning.h"
 #include "bait/mix_state.h"
 #include "bait/recipe.h"
+#include "bait/stock.h"
 #include "bait/wetness.h"
 #include "quantities/money.h"
 #include "quantities/quantity.h"
@@ -101,6 +102,7 @@ struct MixAnswer {
     std::optional<PortionsAnswer> portions;
     TubsAnswer tubs;
     std::string limited_by;  ///< the ingredient that sets the amount, for a target by what is on hand
+    std::optional<StockReceipt> booked;  ///< where it was taken out of the shed
     std::vector<std::string> cautions;
     std::vector<Warning> warnings;
 };

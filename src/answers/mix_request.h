@@ -8,6 +8,7 @@
 
 #include "bait/amount.h"
 #include "bait/mix_state.h"
+#include "quantities/date.h"
 #include "quantities/quantity.h"
 #include "quantities/temperature.h"
 
@@ -56,6 +57,7 @@ struct MixRequest {
     Temperature water_temperature = Temperature::from_celsius(15);
     Volume already_added;  ///< water that is in the tub already
     std::uint64_t seed = 1;
+    std::optional<Date> today;  ///< tells old prices; where it is not known, none is called old
 };
 
 }  // namespace baitwright

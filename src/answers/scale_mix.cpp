@@ -90,6 +90,7 @@ void price(const ResolvedMix& mix, MixAnswer& answer) {
     for (std::size_t i = 0; i < answer.additives.size(); ++i)
         lines.push_back({&additive_ingredient(mix, i), answer.additives[i].mass, &answer.additives[i].cost});
     const Currency* currency = nullptr;
+    std::string first_priced;
     bool complete = true;
     std::vector<double> exact;
     for (const Line& line : lines) {
@@ -103,9 +104,13 @@ void price(const ResolvedMix& mix, MixAnswer& answer) {
         }
         const Currency& its = pricing_pack(*line.ingredient)->price->currency();
         if (currency && !(*currency == its)) {
-            answer.warnings.push_back({"mixed-currencies", "the prices are in more than one currency, so no cost is given"});
+            answer.warnings.push_back({"mixed-currencies",
+                                       "the prices are in more than one currency, so no cost is given: " +
+                                           std::string(currency->code) + " (" + first_priced + ") and " +
+                                           std::string(its.code) + " (" + line.ingredient->name + ")"});
             return;
         }
+        if (!currency) first_priced = line.ingredient->name;
         currency = &its;
     }
     if (!currency) return;

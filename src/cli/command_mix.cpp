@@ -2,25 +2,57 @@
 
 #include "answers/answer_mix.h"
 #include "cli/mix_flags.h"
+#include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "report/mix_json.h"
 #include "report/mix_text.h"
 #include "report/rows.h"
+#include "shelf/change_shed.h"
 #include "shelf/recipe_argument.h"
 
 namespace baitwright {
 
 namespace {
 
+/// Names in the warnings what is past its best, unless the booking will do so.
+void limit_by_shed(const Arguments& arguments, const NamedRecipe& named, Store& store, MixRequest& request,
+                   std::vector<Warning>& warnings) {
+    if (!arguments.has("--from-stock")) return;
+    std::vector<Warning> past;
+    request.target = with_places(named, [&] {
+        return on_hand_in_shed(named.recipe, named.shelf(), store.shed(), *request.today, past);
+    });
+    if (!arguments.has("--book")) warnings = std::move(past);
+}
+
+/// An answer that is no is not booked: the bait will hardly be made so.
+void book(const Arguments& arguments, Store& store, MixAnswer& answer, int status, Date on) {
+    if (!arguments.has("--book")) return;
+    if (status == 0)
+        book_mix(store, answer, on);
+    else
+        answer.warnings.push_back({"not-booked", "nothing was taken out of the shed, for the answer is no"});
+}
+
 CommandResult run(const Arguments& arguments, const Surroundings& around) {
-    const MixRequest request = mix_request(arguments);
-    const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const NamedRecipe named = recipe_argument(arguments.words().front(), *shelf);
-    const MixAnswer answer =
-        with_places(named, [&] { return answer_mix(named.shelf(), named.recipe, request); });
+    MixRequest request = mix_request(arguments);
+    request.today = parse_date(around.today);
+    const Date on = day_of(arguments, around);
+    if (arguments.has("--on") && !arguments.has("--book"))
+        throw UsageError("unfit-flag", "--on is the day of a booking", "add --book, or leave it out");
+    const bool asks_shed = arguments.has("--from-stock") || arguments.has("--book");
+    std::optional<Store> store;
+    if (asks_shed) store.emplace(store_of(around));
+    const std::unique_ptr<Shelf> library = asks_shed ? nullptr : open_library(around.library);
+    const NamedRecipe named = recipe_argument(arguments.words().front(), asks_shed ? *store : *library);
+    std::vector<Warning> past;
+    if (asks_shed) limit_by_shed(arguments, named, *store, request, past);
+    MixAnswer answer = with_places(named, [&] { return answer_mix(named.shelf(), named.recipe, request); });
+    answer.warnings.insert(answer.warnings.end(), past.begin(), past.end());
     CommandResult result;
     for (const Warning& warning : answer.warnings)
         if (warning.answer_is_no) result.status = 1;
+    if (asks_shed) book(arguments, *store, answer, result.status, on);
     result.output = arguments.has("--json")  ? json_text(mix_json(answer))
                     : arguments.has("--csv") ? csv_of_rows(mix_rows(answer))
                                              : mix_text(answer);

@@ -40,13 +40,14 @@ MixTarget read_target(const std::string& flag, const Arguments& arguments) {
 
 MixTarget target(const Arguments& arguments) {
     std::string chosen;
-    for (const char* flag : {"--wet-volume", "--wet-mass", "--dry-mass", "--cups", "--balls", "--feeders", "--have"}) {
+    for (const char* flag : {"--wet-volume", "--wet-mass", "--dry-mass", "--cups", "--balls", "--feeders", "--have", "--from-stock"}) {
         if (!arguments.has(flag)) continue;
         if (!chosen.empty())
             throw UsageError("two-targets", "two targets were given: " + chosen + " and " + flag, "give one of them");
         chosen = flag;
     }
     if (chosen.empty()) return AsWritten{};
+    if (chosen == "--from-stock") return OnHand{};  // the command looks into the shed
     return flag_value(chosen, [&] { return read_target(chosen, arguments); });
 }
 
@@ -69,6 +70,9 @@ std::vector<Flag> mix_flags() {
         {"--balls", "COUNTxSIZE", "so many balls: 12x55mm, 8xegg"},
         {"--feeders", "COUNTxSIZE", "so many feeders: 30x30ml"},
         {"--have", "NAME=AMOUNT", "the most that this allows: \"brown crumb=400g\"; may be repeated", true},
+        {"--from-stock", "", "the most that the shed allows"},
+        {"--book", "", "take it out of the shed, in one booking that 'stock undo' takes back"},
+        {"--on", "DATE", "the day of the booking, 2026-03-01; today where not given"},
         {"--feel", "FEEL", "how wet, by its name: dusty, crumbly, firm, tacky, soft, slop"},
         {"--wetness", "NUMBER", "how wet, on our scale: 1 just holds, 2 will not stand"},
         {"--state", "STATE", "how it sits: riddled, cupped, squeezed"},

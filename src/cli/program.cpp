@@ -11,11 +11,14 @@
 #include "cli/command_ingredient.h"
 #include "cli/command_library.h"
 #include "cli/command_mix.h"
+#include "cli/command_price.h"
 #include "cli/command_recipe.h"
 #include "cli/command_soak.h"
+#include "cli/command_stock.h"
 #include "cli/command_strategy.h"
 #include "cli/command_water.h"
 #include "cli/parse_arguments.h"
+#include "quantities/date.h"
 #include "quantities/suggestion.h"
 #include "report/fault_text.h"
 #include "report/json.h"
@@ -46,7 +49,10 @@ std::filesystem::path usual_store() {
     return folder / "baitwright" / "baitwright.db";
 }
 
+/// The day by the machine's clock, or the one that BAITWRIGHT_TODAY holds: to look ahead or back, and for tests.
 std::string today() {
+    if (const std::string given = environment("BAITWRIGHT_TODAY"); !given.empty())
+        return flag_value("BAITWRIGHT_TODAY", [&] { return date_text(parse_date(given)); });
     const std::time_t now = std::chrono::system_clock::to_time_t(std::chrono::system_clock::now());
     std::tm local{};
     localtime_r(&now, &local);
@@ -117,7 +123,10 @@ const std::vector<CommandSpec>& all_commands() {
     static const std::vector<CommandSpec> commands{command_mix(), command_water(), command_soak(), command_dose(), command_drop(), command_cost(), command_compare(), command_ingredient_list(),
                                                    command_ingredient_show(), command_ingredient_add(), command_ingredient_measure(), command_ingredient_import(), command_ingredient_export(), command_recipe_list(),
                                                    command_recipe_show(), command_recipe_check(), command_recipe_add(),
-                                                   command_strategy_list(), command_strategy_show(), command_strategy_check(), command_strategy_add()};
+                                                   command_strategy_list(), command_strategy_show(), command_strategy_check(), command_strategy_add(),
+                                                   command_stock(), command_stock_history(), command_stock_buy(), command_stock_keep(), command_stock_count(),
+                                                   command_stock_use(), command_stock_waste(), command_stock_undo(),
+                                                   command_price(), command_price_list(), command_price_history()};
     return commands;
 }
 

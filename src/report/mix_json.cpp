@@ -2,6 +2,7 @@
 
 #include "quantities/units.h"
 #include "report/mix_steps.h"
+#include "report/stock_json.h"
 
 namespace baitwright {
 
@@ -123,6 +124,7 @@ Json mix_json(const MixAnswer& answer) {
     json["portions"] = portions_json(answer);
     json["tubs"] = {{"count", answer.tubs.count}, {"wet_mass_g", answer.tubs.wet_each.in(gram)}};
     json["limited_by"] = answer.limited_by.empty() ? Json() : Json(answer.limited_by);
+    json["booking"] = answer.booked ? receipt_json(*answer.booked) : Json();
     json["steps"] = mix_steps(answer);
     json["cautions"] = answer.cautions;
     return json;

@@ -6,6 +6,7 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/mix_steps.h"
+#include "report/stock_text.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -114,6 +115,7 @@ std::string mix_text(const MixAnswer& answer) {
     for (const std::string& step : mix_steps(answer)) text += paragraph(fmt::format("{:3}. ", ++number), step);
     text += "\n";
     if (answer.doubt && answer.marks.slump > 0) text += paragraph("How sure  ", doubt_text(answer));
+    if (answer.booked) text += paragraph("Booked    ", booked_text(*answer.booked));
     for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
     for (const std::string& caution : answer.cautions) text += paragraph("Take care ", caution);
     return text;

@@ -16,8 +16,6 @@ constexpr const char* select_ingredient =
     " note FROM ingredient WHERE folded = ?1";
 constexpr const char* select_properties =
     "SELECT key, value, spread, source FROM ingredient_property WHERE ingredient_id = ?1";
-constexpr const char* select_packs =
-    "SELECT measure, size, price_minor, currency, priced_on, shop FROM pack WHERE ingredient_id = ?1 ORDER BY position";
 constexpr const char* select_cautions = "SELECT word FROM caution WHERE ingredient_id = ?1 ORDER BY position";
 
 /// A row of `ingredient_property`, whatever its dimension.
@@ -88,15 +86,6 @@ void read_properties(StoreConnection& connection, std::int64_t id, Ingredient& i
     });
 }
 
-Pack pack_in(const StoreConnection& connection, const Query& row) {
-    const auto size = mass_or_volume(row.text(0), row.number(1));
-    if (!size) throw connection.damaged("a pack measured by '" + row.text(0) + "'");
-    Pack pack{*size, std::nullopt, row.text(4), row.text(5)};
-    if (!row.empty(2))
-        pack.price = understood(connection, [&] { return Money(row.whole(2), currency_named(row.text(3))); });
-    return pack;
-}
-
 }  // namespace
 
 std::optional<Ingredient> read_ingredient(StoreConnection& connection, std::string_view name) {
@@ -106,8 +95,7 @@ std::optional<Ingredient> read_ingredient(StoreConnection& connection, std::stri
     const std::int64_t id = row.whole(0);
     Ingredient ingredient = ingredient_in(connection, row);
     read_properties(connection, id, ingredient);
-    Query packs(connection, select_packs, id);
-    while (packs.next()) ingredient.packs.push_back(pack_in(connection, packs));
+    ingredient.packs = read_packs(connection, id);
     Query cautions(connection, select_cautions, id);
     while (cautions.next()) ingredient.cautions.push_back(cautions.text(0));
     complete(ingredient);

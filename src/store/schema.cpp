@@ -166,6 +166,87 @@ CREATE TABLE strategy_hookbait (
 ) STRICT, WITHOUT ROWID;
 )sql";
 
+// The shed and the prices. Masses of the shed are whole milligrams, dates ISO 8601 text. `folded` is the name as names are
+// compared. What is left is kept beside the movements, which are the truth: nobody changes or erases them.
+constexpr const char* version_3 = R"sql(
+CREATE TABLE shop (
+    id INTEGER PRIMARY KEY,
+    name TEXT NOT NULL,
+    folded TEXT NOT NULL UNIQUE
+) STRICT;
+INSERT OR IGNORE INTO shop (name, folded) SELECT shop, lower(trim(shop)) FROM pack WHERE shop <> '';
+CREATE TABLE old_price (
+    id INTEGER PRIMARY KEY,
+    ingredient_id INTEGER NOT NULL REFERENCES ingredient ON DELETE CASCADE,
+    measure TEXT NOT NULL,
+    size REAL NOT NULL,
+    price_minor INTEGER NOT NULL,
+    currency TEXT NOT NULL,
+    priced_on TEXT NOT NULL,
+    shop TEXT NOT NULL
+) STRICT;
+CREATE UNIQUE INDEX old_price_once ON old_price (ingredient_id, measure, size, shop, priced_on, price_minor, currency);
+CREATE TABLE stock_item (
+    id INTEGER PRIMARY KEY,
+    name TEXT NOT NULL,
+    folded TEXT NOT NULL UNIQUE,
+    kind TEXT NOT NULL,
+    last_on TEXT NOT NULL,
+    left_mg INTEGER NOT NULL DEFAULT 0 CHECK (left_mg >= 0)
+) STRICT;
+CREATE INDEX stock_item_held ON stock_item (id) WHERE left_mg > 0;
+CREATE TABLE stock_lot (
+    id INTEGER PRIMARY KEY,
+    item_id INTEGER NOT NULL REFERENCES stock_item,
+    state TEXT NOT NULL,
+    got_on TEXT NOT NULL,
+    best_before TEXT,
+    opened_on TEXT,
+    refrozen INTEGER NOT NULL,
+    left_mg INTEGER NOT NULL DEFAULT 0 CHECK (left_mg >= 0),
+    paid_minor INTEGER,
+    currency TEXT,
+    shop TEXT NOT NULL,
+    CHECK ((paid_minor IS NULL) = (currency IS NULL))
+) STRICT;
+CREATE INDEX stock_lot_of_item ON stock_lot (item_id);
+CREATE INDEX stock_lot_in_turn ON stock_lot (item_id, ifnull(best_before, '~'), got_on, id) WHERE left_mg > 0;
+CREATE INDEX stock_lot_by_date ON stock_lot (ifnull(best_before, '~'), got_on, id) WHERE left_mg > 0;
+CREATE TABLE stock_entry (
+    id INTEGER PRIMARY KEY,
+    what TEXT NOT NULL,
+    happened_on TEXT NOT NULL,
+    item_id INTEGER REFERENCES stock_item,
+    session TEXT NOT NULL,
+    undoes INTEGER UNIQUE REFERENCES stock_entry
+) STRICT;
+CREATE INDEX stock_entry_counted ON stock_entry (item_id) WHERE what = 'counted';
+CREATE TABLE stock_movement (
+    entry_id INTEGER NOT NULL REFERENCES stock_entry,
+    lot_id INTEGER NOT NULL REFERENCES stock_lot,
+    milligrams INTEGER NOT NULL,
+    PRIMARY KEY (entry_id, lot_id)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX stock_movement_of_lot ON stock_movement (lot_id);
+CREATE TRIGGER stock_movement_counts AFTER INSERT ON stock_movement BEGIN
+    UPDATE stock_lot SET left_mg = left_mg + NEW.milligrams WHERE id = NEW.lot_id;
+    UPDATE stock_item SET left_mg = left_mg + NEW.milligrams
+        WHERE id = (SELECT item_id FROM stock_lot WHERE id = NEW.lot_id);
+END;
+CREATE TRIGGER stock_movement_stays BEFORE UPDATE ON stock_movement BEGIN
+    SELECT RAISE(ABORT, 'a movement is never changed');
+END;
+CREATE TRIGGER stock_movement_is_kept BEFORE DELETE ON stock_movement BEGIN
+    SELECT RAISE(ABORT, 'a movement is never erased');
+END;
+CREATE TRIGGER stock_entry_stays BEFORE UPDATE ON stock_entry BEGIN
+    SELECT RAISE(ABORT, 'an entry of the ledger is never changed');
+END;
+CREATE TRIGGER stock_entry_is_kept BEFORE DELETE ON stock_entry BEGIN
+    SELECT RAISE(ABORT, 'an entry of the ledger is never erased');
+END;
+)sql";
+
 void migrate_after(SQLite::Database& database, const std::vector<Migration>& steps,
                    const std::function<void()>& before) {
     SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
@@ -191,7 +272,7 @@ void copy_store(const std::filesystem::path& from, const std::filesystem::path& 
 }  // namespace
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> all{{1, version_1}, {2, version_2}};
+    static const std::vector<Migration> all{{1, version_1}, {2, version_2}, {3, version_3}};
     return all;
 }
 

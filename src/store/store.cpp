@@ -93,4 +93,20 @@ void Store::set_shipped_digest(std::string_view digest) {
     writing(*connection_, [&](StoreConnection& connection) { write_shipped_digest(connection, digest); });
 }
 
+void Store::put_price(std::string_view ingredient, const Pack& told) {
+    writing(*connection_, [&](StoreConnection& connection) { write_price(connection, ingredient, told); });
+}
+
+std::vector<Pack> Store::old_prices(std::string_view ingredient) const {
+    return reading(*connection_, [&](StoreConnection& connection) { return read_old_prices(connection, ingredient); });
+}
+
+std::vector<std::string> Store::shops() const { return reading(*connection_, read_shops); }
+
+std::optional<std::string> Store::find_shop(std::string_view name) const {
+    return reading(*connection_, [&](StoreConnection& connection) { return read_shop(connection, name); });
+}
+
+Shed Store::shed() { return Shed(*connection_); }
+
 }  // namespace baitwright

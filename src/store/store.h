@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "bait/shelf.h"
+#include "store/shed.h"
 
 namespace baitwright {
 
@@ -24,7 +25,7 @@ struct RetiredEntry {
     std::string text;
 };
 
-/// The person's library and, later, shed and log, in one SQLite file. Reading is lazy; all writing happens inside
+/// The person's library, shed and, later, log, in one SQLite file. Reading is lazy; all writing happens inside
 /// `change`, as one transaction that is whole or absent.
 class Store : public Shelf {
 public:
@@ -58,7 +59,19 @@ public:
     void retire(const RetiredEntry& entry);
     void set_shipped_digest(std::string_view digest);
 
+    /// Enters the price of a pack of an ingredient that is there, by the rules of `enter_price`.
+    void put_price(std::string_view ingredient, const Pack& told);
+
     [[nodiscard]] std::vector<RetiredEntry> retired(std::string_view kind, std::string_view name) const;
+
+    /// The prices that an ingredient had before those of its packs, in the order in which they were replaced or told.
+    [[nodiscard]] std::vector<Pack> old_prices(std::string_view ingredient) const;
+    /// Every shop that a price was ever told of; and the one of that name, as it is written.
+    [[nodiscard]] std::vector<std::string> shops() const;
+    [[nodiscard]] std::optional<std::string> find_shop(std::string_view name) const;
+
+    /// The shed of this store; it must not outlive it.
+    [[nodiscard]] Shed shed();
 
 private:
     explicit Store(std::unique_ptr<StoreConnection> connection);

@@ -17,10 +17,8 @@ constexpr const char* upsert_ingredient =
     " dose_each = excluded.dose_each, keeps_dry = excluded.keeps_dry, keeps_cold = excluded.keeps_cold,"
     " keeps_frozen = excluded.keeps_frozen, note = excluded.note, owner = excluded.owner RETURNING id";
 constexpr const char* delete_properties = "DELETE FROM ingredient_property WHERE ingredient_id = ?1";
-constexpr const char* delete_packs = "DELETE FROM pack WHERE ingredient_id = ?1";
 constexpr const char* delete_cautions = "DELETE FROM caution WHERE ingredient_id = ?1";
 constexpr const char* insert_property = "INSERT INTO ingredient_property VALUES (?1, ?2, ?3, ?4, ?5)";
-constexpr const char* insert_pack = "INSERT INTO pack VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)";
 constexpr const char* insert_caution = "INSERT INTO caution VALUES (?1, ?2, ?3)";
 
 std::optional<double> seconds(const std::optional<Time>& time) {
@@ -59,28 +57,13 @@ void write_properties(StoreConnection& connection, std::int64_t id, const Ingred
     });
 }
 
-void write_packs(StoreConnection& connection, std::int64_t id, const std::vector<Pack>& packs) {
-    std::int64_t position = 0;
-    for (const Pack& pack : packs) {
-        const StoredAmount size = stored(pack.size);
-        std::optional<std::int64_t> price;
-        std::optional<std::string_view> currency;
-        if (pack.price) {
-            price = pack.price->minor();
-            currency = pack.price->currency().code;
-        }
-        Query(connection, insert_pack, id, ++position, size.measure, size.number, price, currency, pack.on, pack.shop)
-            .run();
-    }
-}
-
 }  // namespace
 
 void write_ingredient(StoreConnection& connection, const Ingredient& ingredient, EntryOwner owner) {
     const std::int64_t id = write_row(connection, ingredient, owner);
-    for (const char* clear : {delete_properties, delete_packs, delete_cautions}) Query(connection, clear, id).run();
+    for (const char* clear : {delete_properties, delete_cautions}) Query(connection, clear, id).run();
     write_properties(connection, id, ingredient);
-    write_packs(connection, id, ingredient.packs);
+    replace_packs(connection, id, ingredient.packs);
     std::int64_t position = 0;
     for (const std::string& word : ingredient.cautions) Query(connection, insert_caution, id, ++position, word).run();
 }

@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 
+#include "answers/answer_mix.h"
 #include "answers/asking.h"
 #include "bait/random_mixes.h"
 
@@ -70,5 +71,24 @@ TEST_CASE("prices in two currencies give no cost, and say so") {
     const MixAnswer answer = scaled(draft::mix_of("two", {{"brown crumb", 1}, {"maize meal", 1}}), a_kilo(), shelf);
     CHECK_FALSE(answer.cost.has_value());
     CHECK_FALSE(answer.parts[0].cost.has_value());
-    CHECK(warns(answer, "mixed-currencies"));
+    REQUIRE(warns(answer, "mixed-currencies"));
+    CHECK_THAT(answer.warnings.front().message, Catch::Contains("GBP (brown crumb)") && Catch::Contains("EUR (maize meal)"));
+}
+
+TEST_CASE("prices over a year old are named, with their days, and the answer stands") {
+    MemoryShelf shelf(&draft::shelf());
+    shelf.put(priced("brown crumb", 210));
+    shelf.put(priced("maize meal", 165));
+    const Recipe recipe = draft::mix_of("two", {{"brown crumb", 1}, {"maize meal", 1}});
+    MixRequest request = a_kilo();
+    CHECK_FALSE(warns(answer_mix(shelf, recipe, request), "stale-price"));  // what day it is was not said
+    request.today = parse_date("2027-03-01");
+    CHECK_FALSE(warns(answer_mix(shelf, recipe, request), "stale-price"));
+    request.today = parse_date("2027-03-02");
+    const MixAnswer answer = answer_mix(shelf, recipe, request);
+    REQUIRE(warns(answer, "stale-price"));
+    CHECK(answer.warnings.back().message ==
+          "these prices are over a year old: brown crumb (2026-03-01) and maize meal (2026-03-01)");
+    CHECK_FALSE(answer.warnings.back().answer_is_no);
+    CHECK(answer.cost.has_value());
 }

@@ -78,7 +78,7 @@ public:
         const std::string aside = aside_.path().string();
         program_run::write(aside_.path() / "line", "(exit " + std::to_string(status_) + ")\n" + command + "\n");
         const int raw = std::system(("cd '" + here_.path().string() + "' && PATH='" + aside + "':\"$PATH\" HOME=\"$PWD\" "
-                                     "XDG_DATA_HOME=\"$PWD/data\" NO_COLOR=1 sh '" + aside + "/line' "
+                                     "XDG_DATA_HOME=\"$PWD/data\" NO_COLOR=1 BAITWRIGHT_TODAY=" + program_run::today + " sh '" + aside + "/line' "
                                      "</dev/null >'" + aside + "/output' 2>'" + aside + "/errors'").c_str());
         status_ = WIFEXITED(raw) ? WEXITSTATUS(raw) : 128 + WTERMSIG(raw);
         return lines_of(program_run::text_of(aside_.path() / "output") + program_run::text_of(aside_.path() / "errors"));

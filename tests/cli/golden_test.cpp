@@ -1,5 +1,6 @@
 // One folder per case below golden/: `command` is what is typed after the program's name; `output`, `errors` and `status`
-// are what must come of it; other files are laid into the working folder. BAITWRIGHT_ACCEPT=1 writes what came.
+// are what must come of it; other files are laid into the working folder. The lines of `before`, where there is one, are
+// typed first, and must end with status 0. BAITWRIGHT_ACCEPT=1 writes what came.
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <vector>
@@ -23,6 +24,14 @@ void lay_files(const fs::path& from, const fs::path& to) {
     for (const auto& entry : fs::directory_iterator(from))
         if (entry.path().extension() == ".toml" || entry.path().extension() == ".csv")
             fs::copy_file(entry.path(), to / entry.path().filename());
+}
+
+void type_before(const fs::path& before, const fs::path& here) {
+    std::ifstream lines(before);
+    for (std::string line; std::getline(lines, line);) {
+        INFO(before.parent_path().filename().string() << ", before: baitwright " << line);
+        CHECK(program_run::run(here, line).status == 0);
+    }
 }
 
 void accept(const fs::path& folder, const program_run::Outcome& outcome) {
@@ -58,6 +67,7 @@ TEST_CASE("each command prints what it printed when its output was last read thr
     for (const fs::path& folder : cases()) {
         const program_run::Folder here;
         lay_files(folder, here.path());
+        type_before(folder / "before", here.path());
         std::string line = program_run::text_of(folder / "command");
         line.erase(std::remove(line.begin(), line.end(), '\n'), line.end());
         const program_run::Outcome outcome = program_run::run(here.path(), line);

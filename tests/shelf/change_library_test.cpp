@@ -13,15 +13,15 @@ using namespace baitwright;
 
 namespace {
 
-class Shed {
+class StoreFolder {
 public:
-    Shed() {
+    StoreFolder() {
         std::string name = (std::filesystem::temp_directory_path() / "shed-XXXXXX").string();
         folder_ = mkdtemp(name.data());
     }
-    ~Shed() { std::filesystem::remove_all(folder_); }
-    Shed(const Shed&) = delete;
-    Shed& operator=(const Shed&) = delete;
+    ~StoreFolder() { std::filesystem::remove_all(folder_); }
+    StoreFolder(const StoreFolder&) = delete;
+    StoreFolder& operator=(const StoreFolder&) = delete;
     [[nodiscard]] std::filesystem::path path() const { return folder_ / "store.db"; }
 
 private:
@@ -38,7 +38,7 @@ Recipe half_and_half(const std::string& name, const std::string& other) {
 }  // namespace
 
 TEST_CASE("a replaced ingredient is kept as the text it had, an unchanged one is left alone") {
-    const Shed shed;
+    const StoreFolder shed;
     Store store = open_store(shed.path());
     const Ingredient before = store.ingredient("brown crumb");
     const Ingredient after = edited_ingredient("brown crumb", before, {{"absorption", "0.7 g/g", "measured: squeeze test", "5 %"}});
@@ -54,7 +54,7 @@ TEST_CASE("a replaced ingredient is kept as the text it had, an unchanged one is
 }
 
 TEST_CASE("recipes that name each other are added together, and none where one is wrong") {
-    const Shed shed;
+    const StoreFolder shed;
     Store store = open_store(shed.path());
     CHECK(put_recipes(store, {half_and_half("outer", "inner"), half_and_half("inner", "maize meal")}, "2026-03-01").size() == 2);
     CHECK(store.find_recipe("outer").has_value());
@@ -64,7 +64,7 @@ TEST_CASE("recipes that name each other are added together, and none where one i
 }
 
 TEST_CASE("what a person put into the store is not overwritten by the shipped library") {
-    const Shed shed;
+    const StoreFolder shed;
     {
         Store store = open_store(shed.path());
         Recipe mine = half_and_half("silt bed", "maize meal");

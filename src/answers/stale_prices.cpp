@@ -1,0 +1,32 @@
+#include "answers/stale_prices.h"
+
+#include <algorithm>
+
+#include "answers/stock_answer.h"
+#include "bait/price_book.h"
+#include "bait/pricing.h"
+
+namespace baitwright {
+
+std::optional<Warning> stale_prices(const std::vector<const Ingredient*>& ingredients, Date today) {
+    std::vector<std::string> stale;
+    for (const Ingredient* ingredient : ingredients) {
+        const Pack* pack = pricing_pack(*ingredient);
+        if (!pack || !is_stale(*pack, today)) continue;
+        std::string one = ingredient->name + " (" + pack->on + ")";
+        if (std::find(stale.begin(), stale.end(), one) == stale.end()) stale.push_back(std::move(one));
+    }
+    if (stale.empty()) return std::nullopt;
+    const char* what = stale.size() == 1 ? "the price is over a year old: " : "these prices are over a year old: ";
+    return Warning{"stale-price", what + listed(stale)};
+}
+
+std::vector<const Ingredient*> ingredients_of(const ResolvedMix& mix) {
+    std::vector<const Ingredient*> ingredients;
+    for (const SolidPart& part : mix.solids) ingredients.push_back(&part.ingredient);
+    for (std::size_t i = 0; i < mix.liquids.size() + mix.doses.size(); ++i)
+        ingredients.push_back(&additive_ingredient(mix, i));
+    return ingredients;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,19 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "answers/warning.h"
+#include "bait/resolved_mix.h"
+#include "quantities/date.h"
+
+namespace baitwright {
+
+/// Names every ingredient whose price, the one by which its use is reckoned, is over a year old on that day. The answer
+/// stands all the same.
+std::optional<Warning> stale_prices(const std::vector<const Ingredient*>& ingredients, Date today);
+
+/// The ingredients of a mix: solid parts, then additives.
+std::vector<const Ingredient*> ingredients_of(const ResolvedMix& mix);
+
+}  // namespace baitwright

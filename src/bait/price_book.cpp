@@ -1,0 +1,64 @@
+#include "bait/price_book.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "quantities/fault.h"
+#include "quantities/suggestion.h"
+
+namespace baitwright {
+
+namespace {
+
+bool same_size(const std::variant<Mass, Volume>& a, const std::variant<Mass, Volume>& b) {
+    if (a.index() != b.index()) return false;
+    const auto si = [](auto amount) { return amount.si(); };
+    const double size = std::visit(si, a);
+    return std::abs(size - std::visit(si, b)) <= 1e-9 * size;  // 1 kg and 1000 g, whatever the rounding
+}
+
+bool same_price(const Pack& a, const Pack& b) {
+    return same_offer(a, b) && a.price == b.price && a.on == b.on;
+}
+
+void refuse_other_currency(const PriceBook& book, const Pack& told) {
+    for (const Pack& pack : book.packs) {
+        if (!pack.price || same_offer(pack, told) || pack.price->currency() == told.price->currency()) continue;
+        const std::string theirs(pack.price->currency().code), its(told.price->currency().code);
+        throw InputError(
+            "mixed-currencies",
+            money_text(*told.price) + " is in " + its + ", but its other packs are priced in " + theirs,
+            "price everything in one currency: " + its + " and " + theirs + " cannot be compared or added");
+    }
+}
+
+void keep_old(PriceBook& book, const Pack& pack) {
+    const auto same = [&](const Pack& one) { return same_price(one, pack); };
+    if (pack.price && std::none_of(book.old.begin(), book.old.end(), same)) book.old.push_back(pack);
+}
+
+}  // namespace
+
+bool same_offer(const Pack& a, const Pack& b) {
+    return same_size(a.size, b.size) && folded_name(a.shop) == folded_name(b.shop);
+}
+
+void enter_price(PriceBook& book, const Pack& told) {
+    refuse_other_currency(book, told);
+    const auto same = [&](const Pack& pack) { return same_offer(pack, told); };
+    const auto known = std::find_if(book.packs.begin(), book.packs.end(), same);
+    if (known == book.packs.end()) {
+        book.packs.push_back(told);
+    } else if (known->price && known->on > told.on) {
+        keep_old(book, told);
+    } else if (!same_price(*known, told)) {
+        keep_old(book, *known);
+        *known = told;
+    }
+}
+
+bool is_stale(const Pack& pack, Date today) {
+    return !pack.on.empty() && year_after(parse_date(pack.on)) < today;
+}
+
+}  // namespace baitwright

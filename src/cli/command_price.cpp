@@ -1,0 +1,114 @@
+#include "cli/command_price.h"
+
+#include "cli/read_flags.h"
+#include "cli/read_stock.h"
+#include "cli/result_formats.h"
+#include "quantities/suggestion.h"
+#include "report/price_report.h"
+#include "shelf/change_shed.h"
+
+namespace baitwright {
+
+namespace {
+
+/// "price lst": a second word of the command that was mistyped, in place of an ingredient without its price.
+void refuse_mistyped_verb(const Arguments& arguments, const Store& store) {
+    const std::string& word = arguments.words().front();
+    if (arguments.has("--is") || store.find_ingredient(word)) return;
+    if (const auto verb = nearest_name(word, {"list", "history"}))
+        throw UsageError("incomplete-command", "'price " + word + "' is not a command",
+                         "did you mean 'price " + *verb + "'?");
+}
+
+Pack told_pack(const Arguments& arguments, const Ingredient& ingredient, const Store& store, Date on) {
+    Pack pack;
+    pack.on = date_text(on);
+    const std::string size = arguments.value("--pack").value_or("1 pack");
+    const Packs packs = flag_value("--pack", [&] { return read_packs(size, ingredient); });
+    if (packs.count != 1)
+        throw UsageError("out-of-range", "--pack: the price is that of one pack", "for example --pack 1kg");
+    pack.size = packs.size;
+    pack.price = flag_value("--is", [&] { return read_price(*arguments.value("--is")); });
+    pack.shop = shop_of(arguments, store);
+    return pack;
+}
+
+CommandResult tell(const Arguments& arguments, const Surroundings& around) {
+    const Date on = day_of(arguments, around);
+    Store store = store_of(around);
+    refuse_mistyped_verb(arguments, store);
+    const Ingredient ingredient = store.ingredient(arguments.words().front());
+    if (!arguments.has("--is"))
+        throw UsageError(
+            "no-price", "what does a pack of it cost?",
+            "say it with --is £4.20; or see what it cost with: baitwright price history \"" + ingredient.name + "\"");
+    const Pack told = told_pack(arguments, ingredient, store, on);
+    const PriceChange change = flag_value("--is", [&] { return tell_price(store, ingredient.name, told); });
+    if (arguments.has("--json")) return {json_text(price_change_json(change)), 0};
+    if (arguments.has("--csv")) return {csv_of_rows(price_change_rows(change)), 0};
+    return {price_change_text(change), 0};
+}
+
+CommandResult shown(const Arguments& arguments, const std::string& command, const PriceList& list) {
+    if (arguments.has("--json")) return {json_text(price_list_json(command, list)), 0};
+    if (arguments.has("--csv")) return {csv_of_rows(price_list_rows(list)), 0};
+    return {price_list_text(list), 0};
+}
+
+CommandResult list(const Arguments& arguments, const Surroundings& around) {
+    Store store = store_of(around);
+    const std::string shop = shop_of(arguments, store);
+    std::vector<std::string> names = arguments.words();
+    if (names.empty()) names = store.ingredient_names();
+    std::vector<PriceLine> lines;
+    for (const std::string& name : names)
+        for (PriceLine& line : prices_now(store.ingredient(name), parse_date(around.today)))
+            if (shop.empty() || (line.pack && folded_name(line.pack->shop) == folded_name(shop)))
+                lines.push_back(std::move(line));
+    return shown(arguments, "price list", price_list(std::move(lines)));
+}
+
+CommandResult history(const Arguments& arguments, const Surroundings& around) {
+    Store store = store_of(around);
+    const Ingredient ingredient = store.ingredient(arguments.words().front());
+    auto lines = prices_ever(ingredient, store.old_prices(ingredient.name), parse_date(around.today));
+    return shown(arguments, "price history", price_list(std::move(lines)));
+}
+
+const Flag csv_flag{"--csv", "", "as CSV for a spreadsheet, unrounded"};
+
+}  // namespace
+
+CommandSpec command_price() {
+    return {"price",
+            "what a pack of an ingredient costs now; the old price is kept",
+            {{"INGREDIENT", "its name"}},
+            {{"--pack", "SIZE", "of the pack: 1kg, 500ml; may be left out where it comes in one size"},
+             {"--is", "PRICE", "what the pack costs: £4.20, 340p, \"3.40 EUR\""},
+             {"--shop", "SHOP", "where"},
+             {"--new-shop", "", "no price was told of this shop before"},
+             {"--on", "DATE", "the day you saw it, 2026-03-01; today where not given"},
+             csv_flag},
+            tell,
+            "baitwright price \"fishmeal, brown\" --pack 1kg --is £4.40 --shop \"the mill\""};
+}
+
+CommandSpec command_price_list() {
+    return {"price list",
+            "the prices by which is reckoned, what is old and what is missing",
+            {{"INGREDIENT", "only these", true, false}},
+            {{"--shop", "SHOP", "only of this shop"}, csv_flag},
+            list,
+            "baitwright price list \"brown crumb\""};
+}
+
+CommandSpec command_price_history() {
+    return {"price history",
+            "every price that an ingredient ever had, the oldest first",
+            {{"INGREDIENT", "its name"}},
+            {csv_flag},
+            history,
+            "baitwright price history \"brown crumb\""};
+}
+
+}  // namespace baitwright

@@ -1,0 +1,87 @@
+#include "cli/command_stock.h"
+
+#include <limits>
+
+#include "cli/read_stock.h"
+#include "cli/result_formats.h"
+#include "quantities/suggestion.h"
+#include "report/stock_json.h"
+#include "report/stock_text.h"
+
+namespace baitwright {
+
+namespace {
+
+/// More than a person keeps, and as much as one looks through; --all, --json and --csv show everything.
+constexpr std::size_t most_shown = 60;
+
+/// A second word of the command that was mistyped: "stock byu".
+void refuse_mistyped_verb(const std::string& word, const Store& store) {
+    if (store.find_ingredient(word) || store.find_recipe(word)) return;
+    const auto verb = nearest_name(word, {"buy", "keep", "count", "use", "waste", "undo", "history"});
+    if (verb)
+        throw UsageError("incomplete-command", "'stock " + word + "' is not a command",
+                         "did you mean 'stock " + *verb + "'?");
+}
+
+std::vector<StockItem> items_named(const std::vector<std::string>& words, Store& store) {
+    refuse_mistyped_verb(words.front(), store);
+    std::vector<StockItem> items;
+    for (const std::string& word : words) {
+        const StockName named = stock_name(word, store);
+        auto item = store.shed().find(named.name);
+        if (item && !item->lots.empty()) items.push_back(*std::move(item));
+    }
+    return items;
+}
+
+ShedAnswer answer_of(const Arguments& arguments, Store& store, Date today) {
+    if (!arguments.words().empty()) return shed_answer(items_named(arguments.words(), store), 0, today);
+    const bool everything = arguments.has("--all") || arguments.has("--json") || arguments.has("--csv");
+    const Shed shed = store.shed();
+    std::vector<StockItem> items = shed.items(everything ? std::numeric_limits<std::size_t>::max() : most_shown);
+    const std::size_t not_shown = items.size() == most_shown ? shed.item_count() - most_shown : 0;
+    return shed_answer(std::move(items), not_shown, today);
+}
+
+CommandResult show(const Arguments& arguments, const Surroundings& around) {
+    Store store = store_of(around);
+    const ShedAnswer answer = answer_of(arguments, store, parse_date(around.today));
+    if (arguments.has("--json")) return {json_text(shed_json(answer)), 0};
+    if (arguments.has("--csv")) return {csv_of_rows(shed_rows(answer)), 0};
+    if (answer.items.empty() && !arguments.words().empty()) return {"There is none of it in the shed.\n", 0};
+    return {shed_text(answer), 0};
+}
+
+CommandResult history(const Arguments& arguments, const Surroundings& around) {
+    Store store = store_of(around);
+    const StockName named = stock_name(arguments.words().front(), store);
+    const StockHistory answer{named.name, store.shed().history(named.name)};
+    if (arguments.has("--json")) return {json_text(stock_history_json(answer)), 0};
+    if (arguments.has("--csv")) return {csv_of_rows(stock_history_rows(answer)), 0};
+    if (answer.entries.empty()) return {"The shed never held any " + named.name + ".\n", 0};
+    return {stock_history_text(answer), 0};
+}
+
+}  // namespace
+
+CommandSpec command_stock() {
+    return {"stock",
+            "what is in the shed, the first to be used first",
+            {{"NAME", "only these ingredients or mixes", true, false}},
+            {{"--all", "", "all of a very full shed, not the first 60 names"},
+             {"--csv", "", "a row a lot, as CSV for a spreadsheet, unrounded"}},
+            show,
+            "baitwright stock"};
+}
+
+CommandSpec command_stock_history() {
+    return {"stock history",
+            "all that came and went of one thing",
+            {{"NAME", "the ingredient or mix"}},
+            {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
+            history,
+            "baitwright stock history \"brown crumb\""};
+}
+
+}  // namespace baitwright

@@ -1,0 +1,178 @@
+#include <cmath>
+
+#include "bait/stock_rules.h"
+#include "cli/command_stock.h"
+#include "cli/read_flags.h"
+#include "cli/read_stock.h"
+#include "cli/result_formats.h"
+#include "report/stock_json.h"
+#include "report/stock_text.h"
+#include "shelf/change_shed.h"
+
+namespace baitwright {
+
+namespace {
+
+const Flag on_flag{"--on", "DATE", "the day it happened, 2026-03-01; today where not given"};
+const Flag best_before_flag{"--best-before", "DATE", "the date on the bag; else reckoned from how long it keeps"};
+const Flag cold_flag{"--cold", "", "kept in the cold"};
+const Flag frozen_flag{"--frozen", "", "kept in the freezer"};
+const Flag only_cold_flag{"--cold", "", "only what is kept in the cold"};
+const Flag only_frozen_flag{"--frozen", "", "only what is in the freezer"};
+const Flag csv_flag{"--csv", "", "a row for each lot touched, as CSV, unrounded"};
+const Word amount_word{"AMOUNT", "400g, 2pt, \"1 pack\", 2x5kg"};
+
+CommandResult told(const Arguments& arguments, const std::string& command, const StockChangeAnswer& answer) {
+    if (arguments.has("--json")) return {json_text(stock_change_json(command, answer)), 0};
+    if (arguments.has("--csv")) return {csv_of_rows(stock_change_rows(answer)), 0};
+    return {stock_change_text(answer), 0};
+}
+
+CommandResult run_buy(const Arguments& arguments, const Surroundings& around) {
+    const Date on = day_of(arguments, around);
+    const auto best = best_before_of(arguments, on);
+    Store store = store_of(around);
+    const Ingredient ingredient = store.ingredient(arguments.words().at(0));
+    const StockName named{ingredient.name, StockKind::ingredient, ingredient};
+    Purchase purchase;
+    purchase.name = ingredient.name;
+    purchase.lot.left = read_stock_mass(arguments.words().at(1), named);
+    const Packs packs = read_packs(arguments.words().at(1), ingredient);
+    purchase.packs = packs.count;
+    purchase.pack = {packs.size, {}, date_text(on), shop_of(arguments, store)};
+    read_flag(arguments, "--price", [&](const std::string& text) { purchase.pack.price = read_price(text); });
+    purchase.lot.state = state_of(arguments).value_or(StockState::dry);
+    purchase.lot.got_on = on;
+    purchase.lot.best_before = best ? best : best_before(on, purchase.lot.state, ingredient.keeps);
+    return told(arguments, "stock buy", flag_value("--price", [&] { return buy(store, purchase); }));
+}
+
+CommandResult run_keep(const Arguments& arguments, const Surroundings& around) {
+    const Date on = day_of(arguments, around);
+    const auto best = best_before_of(arguments, on);
+    if (arguments.has("--refrozen") && !arguments.has("--frozen"))
+        throw UsageError("unfit-flag", "--refrozen goes with --frozen",
+                         "a mix that is thawed for good keeps a day or two");
+    Store store = store_of(around);
+    const StockName named{store.recipe(arguments.words().at(0)).name, StockKind::mix, {}};
+    Arrival arrival{named.name, StockKind::mix, {}};
+    arrival.lot.left = read_stock_mass(arguments.words().at(1), named);
+    arrival.lot.state = arguments.has("--frozen") ? StockState::frozen : StockState::cold;
+    arrival.lot.got_on = on;
+    arrival.lot.refrozen = arguments.has("--refrozen") ? most_refrozen : 0;
+    arrival.lot.best_before = best ? best : best_before(on, arrival.lot.state, keeping_of_mix());
+    return told(arguments, "stock keep", keep(store, arrival));
+}
+
+CommandResult run_count(const Arguments& arguments, const Surroundings& around) {
+    const Reach reach{day_of(arguments, around), state_of(arguments)};
+    const auto best = best_before_of(arguments, reach.on);
+    Store store = store_of(around);
+    const StockName named = stock_name(arguments.words().at(0), store);
+    const Milligrams counted = read_counted_mass(arguments.words().at(1), named);
+    return told(arguments, "stock count", count(store, {named.name, named.kind, counted, best}, reach));
+}
+
+CommandResult run_take(const Arguments& arguments, const Surroundings& around, Happening what) {
+    const Reach reach{day_of(arguments, around), state_of(arguments)};
+    Store store = store_of(around);
+    const StockName named = stock_name(arguments.words().at(0), store);
+    const StockNeed need{named.name, read_stock_mass(arguments.words().at(1), named)};
+    return told(arguments, what == Happening::used ? "stock use" : "stock waste", take(store, what, need, reach));
+}
+
+CommandResult run_use(const Arguments& arguments, const Surroundings& around) {
+    return run_take(arguments, around, Happening::used);
+}
+
+CommandResult run_waste(const Arguments& arguments, const Surroundings& around) {
+    return run_take(arguments, around, Happening::wasted);
+}
+
+std::int64_t read_entry(const std::string& text) {
+    const double number = parse_number(text);
+    if (!(number >= 1 && number <= 9e15) || number != std::floor(number))
+        throw InputError("out-of-range", "'" + text + "' is no number of an entry",
+                         "see them with: baitwright stock history NAME");
+    return static_cast<std::int64_t>(number);
+}
+
+CommandResult run_undo(const Arguments& arguments, const Surroundings& around) {
+    std::optional<std::int64_t> entry;
+    if (!arguments.words().empty()) entry = flag_value("ENTRY", [&] { return read_entry(arguments.words().front()); });
+    Store store = store_of(around);
+    return told(arguments, "stock undo", undo(store, entry, parse_date(around.today)));
+}
+
+}  // namespace
+
+CommandSpec command_stock_buy() {
+    return {"stock buy",
+            "a bag came into the shed",
+            {{"INGREDIENT", "its name"}, amount_word},
+            {{"--price", "PRICE", "what a pack cost, as in £2.10; it becomes the price in use"},
+             {"--shop", "SHOP", "where"},
+             {"--new-shop", "", "no price was told of this shop before"},
+             on_flag,
+             best_before_flag,
+             cold_flag,
+             frozen_flag,
+             csv_flag},
+            run_buy,
+            "baitwright stock buy \"brown crumb\" 1kg --price £2.10 --shop \"the mill\""};
+}
+
+CommandSpec command_stock_keep() {
+    return {"stock keep",
+            "a made-up mix is put by: in the cold for a day or two, or in the freezer",
+            {{"RECIPE", "the mix"}, {"AMOUNT", "what it weighs, wet: 1.2kg"}},
+            {{"--frozen", "", "in the freezer, where it keeps three months"},
+             {"--refrozen", "", "it was frozen and thawed before; not to be done a second time"},
+             on_flag,
+             {"--best-before", "DATE", "in place of the usual: two days cold, three months frozen"},
+             csv_flag},
+            run_keep,
+            "baitwright stock keep \"silt bed\" 1.2kg --frozen"};
+}
+
+CommandSpec command_stock_count() {
+    return {"stock count",
+            "what is really there; the ledger is put right by the difference",
+            {{"NAME", "the ingredient or mix"}, {"AMOUNT", "all there is of it: 400g, 2pt, \"1 pack\", none"}},
+            {on_flag,
+             {"--best-before", "DATE", "what is more than the ledger knew is a bag of its own, with this date"},
+             only_cold_flag,
+             only_frozen_flag,
+             csv_flag},
+            run_count,
+            "baitwright stock count \"brown crumb\" 1.5kg"};
+}
+
+CommandSpec command_stock_use() {
+    return {"stock use",
+            "something was used; the first to expire goes first",
+            {{"NAME", "the ingredient or mix"}, amount_word},
+            {on_flag, only_cold_flag, only_frozen_flag, csv_flag},
+            run_use,
+            "baitwright stock use \"brown crumb\" 400g"};
+}
+
+CommandSpec command_stock_waste() {
+    return {"stock waste",
+            "something was thrown out; the first to expire goes first",
+            {{"NAME", "the ingredient or mix"}, amount_word},
+            {on_flag, only_cold_flag, only_frozen_flag, csv_flag},
+            run_waste,
+            "baitwright stock waste \"white bread, liquidised\" 200g"};
+}
+
+CommandSpec command_stock_undo() {
+    return {"stock undo",
+            "take an entry back; it stays in the ledger, with its undoing",
+            {{"ENTRY", "its number; the last one where none is given", false, false}},
+            {csv_flag},
+            run_undo,
+            "baitwright stock undo"};
+}
+
+}  // namespace baitwright

@@ -1,0 +1,53 @@
+#include "quantities/date.h"
+
+#include <fmt/format.h>
+
+#include "quantities/fault.h"
+#include "quantities/in_quotes.h"
+#include "quantities/number_text.h"
+
+namespace baitwright {
+
+namespace {
+
+using std::chrono::year_month_day;
+
+constexpr const char* example = "write a date as in 2026-03-01, year first";
+
+/// So many digits at that place, as a number; -1 where there is something else.
+int digits(std::string_view text, std::size_t place, std::size_t count) {
+    int number = 0;
+    for (const char c : text.substr(place, count)) {
+        if (c < '0' || c > '9') return -1;
+        number = 10 * number + (c - '0');
+    }
+    return number;
+}
+
+}  // namespace
+
+Date parse_date(std::string_view text) {
+    const std::string_view written = trimmed(text);
+    const bool has_form = written.size() == 10 && written[4] == '-' && written[7] == '-';
+    const int year = has_form ? digits(written, 0, 4) : -1;
+    const int month = has_form ? digits(written, 5, 2) : -1, day = has_form ? digits(written, 8, 2) : -1;
+    if (year < 0 || month < 0 || day < 0) throw InputError("not-a-date", in_quotes(text) + " is not a date", example);
+    const year_month_day date{std::chrono::year(year), std::chrono::month(static_cast<unsigned>(month)),
+                              std::chrono::day(static_cast<unsigned>(day))};
+    if (!date.ok()) throw InputError("not-a-date", in_quotes(text) + " is no day of the calendar", example);
+    return date;
+}
+
+std::string date_text(Date date) {
+    const year_month_day parts(date);
+    return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(parts.year()), static_cast<unsigned>(parts.month()),
+                       static_cast<unsigned>(parts.day()));
+}
+
+Date year_after(Date date) {
+    const year_month_day next = year_month_day(date) + std::chrono::years(1);
+    if (next.ok()) return next;
+    return std::chrono::year_month_day_last(next.year(), std::chrono::month_day_last(next.month()));
+}
+
+}  // namespace baitwright

@@ -1,0 +1,21 @@
+#pragma once
+
+#include <chrono>
+#include <string>
+#include <string_view>
+
+namespace baitwright {
+
+/// A day of the calendar, counted from 1970-01-01. Nothing here asks what day it is.
+using Date = std::chrono::sys_days;
+
+/// Reads "2026-03-01" (ISO 8601, a day of the Gregorian calendar); throws InputError "not-a-date".
+Date parse_date(std::string_view text);
+
+/// Writes "2026-03-01".
+std::string date_text(Date date);
+
+/// The same day one year on; of the 29th of February the 28th.
+Date year_after(Date date);
+
+}  // namespace baitwright

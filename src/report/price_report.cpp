@@ -1,0 +1,142 @@
+#include "report/price_report.h"
+
+#include <fmt/format.h>
+
+#include "quantities/quantity_text.h"
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+using Align = TextTable::Align;
+
+std::string size_text(const Pack& pack) {
+    const Volume* volume = std::get_if<Volume>(&pack.size);
+    return volume ? shown_volume(*volume) : shown_pack(std::get<Mass>(pack.size));
+}
+
+std::string price_cell(const PriceLine& line) {
+    return line.pack && line.pack->price ? money_text(*line.pack->price) : "no price";
+}
+
+std::string per_kilogram_cell(const PriceLine& line) {
+    if (!line.per_kg_minor) return "";
+    return money_text(Money(round_half_even(*line.per_kg_minor), line.pack->price->currency()));
+}
+
+std::string day_cell(const PriceLine& line) {
+    if (!line.pack) return "";
+    if (!line.newest) return line.pack->on + ", before";
+    return line.pack->on + (line.stale ? ", old" : "") + (line.reckoned_by ? ", in use" : "");
+}
+
+Json text_or_null(const std::string& text) {
+    return text.empty() ? Json() : Json(text);
+}
+
+Json pack_json(const std::string& name, const std::optional<Pack>& pack) {
+    const bool priced = pack && pack->price;
+    Json json{{"name", name},
+              {"size_g", nullptr},
+              {"size_ml", nullptr},
+              {"price_minor", priced ? Json(pack->price->minor()) : Json()},
+              {"currency", priced ? Json(pack->price->currency().code) : Json()},
+              {"on", pack ? text_or_null(pack->on) : Json()},
+              {"shop", pack ? text_or_null(pack->shop) : Json()}};
+    if (!pack) return json;
+    if (const Mass* mass = std::get_if<Mass>(&pack->size)) json["size_g"] = mass->in(gram);
+    if (const Volume* volume = std::get_if<Volume>(&pack->size)) json["size_ml"] = volume->in(millilitre);
+    return json;
+}
+
+std::vector<std::string> pack_cells(const std::string& name, const std::optional<Pack>& pack) {
+    std::vector<std::string> cells{name, "", "", "", "", "", ""};
+    if (!pack) return cells;
+    if (const Mass* mass = std::get_if<Mass>(&pack->size)) cells[1] = number_text(mass->in(gram));
+    if (const Volume* volume = std::get_if<Volume>(&pack->size)) cells[2] = number_text(volume->in(millilitre));
+    if (pack->price) {
+        cells[3] = std::to_string(pack->price->minor());
+        cells[4] = pack->price->currency().code;
+    }
+    cells[5] = pack->on;
+    cells[6] = pack->shop;
+    return cells;
+}
+
+std::string yes(bool is) {
+    return is ? "yes" : "no";
+}
+
+}  // namespace
+
+std::string price_list_text(const PriceList& list) {
+    TextTable table({Align::left, Align::right, Align::right, Align::right, Align::left, Align::left});
+    table.row({"ingredient", "pack", "price", "a kilo", "shop", "on"});
+    for (const PriceLine& line : list.lines)
+        table.row({line.name, line.pack ? size_text(*line.pack) : "", price_cell(line), per_kilogram_cell(line),
+                   line.pack ? line.pack->shop : "", day_cell(line)});
+    std::string text = table.text();
+    for (const Warning& warning : list.warnings) text += "\n" + paragraph("Mind      ", sentence(warning.message));
+    return text;
+}
+
+Json price_list_json(const std::string& command, const PriceList& list) {
+    Json json = json_record(command, list.warnings);
+    json["prices"] = Json::array();
+    for (const PriceLine& line : list.lines) {
+        Json record = pack_json(line.name, line.pack);
+        record["per_kg_minor"] = line.per_kg_minor ? Json(*line.per_kg_minor) : Json();
+        record["newest"] = line.newest;
+        record["reckoned_by"] = line.reckoned_by;
+        record["stale"] = line.stale;
+        json["prices"].push_back(std::move(record));
+    }
+    return json;
+}
+
+Rows price_list_rows(const PriceList& list) {
+    Rows rows{{"name", "size_g", "size_ml", "price_minor", "currency", "on", "shop", "per_kg_minor", "newest",
+               "reckoned_by", "stale"}};
+    for (const PriceLine& line : list.lines) {
+        rows.push_back(pack_cells(line.name, line.pack));
+        for (const std::string& cell : {line.per_kg_minor ? number_text(*line.per_kg_minor) : std::string(),
+                                        yes(line.newest), yes(line.reckoned_by), yes(line.stale)})
+            rows.back().push_back(cell);
+    }
+    return rows;
+}
+
+std::string price_change_text(const PriceChange& change) {
+    std::string text = size_text(change.told) + " at " + money_text(*change.told.price) +
+                       (change.told.shop.empty() ? "" : " from " + change.told.shop) + " on " + change.told.on;
+    const auto dated = [](const Pack& pack) {
+        return (pack.price ? money_text(*pack.price) : "no price") + (pack.on.empty() ? "" : " on " + pack.on);
+    };
+    if (!change.in_use)
+        text += "; kept, but a newer one is known: " + dated(*change.before);
+    else if (change.before)
+        text += "; before that " + dated(*change.before);
+    text = paragraph(change.name + ": ", text);
+    for (const Warning& warning : change.warnings) text += paragraph("Mind  ", sentence(warning.message));
+    return text;
+}
+
+Json price_change_json(const PriceChange& change) {
+    Json json = json_record("price", change.warnings);
+    json.update(pack_json(change.name, change.told));
+    json["in_use"] = change.in_use;
+    json["before"] = change.before ? pack_json(change.name, change.before) : Json();
+    return json;
+}
+
+Rows price_change_rows(const PriceChange& change) {
+    Rows rows{{"name", "size_g", "size_ml", "price_minor", "currency", "on", "shop", "in_use"}};
+    rows.push_back(pack_cells(change.name, change.told));
+    rows.back().push_back(yes(change.in_use));
+    return rows;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,132 @@
+#include "shelf/change_shed.h"
+
+#include <algorithm>
+
+#include "answers/stale_prices.h"
+#include "bait/price_book.h"
+#include "bait/resolved_mix.h"
+#include "quantities/fault.h"
+#include "quantities/suggestion.h"
+
+namespace baitwright {
+
+namespace {
+
+template <class Work>
+StockChangeAnswer changed(Store& store, Work&& work) {
+    StockReceipt receipt;
+    store.change([&] {
+        Shed shed = store.shed();
+        receipt = work(shed);
+    });
+    return stock_change_answer(std::move(receipt));
+}
+
+std::optional<Money> paid_for(const Purchase& purchase) {
+    if (!purchase.pack.price) return std::nullopt;
+    const double minor = static_cast<double>(purchase.pack.price->minor()) * purchase.packs;
+    return Money(round_half_even(minor), purchase.pack.price->currency());
+}
+
+const Pack* offer_like(const std::vector<Pack>& packs, const Pack& told) {
+    const auto found =
+        std::find_if(packs.begin(), packs.end(), [&](const Pack& pack) { return same_offer(pack, told); });
+    return found == packs.end() ? nullptr : &*found;
+}
+
+std::vector<std::string> names_in(const ResolvedMix& mix) {
+    std::vector<std::string> names;
+    for (const Ingredient* ingredient : ingredients_of(mix))
+        if (std::find(names.begin(), names.end(), ingredient->name) == names.end()) names.push_back(ingredient->name);
+    return names;
+}
+
+[[noreturn]] void refuse_missing(const std::string& recipe, const std::vector<std::string>& missing) {
+    throw Error(FaultClass::answer_is_no,
+                Fault{"not-in-shed",
+                      "the shed holds none of " + listed(missing) + ", so no '" + recipe + "' can be made from it",
+                      "if there is some, count it: baitwright stock count " + missing.front() + " AMOUNT",
+                      {},
+                      0,
+                      0,
+                      {}});
+}
+
+}  // namespace
+
+StockChangeAnswer buy(Store& store, const Purchase& purchase) {
+    return changed(store, [&](Shed& shed) {
+        if (purchase.pack.price) store.put_price(purchase.name, purchase.pack);
+        Arrival arrival{purchase.name, StockKind::ingredient, purchase.lot};
+        arrival.lot.paid = paid_for(purchase);
+        arrival.lot.shop = purchase.pack.shop;
+        return shed.add(Happening::bought, arrival);
+    });
+}
+
+StockChangeAnswer keep(Store& store, const Arrival& arrival) {
+    return changed(store, [&](Shed& shed) { return shed.add(Happening::kept, arrival); });
+}
+
+StockChangeAnswer count(Store& store, const StockCount& count, const Reach& reach) {
+    return changed(store, [&](Shed& shed) { return shed.count(count, reach); });
+}
+
+StockChangeAnswer take(Store& store, Happening what, const StockNeed& need, const Reach& reach) {
+    return changed(store, [&](Shed& shed) { return shed.take(what, need, reach); });
+}
+
+StockChangeAnswer undo(Store& store, std::optional<std::int64_t> entry, Date today) {
+    return changed(store, [&](Shed& shed) { return shed.undo(entry, today); });
+}
+
+PriceChange tell_price(Store& store, const std::string& ingredient, const Pack& told) {
+    PriceChange change{ingredient, told, std::nullopt, true, {}};
+    store.change([&] {
+        const Ingredient before = store.ingredient(ingredient);
+        change.name = before.name;
+        if (const Pack* pack = offer_like(before.packs, told); pack && pack->price) change.before = *pack;
+        store.put_price(ingredient, told);
+    });
+    change.in_use = !change.before || change.before->on <= told.on;
+    return change;
+}
+
+OnHand on_hand_in_shed(const Recipe& recipe, const Shelf& shelf, const Shed& shed, Date today,
+                       std::vector<Warning>& warnings) {
+    OnHand on_hand;
+    std::vector<std::string> missing;
+    std::vector<StockItem> held;
+    for (const std::string& name : names_in(resolve(recipe, shelf))) {
+        auto item = shed.find(name);
+        if (!item || item->lots.empty()) {
+            missing.push_back("'" + name + "'");
+            continue;
+        }
+        on_hand.items.push_back({name, mass_of(item->left)});
+        held.push_back(*std::move(item));
+    }
+    if (!missing.empty()) refuse_missing(recipe.name, missing);
+    for (Warning& warning : past_best(held, today)) warnings.push_back(std::move(warning));
+    return on_hand;
+}
+
+void book_mix(Store& store, MixAnswer& answer, Date on) {
+    std::vector<std::pair<std::string, Mass>> masses;  // summed before they are rounded
+    const auto add = [&](const std::string& name, Mass mass) {
+        const auto same =
+            std::find_if(masses.begin(), masses.end(), [&](const auto& other) { return other.first == name; });
+        if (same == masses.end())
+            masses.emplace_back(name, mass);
+        else
+            same->second += mass;
+    };
+    for (const PartAnswer& part : answer.parts) add(part.name, part.mass);
+    for (const AdditiveAnswer& additive : answer.additives) add(additive.name, additive.mass);
+    std::vector<StockNeed> needs;
+    for (const auto& [name, mass] : masses) needs.push_back({name, in_milligrams(mass)});
+    store.change([&] { answer.booked = store.shed().book(needs, answer.recipe, on); });
+    for (Warning& warning : stock_warnings(*answer.booked)) answer.warnings.push_back(std::move(warning));
+}
+
+}  // namespace baitwright

@@ -1,0 +1,43 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "answers/mix_answer.h"
+#include "answers/mix_request.h"
+#include "answers/price_answer.h"
+#include "answers/stock_answer.h"
+#include "store/store.h"
+
+/// What changes the shed and the prices, each in one transaction: all of it or nothing.
+namespace baitwright {
+
+/// Packs that were bought: one lot, and, where the price is known, the price of one pack.
+struct Purchase {
+    std::string name;
+    Pack pack;  ///< with price, day and shop where they are known
+    double packs = 1;
+    Lot lot;
+};
+StockChangeAnswer buy(Store& store, const Purchase& purchase);
+
+StockChangeAnswer keep(Store& store, const Arrival& arrival);
+StockChangeAnswer count(Store& store, const StockCount& count, const Reach& reach);
+/// Used or wasted.
+StockChangeAnswer take(Store& store, Happening what, const StockNeed& need, const Reach& reach);
+StockChangeAnswer undo(Store& store, std::optional<std::int64_t> entry, Date today);
+
+/// Enters the price of a pack. Throws InputError "mixed-currencies".
+PriceChange tell_price(Store& store, const std::string& ingredient, const Pack& told);
+
+/// What the shed holds of everything that a mix takes. Throws Error (answer_is_no) "not-in-shed", naming all of which
+/// it holds none. What is past its best counts, and is named in the warnings.
+OnHand on_hand_in_shed(const Recipe& recipe, const Shelf& shelf, const Shed& shed, Date today,
+                       std::vector<Warning>& warnings);
+
+/// Takes what the answer weighs out of the shed, in one booking, and puts that into the answer. Throws Error
+/// (answer_is_no) with everything that the shed is short of; then nothing is taken.
+void book_mix(Store& store, MixAnswer& answer, Date on);
+
+}  // namespace baitwright

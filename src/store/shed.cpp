@@ -1,0 +1,111 @@
+#include "store/shed.h"
+
+#include <algorithm>
+#include <set>
+
+#include "store/shed_rows.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr const char* select_in_turn =
+    "SELECT item_id FROM stock_lot WHERE left_mg > 0 ORDER BY ifnull(best_before, '~'), got_on, id";
+constexpr const char* count_items = "SELECT count(*) FROM stock_item WHERE left_mg > 0";
+constexpr const char* select_names = "SELECT name FROM stock_item ORDER BY folded";
+constexpr const char* select_history =
+    "SELECT e.id, e.what, e.happened_on, e.session, e.undoes, u.id, m.lot_id, m.milligrams FROM stock_lot l"
+    " JOIN stock_movement m ON m.lot_id = l.id JOIN stock_entry e ON e.id = m.entry_id"
+    " LEFT JOIN stock_entry u ON u.undoes = e.id WHERE l.item_id = ?1 ORDER BY e.id, m.lot_id";
+
+StockItem item_with_lots(StoreConnection& connection, ItemRow row) {
+    StockItem item{std::move(row.name), row.kind, row.left, {}};
+    if (item.left > Milligrams{}) item.lots = read_lots(connection, row.id);
+    return item;
+}
+
+std::vector<std::int64_t> first_in_turn(StoreConnection& connection, std::size_t most) {
+    std::vector<std::int64_t> items;
+    std::set<std::int64_t> seen;
+    Query rows(connection, select_in_turn);
+    while (items.size() < most && rows.next())
+        if (seen.insert(rows.whole(0)).second) items.push_back(rows.whole(0));
+    return items;
+}
+
+/// Undone and undoing numbers are 0 where there are none.
+std::int64_t number_or_none(const Query& row, int column) {
+    return row.empty(column) ? 0 : row.whole(column);
+}
+
+std::vector<StockEntry> entries_of(StoreConnection& connection, std::int64_t item) {
+    std::vector<StockEntry> entries;
+    Query rows(connection, select_history, item);
+    while (rows.next()) {
+        if (entries.empty() || entries.back().id != rows.whole(0))
+            entries.push_back({rows.whole(0),
+                               happening_in(connection, rows, 1),
+                               date_in(connection, rows, 2),
+                               rows.text(3),
+                               number_or_none(rows, 4),
+                               number_or_none(rows, 5),
+                               {}});
+        entries.back().changes.push_back({rows.whole(6), {rows.whole(7)}});
+    }
+    return entries;
+}
+
+}  // namespace
+
+std::vector<StockItem> Shed::items(std::size_t most) const {
+    return connection_->guarded([&] {
+        const StoreConnection::Snapshot snapshot(*connection_);
+        std::vector<StockItem> items;
+        for (const std::int64_t id : first_in_turn(*connection_, most))
+            items.push_back(item_with_lots(*connection_, read_item(*connection_, id)));
+        return items;
+    });
+}
+
+std::size_t Shed::item_count() const {
+    return connection_->guarded([&] {
+        Query row(*connection_, count_items);
+        row.next();
+        return static_cast<std::size_t>(row.whole(0));
+    });
+}
+
+std::optional<StockItem> Shed::find(std::string_view name) const {
+    return connection_->guarded([&]() -> std::optional<StockItem> {
+        const StoreConnection::Snapshot snapshot(*connection_);
+        auto row = read_item(*connection_, name);
+        if (!row) return std::nullopt;
+        return item_with_lots(*connection_, *std::move(row));
+    });
+}
+
+Milligrams Shed::left_of(std::string_view name) const {
+    return connection_->guarded([&] {
+        const auto row = read_item(*connection_, name);
+        return row ? row->left : Milligrams{};
+    });
+}
+
+std::vector<std::string> Shed::names() const {
+    return connection_->guarded([&] {
+        std::vector<std::string> names;
+        Query rows(*connection_, select_names);
+        while (rows.next()) names.push_back(rows.text(0));
+        return names;
+    });
+}
+
+std::vector<StockEntry> Shed::history(std::string_view name) const {
+    return connection_->guarded([&]() -> std::vector<StockEntry> {
+        const StoreConnection::Snapshot snapshot(*connection_);
+        const auto row = read_item(*connection_, name);
+        return row ? entries_of(*connection_, row->id) : std::vector<StockEntry>{};
+    });
+}
+
+}  // namespace baitwright
