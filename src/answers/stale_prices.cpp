@@ -13,8 +13,8 @@ std::optional<Warning> stale_prices(const std::vector<const Ingredient*>& ingred
     for (const Ingredient* ingredient : ingredients) {
         const Pack* pack = pricing_pack(*ingredient);
         if (!pack || !is_stale(*pack, today)) continue;
-        std::string one = ingredient->name + " (" + pack->on + ")";
-        if (std::find(stale.begin(), stale.end(), one) == stale.end()) stale.push_back(std::move(one));
+        std::string dated = ingredient->name + " (" + pack->on + ")";
+        if (std::find(stale.begin(), stale.end(), dated) == stale.end()) stale.push_back(std::move(dated));
     }
     if (stale.empty()) return std::nullopt;
     const char* what = stale.size() == 1 ? "the price is over a year old: " : "these prices are over a year old: ";

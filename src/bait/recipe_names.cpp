@@ -28,9 +28,9 @@ Fault unknown_additive(const std::string& of, const std::string& subject, const 
 Fault unknown_feel(const std::string& feel, const Shelf& shelf) {
     std::vector<std::string> names;
     std::string listed;
-    for (const Feel& one : shelf.feels()) {
-        names.push_back(one.name);
-        listed += (listed.empty() ? "" : ", ") + one.name;
+    for (const Feel& known : shelf.feels()) {
+        names.push_back(known.name);
+        listed += (listed.empty() ? "" : ", ") + known.name;
     }
     return {"unknown-feel", "no feel is called '" + feel + "'", hint_among(feel, names, "the feels are: " + listed), {}, 0, 0, {}, "feel"};
 }
