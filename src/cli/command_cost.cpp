@@ -20,7 +20,7 @@ CommandResult cost(const Arguments& arguments, const Surroundings& around) {
     request.what_if.times = word.times;
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const NamedStrategy named = strategy_argument(word.strategy, *shelf);
-    const StockOnHand stock = stock_on_hand(arguments, named.shelf());
+    const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around);
     const StrategyCost found =
         with_places(named, [&] { return cost_strategy(named.shelf(), named.strategy, stock, request); });
     const std::string plotted = write_plot(arguments, {found});
@@ -47,7 +47,7 @@ CommandResult compare(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<NamedStrategy> named;
     for (const TimedWord& word : words) named.push_back(strategy_argument(word.strategy, *shelf));
-    const StockOnHand stock = stock_on_hand(arguments, *shelf);
+    const StockOnHand stock = stock_on_hand(arguments, *shelf, around);
     const StrategyComparison found = compare_strategies(contenders(named, words), stock, request);
     const std::string plotted = write_plot(arguments, found.costs);
     return {in_format(arguments, compare_json(found), compare_rows(found), compare_text(found) + plotted), 0};

@@ -15,5 +15,6 @@ CommandSpec command_stock_count();
 CommandSpec command_stock_use();
 CommandSpec command_stock_waste();
 CommandSpec command_stock_undo();
+CommandSpec command_stock_session();
 
 }  // namespace baitwright

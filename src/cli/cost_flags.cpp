@@ -6,6 +6,7 @@
 #include "cli/read_flags.h"
 #include "files/disk.h"
 #include "quantities/suggestion.h"
+#include "shelf/session_stock.h"
 #include "report/cost_plot.h"
 
 namespace baitwright {
@@ -64,7 +65,8 @@ std::vector<Flag> cost_flags() {
         {"--price", "NAME=PRICE", "what if it cost this: \"brown crumb=£2.10/kg\", \"maggots=£3/pt\"; may be repeated",
          true},
         {"--people", "NUMBER", "so many anglers, each feeding all of it"},
-        {"--have", "NAME=AMOUNT", "what is in the shed: \"brown crumb=400g\"; may be repeated", true},
+        {"--have", "NAME=AMOUNT", "this is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
+        {"--empty-shed", "", "reckon as if nothing were in the shed"},
         {"--reused-frozen", "SHARE", "of each session's damp mix, kept frozen for the next: 50%, not paid twice"},
         {"--on", "DATE", "the day of the session, 2026-11-28; today where not given"},
         {"--plot", "FILE", "bars as a picture: cost.svg"},
@@ -93,8 +95,14 @@ CostRequest cost_request(const Arguments& arguments, const Surroundings& around)
     return request;
 }
 
-StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf) {
+StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const Surroundings& around) {
+    if (arguments.has("--have") && arguments.has("--empty-shed"))
+        throw UsageError("two-sheds", "--have and --empty-shed were both given", "give one of them");
     StockOnHand stock;
+    if (!arguments.has("--have") && !arguments.has("--empty-shed") && !around.library.folder) {
+        Store store = open_store(around.library.store);
+        return shed_on_hand(store.shed());
+    }
     for (const std::string& text : arguments.values("--have")) {
         flag_value("--have", [&] {
             const auto [name, amount] = parted(text, "how much there is", "--have \"brown crumb=400g\"");

@@ -126,7 +126,7 @@ const std::vector<CommandSpec>& all_commands() {
                                                    command_recipe_show(), command_recipe_check(), command_recipe_add(),
                                                    command_strategy_list(), command_strategy_show(), command_strategy_check(), command_strategy_add(),
                                                    command_stock(), command_stock_history(), command_stock_buy(), command_stock_keep(), command_stock_count(),
-                                                   command_stock_use(), command_stock_waste(), command_stock_undo(),
+                                                   command_stock_use(), command_stock_waste(), command_stock_undo(), command_stock_session(),
                                                    command_price(), command_price_list(), command_price_history()};
     return commands;
 }

@@ -1,0 +1,44 @@
+#include "answers/unroll_strategy.h"
+#include "cli/command_stock.h"
+#include "cli/read_flags.h"
+#include "cli/read_stock.h"
+#include "cli/result_formats.h"
+#include "report/stock_json.h"
+#include "report/stock_text.h"
+#include "shelf/session_stock.h"
+#include "shelf/strategy_argument.h"
+
+namespace baitwright {
+
+namespace {
+
+CommandResult run(const Arguments& arguments, const Surroundings& around) {
+    StrategyRequest request;
+    read_flag(arguments, "--length", [&](const std::string& text) { request.length = above_zero(parse<Time>(text)); });
+    read_flag(arguments, "--people", [&](const std::string& text) { request.people = static_cast<int>(parse_number(text)); });
+    const Date on = day_of(arguments, around);
+    Store store = store_of(around);
+    const NamedStrategy named = strategy_argument(arguments.words().front(), store);
+    const UnrolledStrategy session = with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy, request); });
+    const StockChangeAnswer answer = book_session(store, session, on);
+    return {arguments.has("--json")  ? json_text(stock_change_json("stock session", answer))
+            : arguments.has("--csv") ? csv_of_rows(stock_change_rows(answer))
+                                     : stock_change_text(answer),
+            0};
+}
+
+}  // namespace
+
+CommandSpec command_stock_session() {
+    return {"stock session",
+            "all that a session takes goes out of the shed at once, hookbaits too; stock undo takes it back",
+            {{"STRATEGY", "its name, a TOML file, or - for standard input"}},
+            {{"--length", "TIME", "the session lasts so long: 3h"},
+             {"--people", "NUMBER", "so many anglers, each feeding all of it"},
+             {"--on", "DATE", "the day of the session, 2026-11-28; today where not given"},
+             {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
+            run,
+            "baitwright stock session \"open carpet\" --on 2026-11-28"};
+}
+
+}  // namespace baitwright

@@ -1,0 +1,18 @@
+#pragma once
+
+#include "answers/stock_answer.h"
+#include "answers/unroll_strategy.h"
+#include "bait/stock_on_hand.h"
+#include "store/store.h"
+
+/// Where a session meets the shed.
+namespace baitwright {
+
+/// Every ingredient that the shed holds, lot by lot, at what was paid for what is left of it.
+StockOnHand shed_on_hand(const Shed& shed);
+
+/// Takes all that a strategy needs out of the shed, hookbaits and additives too, in one booking. Throws Error
+/// (answer_is_no) with everything that the shed is short of; then nothing is taken.
+StockChangeAnswer book_session(Store& store, const UnrolledStrategy& session, Date on);
+
+}  // namespace baitwright

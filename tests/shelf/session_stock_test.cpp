@@ -1,0 +1,74 @@
+#include "shelf/session_stock.h"
+
+#include <catch2/catch.hpp>
+
+#include "answers/cost_strategy.h"
+#include "quantities/fault.h"
+#include "quantities/units.h"
+#include "shelf/change_shed.h"
+#include "shelf/library.h"
+#include "store/temporary_folder.h"
+
+using namespace baitwright;
+
+namespace {
+
+const Date today = parse_date("2026-11-25");
+
+void bring(Store& store, const std::string& name, Mass mass, const char* paid = nullptr) {
+    Arrival arrival{name, StockKind::ingredient, {}};
+    arrival.lot.got_on = today;
+    arrival.lot.best_before = parse_date("2027-06-01");
+    arrival.lot.left = in_milligrams(mass);
+    if (paid) arrival.lot.paid = parse_money(paid);
+    keep(store, arrival);
+}
+
+}  // namespace
+
+// By hand: £4.20 for 2 kg; 500 g used leaves 1.5 kg, three quarters of it, £3.15.
+TEST_CASE("the shed is handed on lot by lot, at what was paid for what is left") {
+    const TemporaryFolder folder;
+    Store store = open_store(folder / "library.db");
+    bring(store, "brown crumb", 2.0 * kilogram, "£4.20");
+    take(store, Happening::used, {"brown crumb", in_milligrams(500.0 * gram)}, {today, std::nullopt});
+    const std::vector<StockLot> lots = shed_on_hand(store.shed()).lots("brown crumb", "2026-11-25");
+    REQUIRE(lots.size() == 1);
+    CHECK(lots[0].mass.in(gram) == Approx(1500));
+    CHECK(lots[0].best_before == "2027-06-01");
+    CHECK(money_text(lots[0].paid.value()) == "£3.15");
+    CHECK(shed_on_hand(store.shed()).lots("brown crumb", "2027-07-01").empty());
+}
+
+TEST_CASE("what is in the shed is not bought again") {
+    const TemporaryFolder folder;
+    Store store = open_store(folder / "library.db");
+    CostRequest request;
+    request.on = "2026-11-25";
+    request.ranges = CostRequest::Ranges::left_out;
+    const Strategy strategy = store.find_strategy("open carpet").value();
+    const StrategyCost bare = cost_strategy(store, strategy, shed_on_hand(store.shed()), request);
+    for (const IngredientNeed& need : bare.unrolled.totals) bring(store, need.ingredient.name, 2.0 * need.mass);
+    const StrategyCost stocked = cost_strategy(store, strategy, shed_on_hand(store.shed()), request);
+    CHECK(bare.outlay_minor > 0);
+    CHECK(stocked.outlay_minor == 0);
+    CHECK(stocked.packs.empty());
+}
+
+TEST_CASE("a session is booked out at once, whole or not at all, and taken back at once") {
+    const TemporaryFolder folder;
+    Store store = open_store(folder / "library.db");
+    const UnrolledStrategy session = unroll_strategy(store, store.find_strategy("open carpet").value());
+    REQUIRE(session.totals.size() > 1);
+    for (std::size_t i = 1; i < session.totals.size(); ++i) bring(store, session.totals[i].ingredient.name, 2.0 * session.totals[i].mass);
+    CHECK_THROWS_AS(book_session(store, session, today), Error);
+    CHECK(store.shed().left_of(session.totals[1].ingredient.name) == in_milligrams(2.0 * session.totals[1].mass));
+    bring(store, session.totals[0].ingredient.name, 2.0 * session.totals[0].mass);
+    const StockChangeAnswer booked = book_session(store, session, today);
+    CHECK(booked.receipt.session == "open carpet");
+    for (const IngredientNeed& need : session.totals)
+        CHECK(store.shed().left_of(need.ingredient.name) == in_milligrams(2.0 * need.mass) - in_milligrams(need.mass));
+    undo(store, std::nullopt, today);
+    for (const IngredientNeed& need : session.totals)
+        CHECK(store.shed().left_of(need.ingredient.name) == in_milligrams(2.0 * need.mass));
+}
