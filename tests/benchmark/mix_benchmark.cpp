@@ -1,12 +1,15 @@
 // How long the parts of a mix take inside the process. Run with --benchmark_format=json for programs.
 #include <benchmark/benchmark.h>
 
+#include <cmath>
+#include <string>
 #include <vector>
 
 #include "answers/answer_mix.h"
 #include "answers/mix_doubt.h"
 #include "answers/scale_mix.h"
 #include "answers/water_range.h"
+#include "physics/particle_cloud.h"
 #include "physics/quasi_random.h"
 #include "physics/soaked_grain.h"
 #include "quantities/units.h"
@@ -92,6 +95,25 @@ void soak_and_stand(benchmark::State& state) {
     state.counters["even"] = double(even / reach);
 }
 BENCHMARK(soak_and_stand)->Unit(benchmark::kMicrosecond);
+
+std::vector<CloudGrains> the_cloud(int classes) {
+    std::vector<CloudGrains> grains;
+    for (int i = 0; i < classes; ++i) grains.push_back({0.6 * (54.0 / classes) * millilitre, 0.002 * std::pow(1.08, i * 54.0 / classes) * metre_per_second});
+    for (int i = 0; i < 6; ++i) grains.push_back({0.3 * millilitre, 0.0005 * metre_per_second});
+    return grains;
+}
+
+/// A cloud that breaks at 0.55 m in 2.5 m of water, by the number of its classes.
+void particle_cloud(benchmark::State& state) {
+    const std::vector<CloudGrains> grains = the_cloud(static_cast<int>(state.range(0)));
+    const CloudStart start{{}, 0.55 * metre, 0.04 * metre, 0.55 * metre_per_second, {}};
+    const Tow tow{{}, {}, 2.5 * metre};
+    for ([[maybe_unused]] auto round : state) benchmark::DoNotOptimize(ParticleCloud(start, grains, tow));
+    if (state.range(0) != 54) return;
+    const ParticleCloud cloud(start, grains, tow);
+    for (const std::size_t i : {0U, 20U, 53U}) state.counters["lands" + std::to_string(i)] = cloud.fates()[i].lands.si();
+}
+BENCHMARK(particle_cloud)->Arg(54)->Arg(108)->Arg(216)->Unit(benchmark::kMicrosecond);
 
 }  // namespace
 

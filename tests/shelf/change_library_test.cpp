@@ -90,7 +90,7 @@ TEST_CASE("an ingredient like another takes its values but for those given") {
 }
 
 TEST_CASE("a replaced strategy is kept as the text it had, and one that feeds what nobody knows is not taken") {
-    const Shed shed;
+    const StoreFolder shed;
     Store store = open_store(shed.path());
     Strategy mine = store.strategy("open carpet");
     const std::string before = toml_text(mine);
@@ -108,7 +108,7 @@ TEST_CASE("a replaced strategy is kept as the text it had, and one that feeds wh
 }
 
 TEST_CASE("a store filled by an older program is given the strategies it lacks, and keeps a person's own") {
-    const Shed shed;
+    const StoreFolder shed;
     {
         Store store = open_store(shed.path());
         Strategy mine = store.strategy("margin");

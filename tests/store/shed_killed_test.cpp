@@ -19,7 +19,7 @@ using namespace std::chrono_literals;
 
 namespace {
 
-const Date day = parse_date("2026-03-01");
+const Date that_day = parse_date("2026-03-01");
 constexpr std::int64_t bought = 1'000'000'000;
 
 // Each session takes so many milligrams of each, out of two lots of the first.
@@ -30,7 +30,7 @@ void fill(const std::filesystem::path& path, std::int64_t mass) {
     store.change([&] {
         for (const StockNeed& need : session) {
             Arrival arrival{need.name, StockKind::ingredient, {}};
-            arrival.lot.got_on = day;
+            arrival.lot.got_on = that_day;
             arrival.lot.left = {mass};
             store.shed().add(Happening::bought, arrival);
         }
@@ -38,7 +38,7 @@ void fill(const std::filesystem::path& path, std::int64_t mass) {
 }
 
 void book_one(Store& store) {
-    store.change([&] { store.shed().book(session, "silt bed", day); });
+    store.change([&] { store.shed().book(session, "silt bed", that_day); });
 }
 
 std::int64_t number(const std::filesystem::path& path, const std::string& sql) {
@@ -80,7 +80,7 @@ TEST_CASE("each booking is whole or absent when the process is killed, 200 times
             if (::write(ready[1], "x", 1) != 1) return;
             for (int i = 0;; ++i) {
                 book_one(store);
-                if (i % 3 == 2) store.change([&] { store.shed().undo({}, day); });
+                if (i % 3 == 2) store.change([&] { store.shed().undo({}, that_day); });
             }
         });
         char opened = 0;
