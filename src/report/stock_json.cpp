@@ -2,7 +2,6 @@
 
 #include "bait/stock_rules.h"
 #include "quantities/quantity_text.h"
-#include "quantities/units.h"
 
 namespace baitwright {
 
@@ -12,7 +11,7 @@ Json date_json(const std::optional<Date>& date) {
     return date ? Json(date_text(*date)) : Json();
 }
 double grams(Milligrams mass) {
-    return mass_of(mass).in(gram);
+    return static_cast<double>(mass.count) / 1000;  // that very decimal, not a neighbour of it
 }
 Json number_or_null(std::int64_t number) {
     return number == 0 ? Json() : Json(number);
