@@ -4,8 +4,8 @@
 #include <optional>
 #include <vector>
 
-#include "answers/mix_answer.h"
 #include "answers/priced_need.h"
+#include "answers/range.h"
 #include "answers/unroll_strategy.h"
 
 namespace baitwright {

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "answers/mix_answer.h"
+#include "answers/range.h"
 #include "answers/unroll_strategy.h"
 #include "bait/stock_on_hand.h"
 

@@ -76,9 +76,6 @@ struct UnrolledStrategy {
     std::vector<Warning> warnings;
 };
 
-/// Hookbaits to take for each bite, for those missed and those gone soft. **Source**: common practice, no source.
-inline constexpr double hookbaits_a_bite = 1.5;
-
 /// Unrolls it. The spare is applied once, to the feeds and to hookbaits by bites; an amount of hookbaits is taken as it
 /// stands. Throws InputError with every fault, by the subjects of `strategy_names.h`; UsageError for a request that
 /// cannot be: a length outside 1 min to 24 h, an unknown feel, something to leave out that is not there.

@@ -1,10 +1,9 @@
 #include "cli/cost_flags.h"
 
 #include <cctype>
-#include <filesystem>
 
+#include "cli/picture_file.h"
 #include "cli/read_flags.h"
-#include "files/disk.h"
 #include "quantities/suggestion.h"
 #include "shelf/session_stock.h"
 #include "report/cost_plot.h"
@@ -58,7 +57,7 @@ std::string read_day(const std::string& text) {
 }  // namespace
 
 std::vector<Flag> cost_flags() {
-    return {
+    std::vector<Flag> flags{
         {"--length", "TIME", "the session lasts so long: 3h"},
         {"--feel", "FEEL", "wet every mix to this feel"},
         {"--without", "NAME", "leave an ingredient or a mix out; the rest takes its room; may be repeated", true},
@@ -69,14 +68,15 @@ std::vector<Flag> cost_flags() {
         {"--empty-shed", "", "reckon as if nothing were in the shed"},
         {"--reused-frozen", "SHARE", "of each session's damp mix, kept frozen for the next: 50%, not paid twice"},
         {"--on", "DATE", "the day of the session, 2026-11-28; today where not given"},
-        {"--plot", "FILE", "bars as a picture: cost.svg"},
-        {"--replace", "", "write over a picture that is there"},
         {"--seed", "NUMBER", "draws another sample for the ranges"},
         {"--csv", "", "as CSV for a spreadsheet, unrounded"},
     };
+    for (const Flag& flag : picture_flags()) flags.push_back(flag);
+    return flags;
 }
 
 CostRequest cost_request(const Arguments& arguments, const Surroundings& around) {
+    check_picture(arguments);
     CostRequest request;
     request.on = around.today;
     StrategyRequest& what_if = request.what_if;
@@ -90,8 +90,6 @@ CostRequest cost_request(const Arguments& arguments, const Surroundings& around)
     read_flag(arguments, "--reused-frozen", [&](const std::string& text) { what_if.reused = parse<Ratio>(text); });
     read_flag(arguments, "--on", [&](const std::string& text) { request.on = read_day(text); });
     read_flag(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });
-    if (arguments.has("--replace") && !arguments.has("--plot"))
-        throw UsageError("unfit-flag", "--replace goes with --plot", "for example --plot cost.svg --replace");
     return request;
 }
 
@@ -134,10 +132,7 @@ TimedWord timed_word(const std::string& word) {
 std::string write_plot(const Arguments& arguments, const std::vector<StrategyCost>& costs) {
     const auto path = arguments.value("--plot");
     if (!path) return {};
-    if (std::filesystem::exists(*path) && !arguments.has("--replace"))
-        throw StorageError(FaultClass::cannot_create, "file-exists", "'" + *path + "' is there already",
-                           "add --replace to write over it");
-    write_text_file(*path, cost_plot_svg(costs));
+    write_picture(arguments, cost_plot(costs));
     return "The bars are in " + *path + "\n";
 }
 

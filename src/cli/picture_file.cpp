@@ -7,7 +7,7 @@
 namespace baitwright {
 
 std::vector<Flag> picture_flags() {
-    return {{"--plot", "FILE", "draws it too, as SVG: soak.svg"}, {"--replace", "", "lets --plot write over a file that is there"}};
+    return {{"--plot", "FILE", "draws it too, as SVG: picture.svg"}, {"--replace", "", "lets --plot write over a file that is there"}};
 }
 
 void check_picture(const Arguments& arguments) {
@@ -16,7 +16,7 @@ void check_picture(const Arguments& arguments) {
         if (arguments.has("--replace")) throw UsageError("unfit-flag", "--replace goes with --plot", "leave it out, or add --plot FILE.svg");
         return;
     }
-    if (!path->ends_with(".svg")) throw UsageError("unfit-picture", "'" + *path + "' does not end in .svg", "pictures are SVG: --plot soak.svg");
+    if (!path->ends_with(".svg")) throw UsageError("unfit-picture", "'" + *path + "' does not end in .svg", "pictures are SVG: --plot picture.svg");
     if (std::filesystem::exists(*path) && !arguments.has("--replace"))
         throw StorageError(FaultClass::cannot_create, "file-exists", "'" + *path + "' is there already", "add --replace to write over it");
 }
