@@ -196,7 +196,9 @@ DropOutcome follow(const DropSetup& s, const DropFactors& f) {
     } else {
         cloud.emplace(cloud_of(s, *at, f));
         outcome.fates.assign(cloud->fates().begin(), cloud->fates().begin() + static_cast<std::ptrdiff_t>(s.feed.grains.size()));
-        for (GrainsFate& fate : outcome.fates) fate.spread *= f.spread;
+        // What meets the bed as a cloud runs out over it at least as far as what falls apart on it.
+        const Length least = whole_patch * diameter_of(s.body.volume);
+        for (GrainsFate& fate : outcome.fates) fate.spread = f.spread * std::max(fate.spread, least);
     }
     Hanging hanging;
     for (std::size_t i = 0; i < outcome.fates.size(); ++i)
