@@ -22,7 +22,7 @@ std::string shown_length(Length length) {
 }
 
 std::string shown_length(Length low, Length high) {
-    if (std::abs(high.si()) < 0.095) return fmt::format("{:.0f} to {:.0f} cm", 100 * low.si(), 100 * high.si());
+    if (std::abs(low.si()) < 0.095 && std::abs(high.si()) < 0.995) return fmt::format("{:.0f} to {:.0f} cm", 100 * low.si(), 100 * high.si());
     return fmt::format("{} to {} m", significant(low.si(), 2), significant(high.si(), 2));
 }
 

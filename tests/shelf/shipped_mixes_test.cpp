@@ -6,6 +6,7 @@
 #include <set>
 
 #include "answers/answer_mix.h"
+#include "answers/drop_feed.h"
 #include "answers/odd_mix.h"
 #include "quantities/units.h"
 #include "shelf/library.h"
@@ -66,6 +67,24 @@ TEST_CASE("a kilo of each shipped mix of crumbs and meals balls, riddles and sin
         CHECK(std::lround(firm.grams_each) <= 105);
         CHECK(firm.riddled_litres == Approx(2.75).epsilon(0).margin(0.5));
         CHECK(firm.soft_density >= 1.05);
+        ++tested;
+    }
+    CHECK(tested >= 10);
+}
+
+TEST_CASE("a soft cup of every shipped mix of crumbs and meals sinks and breaks in one to three seconds") {
+    int tested = 0;
+    for (const std::string& name : shelf().recipe_names()) {
+        const Recipe recipe = shelf().recipe(name);
+        if (!of_crumbs_and_meals(resolve(recipe, shelf()))) continue;
+        CAPTURE(name);
+        DropRequest request;
+        request.feel = "soft";
+        request.depth = 2.5 * metre;
+        const DropAnswer answer = drop_feed(shelf(), recipe, request);
+        CHECK(answer.breaks == Breaks::midwater);
+        CHECK(answer.breaks_at.in(second) >= 1);
+        CHECK(answer.breaks_at.in(second) <= 3);
         ++tested;
     }
     CHECK(tested >= 10);
