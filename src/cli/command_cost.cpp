@@ -1,5 +1,7 @@
 #include "cli/command_cost.h"
 
+#include <algorithm>
+
 #include "answers/compare_strategies.h"
 #include "cli/cost_flags.h"
 #include "cli/result_formats.h"
@@ -20,7 +22,8 @@ CommandResult cost(const Arguments& arguments, const Surroundings& around) {
     request.what_if.times = word.times;
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const NamedStrategy named = strategy_argument(word.strategy, *shelf);
-    const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around);
+    const UnrolledStrategy unrolled = with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy); });
+    const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around, unrolled.totals);
     const StrategyCost found =
         with_places(named, [&] { return cost_strategy(named.shelf(), named.strategy, stock, request); });
     const std::string plotted = write_plot(arguments, {found});
@@ -28,10 +31,15 @@ CommandResult cost(const Arguments& arguments, const Surroundings& around) {
 }
 
 /// Everything that is wrong with a strategy itself is told with its places before any is costed.
-std::vector<Contender> contenders(const std::vector<NamedStrategy>& named, const std::vector<TimedWord>& words) {
+std::vector<Contender> contenders(const std::vector<NamedStrategy>& named, const std::vector<TimedWord>& words,
+                                  std::vector<IngredientNeed>& needs) {
     std::vector<Contender> found;
     for (std::size_t i = 0; i < named.size(); ++i) {
-        with_places(named[i], [&] { return unroll_strategy(named[i].shelf(), named[i].strategy); });
+        const UnrolledStrategy unrolled =
+            with_places(named[i], [&] { return unroll_strategy(named[i].shelf(), named[i].strategy); });
+        for (const IngredientNeed& need : unrolled.totals)
+            if (std::none_of(needs.begin(), needs.end(), [&](const IngredientNeed& n) { return n.ingredient.name == need.ingredient.name; }))
+                needs.push_back(need);
         found.push_back({&named[i].shelf(), named[i].strategy, words[i].times});
     }
     return found;
@@ -47,8 +55,10 @@ CommandResult compare(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<NamedStrategy> named;
     for (const TimedWord& word : words) named.push_back(strategy_argument(word.strategy, *shelf));
-    const StockOnHand stock = stock_on_hand(arguments, *shelf, around);
-    const StrategyComparison found = compare_strategies(contenders(named, words), stock, request);
+    std::vector<IngredientNeed> needs;
+    const std::vector<Contender> compared = contenders(named, words, needs);
+    const StockOnHand stock = stock_on_hand(arguments, *shelf, around, needs);
+    const StrategyComparison found = compare_strategies(compared, stock, request);
     const std::string plotted = write_plot(arguments, found.costs);
     return {in_format(arguments, compare_json(found), compare_rows(found), compare_text(found) + plotted), 0};
 }

@@ -93,13 +93,14 @@ CostRequest cost_request(const Arguments& arguments, const Surroundings& around)
     return request;
 }
 
-StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const Surroundings& around) {
+StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const Surroundings& around,
+                          const std::vector<IngredientNeed>& needs) {
     if (arguments.has("--have") && arguments.has("--empty-shed"))
         throw UsageError("two-sheds", "--have and --empty-shed were both given", "give one of them");
     StockOnHand stock;
     if (!arguments.has("--have") && !arguments.has("--empty-shed") && !around.library.folder) {
         Store store = open_store(around.library.store);
-        return shed_on_hand(store.shed());
+        return shed_on_hand(store.shed(), needs);
     }
     for (const std::string& text : arguments.values("--have")) {
         flag_value("--have", [&] {

@@ -11,8 +11,9 @@ namespace baitwright {
 std::vector<Flag> cost_flags();
 CostRequest cost_request(const Arguments& arguments, const Surroundings& around);
 
-/// What is in the shed: what the flags say, else what the store's shed holds; nothing with --empty-shed or a library folder.
-StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const Surroundings& around);
+/// What is in the shed of what is needed: what the flags say, else what the store's shed holds; nothing with --empty-shed or a library folder.
+StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const Surroundings& around,
+                          const std::vector<IngredientNeed>& needs);
 
 /// "open carpet=3": a strategy, three sessions of it.
 struct TimedWord {

@@ -1,7 +1,5 @@
 #include "shelf/session_stock.h"
 
-#include <limits>
-
 namespace baitwright {
 
 namespace {
@@ -23,13 +21,14 @@ std::optional<Money> paid_for_rest(const Lot& lot, const std::vector<StockEntry>
 
 }  // namespace
 
-StockOnHand shed_on_hand(const Shed& shed) {
+StockOnHand shed_on_hand(const Shed& shed, const std::vector<IngredientNeed>& needs) {
     StockOnHand stock;
-    for (const StockItem& item : shed.items(std::numeric_limits<std::size_t>::max())) {
-        if (item.kind != StockKind::ingredient) continue;
-        const std::vector<StockEntry> history = shed.history(item.name);
-        for (const Lot& lot : item.lots)
-            stock.put(item.name, {mass_of(lot.left), lot.best_before ? date_text(*lot.best_before) : "", paid_for_rest(lot, history)});
+    for (const IngredientNeed& need : needs) {
+        const std::optional<StockItem> item = shed.find(need.ingredient.name);
+        if (!item || item->kind != StockKind::ingredient || item->lots.empty()) continue;
+        const std::vector<StockEntry> history = shed.history(item->name);
+        for (const Lot& lot : item->lots)
+            stock.put(item->name, {mass_of(lot.left), lot.best_before ? date_text(*lot.best_before) : "", paid_for_rest(lot, history)});
     }
     return stock;
 }

@@ -22,6 +22,8 @@ COMMANDS = [
     ["price", "brown crumb", "--pack", "1kg", "--is", "£2.10"],
     ["price", "history", "brown crumb"],
     ["recipe", "show", MIX],
+    ["cost", "open carpet"],
+    ["compare", "open carpet", "tight balls"],
 ]
 
 
