@@ -7,19 +7,14 @@
 #include "answers/named_in_strategy.h"
 #include "answers/priced_need.h"
 #include "bait/pricing.h"
+#include "answers/stale_prices.h"
+#include "bait/price_book.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
 
 namespace baitwright {
 
 namespace {
-
-/// The day a year before, by the calendar: dates compare as text.
-std::string a_year_before(const std::string& day) {
-    if (day.size() != 10) return {};
-    std::string year = std::to_string(std::stoi(day.substr(0, 4)) - 1);
-    return std::string(4 - std::min<std::size_t>(4, year.size()), '0') + year + day.substr(4);
-}
 
 void set_prices(UnrolledStrategy& unrolled, const StrategyRequest& what_if) {
     std::set<std::string> names;
@@ -107,28 +102,28 @@ void add_line(StrategyCost& cost, const PricedIngredient& priced, const Ingredie
     cost.lines.push_back(std::move(line));
 }
 
-/// The oldest day of the prices that a line is reckoned by; empty where no day is known.
-std::string oldest_price(const StrategyCost& cost, const CostLine& line, const PricedIngredient& priced) {
-    std::string oldest;
-    const auto look = [&](const std::string& day) {
-        if (!day.empty() && (oldest.empty() || day < oldest)) oldest = day;
+/// The oldest of the prices that a line is reckoned by, of those whose day is known; null where none is.
+const Pack* oldest_price(const StrategyCost& cost, const CostLine& line, const PricedIngredient& priced) {
+    const Pack* oldest = nullptr;
+    const auto look = [&](const Pack& pack) {
+        if (!pack.on.empty() && (!oldest || pack.on < oldest->on)) oldest = &pack;
     };
-    if (priced.pricing()) look(priced.pricing()->on);
+    if (priced.pricing()) look(*priced.pricing());
     for (const PackBought& bought : cost.packs)
-        if (bought.name == line.name) look(bought.pack.on);
+        if (bought.name == line.name) look(bought.pack);
     return oldest;
 }
 
 void warn_of_stale_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced, const std::string& on) {
-    const std::string a_year_ago = a_year_before(on);
-    std::string stale;
+    if (on.empty()) return;
+    std::vector<std::string> stale;
     for (std::size_t i = 0; i < cost.lines.size(); ++i) {
         const CostLine& line = cost.lines[i];
         if (!line.used || !(line.need > Mass{})) continue;
-        const std::string day = oldest_price(cost, line, priced[i]);
-        if (!day.empty() && day < a_year_ago) stale += (stale.empty() ? "" : "; ") + line.name + " (" + day + ")";
+        const Pack* oldest = oldest_price(cost, line, priced[i]);
+        if (oldest && is_stale(*oldest, parse_date(on))) stale.push_back(line.name + " (" + oldest->on + ")");
     }
-    if (!stale.empty()) cost.warnings.push_back({"stale-price", "these prices are more than a year old: " + stale});
+    if (auto warning = stale_warning(stale)) cost.warnings.push_back(*std::move(warning));
 }
 
 void warn_of_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced, const std::string& on) {

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "answers/check_temperature.h"
 #include "answers/drop_sketch.h"
@@ -11,6 +12,7 @@
 #include "answers/wanted_feel.h"
 #include "bait/caution.h"
 #include "bait/free_offerings.h"
+#include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
 #include "quantities/fault.h"
 
@@ -120,13 +122,14 @@ void add_parts(const ResolvedMix& mix, const DropSetup& setup, const DropOutcome
 /// Draws of what is not known, for the ranges beside the headlines.
 void add_ranges(const DropSetup& setup, double own_spread, DropAnswer& answer) {
     constexpr std::size_t points = 64;
-    constexpr double at_95_percent = 1.6448536269514722;
-    const auto sigma = [](double factor) { return std::log(factor) / at_95_percent; };
-    QuasiRandomNormals normals(4, 1);
-    std::vector<double> z(4), depth, width, length, drift, half, most, hanging;
+    const double at_95_percent = normal_quantile(0.95);
+    const auto sigma = [&](double factor) { return std::log(factor) / at_95_percent; };
+    QuasiRandomNormals normals(5, 1);
+    std::vector<double> z(5), depth, width, length, drift, half, most, hanging;
     for (std::size_t i = 0; i < points; ++i) {
         normals.next(z);
         DropFactors factors{std::exp(sigma(2.5) * z[0]), std::exp(sigma(1.5) * z[1]), std::exp(sigma(1.5) * z[2]), own_spread};
+        factors.drag = std::exp(sigma(1.5) * z[4]);
         if (!setup.request->own.carpet) factors.spread = std::exp(sigma(1.6) * z[3]);
         const DropSketch sketch = follow(setup, factors).sketch;
         depth.push_back(sketch.breaks_depth.si());
@@ -153,11 +156,9 @@ HookAnswer hook_of(const Shelf& shelf, const std::string& name, const DropSetup&
     const Ingredient in = shelf.ingredient(name);
     if (in.kind != IngredientKind::expander && in.kind != IngredientKind::pellet)
         throw UsageError("not-a-pellet", "'" + in.name + "' is no hook pellet", "see them with: baitwright ingredient list --kind expander");
-    constexpr double sphericity = 0.87;
-    const Length size = std::cbrt(1.5 * in.length.value / in.diameter.value) * in.diameter.value;
     Density density = in.envelope_density.value;
     if (in.kind == IngredientKind::expander) density += in.porosity.value * setup.water.density;
-    const Speed speed = terminal_speed(size, density, setup.water, sphericity);
+    const Speed speed = terminal_speed(volume_diameter(in), density, setup.water, pellet_sphericity);
     if (!(speed > Speed{})) throw UsageError("floats", "'" + in.name + "' floats", "pump it, or choose another");
     HookAnswer hook{in.name, setup.tow.depth / speed};
     hook.with_the_feed = hook.lands >= answer.landed.p10 && hook.lands <= answer.landed.p90;
@@ -225,8 +226,8 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
     add_classes(mix, setup, outcome, answer);
     add_parts(mix, setup, outcome, answer);
     add_ranges(setup, own_spread, answer);
-    const Area patch = 0.785398 * answer.length.most * answer.width.most;
-    if (patch > Area{}) answer.in_hand = 0.9 * answer.free_offerings * (Area::from_si(0.01) / patch);
+    const Area patch = std::numbers::pi / 4 * answer.length.most * answer.width.most;
+    if (patch > Area{}) answer.in_hand = 0.9 * answer.free_offerings * (hand_patch / patch);
     if (request.hook) answer.hook = hook_of(shelf, *request.hook, setup, answer);
     warn_of_form(request, outcome.sketch, answer);
     place_angler(answer);

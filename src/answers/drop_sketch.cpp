@@ -28,10 +28,16 @@ Time hold_time(const DropSetup& s, const DropFactors& f) {
     return f.hold * ball_holds(s.wetness, diameter_of(s.body.volume), s.binder, s.request->squeeze);
 }
 
+std::optional<FallPoint> fall_of(const DropSetup& s, const DropFactors& f, Length depth, Time time) {
+    FallingBody body = s.body;
+    body.drag = f.drag * body.drag;
+    return fall_from_rest(body, s.water, s.tow, depth, time);
+}
+
 std::optional<Break> break_of_ball(const DropSetup& s, const DropFactors& f) {
     if (s.wetness < wet_enough_for_a_ball || (s.request->thrown && s.wetness < bursts_when_thrown)) return Break{};
     const Time holds = hold_time(s, f);
-    const auto point = fall_from_rest(s.body, s.water, s.tow, s.tow.depth, holds);
+    const auto point = fall_of(s, f, s.tow.depth, holds);
     if (!point) return std::nullopt;
     const bool whole = point->depth >= s.tow.depth * (1 - 1e-9);
     return Break{*point, whole, whole ? holds - point->at : Time{}};
@@ -41,7 +47,7 @@ std::optional<Break> break_of_cup(const DropSetup& s, const DropFactors& f) {
     const Length own_way = f.breaking * (cup_breaks_after(s.wetness) * diameter_of(s.body.volume));
     const Length depth = std::min(s.request->own.breaks_at.value_or(own_way), s.tow.depth);
     const Time at_most = s.request->own.breaks_at ? ever : s.request->own.holds.value_or(ever);
-    const auto point = fall_from_rest(s.body, s.water, s.tow, depth, at_most);
+    const auto point = fall_of(s, f, depth, at_most);
     if (!point) return std::nullopt;
     return Break{*point, point->depth >= s.tow.depth * (1 - 1e-9), Time{}};
 }

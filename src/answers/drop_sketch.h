@@ -10,7 +10,7 @@ namespace baitwright {
 
 /// What the defaults are multiplied by in one look.
 struct DropFactors {
-    double hold = 1, breaking = 1, settling = 1, spread = 1;
+    double hold = 1, breaking = 1, settling = 1, spread = 1, drag = 1;
 };
 
 /// A portion ready to go in: its body, and what it is made of.

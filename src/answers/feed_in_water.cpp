@@ -14,13 +14,6 @@ namespace {
 constexpr int classes = 9;
 constexpr Length smallest = 0.1 * millimetre;
 constexpr Length of_fines = 0.06 * millimetre;
-constexpr double pellet_sphericity = 0.87;
-
-/// The diameter of the sphere of a dry grain's volume, in the middle of its sizes.
-Length middle_size(const Ingredient& in) {
-    if (in.kind != IngredientKind::pellet && in.kind != IngredientKind::expander) return in.particle_size.value;
-    return std::cbrt(1.5 * in.length.value / in.diameter.value) * in.diameter.value;
-}
 
 Speed settling_of(const Ingredient& in, Length size, Ratio excess, const StillWater& water) {
     if (!is_free_offering(in.kind)) return ferguson_church_speed(size, excess, water);
@@ -28,6 +21,11 @@ Speed settling_of(const Ingredient& in, Length size, Ratio excess, const StillWa
 }
 
 }  // namespace
+
+Length volume_diameter(const Ingredient& in) {
+    if (in.kind != IngredientKind::pellet && in.kind != IngredientKind::expander) return in.particle_size.value;
+    return std::cbrt(1.5 * in.length.value / in.diameter.value) * in.diameter.value;
+}
 
 FeedInWater feed_in_water(const ResolvedMix& mix, const MixNumbers& numbers, const WettedMix& wetted, const StillWater& water) {
     const std::vector<WetGrain> wet = wet_grains(numbers, wetted);
@@ -41,7 +39,7 @@ FeedInWater feed_in_water(const ResolvedMix& mix, const MixNumbers& numbers, con
         if (fines > 0) feed.fines.push_back({i, fines * wet[i].mass, ferguson_church_speed(of_fines, excess, water), weight});
         for (int k = 0; k < classes && fines < 1; ++k) {
             const double spread = std::exp(sigma * normal_quantile((k + 0.5) / classes));
-            const Length size = wet[i].growth * std::max(smallest, spread * middle_size(in));
+            const Length size = wet[i].growth * std::max(smallest, spread * volume_diameter(in));
             feed.grains.push_back({i, wet[i].mass * (1 - fines) / classes, size, settling_of(in, size, excess, water), weight});
         }
     }

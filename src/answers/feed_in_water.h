@@ -27,6 +27,12 @@ struct FinesShare {
     Ratio weight;
 };
 
+/// Of pellets and what is like them: surface of the sphere of their volume over their own.
+inline constexpr double pellet_sphericity = 0.87;
+
+/// The diameter of the sphere of a dry grain's volume, in the middle of its sizes.
+Length volume_diameter(const Ingredient& in);
+
 struct FeedInWater {
     std::vector<GrainClass> grains;
     std::vector<FinesShare> fines;

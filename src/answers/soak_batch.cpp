@@ -16,8 +16,6 @@ namespace {
 /// How densely a hand squeezes soaked pellets: as the mix's own rule has it for a squeezed mix at the wetness just below
 /// firm. **Source**: default, from memory.
 constexpr double squeezed_packing = 0.77;
-/// A hand laid on the bottom, 10 x 10 cm.
-constexpr Area hand = Area::from_si(0.01);
 
 GrainsAnswer grains_of(const Ingredient& pellet, const SoakedBatch& batch, const PortionsWanted& portions) {
     GrainsAnswer grains;
@@ -25,7 +23,7 @@ GrainsAnswer grains_of(const Ingredient& pellet, const SoakedBatch& batch, const
     const double poured = pellet.loose_density.value / pellet.envelope_density.value;
     grains.in_cup = grains.all * (portions.cup / batch.wet_volume);
     grains.in_ball = grains.all * (ball_volume(portions.ball) / batch.wet_volume) * squeezed_packing / poured;
-    grains.in_hand = grains.in_cup * (hand / (std::numbers::pi / 4 * portions.carpet * portions.carpet));
+    grains.in_hand = grains.in_cup * (hand_patch / (std::numbers::pi / 4 * portions.carpet * portions.carpet));
     return grains;
 }
 

@@ -19,8 +19,6 @@ namespace baitwright {
 
 namespace {
 
-constexpr double at_95_percent = 1.6448536269514722;  // normal quantile
-
 /// A pellet in this water.
 struct Diffusing {
     GrainSize size;
@@ -38,7 +36,7 @@ struct Diffusing {
 
     [[nodiscard]] Range<Time> range(Area diffused) const {
         const Time middle = diffused / diffusivity;
-        const double factor = std::exp(at_95_percent * sigma);
+        const double factor = std::exp(normal_quantile(0.95) * sigma);
         return {middle / factor, middle, factor * middle};
     }
 };

@@ -16,9 +16,13 @@ std::optional<Warning> stale_prices(const std::vector<const Ingredient*>& ingred
         std::string dated = ingredient->name + " (" + pack->on + ")";
         if (std::find(stale.begin(), stale.end(), dated) == stale.end()) stale.push_back(std::move(dated));
     }
-    if (stale.empty()) return std::nullopt;
-    const char* what = stale.size() == 1 ? "the price is over a year old: " : "these prices are over a year old: ";
-    return Warning{"stale-price", what + listed(stale)};
+    return stale_warning(stale);
+}
+
+std::optional<Warning> stale_warning(const std::vector<std::string>& dated) {
+    if (dated.empty()) return std::nullopt;
+    const char* what = dated.size() == 1 ? "the price is over a year old: " : "these prices are over a year old: ";
+    return Warning{"stale-price", what + listed(dated)};
 }
 
 std::vector<const Ingredient*> ingredients_of(const ResolvedMix& mix) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "answers/warning.h"
@@ -12,6 +13,9 @@ namespace baitwright {
 /// Names every ingredient whose price, the one by which its use is reckoned, is over a year old on that day. The answer
 /// stands all the same.
 std::optional<Warning> stale_prices(const std::vector<const Ingredient*>& ingredients, Date today);
+
+/// The warning for these prices, each "name (day)"; nothing where there is none.
+std::optional<Warning> stale_warning(const std::vector<std::string>& dated);
 
 /// The ingredients of a mix: solid parts, then additives.
 std::vector<const Ingredient*> ingredients_of(const ResolvedMix& mix);

@@ -11,4 +11,7 @@ namespace baitwright {
 /// **Test**: `tests/bait/free_offerings_test.cpp`.
 double free_offerings_in(const Ingredient& ingredient, Mass mass);
 
+/// What a hand covers on the bottom, 10 x 10 cm: grains are counted under it.
+inline constexpr Area hand_patch = Area::from_si(0.01);
+
 }  // namespace baitwright

@@ -2,10 +2,9 @@
 
 #include "answers/odd_mix.h"
 #include "bait/resolved_mix.h"
+#include "cli/checked.h"
 #include "cli/old_versions.h"
 #include "cli/result_formats.h"
-#include "report/check_report.h"
-#include "report/fault_text.h"
 #include "report/recipe_report.h"
 #include "report/rows.h"
 #include "shelf/recipe_argument.h"
@@ -31,20 +30,11 @@ CommandResult show(const Arguments& arguments, const Surroundings& around) {
 
 CommandResult check(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const std::string& given = arguments.words().front();
-    const std::string word = given == "-" ? "standard input" : given;
-    std::vector<Fault> faults;
-    std::vector<Warning> odd;
-    try {
+    return checked(arguments, "recipe", [&](const std::string& given) {
         const NamedRecipe named = recipe_argument(given, *shelf);
         const ResolvedMix mix = with_places(named, [&] { return resolve(named.recipe, named.shelf()); });
-        odd = oddities_of(mix, named.shelf().feels());
-    } catch (const InputError& error) {
-        faults = error.faults();
-    }
-    if (arguments.has("--json")) return {json_text(check_json("recipe", word, faults, odd)), faults.empty() ? 0 : 1};
-    if (!faults.empty()) return {fault_text(faults), 1};
-    return {check_text(word, odd), 0};
+        return oddities_of(mix, named.shelf().feels());
+    });
 }
 
 }  // namespace

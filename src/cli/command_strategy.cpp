@@ -1,12 +1,11 @@
 #include "cli/command_strategy.h"
 
 #include "answers/odd_strategy.h"
+#include "cli/checked.h"
 #include "cli/old_versions.h"
 #include "cli/result_formats.h"
 #include "files/disk.h"
 #include "report/change_report.h"
-#include "report/check_report.h"
-#include "report/fault_text.h"
 #include "report/rows.h"
 #include "report/strategy_report.h"
 #include "shelf/all_faults.h"
@@ -34,21 +33,12 @@ CommandResult show(const Arguments& arguments, const Surroundings& around) {
 
 CommandResult check(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const std::string& given = arguments.words().front();
-    const std::string word = given == "-" ? "standard input" : given;
-    std::vector<Fault> faults;
-    std::vector<Warning> odd;
-    try {
+    return checked(arguments, "strategy", [&](const std::string& given) {
         const NamedStrategy named = strategy_argument(given, *shelf);
         const UnrolledStrategy unrolled =
             with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy); });
-        odd = oddities_of(named.strategy, unrolled);
-    } catch (const InputError& error) {
-        faults = error.faults();
-    }
-    if (arguments.has("--json")) return {json_text(check_json("strategy", word, faults, odd)), faults.empty() ? 0 : 1};
-    if (!faults.empty()) return {fault_text(faults), 1};
-    return {check_text(word, odd), 0};
+        return oddities_of(named.strategy, unrolled);
+    });
 }
 
 /// Unrolls each against what the store has; throws all their faults, each at its place.

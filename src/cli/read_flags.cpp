@@ -6,6 +6,8 @@ MassOrVolume read_amount(const std::string& text) {
     try {
         return above_zero(parse<Mass>(text));
     } catch (const InputError& error) {
+        if (error.faults().front().code == "no-unit")
+            throw InputError("no-unit", error.faults().front().message, "write it as in 500g or 2pt");
         if (error.faults().front().code != "wrong-dimension") throw;
         return above_zero(parse<Volume>(text));
     }

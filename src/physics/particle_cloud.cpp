@@ -14,21 +14,20 @@ namespace baitwright {
 namespace {
 
 constexpr double pi = std::numbers::pi;
-constexpr double widening = 0.25;       // alpha
 constexpr double spreading = 3e-4;      // K, m2/s
 
 double fourth(double r) { return r * r * r * r; }
 
 /// The momentum where the cloud has grown to r: P^2 = Ps^2 + (pi B/alpha)(r^4 - rs^4); none where it has stopped before.
 double momentum_at(double p, double b, double from, double to) {
-    return std::sqrt(std::max(0.0, p * p + pi * b / widening * (fourth(to) - fourth(from))));
+    return std::sqrt(std::max(0.0, p * p + pi * b / cloud_widens * (fourth(to) - fourth(from))));
 }
 
 }  // namespace
 
 ParticleCloud::ParticleCloud(const CloudStart& start, std::span<const CloudGrains> grains, const Tow& tow) : start_(start), tow_(tow), fates_(grains.size()) {
     const double r0 = start.radius.si();
-    end_radius_ = r0 + widening * (tow.depth - start.depth).si();
+    end_radius_ = r0 + cloud_widens * (tow.depth - start.depth).si();
     if (!(r0 > 0) || !(end_radius_ >= r0)) throw InputError("out-of-range", "the cloud must begin above the bed and be wider than nothing");
     double weight = 0;
     for (const CloudGrains& g : grains) weight += g.weight.si();
@@ -55,7 +54,7 @@ ParticleCloud::ParticleCloud(const CloudStart& start, std::span<const CloudGrain
 double ParticleCloud::slowing_radius() const {
     const Stretch& s = stretches_.back();
     if (!(s.b > 0)) return s.r;
-    const double turn = 3 * (fourth(s.r) - widening * s.p * s.p / (pi * s.b));
+    const double turn = 3 * (fourth(s.r) - cloud_widens * s.p * s.p / (pi * s.b));
     return turn > fourth(s.r) ? std::sqrt(std::sqrt(turn)) : s.r;
 }
 
@@ -63,7 +62,7 @@ double ParticleCloud::leaving_radius(double settling) const {
     const Stretch& s = stretches_.back();
     const double slowing = slowing_radius();
     // With u = r^2: w <= ws where f(u) = 4 pi^2 ws^2 u^3 - (pi B/alpha) u^2 - c >= 0; past the slowing f rises and is convex.
-    const double cube = 4 * pi * pi * settling * settling, square = pi * s.b / widening, c = s.p * s.p - square * fourth(s.r);
+    const double cube = 4 * pi * pi * settling * settling, square = pi * s.b / cloud_widens, c = s.p * s.p - square * fourth(s.r);
     const auto f = [&](double u) { return (cube * u - square) * u * u - c; };
     double u = slowing * slowing;
     if (f(u) >= 0) return slowing;
@@ -80,21 +79,21 @@ void ParticleCloud::advance(double r) {
     const Stretch s = stretches_.back();
     const double p = momentum_at(s.p, s.b, s.r, r);
     if (!(p + s.p > 0)) return;
-    const double took = pi / widening * (fourth(r) - fourth(s.r)) / (p + s.p);
+    const double took = pi / cloud_widens * (fourth(r) - fourth(s.r)) / (p + s.p);
     // The mean of the radius over the time, by the square root of the time, along which it is smooth.
     const auto radius_at = [&](double root) {
         const double t = took * root * root;
-        return 2 * root * std::sqrt(std::sqrt(fourth(s.r) + widening / pi * (2 * s.p + s.b * t) * t));
+        return 2 * root * std::sqrt(std::sqrt(fourth(s.r) + cloud_widens / pi * (2 * s.p + s.b * t) * t));
     };
     const double mean_radius = took > 0 ? boost::math::quadrature::gauss<double, 20>::integrate(radius_at, 0.0, 1.0) : s.r;
-    const double mean_depth = start_.depth.si() + (mean_radius - start_.radius.si()) / widening;
+    const double mean_depth = start_.depth.si() + (mean_radius - start_.radius.si()) / cloud_widens;
     stretches_.push_back({s.t + took, r, p, s.b, s.drift + took * tow_.at(Length::from_si(mean_depth)).si()});
 }
 
 void ParticleCloud::land(std::size_t grain, double settling, bool at_bed) {
     const Stretch& s = stretches_.back();
     GrainsFate& fate = fates_[grain];
-    const double depth = at_bed ? tow_.depth.si() : start_.depth.si() + (s.r - start_.radius.si()) / widening;
+    const double depth = at_bed ? tow_.depth.si() : start_.depth.si() + (s.r - start_.radius.si()) / cloud_widens;
     const double fall = (tow_.depth.si() - depth) / settling, last = 0.5 * s.r / settling;
     fate.sinks = true;
     fate.leaves = Time::from_si(s.t);
@@ -106,16 +105,16 @@ void ParticleCloud::land(std::size_t grain, double settling, bool at_bed) {
 }
 
 CloudPoint ParticleCloud::end() const {
-    return at_depth(start_.depth + Length::from_si((stretches_.back().r - start_.radius.si()) / widening));
+    return at_depth(start_.depth + Length::from_si((stretches_.back().r - start_.radius.si()) / cloud_widens));
 }
 
 CloudPoint ParticleCloud::at_depth(Length depth) const {
-    const double r = start_.radius.si() + widening * (depth - start_.depth).si();
+    const double r = start_.radius.si() + cloud_widens * (depth - start_.depth).si();
     const Stretch* in = &stretches_.front();
     for (const Stretch& s : stretches_)
         if (s.r <= r) in = &s;
     const double p = momentum_at(in->p, in->b, in->r, r);
-    const double took = p + in->p > 0 ? pi / widening * (fourth(r) - fourth(in->r)) / (p + in->p) : 0;
+    const double took = p + in->p > 0 ? pi / cloud_widens * (fourth(r) - fourth(in->r)) / (p + in->p) : 0;
     return {Time::from_si(in->t + took), depth, Length::from_si(r), Speed::from_si(p / (2 * pi * r * r * r))};
 }
 

@@ -9,6 +9,9 @@
 /// A cloud of grains sinking as one through still water, widening, slowing, and losing its fastest grains first.
 namespace baitwright {
 
+/// How much wider a cloud becomes for each metre that it sinks: alpha.
+inline constexpr double cloud_widens = 0.25;
+
 /// Grains of one size of one ingredient.
 struct CloudGrains {
     Volume weight;  ///< their submerged weight as a volume of water: m (1 - rho_w/rho_s)/rho_w; below zero for what rises

@@ -23,7 +23,7 @@ std::string minor_text(std::int64_t minor, const StrategyCost& cost) {
     return cost.currency ? money_text(Money(minor, *cost.currency)) : "no price";
 }
 
-std::string shown_length(Time length) {
+std::string session_length(Time length) {
     const double minutes = length.in(minute);
     return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", length.in(hour));
 }
@@ -138,7 +138,7 @@ std::string cost_name(const StrategyCost& cost) {
 
 std::string cost_text(const StrategyCost& cost) {
     const UnrolledStrategy& unrolled = cost.unrolled;
-    std::string text = cost_name(cost) + (unrolled.times > 1 ? " of " : ", ") + shown_length(unrolled.length);
+    std::string text = cost_name(cost) + (unrolled.times > 1 ? " of " : ", ") + session_length(unrolled.length);
     if (unrolled.people > 1) text += fmt::format(", {} anglers", unrolled.people);
     text += "\n\n" + lines_table(cost) + "\n";
     if (cost.currency) text += paragraph("Used      ", used_text(cost));

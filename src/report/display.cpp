@@ -83,6 +83,7 @@ std::string shown_pints(Volume volume) {
 std::string shown_time(Time time) {
     const double minutes = time.in(minute);
     if (minutes < 1) return "less than a minute";
+    if (minutes >= 8 * 60 - 2.5) return fmt::format("{} h", std::lround(minutes / 60));
     const auto whole = static_cast<long>(minutes < 9.5 ? std::lround(minutes) : 5 * std::lround(minutes / 5));
     if (whole < 60) return fmt::format("{} min", whole);
     return whole % 60 ? fmt::format("{} h {} min", whole / 60, whole % 60) : fmt::format("{} h", whole / 60);
@@ -106,6 +107,18 @@ std::string shown_soak_time(Time low, Time high) {
     if (seconds < 600) return both(low.in(second) < 285 ? 0.5 : 1, 60, "min");
     if (seconds < 3450) return both(low.in(second) < 570 ? 1 : 5, 60, "min");
     return shown_soak_time(low) + " to " + shown_soak_time(high);
+}
+
+std::string shown_length(Length length) {
+    const double metres = std::abs(length.si());
+    if (metres < 0.095) return fmt::format("{:.0f} cm", 100 * metres);
+    return metres < 0.995 ? fmt::format("{:.2f} m", metres) : significant(metres, 2) + " m";
+}
+
+std::string shown_length(Length low, Length high) {
+    if (low.si() < 0.095 && high.si() < 0.995) return fmt::format("{:.0f} to {:.0f} cm", 100 * low.si(), 100 * high.si());
+    const std::string from = shown_length(low);
+    return from.substr(0, from.find(' ')) + " to " + shown_length(high);
 }
 
 std::string shown_percent(Ratio share) {

@@ -24,12 +24,15 @@ std::string shown_volume(Volume volume);
 std::string shown_volume(Volume low, Volume high);
 /// "4.6 pt", two digits.
 std::string shown_pints(Volume volume);
-/// To 5 min from 10 min up: "8 min", "25 min", "2 h 10 min"; "less than a minute".
+/// To 5 min from 10 min up, to the hour from 8 h up: "8 min", "25 min", "2 h 10 min", "17 h"; "less than a minute".
 std::string shown_time(Time time);
 /// A soak, which a minute more or less can spoil: "25 s", "1.5 min", "13 min"; from 20 min as `shown_time`.
 std::string shown_soak_time(Time time);
 /// "4 to 9 min", in the unit of its upper end: "20 to 60 s", from an hour up "50 min to 2 h".
 std::string shown_soak_time(Time low, Time high);
+/// An estimated length: "6 cm", "0.55 m", "1.2 m", "12 m". A range likewise: "4 to 9 cm", "0.37 to 0.83 m".
+std::string shown_length(Length length);
+std::string shown_length(Length low, Length high);
 /// "40 %", or "2.5 %" below 10.
 std::string shown_percent(Ratio share);
 /// "12 degC".

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "physics/particle_cloud.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/svg.h"
@@ -15,7 +16,6 @@ namespace baitwright {
 namespace {
 
 constexpr double page_across = 760, left = 70, right = 730, surface = 90, most_down = 330, most_plan = 220;
-constexpr double cloud_widens = 0.25;  // as in ParticleCloud
 
 /// Metres to the page, the same in both directions.
 struct Scale {
@@ -65,7 +65,7 @@ void draw_side(Svg& svg, const DropAnswer& answer, const Scale& scale, double be
         const double wide = radius + cloud_widens * (answer.depth.si() - broken);
         svg.line({scale.x(-radius), y(broken)}, {scale.x(-wide), bed}, {120, 1, "2 4"});
         svg.line({scale.x(radius), y(broken)}, {scale.x(wide), bed}, {120, 1, "2 4"});
-        svg.text({scale.x(radius) + 8, y(broken) + 5}, broken > 0 ? fmt::format("breaks about {:.2g} m down", broken) : "breaks at the surface", 14);
+        svg.text({scale.x(radius) + 8, y(broken) + 5}, broken > 0 ? "breaks about " + shown_length(answer.breaks_depth) + " down" : "breaks at the surface", 14);
     } else {
         svg.text({scale.x(0) + 8, bed - 52}, "lands whole", 14);
     }
@@ -93,17 +93,17 @@ void draw_plan(Svg& svg, const DropAnswer& answer, const Scale& scale, double to
     draw_outline(svg, scale, middle_y, answer.drift.p50, answer.length.half, answer.width.half, {0, 2, "6 4"});
     svg.line({scale.x(0), middle_y - 8}, {scale.x(0), middle_y + 8}, {0, 2});
     svg.line({scale.x(0) - 8, middle_y}, {scale.x(0) + 8, middle_y}, {0, 2});
-    svg.text({8, top + 66 + most_plan}, fmt::format("solid: nine tenths, {} across; dashed: half, {} across; cross: where it goes in; top tow to the right", significant(answer.width.most.si(), 2) + " m",
-                                                   significant(answer.width.half.si(), 2) + " m"), 14);
+    svg.text({8, top + 66 + most_plan}, fmt::format("solid: nine tenths, {} across; dashed: half, {} across; cross: where it goes in; top tow to the right", shown_length(answer.width.most),
+                                                   shown_length(answer.width.half)), 14);
     const double metre_long = round_step(std::min(5.0, (right - left) / scale.pixels / 2), 2);
     svg.line({right - scale.pixels * metre_long, top + 16}, {right, top + 16}, {0, 3});
     svg.text({right, top + 34}, fmt::format("{:g} m", metre_long), 14, Svg::Anchor::end);
 }
 
 std::string description(const DropAnswer& answer) {
-    const std::string where = answer.breaks == Breaks::surface ? "breaks at the surface" : answer.breaks == Breaks::bottom ? "lands whole on the bottom" : fmt::format("breaks about {:.2g} m down", answer.breaks_depth.si());
-    return fmt::format("In {:.2g} m of water it {}; half of it has landed after {:.0f} s, nine tenths after {:.0f} s, in a patch {} m wide and {} m long whose middle is {:.2g} m down the top tow. Estimates.",
-                       answer.depth.si(), where, answer.landed.p50.si(), answer.landed.p90.si(), significant(answer.width.most.si(), 2), significant(answer.length.most.si(), 2), answer.drift.p50.si());
+    const std::string where = answer.breaks == Breaks::surface ? "breaks at the surface" : answer.breaks == Breaks::bottom ? "lands whole on the bottom" : "breaks about " + shown_length(answer.breaks_depth) + " down";
+    return fmt::format("In {:.2g} m of water it {}; half of it has landed after {:.0f} s, nine tenths after {:.0f} s, in a patch {} wide and {} long whose middle is {:.2g} m down the top tow. Estimates.",
+                       answer.depth.si(), where, answer.landed.p50.si(), answer.landed.p90.si(), shown_length(answer.width.most), shown_length(answer.length.most), answer.drift.p50.si());
 }
 
 }  // namespace

@@ -14,29 +14,20 @@ namespace {
 
 using Align = TextTable::Align;
 
-/// Estimated lengths: "0.55 m", "1.2 m", "12 m"; below ten centimetres "6 cm".
-std::string shown_length(Length length) {
-    const double metres = std::abs(length.si());
-    if (metres < 0.095) return fmt::format("{:.0f} cm", 100 * metres);
-    return significant(metres, 2) + " m";
-}
-
-std::string shown_length(Length low, Length high) {
-    if (std::abs(low.si()) < 0.095 && std::abs(high.si()) < 0.995) return fmt::format("{:.0f} to {:.0f} cm", 100 * low.si(), 100 * high.si());
-    return fmt::format("{} to {} m", significant(low.si(), 2), significant(high.si(), 2));
-}
-
 std::string shown_wait(Time time) {
     const double seconds = time.in(second);
     if (seconds < 9.5) return significant(seconds, 2) + " s";
     return seconds < 115 ? fmt::format("{:.0f} s", 5 * std::round(seconds / 5)) : shown_time(time);
 }
 
+/// The depth is no estimate of ours.
+std::string as_told(Length depth) { return fmt::format("{:g} m", depth.in(metre)); }
+
 std::string breaks_line(const DropAnswer& answer) {
     switch (answer.breaks) {
         case Breaks::surface: return "It breaks at the surface and hangs there as a cloud.";
         case Breaks::bottom: {
-            std::string text = answer.breaks_at > Time{} ? fmt::format("It lands whole on the bottom after about {}", shown_wait(answer.breaks_at)) : std::string("It goes to the bottom whole");
+            std::string text = answer.breaks_at > Time{} ? fmt::format("It lands whole on the bottom after about {} (likely {} to {})", shown_wait(answer.breaks_at), shown_wait(answer.landed_half_range.low), shown_wait(answer.landed_half_range.high)) : std::string("It goes to the bottom whole");
             return text + (answer.lasts > Time{} ? fmt::format(" and falls apart there over about {}.", shown_wait(answer.lasts)) : " and falls apart there.");
         }
         case Breaks::midwater: break;
@@ -64,16 +55,19 @@ std::string carpet_line(const DropAnswer& answer) {
                               : fmt::format("Nine tenths lie in a patch {} across (likely {})", shown_length(answer.width.most), shown_length(answer.width_range.low, answer.width_range.high));
     text += fmt::format(", half within {}.", shown_length(answer.width.half));
     if (answer.free_offerings >= 1)
-        text += fmt::format(" About {} grains to a hand (10 x 10 cm) of it, from {} in all.", answer.in_hand < 1 ? significant(answer.in_hand, 1) : shown_count(answer.in_hand), shown_count(answer.free_offerings));
+        text += fmt::format(" About {} grains to a hand (10 x 10 cm) of it, from {} in all.", answer.in_hand < 9.5 ? significant(answer.in_hand, 1) : shown_count(answer.in_hand), shown_count(answer.free_offerings));
     return text;
 }
 
 std::string drift_line(const DropAnswer& answer) {
     const double middle = answer.drift.p50.si();
     if (std::abs(middle) < 0.03) return "It hardly drifts: put it in over the swim.";
-    const char* way = middle > 0 ? "down" : "against";
-    return fmt::format("Its middle lies {} {} the top tow (likely {}): put it in that far {} the tow.", shown_length(answer.drift.p50), way,
-                       shown_length(Length::from_si(std::abs(answer.drift_range.low.si())), Length::from_si(std::abs(answer.drift_range.high.si()))), middle > 0 ? "up" : "down");
+    const auto way = [](Length drift) { return shown_length(drift) + (drift > Length{} ? " down" : " against"); };
+    const Length low = answer.drift_range.low, high = answer.drift_range.high;
+    if (low < Length{} && high > Length{})
+        return fmt::format("Which way its middle drifts is not sure (likely {} the top tow to {} it): put it in over the swim.", way(low), way(high));
+    const std::string likely = low < Length{} ? shown_length(-high, -low) : shown_length(low, high);
+    return fmt::format("Its middle lies {} the top tow (likely {}): put it in that far {} the tow.", way(answer.drift.p50), likely, middle > 0 ? "up" : "down");
 }
 
 std::string parts_table(const DropAnswer& answer) {
@@ -100,7 +94,7 @@ std::string sure_line(const DropAnswer& answer) {
 
 std::string heading(const DropAnswer& answer) {
     return fmt::format("{}, {}: {}, about {} wet ({} dry), in {} of water\n\n", answer.recipe, answer.feel, answer.form, shown_mass(kitchen_mass(answer.wet_mass)),
-                       shown_mass(kitchen_mass(answer.dry_mass)), shown_length(answer.depth));
+                       shown_mass(kitchen_mass(answer.dry_mass)), as_told(answer.depth));
 }
 
 }  // namespace
@@ -136,7 +130,7 @@ std::string drop_comparison_text(const std::vector<DropAnswer>& answers) {
         table.row({answer.feel + ", " + answer.form, breaks, shown_wait(answer.landed.p50), shown_wait(answer.landed.p90), shown_length(answer.width.most),
                    shown_percent(std::round(100 * answer.hanging[2]) / 100)});
     }
-    std::string text = fmt::format("{} in {} of water\n\n", answers.front().recipe, shown_length(answers.front().depth)) + table.text() + "\n";
+    std::string text = fmt::format("{} in {} of water\n\n", answers.front().recipe, as_told(answers.front().depth)) + table.text() + "\n";
     text += paragraph("How sure  ", "Estimates within a factor of two or three; the order is surer than the numbers.");
     for (const std::string& caution : answers.front().cautions) text += paragraph("Take care ", caution);
     return text;

@@ -28,7 +28,7 @@ std::string grains_line(const GrainsAnswer& grains, const PortionsWanted& portio
     return fmt::format("A level cup of {} holds about {}, a squeezed ball of {:.0f} mm about {}. Where a cupful covers a patch {:.2g} m "
                        "across, about {} lie under a hand (10 x 10 cm).",
                        shown_volume(portions.cup), shown_count(grains.in_cup), portions.ball.in(millimetre), shown_count(grains.in_ball),
-                       portions.carpet.in(metre), shown_count(grains.in_hand));
+                       portions.carpet.in(metre), grains.in_hand < 9.5 ? significant(grains.in_hand, 1) : shown_count(grains.in_hand));
 }
 
 /// What each stage feels like.

@@ -34,6 +34,8 @@ TEST_CASE("times are shown no finer than one can keep them") {
     CHECK(shown_time(18.6 * minute) == "20 min");
     CHECK(shown_time(58.0 * minute) == "1 h");
     CHECK(shown_time(128.0 * minute) == "2 h 10 min");
+    CHECK(shown_time(479.0 * minute) == "8 h");
+    CHECK(shown_time(17.6 * hour) == "18 h");
 }
 
 TEST_CASE("counts and shares are rounded to what is known") {
@@ -58,4 +60,13 @@ TEST_CASE("a soak is told to half a minute while that matters, and a short one i
     CHECK(shown_soak_time(5.2 * minute, 9.4 * minute) == "5 to 9 min");
     CHECK(shown_soak_time(12.0 * minute, 61.0 * minute) == "12 min to 1 h");
     CHECK(shown_soak_time(50.0 * minute, 200.0 * minute) == "50 min to 3 h 20 min");
+}
+
+TEST_CASE("estimated lengths are shown in centimetres while they are short, a range in one unit") {
+    CHECK(shown_length(58.0 * millimetre) == "6 cm");
+    CHECK(shown_length(0.548 * metre) == "0.55 m");
+    CHECK(shown_length(1.23 * metre) == "1.2 m");
+    CHECK(shown_length(37.0 * millimetre, 99.0 * millimetre) == "4 to 10 cm");
+    CHECK(shown_length(0.097 * metre, 0.251 * metre) == "0.10 to 0.25 m");
+    CHECK(shown_length(0.58 * metre, 1.57 * metre) == "0.58 to 1.6 m");
 }
