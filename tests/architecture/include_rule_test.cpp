@@ -73,7 +73,8 @@ TEST_CASE("a room includes only rooms to its left") {
 
 TEST_CASE("heavy libraries are known to one room each") {
     const std::map<std::string, std::string> owner{
-        {"CLI/", "cli"}, {"SQLiteCpp/", "store"}, {"sqlite3.h", "store"}, {"toml++/", "files"}, {"utf8proc", "report"}};
+        {"CLI/", "cli"}, {"SQLiteCpp/", "store"}, {"sqlite3.h", "store"}, {"toml++/", "files"}, {"utf8proc", "report"},
+        {"Clp", "solver"}, {"Coin", "solver"}};
     const std::regex include("#include <([^>]+)>");
     for (const fs::path& path : sources()) {
         const std::string room = fs::relative(path, source_root).begin()->string();
@@ -83,6 +84,19 @@ TEST_CASE("heavy libraries are known to one room each") {
                     INFO(path.string() << " includes " << included);
                     CHECK(room == its_room);
                 }
+    }
+}
+
+TEST_CASE("modules are loaded and never linked: no room includes one, and only the command line loads one") {
+    const std::regex include("#include [<\"]([^>\"]+)[>\"]");
+    for (const fs::path& path : sources()) {
+        const std::string room = fs::relative(path, source_root).begin()->string();
+        for (const std::string& included : matches(text_of(path), include)) {
+            INFO(path.string() << " includes " << included);
+            const std::string its_room = fs::path(included).begin()->string();
+            if (its_room == "solver" || its_room == "card") CHECK(room == its_room);
+            if (included == "dlfcn.h") CHECK(room == "cli");
+        }
     }
 }
 
