@@ -13,6 +13,13 @@ MassOrVolume read_amount(const std::string& text) {
     }
 }
 
+Mass read_batch(const std::string& text) {
+    const Mass batch = above_zero(parse<Mass>(text));
+    if (batch < 1.0 * gram || batch > 1e4 * kilogram)
+        throw InputError("out-of-range", "a batch is from 1 g to 10000 kg", "check the unit");
+    return batch;
+}
+
 int read_count(const std::string& text, const char* example) {
     const double number = parse_number(text);
     if (!(number >= 1 && number <= 1000) || number != static_cast<int>(number))

@@ -27,6 +27,9 @@ Q above_zero(Q quantity) {
 /// "400 g" or "2 pt", above zero.
 MassOrVolume read_amount(const std::string& text);
 
+/// "25 kg": a batch of dry mix, from 1 g to 10 t.
+Mass read_batch(const std::string& text);
+
 /// A whole number from 1 to 1000; `example` is the hint where it is none.
 int read_count(const std::string& text, const char* example);
 

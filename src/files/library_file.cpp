@@ -5,6 +5,7 @@
 #include <iterator>
 #include <optional>
 
+#include "files/blend_reader.h"
 #include "files/feel_reader.h"
 #include "files/file_faults.h"
 #include "files/ingredient_reader.h"
@@ -17,11 +18,20 @@ namespace baitwright {
 namespace {
 
 constexpr std::string_view what_a_file_holds =
-    "a file holds one ingredient (it has a kind), one mix (it has a [[part]]) or one strategy (it has a [[feed]]), or "
-    "blocks headed [[ingredient]], [[mix]], [[strategy]] or [[feel]]";
+    "a file holds one ingredient (it has a kind), one mix (it has a [[part]]), one strategy (it has a [[feed]]) or one "
+    "blend (it has a [[candidate]]), or blocks headed [[ingredient]], [[mix]], [[strategy]], [[blend]] or [[feel]]";
 
 /// What stands at the top of a file, above or without any blocks.
-enum class Top { nothing, ingredient, mix, strategy, several };
+enum class Top { nothing, ingredient, mix, strategy, blend, several };
+
+/// A key that tells what the top of a file is.
+struct Telling {
+    std::string_view key, as, heading;
+};
+constexpr std::array<Telling, 4> tellings{{{"kind", "a kind, as an ingredient", "[[ingredient]]"},
+                                           {"part", "a part, as a mix", "[[mix]]"},
+                                           {"feed", "a feed, as a strategy", "[[strategy]]"},
+                                           {"candidate", "a candidate, as a blend", "[[blend]]"}}};
 
 bool is_mix_key(std::string_view key) {
     constexpr std::array<std::string_view, 5> keys{"part", "dose", "purpose", "avoid", "why"};
@@ -34,19 +44,24 @@ bool is_strategy_key(std::string_view key) {
     return std::find(keys.begin(), keys.end(), key) != keys.end();
 }
 
-/// Told by what only one of them has; a kind, a part or a feed weighs more than the rest.
+/// Told by what only one of them has; a kind, a part, a feed or a candidate weighs more than
+/// the rest.
 Top top_of(const toml::table& root) {
-    const int told = int{root.contains("kind")} + int{root.contains("part")} + int{root.contains("feed")};
+    int told = 0;
+    for (const Telling& telling : tellings) told += int{root.contains(telling.key)};
     if (told > 1) return Top::several;
     if (root.contains("kind")) return Top::ingredient;
     if (root.contains("part")) return Top::mix;
-    bool ingredient = false, mix = false, strategy = false;
+    if (root.contains("candidate")) return Top::blend;
+    bool ingredient = false, mix = false, strategy = false, blend = false;
     for (auto&& [key, value] : root) {
         ingredient = ingredient || is_ingredient_key(key.str());
         strategy = strategy || is_strategy_key(key.str());
+        blend = blend || is_blend_key(key.str());
         mix = mix || is_mix_key(key.str()) || (key.str() == "feel" && value.is_string());
     }
     if (strategy || (mix && root.contains("length"))) return Top::strategy;  // a mix has no length
+    if (blend) return Top::blend;
     if (ingredient) return Top::ingredient;
     return mix ? Top::mix : Top::nothing;
 }
@@ -59,14 +74,16 @@ public:
 
     void read() {
         const Top top = top_of(root_.table());
-        const bool feel_of_mix = top == Top::mix && names_a_feel(root_);
+        const bool names_feel = (top == Top::mix || top == Top::blend) && names_a_feel(root_);
         read_blocks("ingredient", "an ingredient", file_.ingredients,
                     [&](TableReader& table) { return read_ingredient(table, ingredient_names_); });
         read_blocks("mix", "a mix", file_.recipes,
                     [&](TableReader& table) { return std::optional(read_recipe(table, recipe_names_)); });
         read_blocks("strategy", "a strategy", file_.strategies,
                     [&](TableReader& table) { return std::optional(read_strategy(table, strategy_names_)); });
-        if (!feel_of_mix)
+        read_blocks("blend", "a blend", file_.blends,
+                    [&](TableReader& table) { return sound(read_blend(table, blend_names_)); });
+        if (!names_feel)
             read_blocks("feel", "a feel", file_.feels, [&](TableReader& table) { return feels_.read(table); });
         read_top(top);
         set_faulty_aside(file_.recipes, file_.faulty_recipes);
@@ -100,6 +117,8 @@ private:
                 return read_top_mix();
             case Top::strategy:
                 return read_top_strategy();
+            case Top::blend:
+                return read_top_blend();
             case Top::several:
                 return refuse_several();
             case Top::nothing:
@@ -123,15 +142,20 @@ private:
         file_.strategies.insert(file_.strategies.begin(), read_strategy(root_, strategy_names_));
     }
 
+    void read_top_blend() {
+        root_.call("a blend");
+        if (auto blend = sound(read_blend(root_, blend_names_)))
+            file_.blends.insert(file_.blends.begin(), std::move(*blend));
+    }
+
+    static std::optional<BlendEntry> sound(BlendEntry entry) {
+        return entry.faulty ? std::nullopt : std::optional(std::move(entry));
+    }
+
     void refuse_several() {
         std::string has, heads;
         std::string_view last;
-        struct Telling {
-            std::string_view key, as, heading;
-        };
-        for (const Telling& telling : {Telling{"kind", "a kind, as an ingredient", "[[ingredient]]"},
-                                       Telling{"part", "a part, as a mix", "[[mix]]"},
-                                       Telling{"feed", "a feed, as a strategy", "[[strategy]]"}}) {
+        for (const Telling& telling : tellings) {
             if (!root_.has(telling.key)) continue;
             has += (has.empty() ? "" : ", and ") + std::string(telling.as);
             heads += (heads.empty() ? "" : " and ") + std::string(telling.heading);
@@ -145,7 +169,7 @@ private:
         if (found_blocks_ || root_.faults().count() > 0) return root_.refuse_unknown_keys();
         Position first{1, 1};
         if (!root_.table().empty()) first = first_key();
-        root_.faults().add(first, "nothing-here", "there is no ingredient, mix, strategy or feel in this file",
+        root_.faults().add(first, "nothing-here", "there is no ingredient, mix, strategy, blend or feel in this file",
                            std::string(what_a_file_holds));
     }
 
@@ -160,7 +184,7 @@ private:
 
     TableReader root_;
     LibraryFile& file_;
-    EntryNames ingredient_names_, recipe_names_, strategy_names_;
+    EntryNames ingredient_names_, recipe_names_, strategy_names_, blend_names_;
     FeelReader feels_;
     bool found_blocks_ = false;
 };

@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "bait/blend_spec.h"
 #include "bait/feel.h"
 #include "bait/ingredient.h"
 #include "bait/recipe.h"
@@ -37,6 +38,13 @@ struct StrategyEntry {
     bool faulty = false;  ///< something in it could not be read
 };
 
+/// A blend as read.
+struct BlendEntry {
+    BlendSpec spec;
+    EntryPlaces places;  ///< "candidate 2", "limit 1", "feel", "name"
+    bool faulty = false;  ///< something in it could not be read
+};
+
 /// What one library file holds, and everything that is wrong with it. Entries with faults are left out;
 /// of faulty mixes and strategies their names are kept, so that what the shelf lacks can be told in the same run.
 struct LibraryFile {
@@ -46,12 +54,13 @@ struct LibraryFile {
     std::vector<RecipeEntry> faulty_recipes;  ///< amounts in them mean nothing
     std::vector<StrategyEntry> strategies;
     std::vector<StrategyEntry> faulty_strategies;
+    std::vector<BlendEntry> blends;
     std::vector<Feel> feels;
     std::vector<Fault> faults;  ///< in the order of the file
 };
 
-/// Reads the TOML of a library file (`docs/files.md`): ingredients, mixes, strategies, feels, or several of them. Never
-/// throws for what a person wrote: every fault is returned with file, line, column, the line itself and a hint.
+/// Reads the TOML of a library file (`docs/files.md`): ingredients, mixes, strategies, blends, feels, or several of
+/// them. Never throws for what a person wrote: every fault is returned with file, line, column, the line itself and a hint.
 /// No file, clock or thread is touched, so that the phone can use it too.
 LibraryFile read_library_file(std::string_view text, std::string file_name);
 

@@ -40,8 +40,9 @@ NamedRecipe recipe_argument(const std::string& word, const Shelf& shelf) {
     named.text = read_text_file(word);
     LibraryFile file = read_library_file(named.text, named.file);
     if (!file.faults.empty()) throw InputError(all_faults(file, named.text, shelf));
-    named.entry = the_one_mix(file.recipes, named.file);
-    named.recipe = named.entry.recipe;
+    RecipeEntry entry = the_one_mix(file.recipes, named.file);
+    named.recipe = std::move(entry.recipe);
+    named.places = std::move(entry.places);
     named.on_top = std::make_unique<MemoryShelf>(&shelf);
     for (Ingredient& ingredient : file.ingredients) named.on_top->put(std::move(ingredient));
     named.on_top->put(named.recipe);

@@ -5,7 +5,7 @@
 
 #include "bait/memory_shelf.h"
 #include "files/library_file.h"
-#include "quantities/fault.h"
+#include "shelf/with_places.h"
 
 namespace baitwright {
 
@@ -15,7 +15,7 @@ struct NamedRecipe {
     Recipe recipe;
     std::unique_ptr<MemoryShelf> on_top;  ///< null for a recipe of the shelf itself
     const Shelf* below = nullptr;
-    RecipeEntry entry;       ///< where things stand in the file
+    EntryPlaces places;      ///< where things stand in the file
     std::string file, text;  ///< empty for a recipe of the shelf itself
 
     [[nodiscard]] const Shelf& shelf() const { return on_top ? *on_top : *below; }
@@ -31,18 +31,5 @@ LibraryFile read_mixes(const std::string& path, const Shelf& shelf);
 
 /// True where the word means a file.
 bool means_a_file(const std::string& word);
-
-/// Runs the work; an InputError out of it gets the places of the recipe's file before it goes on.
-template <class Work>
-auto with_places(const NamedRecipe& named, Work&& work) {
-    try {
-        return work();
-    } catch (const InputError& error) {
-        if (named.file.empty()) throw;
-        std::vector<Fault> faults = error.faults();
-        place_faults(faults, named.entry.places, named.text, named.file);
-        throw InputError(std::move(faults));
-    }
-}
 
 }  // namespace baitwright

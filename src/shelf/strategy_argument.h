@@ -6,7 +6,7 @@
 #include "bait/memory_shelf.h"
 #include "bait/strategy.h"
 #include "files/library_file.h"
-#include "quantities/fault.h"
+#include "shelf/with_places.h"
 
 namespace baitwright {
 
@@ -24,18 +24,5 @@ struct NamedStrategy {
 /// Finds it. Throws NotFound (with "did you mean", or no such file) and InputError (all faults of the file; a file with
 /// no strategy, or with several).
 NamedStrategy strategy_argument(const std::string& word, const Shelf& shelf);
-
-/// Runs the work; an InputError out of it gets the places of the strategy's file before it goes on.
-template <class Work>
-auto with_places(const NamedStrategy& named, Work&& work) {
-    try {
-        return work();
-    } catch (const InputError& error) {
-        if (named.file.empty()) throw;
-        std::vector<Fault> faults = error.faults();
-        place_faults(faults, named.places, named.text, named.file);
-        throw InputError(std::move(faults));
-    }
-}
 
 }  // namespace baitwright

@@ -1,0 +1,90 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// What to buy of each ingredient for one or many sessions, in whole packs. Everything is in whole grams and whole minor
+/// units of one currency, so that the cheapest is the cheapest and ties are ties.
+namespace baitwright {
+
+/// A pack that can be bought, any number of times, for any session.
+struct PackOnSale {
+    std::int64_t grams = 0;  ///< above 0
+    std::int64_t price_minor = 0;
+    int shop = -1;  ///< its place among the shops, or any
+};
+
+/// What is there already; the last session it is good for, from 0. What is past it is not used. It is not reckoned to
+/// keep longer than what is bought for the first session.
+struct StockedGrams {
+    std::int64_t grams = 0;
+    int last_session = 0;
+};
+
+/// One ingredient over all sessions.
+struct PackNeed {
+    std::vector<std::int64_t> grams;  ///< by session
+    std::vector<PackOnSale> packs;
+    int shelf_life = 1;  ///< sessions, the one it is bought for among them: 1 keeps for that one alone
+    std::vector<StockedGrams> stock;
+    std::optional<std::int64_t> most_left_over;  ///< grams, past their best or not
+};
+
+/// A shop: what it asks for bringing it all, once, however much is bought there.
+struct PackShop {
+    std::string name;
+    std::int64_t delivery_minor = 0;
+};
+
+/// So many of one pack, needed by a session.
+struct PackPurchase {
+    int session = 0;
+    std::size_t pack = 0;
+    std::int64_t count = 0;
+};
+
+/// The purchases for one ingredient, each as late as it can be.
+struct PackPlan {
+    std::vector<PackPurchase> purchases;
+    std::int64_t outlay_minor = 0;
+    std::int64_t bought = 0;     ///< grams
+    std::int64_t left_over = 0;  ///< grams left after the last session, and all that went past its best
+    std::int64_t past_best = 0;  ///< of which past its best before the last session, and so lost
+};
+
+/// The cheapest purchases, of those the ones that leave least over, and of those the latest; nothing where no packs keep the most left over,
+/// or none are for sale.
+///
+/// Prices do not change, so buying as late as possible costs no more and keeps longest: packs are bought for a session only
+/// where what is there does not reach, and that is then used up first. So what is left after a purchase is all of one age, and
+/// what can happen next hangs on the session and those grams alone. Of plans that reach a session in need with as much left
+/// or more, for no more money and no more bought, one is kept.
+/// **Source**: ours; dynamic programme over states (session, grams left). The dominance of stock on hand is that of the
+/// lot-sizing problem, Wagner & Whitin 1958 (from memory). **Valid for**: needs from 0, in all at most 10 t.
+/// **Test**: every way to buy, for small needs, and integer programmes: `tests/answers/buy_packs_test.cpp`.
+std::optional<PackPlan> cheapest_packs_over(const PackNeed& need);
+
+/// All ingredients together, with shops that may ask for delivery.
+struct PackQuestion {
+    std::vector<PackNeed> needs;
+    std::vector<PackShop> shops;
+    bool one_shop = false;  ///< all that has a shop is bought at one of them
+};
+
+struct PackAnswer {
+    std::vector<PackPlan> plans;  ///< by ingredient
+    std::vector<int> shops;       ///< those that something is bought at, by number
+    std::int64_t delivery_minor = 0;
+    std::int64_t total_minor = 0;  ///< delivery among it
+};
+
+/// More shops than this that ask for delivery are too many to try each choice of them.
+inline constexpr std::size_t most_delivering_shops = 6;
+
+/// The cheapest over every choice of the shops that ask for delivery. Nothing where no choice sells it all. Throws
+/// InputError "too-many-shops" above `most_delivering_shops`.
+std::optional<PackAnswer> buy_packs(const PackQuestion& question);
+
+}  // namespace baitwright

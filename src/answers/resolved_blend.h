@@ -1,0 +1,31 @@
+#pragma once
+
+#include <vector>
+
+#include "bait/blend_spec.h"
+#include "bait/shelf.h"
+
+namespace baitwright {
+
+/// A blend with its candidates found and priced.
+struct ResolvedBlend {
+    BlendSpec spec;
+    Mass batch;
+    std::vector<Ingredient> ingredients;  ///< of the candidates, in their order
+    std::vector<double> prices;           ///< of a kilogram, in unrounded minor units
+    const Currency* currency = nullptr;
+};
+
+/// The pack by whose price a batch is reckoned: by the gram the cheapest of those that the batch could use up, or the
+/// smallest where all hold more. Null where none has a price.
+const Pack* bulk_pack(const Ingredient& ingredient, Mass batch);
+
+/// Finds and prices the candidates. Throws InputError with all faults, their subject "candidate 2" or "feel": a name or
+/// feel that the shelf does not know, a liquid, no price, a property that a limit is on and that is not known,
+/// prices in two currencies.
+ResolvedBlend resolve_blend(const BlendSpec& spec, const Shelf& shelf, Mass batch);
+
+/// The terms of a candidate in a property, price and all.
+PropertyTerms candidate_terms(const ResolvedBlend& blend, MixProperty property, std::size_t candidate);
+
+}  // namespace baitwright

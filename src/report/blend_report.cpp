@@ -1,0 +1,146 @@
+#include "report/blend_report.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "bait/kitchen_rounding.h"
+#include "quantities/quantity_text.h"
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/rate_text.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+using Align = TextTable::Align;
+using End = BlendLimitEnd::End;
+
+std::string joined(const std::vector<std::string>& names) {
+    std::string text;
+    for (std::size_t i = 0; i < names.size(); ++i) text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+    return text;
+}
+
+std::string subject_of(const BlendLimitEnd& limit) {
+    if (limit.property) return std::string(facts_of(*limit.property).name);
+    return joined(limit.of) + (limit.of.size() > 1 ? " together" : "");
+}
+
+std::string bound_text(const BlendLimitEnd& limit, const Currency* currency) {
+    if (!limit.property) return fmt::format("{:.4g} %", 100 * limit.bound);
+    const MixPropertyFacts& facts = facts_of(*limit.property);
+    if (facts.property == MixProperty::price) return shown_rate(limit.bound, *currency) + " a kilo";
+    return fmt::format("{:.4g}{}{}", limit.bound, facts.symbol.empty() ? "" : " ", facts.symbol);
+}
+
+std::string step_text(const BindingLimit& binding, const Currency* currency) {
+    BlendLimitEnd step = binding.limit;
+    step.bound = binding.step;
+    return bound_text(step, currency);
+}
+
+std::string measure_of(BlendGoal goal) { return goal == BlendGoal::per_litre ? "a litre" : "a kilo"; }
+
+/// "each further 1 % costs 4.2p a kilo"
+std::string price_sentence(const BlendAnswer& answer, const BindingLimit& binding) {
+    const std::string step = step_text(binding, answer.currency), rate = shown_rate(binding.price_minor, *answer.currency);
+    const char* how = binding.limit.end == End::least ? "each further {} costs {} {}" : "each {} more would save {} {}";
+    return fmt::format(fmt::runtime(how), step, rate, measure_of(answer.goal));
+}
+
+std::string cost_sentence(const BlendAnswer& answer) {
+    const std::string kilo = shown_rate(answer.cost_per_kilogram, *answer.currency) + " a kilo",
+                      litre = shown_rate(answer.cost_per_litre, *answer.currency) + " a litre dry";
+    return answer.goal == BlendGoal::per_litre ? litre + ", " + kilo : kilo + ", " + litre;
+}
+
+std::string shares_table(const BlendAnswer& answer) {
+    TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right});
+    table.row({"made of", "share", "weigh", "a kilo costs", "cost"});
+    Mass in_all;
+    std::vector<double> costs;
+    for (const BlendShare& share : answer.shares) costs.push_back(share.price_per_kilogram * share.share * answer.batch.in(kilogram));
+    const std::vector<std::int64_t> minor = round_to_sum(costs);
+    std::int64_t total = 0;
+    for (std::size_t i = 0; i < answer.shares.size(); ++i) {
+        const BlendShare& share = answer.shares[i];
+        const Mass mass = kitchen_mass(share.share * answer.batch);
+        in_all += mass;
+        total += minor[i];
+        table.row({share.ingredient.name, shown_percent(share.share), shown_mass(mass),
+                   shown_rate(share.price_per_kilogram, *answer.currency), money_text(Money(minor[i], *answer.currency))});
+    }
+    table.rule();
+    table.row({"in all", "", shown_mass(in_all), "", money_text(Money(total, *answer.currency))});
+    return table.text();
+}
+
+std::string infeasible_text(const BlendAnswer& answer) {
+    std::string text = answer.name + ": no mix keeps all of its limits\n\n";
+    text += "These cannot hold together; with any one of them away the others can.\n";
+    for (const BlendLimitEnd& limit : answer.conflicts) text += paragraph("  - ", limit_text(limit, answer.currency));
+    return text + "\n" + paragraph("Do this   ", "Loosen one of them, or add a candidate that helps.");
+}
+
+}  // namespace
+
+std::string limit_text(const BlendLimitEnd& limit, const Currency* currency) {
+    return subject_of(limit) + (limit.end == End::least ? " at least " : " at most ") + bound_text(limit, currency);
+}
+
+std::string blend_text(const BlendAnswer& answer) {
+    if (answer.status == BlendAnswer::Status::infeasible) return infeasible_text(answer);
+    std::string text = fmt::format("{}: the cheapest within its limits, {}\n\n", answer.name, cost_sentence(answer)) + shares_table(answer) + "\n";
+    std::vector<std::string> told;
+    for (const BlendPropertyValue& property : answer.properties)
+        if (property.property != MixProperty::price) told.push_back(property_text(property));
+    text += paragraph("Comes to  ", joined(told) + ".");
+    if (answer.binding.empty()) {
+        text += paragraph("Limits    ", "None of them makes it dearer: it is the cheapest candidate.");
+    } else {
+        text += "\nWhat the limits cost, as long as they are moved a little\n";
+        for (const BindingLimit& binding : answer.binding)
+            text += paragraph("  - ", limit_text(binding.limit, answer.currency) + ": " + price_sentence(answer, binding));
+    }
+    if (!answer.warnings.empty()) text += "\n";
+    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
+    return text;
+}
+
+Json blend_json(const BlendAnswer& answer) {
+    const bool optimal = answer.status == BlendAnswer::Status::optimal;
+    const auto if_optimal = [&](Json value) { return optimal ? std::move(value) : Json(); };
+    Json json = json_record("blend", answer.warnings);
+    json["blend"] = answer.name;
+    json["status"] = optimal ? "optimal" : "infeasible";
+    json["goal"] = answer.goal == BlendGoal::per_litre ? "cost per litre" : "cost per kg";
+    json["batch_g"] = answer.batch.in(gram);
+    json["currency"] = answer.currency->code;
+    json["cost_per_kg_minor"] = if_optimal(answer.cost_per_kilogram);
+    json["cost_per_litre_minor"] = if_optimal(answer.cost_per_litre);
+    json["shares"] = Json::array();
+    for (const BlendShare& share : answer.shares)
+        json["shares"].push_back({{"name", share.ingredient.name}, {"share", double(share.share)},
+                                  {"mass_g", (share.share * answer.batch).in(gram)}, {"price_per_kg_minor", share.price_per_kilogram}});
+    json["properties"] = if_optimal(properties_json(answer.properties));
+    json["binding"] = Json::array();
+    for (const BindingLimit& binding : answer.binding)
+        json["binding"].push_back({{"limit", limit_text(binding.limit, answer.currency)}, {"step", step_text(binding, answer.currency)},
+                                   {"price_minor", binding.price_minor}});
+    json["conflicts"] = Json::array();
+    for (const BlendLimitEnd& limit : answer.conflicts) json["conflicts"].push_back(limit_text(limit, answer.currency));
+    return json;
+}
+
+Rows blend_rows(const BlendAnswer& answer) {
+    Rows rows{{"name", "share", "mass_g", "price_per_kg_minor", "currency"}};
+    for (const BlendShare& share : answer.shares)
+        rows.push_back({share.ingredient.name, number_text(share.share), number_text((share.share * answer.batch).in(gram)),
+                        number_text(share.price_per_kilogram), std::string(answer.currency->code)});
+    return rows;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,170 @@
+#include "report/swap_report.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "bait/caution.h"
+#include "bait/kitchen_rounding.h"
+#include "quantities/quantity_text.h"
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/rate_text.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+using Align = TextTable::Align;
+
+std::string listed_names(const std::vector<std::string>& names) {
+    std::string text;
+    for (std::size_t i = 0; i < names.size(); ++i) text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+    return text;
+}
+
+std::string shares_table(const SwapAnswer& answer) {
+    TextTable table({Align::left, Align::right, Align::right});
+    table.row({"made of", "was", "is"});
+    for (const SwapShare& share : answer.stand_ins) table.row({share.name + (share.prepare == Preparation::soaked ? " (soaked)" : ""), "new", shown_percent(share.is)});
+    for (const SwapShare& share : answer.rest) table.row({share.name, shown_percent(share.was), shown_percent(share.is)});
+    return table.text();
+}
+
+std::string value_text(const SwapChange& change, double value) {
+    if (change.name == "grain size") return fmt::format("{} mm", significant(std::exp(value), 2));
+    if (change.symbol == "g/g") return fmt::format("{:.2f} g/g", value);
+    if (change.symbol == "g/l") return significant(value, 2) + " g/l";
+    if (change.symbol == "%") return shown_percent(value / 100);
+    if (change.name == "binder") return fmt::format("{:+.1f}", value == 0 ? 0.0 : value);
+    return fmt::format("{:.0f}", value == 0 ? 0.0 : value);
+}
+
+bool is_colour(const SwapChange& change) {
+    return change.name == "lightness" || change.name == "redness" || change.name == "yellowness";
+}
+
+/// "lighter and yellower", or empty where nobody would see it.
+std::string colour_text(const SwapAnswer& answer) {
+    std::vector<std::string> words;
+    for (const SwapChange& change : answer.changes) {
+        if (!is_colour(change) || change.steps < 0.5) continue;
+        const bool more = change.is > change.was;
+        if (change.name == "lightness") words.emplace_back(more ? "lighter" : "darker");
+        if (change.name == "redness") words.emplace_back(more ? "redder" : "less red");
+        if (change.name == "yellowness") words.emplace_back(more ? "yellower" : "less yellow");
+    }
+    return listed_names(words);
+}
+
+std::string changes_table(const SwapAnswer& answer) {
+    TextTable table({Align::left, Align::right, Align::right, Align::left});
+    table.row({"of the dry mix", "was", "is", ""});
+    for (const SwapChange& change : answer.changes)
+        if (!is_colour(change))
+            table.row({change.name, value_text(change, change.was), value_text(change, change.is), change.steps >= 1 ? "you will notice" : ""});
+    return table.text();
+}
+
+std::string water_text(const SwapAnswer& answer) {
+    const Mass was = kitchen_water(answer.water_was * (1.0 * kilogram)), is = kitchen_water(answer.water_is * (1.0 * kilogram));
+    if (was == is) return fmt::format("As before: {} a kilo for {}.", shown_water(is), answer.feel);
+    return fmt::format("{} a kilo for {}, in place of {}.", shown_water(is), answer.feel, shown_water(was));
+}
+
+std::string feel_text(const SwapAnswer& answer) {
+    std::string text = fmt::format("With the old water it would be {} (wetness {:.2f}).", answer.feel_of_old_water, double(answer.wetness_of_old_water));
+    if (answer.hold > 1.1) text += fmt::format(" A ball holds about {} times as long.", significant(answer.hold, 2));
+    else if (answer.hold < 0.9) text += fmt::format(" A ball breaks up in about {} of the time.", shown_percent(answer.hold));
+    else text += " A ball holds about as long.";
+    return text;
+}
+
+std::string closeness_text(const SwapAnswer& answer) {
+    std::string text = fmt::format("{:.1f} noticeable differences in all", answer.distance);
+    if (answer.least_distance < answer.distance - 0.05) text += fmt::format("; any number of stand-ins would come to {:.1f}", answer.least_distance);
+    text += ".";
+    if (!answer.not_compared.empty()) text += " Not known, and so not compared: " + listed_names(answer.not_compared) + ".";
+    return text;
+}
+
+Json minor_or_null(const std::optional<double>& minor) { return minor ? Json(*minor) : Json(); }
+
+Json share_json(const SwapShare& share) {
+    return {{"name", share.name}, {"share", double(share.is)}, {"share_was", double(share.was)},
+            {"prepare", share.prepare == Preparation::soaked ? Json("soaked") : Json()}};
+}
+
+/// "loose density" in "g/l" is "loose_density_g_l"; percents are told as ratios.
+std::string key_of(const SwapChange& change) {
+    std::string key = change.name == "grain size" ? "grain_size_mm" : change.name;
+    for (char& c : key) c = c == ' ' ? '_' : c;
+    return key + (change.symbol == "g/g" ? "_g_g" : change.symbol == "g/l" ? "_g_l" : "");
+}
+
+double json_value(const SwapChange& change, double value) {
+    if (change.name == "grain size") return std::exp(value);
+    return change.symbol == "%" ? value / 100 : value;
+}
+
+}  // namespace
+
+std::string swap_text(const SwapAnswer& answer) {
+    std::string text = paragraph("", fmt::format("{} without {}: the closest match", answer.recipe, listed_names(answer.without)));
+    text += "\n" + shares_table(answer) + "\n" + changes_table(answer) + "\n";
+    const std::string colour = colour_text(answer);
+    text += paragraph("Colour    ", colour.empty() ? "About as before." : sentence(colour));
+    text += paragraph("Water     ", water_text(answer));
+    text += paragraph("Feel      ", feel_text(answer));
+    if (answer.price_was && answer.price_is)
+        text += paragraph("Price     ", fmt::format("{} a kilo, in place of {}, by the smallest packs.", shown_rate(*answer.price_is, *answer.currency),
+                                                    shown_rate(*answer.price_was, *answer.currency)));
+    text += paragraph("How close ", closeness_text(answer));
+    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
+    for (const std::string& caution : caution_sentences(answer.new_cautions)) text += paragraph("Take care ", "New in it. " + caution);
+    return text;
+}
+
+Json swap_json(const SwapAnswer& answer) {
+    Json json = json_record("swap", answer.warnings);
+    json["recipe"] = answer.recipe;
+    json["without"] = answer.without;
+    json["status"] = "optimal";
+    json["currency"] = answer.currency ? Json(answer.currency->code) : Json();
+    json["cost_per_kg_minor"] = minor_or_null(answer.price_is);
+    json["cost_per_kg_was_minor"] = minor_or_null(answer.price_was);
+    json["shares"] = Json::array();
+    for (const SwapShare& share : answer.stand_ins) json["shares"].push_back(share_json(share));
+    for (const SwapShare& share : answer.rest) json["shares"].push_back(share_json(share));
+    json["properties"] = Json::object();
+    json["properties_were"] = Json::object();
+    json["steps"] = Json::object();
+    for (const SwapChange& change : answer.changes) {
+        json["properties"][key_of(change)] = json_value(change, change.is);
+        json["properties_were"][key_of(change)] = json_value(change, change.was);
+        json["steps"][key_of(change)] = change.steps;
+    }
+    json["not_compared"] = answer.not_compared;
+    json["distance_steps"] = answer.distance;
+    json["least_distance_steps"] = answer.least_distance;
+    json["binding"] = Json::array();
+    json["conflicts"] = Json::array();
+    json["feel"] = answer.feel;
+    json["water_g_per_kg"] = answer.water_is * 1000.0;
+    json["water_was_g_per_kg"] = answer.water_was * 1000.0;
+    json["wetness_of_old_water"] = double(answer.wetness_of_old_water);
+    json["feel_of_old_water"] = answer.feel_of_old_water;
+    json["hold_ratio"] = answer.hold;
+    json["new_cautions"] = answer.new_cautions;
+    return json;
+}
+
+Rows swap_rows(const SwapAnswer& answer) {
+    Rows rows{{"name", "share_was", "share"}};
+    for (const std::vector<SwapShare>* shares : {&answer.stand_ins, &answer.rest})
+        for (const SwapShare& share : *shares) rows.push_back({share.name, number_text(share.was), number_text(share.is)});
+    return rows;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,16 @@
+#pragma once
+
+#include <string>
+
+#include "answers/swap_answer.h"
+#include "report/json.h"
+#include "report/rows.h"
+
+namespace baitwright {
+
+/// What stands in, what changes in the dry mix, in the water and in the feel.
+std::string swap_text(const SwapAnswer& answer);
+Json swap_json(const SwapAnswer& answer);
+Rows swap_rows(const SwapAnswer& answer);
+
+}  // namespace baitwright
