@@ -6,6 +6,7 @@
 
 #include "answers/closest_match.h"
 #include "answers/swapped_mix.h"
+#include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 
