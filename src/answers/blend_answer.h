@@ -30,6 +30,8 @@ struct BlendShare {
     Ingredient ingredient;
     Ratio share;
     double price_per_kilogram = 0;  ///< in unrounded minor units
+    Mass weigh;                     ///< in whole steps of a kitchen scale; they come to the batch
+    Money cost;                     ///< of its share of the batch; they come to the whole
 };
 
 struct BlendPropertyValue {
@@ -46,6 +48,7 @@ struct BlendAnswer {
     Mass batch;
     const Currency* currency = nullptr;
     double cost_per_kilogram = 0, cost_per_litre = 0;  ///< in minor units; a litre of it dry, loose volumes added
+    Money cost;                                        ///< of the batch
     std::vector<BlendShare> shares;                    ///< those in it, the largest first
     std::vector<BlendPropertyValue> properties;        ///< those known of every part
     std::vector<BindingLimit> binding;                 ///< the dearest first

@@ -5,6 +5,7 @@
 #include <stdexcept>
 
 #include "answers/blend_programme.h"
+#include "answers/share_batch.h"
 #include "bait/resolved_mix.h"
 #include "bait/wetted_mix.h"
 #include "quantities/quantity_text.h"
@@ -48,6 +49,7 @@ public:
         take_costs();
         take_binding(programme, solution);
         sort_shares();
+        weigh();
         answer_.recipe = recipe();
         check_limits();
         return std::move(answer_);
@@ -96,6 +98,22 @@ private:
             if (shares_[i] > 0) answer_.shares.push_back({blend_.ingredients[i], shares_[i], blend_.prices[i]});
         std::stable_sort(answer_.shares.begin(), answer_.shares.end(),
                          [](const BlendShare& a, const BlendShare& b) { return a.share > b.share; });
+    }
+
+    void weigh() {
+        std::vector<double> parts, costs;
+        for (const BlendShare& share : answer_.shares) {
+            parts.push_back(share.share);
+            costs.push_back(share.price_per_kilogram * (share.share * answer_.batch).in(kilogram));
+        }
+        const std::vector<Mass> masses = shared_out(answer_.batch, parts);
+        const std::vector<std::int64_t> minor = round_to_sum(costs);
+        answer_.cost = Money(0, *answer_.currency);
+        for (std::size_t i = 0; i < parts.size(); ++i) {
+            answer_.shares[i].weigh = masses[i];
+            answer_.shares[i].cost = Money(minor[i], *answer_.currency);
+            answer_.cost += answer_.shares[i].cost;
+        }
     }
 
     [[nodiscard]] Recipe recipe() const {

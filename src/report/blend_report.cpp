@@ -4,7 +4,6 @@
 
 #include <cmath>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -60,21 +59,11 @@ std::string cost_sentence(const BlendAnswer& answer) {
 std::string shares_table(const BlendAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right});
     table.row({"made of", "share", "weigh", "a kilo costs", "cost"});
-    Mass in_all;
-    std::vector<double> costs;
-    for (const BlendShare& share : answer.shares) costs.push_back(share.price_per_kilogram * share.share * answer.batch.in(kilogram));
-    const std::vector<std::int64_t> minor = round_to_sum(costs);
-    std::int64_t total = 0;
-    for (std::size_t i = 0; i < answer.shares.size(); ++i) {
-        const BlendShare& share = answer.shares[i];
-        const Mass mass = kitchen_mass(share.share * answer.batch);
-        in_all += mass;
-        total += minor[i];
-        table.row({share.ingredient.name, shown_percent(share.share), shown_mass(mass),
-                   shown_rate(share.price_per_kilogram, *answer.currency), money_text(Money(minor[i], *answer.currency))});
-    }
+    for (const BlendShare& share : answer.shares)
+        table.row({share.ingredient.name, shown_percent(share.share), shown_mass(share.weigh),
+                   shown_rate(share.price_per_kilogram, *answer.currency), money_text(share.cost)});
     table.rule();
-    table.row({"in all", "", shown_mass(in_all), "", money_text(Money(total, *answer.currency))});
+    table.row({"in all", "", shown_mass(answer.batch), "", money_text(answer.cost)});
     return table.text();
 }
 
@@ -121,10 +110,12 @@ Json blend_json(const BlendAnswer& answer) {
     json["currency"] = answer.currency->code;
     json["cost_per_kg_minor"] = if_optimal(answer.cost_per_kilogram);
     json["cost_per_litre_minor"] = if_optimal(answer.cost_per_litre);
+    json["cost_minor"] = if_optimal(answer.cost.minor());
     json["shares"] = Json::array();
     for (const BlendShare& share : answer.shares)
         json["shares"].push_back({{"name", share.ingredient.name}, {"share", double(share.share)},
-                                  {"mass_g", (share.share * answer.batch).in(gram)}, {"price_per_kg_minor", share.price_per_kilogram}});
+                                  {"mass_g", (share.share * answer.batch).in(gram)}, {"weigh_g", share.weigh.in(gram)},
+                                  {"price_per_kg_minor", share.price_per_kilogram}, {"cost_minor", share.cost.minor()}});
     json["properties"] = if_optimal(properties_json(answer.properties));
     json["binding"] = Json::array();
     for (const BindingLimit& binding : answer.binding)
@@ -132,6 +123,7 @@ Json blend_json(const BlendAnswer& answer) {
                                    {"price_minor", binding.price_minor}});
     json["conflicts"] = Json::array();
     for (const BlendLimitEnd& limit : answer.conflicts) json["conflicts"].push_back(limit_text(limit, answer.currency));
+    json["shared"] = nullptr;
     return json;
 }
 

@@ -1,0 +1,106 @@
+#include "answers/share_batch.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "answers/cheapest_packs.h"
+#include "bait/pricing.h"
+#include "bait/resolved_mix.h"
+#include "bait/wetted_mix.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+/// The first pour is at most this share of the plain amount, as `mix` has it.
+constexpr double first_share = 0.7;
+
+std::vector<Money> split(const Money& whole, std::size_t heads) {
+    std::vector<Money> parts;
+    const std::vector<double> even(heads, static_cast<double>(whole.minor()) / static_cast<double>(heads));
+    for (const std::int64_t minor : round_to_sum(even)) parts.emplace_back(minor, whole.currency());
+    return parts;
+}
+
+/// The cheapest whole packs for each part.
+class PackBuyer {
+public:
+    explicit PackBuyer(SharedBatch& shared) : shared_(shared) {}
+
+    void buy(const BlendShare& share, const Currency& currency) {
+        std::vector<const Pack*> packs;
+        std::vector<PackOffer> offers;
+        for (const Pack& pack : share.ingredient.packs) {
+            if (!pack.price || !(pack.price->currency() == currency)) continue;
+            packs.push_back(&pack);
+            offers.push_back({mass_in(pack, share.ingredient), pack.price->minor()});
+        }
+        if (packs.empty()) {
+            shared_.no_pack.push_back(share.ingredient.name);
+            return;
+        }
+        const PackChoice choice = cheapest_packs(offers, share.weigh);
+        for (std::size_t i = 0; i < packs.size(); ++i)
+            if (choice.counts[i] > 0)
+                shared_.packs.push_back({share.ingredient.name, *packs[i], choice.counts[i], Money(choice.counts[i] * packs[i]->price->minor(), currency)});
+        if (choice.bought - share.weigh >= 0.5 * gram) shared_.left_over.push_back({share.ingredient.name, choice.bought - share.weigh});
+        outlay_ += choice.outlay_minor;
+    }
+
+    void settle(const Currency& currency) {
+        if (!shared_.no_pack.empty()) return;
+        shared_.outlay = Money(outlay_, currency);
+        shared_.outlay_a_head = split(*shared_.outlay, shared_.bags.size());
+    }
+
+private:
+    SharedBatch& shared_;
+    std::int64_t outlay_ = 0;
+};
+
+void add_cautions(const Ingredient& ingredient, std::vector<std::string>& words) {
+    for (const std::string& word : ingredient.cautions)
+        if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
+}
+
+void take_water(const Shelf& shelf, const BlendAnswer& blend, SharedBatch& shared) {
+    const ResolvedMix mix = resolve(blend.recipe, shelf);
+    const WettedMix wetted = wet(numbers_of(mix), mix.feel.aim);
+    shared.feel = mix.feel.name;
+    shared.water = wetted.water;
+    shared.first_pour = first_share * wetted.water;
+}
+
+}  // namespace
+
+std::vector<Mass> shared_out(Mass whole, const std::vector<double>& shares) {
+    const double grams = std::round(whole.in(gram)), each = grams / static_cast<double>(shares.size());
+    const double step = each < 50 ? 1 : each < 2000 ? 5 : 10;
+    const double steps = std::floor(grams / step);
+    std::vector<double> exact;
+    for (const double share : shares) exact.push_back(share * steps);
+    std::vector<Mass> masses;
+    for (const std::int64_t count : round_to_sum(exact)) masses.push_back(static_cast<double>(count) * step * gram);
+    masses.front() += (grams - steps * step) * gram;
+    return masses;
+}
+
+SharedBatch share_batch(const Shelf& shelf, const BlendAnswer& blend, int bags) {
+    SharedBatch shared;
+    const auto heads = static_cast<std::size_t>(bags);
+    shared.bags = shared_out(blend.batch, std::vector<double>(heads, 1.0 / bags));
+    shared.used_a_head = split(blend.cost, heads);
+    PackBuyer buyer(shared);
+    for (const BlendShare& share : blend.shares) {
+        buyer.buy(share, *blend.currency);
+        add_cautions(share.ingredient, shared.cautions);
+        const auto& dry = share.ingredient.keeps.dry;
+        if (dry && (!shared.keeps || *dry < *shared.keeps)) shared.keeps = dry;
+    }
+    buyer.settle(*blend.currency);
+    take_water(shelf, blend, shared);
+    return shared;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,143 @@
+#include "report/share_report.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "bait/caution.h"
+#include "bait/kitchen_rounding.h"
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+using Align = TextTable::Align;
+
+constexpr std::size_t label_width = 62;
+
+std::string pack_size(const Pack& pack) {
+    if (const Mass* mass = std::get_if<Mass>(&pack.size)) return shown_pack(*mass);
+    return shown_volume(std::get<Volume>(pack.size));
+}
+
+std::string packs_table(const SharedBatch& shared) {
+    TextTable table({Align::left, Align::right, Align::right, Align::left});
+    table.row({"to buy, whole packs", "packs", "cost", "from"});
+    for (const BatchPack& pack : shared.packs)
+        table.row({pack.name, fmt::format("{} x {}", pack.count, pack_size(pack.pack)), money_text(pack.total), pack.pack.shop});
+    if (shared.outlay) {
+        table.rule();
+        table.row({"at the till", "", money_text(*shared.outlay), ""});
+    }
+    return table.text();
+}
+
+/// "£6.07", or "£6.07 (2 of them £6.06)".
+std::string a_head(const std::vector<Money>& parts) {
+    const auto less = std::count_if(parts.begin(), parts.end(), [&](const Money& part) { return !(part == parts.front()); });
+    std::string text = money_text(parts.front());
+    if (less > 0) text += fmt::format(" ({} of them {})", less, money_text(parts.back()));
+    return text;
+}
+
+std::string cost_sentences(const BlendAnswer& blend, const SharedBatch& shared) {
+    std::string text = fmt::format("{} for what is in the bags, {} a head.", money_text(blend.cost), a_head(shared.used_a_head));
+    if (shared.outlay) text += fmt::format(" At the till {}, {} a head.", money_text(*shared.outlay), a_head(shared.outlay_a_head));
+    for (const std::string& name : shared.no_pack) text += " No pack with a price is known of " + name + ", so there is no sum for the till.";
+    return text;
+}
+
+std::string rest_text(const SharedBatch& shared) {
+    std::string text;
+    for (const BatchRest& rest : shared.left_over) text += (text.empty() ? "" : ", ") + shown_mass(kitchen_mass(rest.mass)) + " of " + rest.name;
+    return text.empty() ? "Nothing." : text + ".";
+}
+
+/// The lines of a label inside a frame.
+class Label {
+public:
+    Label() { line_ = "  +" + std::string(label_width + 2, '-') + "+\n"; }
+    void add(const std::string& text) {
+        std::string left = text;
+        while (!left.empty()) {
+            std::string taken = left;
+            while (text_width(taken) > label_width) taken.resize(taken.find_last_of(' '));
+            lines_ += "  | " + taken + std::string(label_width - text_width(taken), ' ') + " |\n";
+            left.erase(0, std::min(left.size(), taken.size() + 1));
+        }
+    }
+    [[nodiscard]] std::string text() const { return line_ + lines_ + line_; }
+
+private:
+    std::string line_, lines_;
+};
+
+Date best_before(const SharedBatch& shared, Date mixed_on) {
+    return mixed_on + std::chrono::days{static_cast<int>(std::floor(shared.keeps->in(day)))};
+}
+
+std::string made_of(const BlendAnswer& blend) {
+    std::string text;
+    for (const BlendShare& share : blend.shares) text += (text.empty() ? "" : ", ") + share.ingredient.name + " " + shown_percent(share.share);
+    return text + ".";
+}
+
+std::string label_text(const BlendAnswer& blend, const SharedBatch& shared, Date mixed_on, std::size_t bag) {
+    Label label;
+    const Mass mass = shared.bags[bag];
+    label.add(fmt::format("{}, bag {} of {}", blend.name, bag + 1, shared.bags.size()));
+    label.add(fmt::format("{} dry. Mixed {}{}.", shown_mass(mass), date_text(mixed_on),
+                          shared.keeps ? ", best before " + date_text(best_before(shared, mixed_on)) + " if kept dry" : ""));
+    label.add(made_of(blend));
+    if (shared.water > 0)
+        label.add(fmt::format("For {}: about {} of water for the bag, {} of it first.", shared.feel, shown_water(kitchen_water(shared.water * mass)),
+                              shown_water(kitchen_water(shared.first_pour * mass))));
+    for (const std::string& caution : caution_sentences(shared.cautions)) label.add(caution);
+    return label.text();
+}
+
+Json minors(const std::vector<Money>& parts) {
+    Json json = Json::array();
+    for (const Money& part : parts) json.push_back(part.minor());
+    return json;
+}
+
+}  // namespace
+
+std::string share_text(const BlendAnswer& blend, const SharedBatch& shared, Date mixed_on) {
+    std::string text = packs_table(shared) + "\n";
+    text += paragraph("Left over ", rest_text(shared));
+    text += paragraph("Costs     ", cost_sentences(blend, shared));
+    text += paragraph("Share out ", fmt::format("Stir it all together dry, in several lots well turned over, then fill {} bags of {}.", shared.bags.size(),
+                                                shown_mass(shared.bags.back())));
+    text += "\nLabels to cut out\n\n";
+    for (std::size_t bag = 0; bag < shared.bags.size(); ++bag) text += label_text(blend, shared, mixed_on, bag) + "\n";
+    text.pop_back();
+    return text;
+}
+
+Json share_json(const BlendAnswer& blend, const SharedBatch& shared, Date mixed_on) {
+    Json json{{"bags", Json::array()}, {"mixed_on", date_text(mixed_on)},
+              {"best_before", shared.keeps ? Json(date_text(best_before(shared, mixed_on))) : Json()},
+              {"used_minor", blend.cost.minor()}, {"used_a_head_minor", minors(shared.used_a_head)},
+              {"outlay_minor", json_minor(shared.outlay)},
+              {"outlay_a_head_minor", shared.outlay ? minors(shared.outlay_a_head) : Json()},
+              {"packs", Json::array()}, {"left_over", Json::array()}, {"feel", shared.feel},
+              {"water_g_per_kg", shared.water * 1000.0}, {"cautions", caution_sentences(shared.cautions)}};
+    for (const Mass& bag : shared.bags)
+        json["bags"].push_back({{"mass_g", bag.in(gram)}, {"water_g", (shared.water * bag).in(gram)}, {"water_first_g", (shared.first_pour * bag).in(gram)}});
+    for (const BatchPack& pack : shared.packs) {
+        const Mass* mass = std::get_if<Mass>(&pack.pack.size);
+        json["packs"].push_back({{"name", pack.name}, {"size_g", mass ? Json(mass->in(gram)) : Json()},
+                                 {"size_ml", mass ? Json() : Json(std::get<Volume>(pack.pack.size).in(millilitre))},
+                                 {"count", pack.count}, {"price_minor", pack.pack.price->minor()}, {"shop", pack.pack.shop.empty() ? Json() : Json(pack.pack.shop)}});
+    }
+    for (const BatchRest& rest : shared.left_over) json["left_over"].push_back({{"name", rest.name}, {"mass_g", rest.mass.in(gram)}});
+    return json;
+}
+
+}  // namespace baitwright
