@@ -95,7 +95,7 @@ private:
 
     void sort_shares() {
         for (std::size_t i = 0; i < shares_.size(); ++i)
-            if (shares_[i] > 0) answer_.shares.push_back({blend_.ingredients[i], shares_[i], blend_.prices[i]});
+            if (shares_[i] > 0) answer_.shares.push_back({blend_.ingredients[i], shares_[i], blend_.prices[i], {}, {}});
         std::stable_sort(answer_.shares.begin(), answer_.shares.end(),
                          [](const BlendShare& a, const BlendShare& b) { return a.share > b.share; });
     }
