@@ -29,7 +29,7 @@ struct PackNeed {
     std::vector<PackOnSale> packs;
     int shelf_life = 1;  ///< sessions, the one it is bought for among them: 1 keeps for that one alone
     std::vector<StockedGrams> stock;
-    std::optional<std::int64_t> most_left_over;  ///< grams, past their best or not
+    std::optional<std::int64_t> most_left_over;  ///< grams of what is bought, past their best or not
 };
 
 /// A shop: what it asks for bringing it all, once, however much is bought there.
@@ -49,6 +49,7 @@ struct PackPurchase {
 struct PackPlan {
     std::vector<PackPurchase> purchases;
     std::int64_t outlay_minor = 0;
+    std::int64_t from_stock = 0; ///< grams used of what is there already
     std::int64_t bought = 0;     ///< grams
     std::int64_t left_over = 0;  ///< grams left after the last session, and all that went past its best
     std::int64_t past_best = 0;  ///< of which past its best before the last session, and so lost

@@ -185,6 +185,7 @@ private:
         PackPlan plan;
         Grams stocked = 0;
         for (const StockedGrams& lot : need_.stock) stocked += lot.grams;
+        plan.from_stock = phase_.used();
         plan.left_over = stocked - phase_.used();
         plan.past_best = plan.left_over - (end ? 0 : phase_.left());  // once it falls short all that was good is used
         if (!end) return plan;

@@ -5,6 +5,7 @@
 
 #include "answers/cost_range.h"
 #include "answers/named_in_strategy.h"
+#include "answers/one_currency.h"
 #include "answers/priced_need.h"
 #include "bait/pricing.h"
 #include "answers/stale_prices.h"
@@ -36,21 +37,10 @@ std::vector<PricedIngredient> priced_needs(const UnrolledStrategy& unrolled, con
     return priced;
 }
 
-const Currency* one_currency(const UnrolledStrategy& unrolled, const std::vector<PricedIngredient>& priced) {
-    const Currency* currency = nullptr;
-    std::string first;
-    for (std::size_t i = 0; i < priced.size(); ++i) {
-        const Currency* its = priced[i].currency();
-        const std::string& name = unrolled.totals[i].ingredient.name;
-        if (currency && its && !(*its == *currency))
-            throw InputError("mixed-currencies",
-                             "'" + first + "' is priced in " + std::string(currency->code) + " and '" + name + "' in " +
-                                 std::string(its->code) + ", and the two do not add up",
-                             "price everything in one currency; for this once with --price \"" + name + "=£4/kg\"");
-        if (its && !currency) first = name;
-        if (its) currency = its;
-    }
-    return currency;
+const Currency* currency_of(const UnrolledStrategy& unrolled, const std::vector<PricedIngredient>& priced) {
+    std::vector<PricedIn> each;
+    for (std::size_t i = 0; i < priced.size(); ++i) each.push_back({unrolled.totals[i].ingredient.name, priced[i].currency()});
+    return one_currency(each, "=£4/kg");
 }
 
 /// What the lines hold before the pence are whole.
@@ -165,7 +155,7 @@ StrategyCost cost_strategy(const Shelf& shelf, const Strategy& strategy, const S
     cost.unrolled = unroll_strategy(shelf, strategy, request.what_if);
     set_prices(cost.unrolled, request.what_if);
     const std::vector<PricedIngredient> priced = priced_needs(cost.unrolled, stock, request.on);
-    cost.currency = one_currency(cost.unrolled, priced);
+    cost.currency = currency_of(cost.unrolled, priced);
     cost.warnings = cost.unrolled.warnings;
     ExactLines exact;
     for (std::size_t i = 0; i < priced.size(); ++i) add_line(cost, priced[i], cost.unrolled.totals[i], exact);

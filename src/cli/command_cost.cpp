@@ -1,7 +1,5 @@
 #include "cli/command_cost.h"
 
-#include <algorithm>
-
 #include "answers/compare_strategies.h"
 #include "cli/cost_flags.h"
 #include "cli/result_formats.h"
@@ -37,9 +35,7 @@ std::vector<Contender> contenders(const std::vector<NamedStrategy>& named, const
     for (std::size_t i = 0; i < named.size(); ++i) {
         const UnrolledStrategy unrolled =
             with_places(named[i], [&] { return unroll_strategy(named[i].shelf(), named[i].strategy); });
-        for (const IngredientNeed& need : unrolled.totals)
-            if (std::none_of(needs.begin(), needs.end(), [&](const IngredientNeed& n) { return n.ingredient.name == need.ingredient.name; }))
-                needs.push_back(need);
+        add_unlisted(needs, unrolled.totals);
         found.push_back({&named[i].shelf(), named[i].strategy, words[i].times});
     }
     return found;

@@ -1,5 +1,6 @@
 #include "cli/cost_flags.h"
 
+#include <algorithm>
 #include <cctype>
 
 #include "cli/picture_file.h"
@@ -11,14 +12,6 @@
 namespace baitwright {
 
 namespace {
-
-/// The part before the last '=' and the part behind it; InputError where there is none.
-std::pair<std::string, std::string> parted(const std::string& text, const char* what, const char* example) {
-    const auto equals = text.rfind('=');
-    if (equals == std::string::npos || equals == 0 || equals + 1 == text.size())
-        throw InputError("no-amount", "'" + text + "' does not say " + what, std::string("write it as in ") + example);
-    return {text.substr(0, equals), text.substr(equals + 1)};
-}
 
 /// "£4/kg", "£3.10/900 g", "£2/pt": a pack of that size at that price.
 Pack read_rate(const std::string& text) {
@@ -37,7 +30,7 @@ Pack read_rate(const std::string& text) {
 }
 
 StrategyRequest::Price read_price(const std::string& text) {
-    const auto [name, rate] = parted(text, "what it costs", "--price \"brown crumb=£2.10/kg\"");
+    const auto [name, rate] = parted_at_equals(text, "what it costs", "--price \"brown crumb=£2.10/kg\"");
     return {name, read_rate(rate)};
 }
 
@@ -104,7 +97,7 @@ StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const 
     }
     for (const std::string& text : arguments.values("--have")) {
         flag_value("--have", [&] {
-            const auto [name, amount] = parted(text, "how much there is", "--have \"brown crumb=400g\"");
+            const auto [name, amount] = parted_at_equals(text, "how much there is", "--have \"brown crumb=400g\"");
             const auto ingredient = shelf.find_ingredient(name);
             if (!ingredient) {
                 const std::string hint = did_you_mean(name, shelf.ingredient_names());
@@ -116,6 +109,12 @@ StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const 
         });
     }
     return stock;
+}
+
+void add_unlisted(std::vector<IngredientNeed>& needs, const std::vector<IngredientNeed>& more) {
+    for (const IngredientNeed& need : more)
+        if (std::none_of(needs.begin(), needs.end(), [&](const IngredientNeed& known) { return known.ingredient.name == need.ingredient.name; }))
+            needs.push_back(need);
 }
 
 TimedWord timed_word(const std::string& word) {

@@ -15,6 +15,9 @@ CostRequest cost_request(const Arguments& arguments, const Surroundings& around)
 StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const Surroundings& around,
                           const std::vector<IngredientNeed>& needs);
 
+/// Adds those whose ingredient is not among them yet.
+void add_unlisted(std::vector<IngredientNeed>& needs, const std::vector<IngredientNeed>& more);
+
 /// "open carpet=3": a strategy, three sessions of it.
 struct TimedWord {
     std::string strategy;

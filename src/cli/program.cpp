@@ -15,6 +15,7 @@
 #include "cli/command_mix.h"
 #include "cli/command_price.h"
 #include "cli/command_recipe.h"
+#include "cli/command_shop.h"
 #include "cli/command_soak.h"
 #include "cli/command_stock.h"
 #include "cli/command_strategy.h"
@@ -123,7 +124,7 @@ const std::vector<Flag>& common_flags() {
 }
 
 const std::vector<CommandSpec>& all_commands() {
-    static const std::vector<CommandSpec> commands{command_mix(), command_water(), command_soak(), command_dose(), command_drop(), command_dry(), command_cost(), command_compare(), command_swap(), command_blend(), command_ingredient_list(),
+    static const std::vector<CommandSpec> commands{command_mix(), command_water(), command_soak(), command_dose(), command_drop(), command_dry(), command_cost(), command_compare(), command_shop(), command_swap(), command_blend(), command_ingredient_list(),
                                                    command_ingredient_show(), command_ingredient_add(), command_ingredient_measure(), command_ingredient_import(), command_ingredient_export(), command_recipe_list(),
                                                    command_recipe_show(), command_recipe_check(), command_recipe_add(),
                                                    command_strategy_list(), command_strategy_show(), command_strategy_check(), command_strategy_add(),

@@ -34,4 +34,11 @@ std::uint64_t read_seed(const std::string& text) {
     return static_cast<std::uint64_t>(seed);
 }
 
+std::pair<std::string, std::string> parted_at_equals(const std::string& text, const char* what, const char* example) {
+    const auto equals = text.rfind('=');
+    if (equals == std::string::npos || equals == 0 || equals + 1 == text.size())
+        throw InputError("no-amount", "'" + text + "' does not say " + what, std::string("write it as in ") + example);
+    return {text.substr(0, equals), text.substr(equals + 1)};
+}
+
 }  // namespace baitwright

@@ -2,6 +2,7 @@
 
 #include <cstdint>
 #include <string>
+#include <utility>
 
 #include "bait/amount.h"
 #include "cli/command.h"
@@ -35,5 +36,9 @@ int read_count(const std::string& text, const char* example);
 
 /// A whole number from 0 to 9e15.
 std::uint64_t read_seed(const std::string& text);
+
+/// The part before the last '=' and the part behind it: "brown crumb=400g"; InputError where there is none. `what` it
+/// does not say, and an `example` of how it would.
+std::pair<std::string, std::string> parted_at_equals(const std::string& text, const char* what, const char* example);
 
 }  // namespace baitwright

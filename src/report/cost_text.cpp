@@ -28,16 +28,11 @@ std::string session_length(Time length) {
     return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", length.in(hour));
 }
 
-std::string pack_size(const std::variant<Mass, Volume>& size) {
-    if (const Mass* mass = std::get_if<Mass>(&size)) return shown_pack(*mass);
-    return shown_volume(std::get<Volume>(size));
-}
-
 std::string packs_of(const StrategyCost& cost, const std::string& name) {
     std::string text;
     for (const PackBought& bought : cost.packs)
         if (bought.name == name)
-            text += fmt::format("{}{} x {}", text.empty() ? "" : " + ", bought.count, pack_size(bought.pack.size));
+            text += fmt::format("{}{} x {}", text.empty() ? "" : " + ", bought.count, shown_pack(bought.pack));
     return text;
 }
 

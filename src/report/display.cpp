@@ -47,6 +47,11 @@ std::string shown_pack(Mass mass) {
     return mass.in(gram) < 999.5 ? fmt::format("{:g} g", mass.in(gram)) : fmt::format("{:.4g} kg", mass.in(kilogram));
 }
 
+std::string shown_pack(const Pack& pack) {
+    if (const Mass* mass = std::get_if<Mass>(&pack.size)) return shown_pack(*mass);
+    return shown_volume(std::get<Volume>(pack.size));
+}
+
 std::string shown_ounces(Mass mass) {
     const double ounces = mass.in(ounce);
     if (ounces < 15.95) return fmt::format("{:.1f} oz", ounces);

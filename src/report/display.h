@@ -2,6 +2,7 @@
 
 #include <string>
 
+#include "bait/pack.h"
 #include "quantities/quantity.h"
 #include "quantities/temperature.h"
 
@@ -14,6 +15,8 @@ std::string shown_mass(Mass mass);
 std::string shown_mass(Mass low, Mass high);
 /// A pack: "900 g", "2.5 kg".
 std::string shown_pack(Mass mass);
+/// The same by what a shop sells it by: "900 g", "1 pt".
+std::string shown_pack(const Pack& pack);
 /// "14.1 oz"; from a pound up "2 lb 3 oz".
 std::string shown_ounces(Mass mass);
 /// "625 ml"; from 10 l up "12.4 l". A range in the unit of its upper end: "580 to 935 ml".

@@ -132,7 +132,7 @@ std::string ingredient_text(const Ingredient& i) {
     text += table.text() + "\n" + sources;
     for (const Pack& pack : i.packs)
         text += paragraph("Pack      ", fmt::format("{}{}{}{}",
-                                                    std::holds_alternative<Volume>(pack.size) ? shown_volume(std::get<Volume>(pack.size)) : shown_pack(std::get<Mass>(pack.size)),
+                                                    shown_pack(pack),
                                                     pack.price ? " at " + money_text(*pack.price) : ", no price known",
                                                     pack.shop.empty() ? "" : " from " + pack.shop,
                                                     pack.on.empty() ? "" : " on " + pack.on));

@@ -19,16 +19,11 @@ using Align = TextTable::Align;
 
 constexpr std::size_t label_width = 62;
 
-std::string pack_size(const Pack& pack) {
-    if (const Mass* mass = std::get_if<Mass>(&pack.size)) return shown_pack(*mass);
-    return shown_volume(std::get<Volume>(pack.size));
-}
-
 std::string packs_table(const SharedBatch& shared) {
     TextTable table({Align::left, Align::right, Align::right, Align::left});
     table.row({"to buy, whole packs", "packs", "cost", "from"});
     for (const BatchPack& pack : shared.packs)
-        table.row({pack.name, fmt::format("{} x {}", pack.count, pack_size(pack.pack)), money_text(pack.total), pack.pack.shop});
+        table.row({pack.name, fmt::format("{} x {}", pack.count, shown_pack(pack.pack)), money_text(pack.total), pack.pack.shop});
     if (shared.outlay) {
         table.rule();
         table.row({"at the till", "", money_text(*shared.outlay), ""});

@@ -1,0 +1,89 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "answers/unroll_strategy.h"
+#include "answers/warning.h"
+#include "bait/stock_on_hand.h"
+#include "quantities/date.h"
+
+namespace baitwright {
+
+/// One session to shop for, and what it takes.
+struct SessionNeed {
+    std::string strategy;
+    Date on;
+    std::vector<IngredientNeed> needs;
+};
+
+/// A question to `shop_sessions`.
+struct ShopRequest {
+    struct Delivery {
+        std::string shop;
+        Money charge;
+    };
+    Date today;
+    std::vector<std::string> at;  ///< the shops gone to; empty: all. Packs without a shop are sold anywhere.
+    std::vector<Delivery> deliveries;
+    enum class Trips { as_cheap_as_can_be, one_shop };
+    Trips trips = Trips::as_cheap_as_can_be;
+    std::optional<Mass> most_left_over;  ///< of what is bought of each ingredient
+};
+
+/// So many of one pack, to be there by a session.
+struct PackToBuy {
+    std::string name;
+    Pack pack;
+    Mass mass;  ///< in one
+    std::int64_t count = 0;
+    Money total;
+    std::size_t session = 0;
+};
+
+/// What becomes of one ingredient over all sessions.
+struct ShopLine {
+    std::string name;
+    Mass need, from_stock, bought;
+    Mass left_over;  ///< after the last session, and what went past its best
+    Mass past_best;  ///< of which past its best before that
+    Keeping keeps;
+};
+
+/// A shop of the list with what is paid there.
+struct ShopSum {
+    std::string shop;  ///< empty: wherever it is sold
+    Money packs;
+    std::optional<Money> delivery;
+};
+
+/// What cannot be put on the list.
+struct NotOnSale {
+    enum class Why { no_price, not_sold_there };
+    std::string name;
+    Mass mass;
+    Why why;
+};
+
+/// The cheapest whole packs for all sessions, each bought as late as it can be; of those the ones that leave least over.
+struct ShopAnswer {
+    std::vector<SessionNeed> sessions;  ///< by day
+    std::vector<PackToBuy> packs;       ///< by shop, then by session
+    std::vector<ShopSum> shops;         ///< those that something is bought at
+    std::vector<ShopLine> lines;        ///< by name, those on sale
+    std::vector<NotOnSale> missing;     ///< what the shed lacks and nobody sells
+    const Currency* currency = nullptr; ///< null where nothing has a price
+    std::int64_t delivery_minor = 0, total_minor = 0;
+    std::vector<Warning> warnings;
+};
+
+/// Needs are rounded to whole grams over the sessions together; an ingredient keeps from the day it is bought for as
+/// long as it keeps dry, or cold, or frozen, whichever is known first.
+/// Throws InputError for more than `most_delivering_shops` that deliver, "mixed-currencies", and NotFound for a shop
+/// that sells nothing of what is known of them; Error (answer_is_no) where no one shop sells it all, or no packs keep
+/// the most that may be left over.
+ShopAnswer shop_sessions(std::vector<SessionNeed> sessions, const StockOnHand& stock, const ShopRequest& request);
+
+}  // namespace baitwright

@@ -1,0 +1,143 @@
+#include "report/shop_report.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "answers/stock_answer.h"
+#include "bait/kitchen_rounding.h"
+#include "quantities/quantity_text.h"
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+using Align = TextTable::Align;
+
+std::string minor_text(std::int64_t minor, const ShopAnswer& answer) { return money_text(Money(minor, *answer.currency)); }
+
+std::string sessions_text(const ShopAnswer& answer) {
+    const auto& sessions = answer.sessions;
+    if (sessions.size() == 1) return sessions.front().strategy + " on " + date_text(sessions.front().on);
+    return fmt::format("{} sessions, {} to {}", sessions.size(), date_text(sessions.front().on), date_text(sessions.back().on));
+}
+
+std::string head_of(const ShopSum& shop) {
+    std::string text = shop.shop.empty() ? "Wherever it is sold" : "From " + shop.shop;
+    text += ", " + money_text(shop.packs);
+    if (shop.delivery && shop.delivery->minor() > 0) text += " and " + money_text(*shop.delivery) + " for bringing it";
+    return text + "\n";
+}
+
+std::string shop_list(const ShopAnswer& answer, const ShopSum& shop) {
+    const bool days = answer.sessions.size() > 1;
+    TextTable table(days ? std::vector<Align>{Align::left, Align::right, Align::right, Align::right}
+                         : std::vector<Align>{Align::left, Align::right, Align::right});
+    for (const PackToBuy& pack : answer.packs) {
+        if (pack.pack.shop != shop.shop) continue;
+        std::vector<std::string> cells{"[ ] " + pack.name, fmt::format("{} x {}", pack.count, shown_pack(pack.pack)), money_text(pack.total)};
+        if (days) cells.push_back("by " + date_text(answer.sessions[pack.session].on));
+        table.row(std::move(cells));
+    }
+    return head_of(shop) + table.text() + "\n";
+}
+
+bool any(const ShopAnswer& answer, Mass ShopLine::*mass) {
+    return std::any_of(answer.lines.begin(), answer.lines.end(), [&](const ShopLine& line) { return line.*mass > Mass{}; });
+}
+
+std::string lines_table(const ShopAnswer& answer) {
+    const bool stock = any(answer, &ShopLine::from_stock);
+    std::vector<Align> columns(stock ? 5 : 4, Align::right);
+    columns[0] = Align::left;
+    TextTable table(columns);
+    const auto row = [&](std::vector<std::string> cells) {
+        if (!stock) cells.erase(cells.begin() + 2);
+        table.row(std::move(cells));
+    };
+    const auto cell = [](Mass mass) { return mass > Mass{} ? shown_mass(kitchen_mass(mass)) : std::string(); };
+    row({"what becomes of it", "needed", "from shed", "bought", "left over"});
+    for (const ShopLine& line : answer.lines)
+        row({line.name, cell(line.need), cell(line.from_stock), cell(line.bought), cell(line.left_over)});
+    return table.text();
+}
+
+std::string past_best_text(const ShopAnswer& answer) {
+    std::vector<std::string> lost;
+    for (const ShopLine& line : answer.lines)
+        if (line.past_best > Mass{}) lost.push_back(shown_mass(kitchen_mass(line.past_best)) + " of " + line.name);
+    return lost.empty() ? std::string() : "Past its best before the last session, and left over for that: " + listed(lost) + ".";
+}
+
+Json pack_json(const ShopAnswer& answer, const PackToBuy& pack) {
+    const Mass* mass = std::get_if<Mass>(&pack.pack.size);
+    return {{"name", pack.name},
+            {"size_g", pack.mass.in(gram)},
+            {"size_ml", mass ? Json() : Json(std::get<Volume>(pack.pack.size).in(millilitre))},
+            {"count", pack.count},
+            {"price_minor", pack.pack.price->minor()},
+            {"shop", pack.pack.shop.empty() ? Json() : Json(pack.pack.shop)},
+            {"by", date_text(answer.sessions[pack.session].on)},
+            {"session", pack.session + 1}};
+}
+
+}  // namespace
+
+std::string shop_text(const ShopAnswer& answer) {
+    std::string text = "For " + sessions_text(answer) + ": ";
+    if (answer.packs.empty())
+        text += answer.missing.empty() ? "nothing to buy, the shed has it all\n\n" : "nothing that can be bought\n\n";
+    else
+        text += minor_text(answer.total_minor, answer) + " in the cheapest whole packs\n\n";
+    for (const ShopSum& shop : answer.shops) text += shop_list(answer, shop);
+    if (!answer.lines.empty()) text += lines_table(answer) + "\n";
+    if (!answer.packs.empty())
+        text += paragraph("Sure      ", "No other whole packs cost less; of those that cost the same, these leave least over.");
+    if (answer.sessions.size() > 1 && !answer.packs.empty())
+        text += paragraph("By then   ", "The days say when it must be there. What keeps can be bought sooner, at the same price.");
+    if (const std::string lost = past_best_text(answer); !lost.empty()) text += paragraph("Lost      ", lost);
+    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
+    return text;
+}
+
+Json shop_json(const ShopAnswer& answer) {
+    Json json = json_record("shop", answer.warnings);
+    json["currency"] = answer.currency ? Json(answer.currency->code) : Json();
+    json["total_minor"] = answer.currency ? Json(answer.total_minor) : Json();
+    json["delivery_minor"] = answer.currency ? Json(answer.delivery_minor) : Json();
+    json["proven"] = true;
+    json["sessions"] = Json::array();
+    for (const SessionNeed& session : answer.sessions) json["sessions"].push_back({{"strategy", session.strategy}, {"on", date_text(session.on)}});
+    json["packs"] = Json::array();
+    for (const PackToBuy& pack : answer.packs) json["packs"].push_back(pack_json(answer, pack));
+    json["shops"] = Json::array();
+    for (const ShopSum& shop : answer.shops)
+        json["shops"].push_back({{"shop", shop.shop.empty() ? Json() : Json(shop.shop)}, {"packs_minor", shop.packs.minor()},
+                                 {"delivery_minor", shop.delivery ? shop.delivery->minor() : 0}});
+    json["needs"] = Json::array();
+    json["left_over"] = Json::array();
+    for (const ShopLine& line : answer.lines) {
+        json["needs"].push_back({{"name", line.name}, {"mass_g", line.need.in(gram)}, {"from_stock_g", line.from_stock.in(gram)}, {"bought_g", line.bought.in(gram)}});
+        if (line.left_over > Mass{})
+            json["left_over"].push_back({{"name", line.name}, {"mass_g", line.left_over.in(gram)}, {"past_best_g", line.past_best.in(gram)}});
+    }
+    json["not_on_list"] = Json::array();
+    for (const NotOnSale& missing : answer.missing)
+        json["not_on_list"].push_back({{"name", missing.name}, {"mass_g", missing.mass.in(gram)},
+                                       {"why", missing.why == NotOnSale::Why::no_price ? "no price" : "not sold there"}});
+    return json;
+}
+
+Rows shop_rows(const ShopAnswer& answer) {
+    Rows rows{{"shop", "name", "size_g", "count", "price_minor", "total_minor", "currency", "by"}};
+    for (const PackToBuy& pack : answer.packs)
+        rows.push_back({pack.pack.shop, pack.name, number_text(pack.mass.in(gram)), std::to_string(pack.count),
+                        std::to_string(pack.pack.price->minor()), std::to_string(pack.total.minor()), std::string(answer.currency->code),
+                        date_text(answer.sessions[pack.session].on)});
+    return rows;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,19 @@
+#pragma once
+
+#include <string>
+
+#include "answers/shop_sessions.h"
+#include "report/json.h"
+#include "report/rows.h"
+
+namespace baitwright {
+
+/// A list to take along, by shop, and what will be left over.
+std::string shop_text(const ShopAnswer& answer);
+
+Json shop_json(const ShopAnswer& answer);
+
+/// A row for each kind of pack and session.
+Rows shop_rows(const ShopAnswer& answer);
+
+}  // namespace baitwright
