@@ -1,0 +1,210 @@
+#include "answers/shop_sessions.h"
+
+#include <rapidcheck.h>
+
+#include <catch2/catch.hpp>
+#include <numeric>
+
+#include "answers/sessions.h"
+#include "answers/shop_needs.h"
+#include "quantities/fault_of.h"
+
+using namespace baitwright;
+using namespace draft_sessions;
+
+namespace {
+
+const Date first = parse_date("2026-11-28");
+
+Pack pack(double grams, std::int64_t pence, const char* shop = "", const char* on = "2026-03-01", const char* currency = "GBP") {
+    return {grams * gram, Money(pence, currency_named(currency)), on, shop};
+}
+
+IngredientNeed need(const std::string& name, double grams, std::vector<Pack> packs, std::optional<Time> keeps = std::nullopt) {
+    Ingredient ingredient = bank().ingredient(name);
+    ingredient.packs = std::move(packs);
+    ingredient.keeps = {keeps, std::nullopt, std::nullopt};
+    return {ingredient, grams * gram, {}};
+}
+
+std::vector<SessionNeed> weekly(const std::vector<std::vector<IngredientNeed>>& needs) {
+    std::vector<SessionNeed> sessions;
+    for (const auto& of_session : needs)
+        sessions.push_back({"far bank", first + std::chrono::days{7 * static_cast<int>(sessions.size())}, of_session});
+    return sessions;
+}
+
+ShopRequest asking() {
+    ShopRequest request;
+    request.today = first;
+    return request;
+}
+
+ShopAnswer shop(const std::vector<SessionNeed>& sessions, const StockOnHand& stock = {}, const ShopRequest& request = asking()) {
+    return shop_sessions(sessions, stock, request);
+}
+
+}  // namespace
+
+// By hand: 8 kg at the most, for 3 sessions of 900 g: 2.7 kg are a 2 kg and a 1 kg pack, 6.10; three of 1 kg are 6.60.
+TEST_CASE("sessions that share packs are cheaper than each on its own") {
+    const auto packs = std::vector<Pack>{pack(1000, 220), pack(2000, 390), pack(5000, 875)};
+    const IngredientNeed crumb = need("brown crumb", 900, packs);
+    const ShopAnswer answer = shop(weekly({{crumb}, {crumb}, {crumb}}));
+    CHECK(answer.total_minor == 610);
+    REQUIRE(answer.lines.size() == 1);
+    CHECK(answer.lines[0].left_over.in(gram) == Approx(300));
+    std::int64_t single = 0;
+    for (int i = 0; i < 3; ++i) single += shop(weekly({{crumb}})).total_minor;
+    CHECK(single == 660);
+}
+
+TEST_CASE("what does not keep to the next session is bought anew for it") {
+    const auto packs = std::vector<Pack>{pack(1000, 220)};
+    const ShopAnswer keeps = shop(weekly({{need("casters", 300, packs, 8.0 * day)}, {need("casters", 300, packs, 8.0 * day)}}));
+    CHECK(keeps.total_minor == 220);
+    const ShopAnswer spoils = shop(weekly({{need("casters", 300, packs, 6.0 * day)}, {need("casters", 300, packs, 6.0 * day)}}));
+    CHECK(spoils.total_minor == 440);
+    CHECK(spoils.lines[0].past_best.in(gram) == Approx(700));
+    CHECK(spoils.packs.back().session == 1);
+}
+
+TEST_CASE("uneven gaps between sessions count by the fewest sessions that it keeps through") {
+    std::vector<SessionNeed> sessions = weekly({{}, {}, {}, {}});
+    sessions[1].on = first + std::chrono::days{1};
+    CHECK(sessions_good_for({14.0 * day, {}, {}}, sessions) == 2);
+    CHECK(sessions_good_for({6.0 * day, {}, {}}, sessions) == 1);
+    CHECK(sessions_good_for({{}, 21.0 * day, {}}, sessions) == 4);
+    CHECK(sessions_good_for({}, sessions) == 4);
+    CHECK(sessions_good_for({0.1 * day, {}, {}}, sessions) == 1);
+}
+
+TEST_CASE("whole grams by session come to the sum rounded up, however small each is") {
+    CHECK(whole_grams({0.3, 0.3, 0.3, 0.3}) == std::vector<std::int64_t>{1, 0, 0, 1});
+    CHECK(whole_grams({500.0, 250.0}) == std::vector<std::int64_t>{500, 250});
+    CHECK(rc::check([] {
+        std::vector<double> grams;
+        for (int i = *rc::gen::inRange(1, 40); i > 0; --i) grams.push_back(0.01 * *rc::gen::inRange(0, 200000));
+        const std::vector<std::int64_t> whole = whole_grams(grams);
+        double so_far = 0;
+        std::int64_t bought = 0;
+        for (std::size_t i = 0; i < grams.size(); ++i) {
+            so_far += grams[i];
+            bought += whole[i];
+            RC_ASSERT(static_cast<double>(bought) >= so_far - 1e-5);
+            RC_ASSERT(static_cast<double>(bought) < so_far + 1);
+        }
+    }));
+}
+
+TEST_CASE("the shed is used first, and what is past its best by then is not") {
+    const auto packs = std::vector<Pack>{pack(1000, 220)};
+    const auto sessions = weekly({{need("brown crumb", 600, packs)}, {need("brown crumb", 600, packs)}});
+    StockOnHand good, short_lived, gone;
+    good.put("brown crumb", {1.2 * kilogram, "2027-03-01"});
+    short_lived.put("brown crumb", {1.2 * kilogram, "2026-12-01"});
+    gone.put("brown crumb", {1.2 * kilogram, "2026-11-01"});
+    CHECK(shop(sessions, good).packs.empty());
+    CHECK(shop(sessions, good).total_minor == 0);
+    const ShopAnswer half = shop(sessions, short_lived);
+    CHECK(half.total_minor == 220);
+    CHECK(half.lines[0].from_stock.in(gram) == Approx(600));
+    CHECK(shop(sessions, gone).total_minor == 440);
+}
+
+TEST_CASE("a charge for bringing it sends one to another shop, and one shop may cost more") {
+    const auto sessions = weekly({{need("brown crumb", 900, {pack(1000, 200, "the mill"), pack(1000, 260, "the village shop")}),
+                                   need("casters", 300, {pack(320, 390, "the village shop")})}});
+    CHECK(shop(sessions).total_minor == 590);
+    ShopRequest request = asking();
+    request.deliveries = {{"the mill", Money(100, currency_named("GBP"))}};
+    const ShopAnswer brought = shop(sessions, {}, request);
+    CHECK(brought.total_minor == 650);
+    CHECK(brought.delivery_minor == 0);
+    request = asking();
+    request.trips = ShopRequest::Trips::one_shop;
+    CHECK(shop(sessions, {}, request).total_minor == 650);
+    const auto apart = weekly({{need("brown crumb", 900, {pack(1000, 200, "the mill")}), need("casters", 300, {pack(320, 390, "the village shop")})}});
+    const Fault fault = fault_of([&] { shop(apart, {}, request); });
+    CHECK(fault.code == "no-one-shop");
+    CHECK_THAT(fault.message, Catch::Contains("the mill lacks casters") && Catch::Contains("the village shop lacks brown crumb"));
+}
+
+TEST_CASE("no more is left over than is wanted, or it is said how much must be") {
+    const auto sessions = weekly({{need("brown crumb", 900, {pack(300, 120), pack(1000, 200)})}});
+    CHECK(shop(sessions).total_minor == 200);
+    ShopRequest request = asking();
+    request.most_left_over = 50.0 * gram;
+    const ShopAnswer tight = shop(sessions, {}, request);
+    CHECK(tight.total_minor == 360);
+    CHECK(tight.lines[0].left_over.in(gram) == Approx(0));
+    const auto coarse = weekly({{need("brown crumb", 900, {pack(1000, 200)})}});
+    const Fault fault = fault_of([&] { shop(coarse, {}, request); });
+    CHECK(fault.code == "too-much-left");
+    CHECK_THAT(fault.message, Catch::Contains("100 g of brown crumb"));
+}
+
+TEST_CASE("what has no price, or is not sold where one goes, is named and left off") {
+    const auto sessions = weekly({{need("brown crumb", 900, {}), need("casters", 300, {pack(320, 390, "the village shop")}),
+                                   need("sweetcorn", 300, {pack(340, 115, "the mill")})}});
+    ShopRequest request = asking();
+    request.at = {"the mill"};
+    const ShopAnswer answer = shop(sessions, {}, request);
+    CHECK(answer.total_minor == 115);
+    REQUIRE(answer.missing.size() == 2);
+    CHECK(answer.missing[0].why == NotOnSale::Why::no_price);
+    CHECK(answer.missing[1].why == NotOnSale::Why::not_sold_there);
+    CHECK(answer.warnings.at(0).code == "no-price");
+    CHECK(answer.warnings.at(1).code == "not-sold-there");
+    request.at = {"the mil"};
+    CHECK(fault_of([&] { shop(sessions, {}, request); }).hint == "did you mean 'the mill'?");
+}
+
+TEST_CASE("what has no price and is in the shed is no lack") {
+    StockOnHand stock;
+    stock.put("brown crumb", {1.0 * kilogram});
+    const ShopAnswer answer = shop(weekly({{need("brown crumb", 900, {})}}), stock);
+    CHECK(answer.missing.empty());
+    CHECK(answer.packs.empty());
+}
+
+TEST_CASE("prices in two currencies are an error that names both") {
+    const auto sessions = weekly({{need("brown crumb", 900, {pack(1000, 200)}), need("casters", 300, {pack(320, 390, "", "2026-03-01", "EUR")})}});
+    const Fault fault = fault_of([&] { shop(sessions); });
+    CHECK(fault.code == "mixed-currencies");
+    CHECK_THAT(fault.message, Catch::Contains("GBP") && Catch::Contains("EUR"));
+}
+
+TEST_CASE("a pack far larger than any need and an old price are minded") {
+    const ShopAnswer answer = shop(weekly({{need("brown crumb", 400, {pack(25000, 3000, "the mill", "2025-03-01")})}}));
+    REQUIRE(answer.warnings.size() == 2);
+    CHECK(answer.warnings[0].code == "stale-price");
+    CHECK(answer.warnings[1].code == "more-left-than-used");
+}
+
+TEST_CASE("every gram of sessions drawn at random is bought, in stock, used or left, and every penny adds up") {
+    CHECK(rc::check([] {
+        const char* names[] = {"brown crumb", "casters", "sweetcorn"};
+        std::vector<std::vector<IngredientNeed>> needs(static_cast<std::size_t>(*rc::gen::inRange(1, 9)));
+        const int life = *rc::gen::inRange(1, 60);
+        for (auto& of_session : needs)
+            for (const char* name : names)
+                if (*rc::gen::inRange(0, 3) > 0)
+                    of_session.push_back(need(name, *rc::gen::inRange(1, 3000), {pack(300, 100, "the mill"), pack(1000, 290)}, life * day));
+        StockOnHand stock;
+        const int stocked = *rc::gen::inRange(0, 3000);
+        if (stocked > 0) stock.put("casters", {stocked * gram, "2027-01-01"});
+        const ShopAnswer answer = shop(weekly(needs), stock);
+        std::int64_t packs = 0;
+        for (const PackToBuy& bought : answer.packs) packs += bought.total.minor();
+        RC_ASSERT(packs + answer.delivery_minor == answer.total_minor);
+        std::int64_t by_shop = 0;
+        for (const ShopSum& sum : answer.shops) by_shop += sum.packs.minor();
+        RC_ASSERT(by_shop == packs);
+        for (const ShopLine& line : answer.lines) {
+            const double in_stock = line.name == "casters" ? stocked : 0;
+            RC_ASSERT(std::abs(in_stock + line.bought.in(gram) - line.need.in(gram) - line.left_over.in(gram)) < 1e-6);
+            RC_ASSERT(line.from_stock <= line.need);
+        }
+    }));
+}
