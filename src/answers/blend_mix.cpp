@@ -17,8 +17,6 @@ namespace {
 
 using End = BlendLimitEnd::End;
 
-/// Shares below this are the solver's rounding.
-constexpr double least_share = 1e-7;
 /// Shares are saved in hundredths of a percent.
 constexpr double saved_parts = 10000;
 constexpr double cheapest_price = 1e-6;  // minor units: less is the solver's rounding
@@ -56,12 +54,16 @@ public:
     }
 
 private:
+    /// What no kitchen scale shows of the batch, and no saved percent, is left out.
     void take_shares(const LinearSolution& solution) {
+        const double least_share = std::max<double>(0.5 / saved_parts, 0.5 * gram / blend_.batch);
         double sum = 0;
-        for (const double value : solution.values) sum += value < least_share ? 0 : value;
+        for (const double value : solution.values) sum += value;
         shares_.assign(solution.values.size(), 0);
+        double kept = 0;
         for (std::size_t i = 0; i < shares_.size(); ++i)
-            if (solution.values[i] >= least_share) shares_[i] = solution.values[i] / sum;
+            if (solution.values[i] >= least_share * sum) kept += shares_[i] = solution.values[i];
+        for (double& share : shares_) share /= kept;
     }
 
     [[nodiscard]] std::optional<double> value_of(MixProperty property) const {

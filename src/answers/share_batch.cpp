@@ -59,6 +59,17 @@ private:
     std::int64_t outlay_ = 0;
 };
 
+/// So little is weighed to the gram.
+bool is_small(double grams) { return grams < 50; }
+
+std::vector<Mass> in_grams(double grams, const std::vector<double>& shares) {
+    std::vector<double> exact;
+    for (const double share : shares) exact.push_back(share * grams);
+    std::vector<Mass> masses;
+    for (const std::int64_t count : round_to_sum(exact)) masses.push_back(static_cast<double>(count) * gram);
+    return masses;
+}
+
 void add_cautions(const Ingredient& ingredient, std::vector<std::string>& words) {
     for (const std::string& word : ingredient.cautions)
         if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
@@ -77,12 +88,28 @@ void take_water(const Shelf& shelf, const BlendAnswer& blend, SharedBatch& share
 std::vector<Mass> shared_out(Mass whole, const std::vector<double>& shares) {
     const double grams = std::round(whole.in(gram)), each = grams / static_cast<double>(shares.size());
     const double step = each < 50 ? 1 : each < 2000 ? 5 : 10;
-    const double steps = std::floor(grams / step);
-    std::vector<double> exact;
-    for (const double share : shares) exact.push_back(share * steps);
-    std::vector<Mass> masses;
-    for (const std::int64_t count : round_to_sum(exact)) masses.push_back(static_cast<double>(count) * step * gram);
-    masses.front() += (grams - steps * step) * gram;
+    std::vector<Mass> masses(shares.size());
+    std::vector<double> large;
+    double left = grams, large_share = 0;
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+        if (is_small(shares[i] * grams)) {
+            masses[i] = std::round(shares[i] * grams) * gram;
+            left -= masses[i].in(gram);
+        } else {
+            large.push_back(shares[i]);
+            large_share += shares[i];
+        }
+    }
+    if (large.empty()) return in_grams(grams, shares);
+    const double steps = std::floor(left / step);
+    for (double& share : large) share *= steps / large_share;
+    const std::vector<std::int64_t> counts = round_to_sum(large);
+    double odd = left - steps * step;
+    for (std::size_t i = 0, next = 0; i < shares.size(); ++i) {
+        if (is_small(shares[i] * grams)) continue;
+        masses[i] = (static_cast<double>(counts[next++]) * step + odd) * gram;
+        odd = 0;
+    }
     return masses;
 }
 

@@ -43,7 +43,7 @@ struct SharedBatch {
 SharedBatch share_batch(const Shelf& shelf, const BlendAnswer& blend, int bags);
 
 /// The mass in whole grams, in equal parts but for what does not divide: steps of 1 g, 5 g or 10 g as a kitchen scale
-/// shows parts of that size (`kitchen_mass`), the odd grams with the first. **Valid for**: a mass of at least 1 g.
+/// shows parts of that size (`kitchen_mass`), less than 50 g to the gram, the odd grams with the first of the others. **Valid for**: a mass of at least 1 g.
 std::vector<Mass> shared_out(Mass whole, const std::vector<double>& shares);
 
 }  // namespace baitwright

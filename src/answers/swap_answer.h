@@ -14,6 +14,7 @@ struct SwapRequest {
     std::vector<std::string> without;  ///< ingredients that ran out
     Ratio rest_may_move;               ///< by so much of itself each other share may rise or fall; 0 keeps them all
     int at_most = 2;                   ///< ingredients that stand in
+    std::optional<std::vector<std::string>> from;  ///< names of what may stand in; nothing: all that the library holds
 };
 
 /// What one aspect of the mix was and is.
@@ -33,6 +34,7 @@ struct SwapShare {
 struct SwapAnswer {
     std::string recipe;
     std::vector<std::string> without;
+    std::vector<SwapShare> gone;       ///< what ran out
     std::vector<SwapShare> stand_ins;  ///< the largest share first
     std::vector<SwapShare> rest;       ///< in the order of the mix
     std::vector<SwapChange> changes;   ///< every aspect that could be compared

@@ -69,6 +69,8 @@ private:
     }
 
     [[nodiscard]] bool may_stand_in(const Ingredient& ingredient) const {
+        const auto is_it = [&](const std::string& name) { return folded_name(name) == folded_name(ingredient.name); };
+        if (request_.from && std::none_of(request_.from->begin(), request_.from->end(), is_it)) return false;
         const auto in_mix = [&](const SolidPart& part) { return part.ingredient.name == ingredient.name; };
         if (std::any_of(mix_.solids.begin(), mix_.solids.end(), in_mix)) return false;
         return std::any_of(removed_.begin(), removed_.end(),
@@ -87,15 +89,19 @@ private:
             const auto ingredient = shelf_.find_ingredient(name);
             if (ingredient && is_solid(ingredient->kind) && may_stand_in(*ingredient)) stand_ins_.push_back({*ingredient, preparation(), 0});
         }
-        if (stand_ins_.empty()) refuse_none("the library holds nothing of its sort that is not in the mix already");
+        if (stand_ins_.empty()) refuse_none(place() + " holds nothing of its sort that is not in the mix already");
     }
+
+    [[nodiscard]] std::string place() const { return request_.from ? "the shed" : "the library"; }
 
     [[noreturn]] void refuse_none(const std::string& why) const {
         std::string gone;
         for (const SolidPart& part : removed_) gone += (gone.empty() ? "" : " and ") + in_quotes(part.ingredient.name);
         throw Error(FaultClass::answer_is_no,
                     Fault{"nothing-to-swap-in", "nothing can stand in for " + gone + ": " + why,
-                          "put something like it into the library: baitwright ingredient add", {}, 0, 0, {}});
+                          request_.from ? "leave --from-stock out to look through the whole library"
+                                        : "put something like it into the library: baitwright ingredient add",
+                          {}, 0, 0, {}});
     }
 
     /// Compared is what is known of all that ran out, and of the rest where that may move. A stand-in of which something
@@ -116,7 +122,7 @@ private:
             return false;
         };
         stand_ins_.erase(std::remove_if(stand_ins_.begin(), stand_ins_.end(), lacks), stand_ins_.end());
-        if (stand_ins_.empty()) refuse_none("of all of its sort in the library too little is known");
+        if (stand_ins_.empty()) refuse_none("of all of its sort in " + place() + " too little is known");
         means_.assign(count, {0, 0});
         for (const SolidPart& part : mix_.solids) add_terms(part, part.share, means_);
     }

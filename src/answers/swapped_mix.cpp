@@ -44,6 +44,7 @@ public:
 
 private:
     void take_shares() {
+        for (const SolidPart& part : removed_) answer_.gone.push_back({part.ingredient.name, part.prepare, part.share, 0.0});
         for (const SolidPart& part : after_.solids) {
             SwapShare share{part.ingredient.name, part.prepare, 0.0, part.share};
             for (const SolidPart& old : before_.solids)

@@ -3,6 +3,7 @@
 #include "answers/swap_ingredient.h"
 #include "cli/load_solver.h"
 #include "cli/read_flags.h"
+#include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "cli/save_recipe.h"
 #include "report/swap_report.h"
@@ -42,9 +43,21 @@ std::string saved(const Arguments& arguments, const Surroundings& around, const 
     return save_recipe(arguments, around, *answer.changed);
 }
 
+/// What the shed still holds.
+std::vector<std::string> names_in_shed(const Surroundings& around) {
+    Store store = store_of(around);
+    std::vector<std::string> held;
+    for (const std::string& name : store.shed().names()) {
+        const auto item = store.shed().find(name);
+        if (item && item->kind == StockKind::ingredient && !item->lots.empty()) held.push_back(name);
+    }
+    return held;
+}
+
 CommandResult run(const Arguments& arguments, const Surroundings& around) {
-    const SwapRequest request = swap_request(arguments);
+    SwapRequest request = swap_request(arguments);
     check_save(arguments, around);
+    if (arguments.has("--from-stock")) request.from = names_in_shed(around);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const NamedRecipe named = recipe_argument(arguments.words().front(), *shelf);
     LinearSolver& solver = load_solver("swap");
@@ -64,6 +77,7 @@ CommandSpec command_swap() {
             {{"--without", "INGREDIENT", "what ran out; may be repeated", true},
              {"--at-most", "NUMBER", "how many ingredients may stand in: 1 to 3; 2 where not given"},
              {"--rest-may-move", "SHARE", "by so much of itself each other share may rise or fall: 10%; not at all where not given"},
+             {"--from-stock", "", "only what lies in the shed may stand in, however little of it"},
              save_flag(),
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             run, "baitwright swap \"silt bed\" --without \"fishmeal, brown\""};

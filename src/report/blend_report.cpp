@@ -43,9 +43,14 @@ std::string step_text(const BindingLimit& binding, const Currency* currency) {
 
 std::string measure_of(BlendGoal goal) { return goal == BlendGoal::per_litre ? "a litre" : "a kilo"; }
 
+/// A tenth of a minor unit is as close as anybody asks.
+std::string small_rate(double minor, const Currency& currency) {
+    return minor < 0.1 ? "less than " + shown_rate(0.1, currency) : shown_rate(minor, currency);
+}
+
 /// "each further 1 % costs 4.2p a kilo"
 std::string price_sentence(const BlendAnswer& answer, const BindingLimit& binding) {
-    const std::string step = step_text(binding, answer.currency), rate = shown_rate(binding.price_minor, *answer.currency);
+    const std::string step = step_text(binding, answer.currency), rate = small_rate(binding.price_minor, *answer.currency);
     const char* how = binding.limit.end == End::least ? "each further {} costs {} {}" : "each {} more would save {} {}";
     return fmt::format(fmt::runtime(how), step, rate, measure_of(answer.goal));
 }

@@ -95,6 +95,22 @@ std::string label_text(const BlendAnswer& blend, const SharedBatch& shared, Date
     return label.text();
 }
 
+/// "6 bags of 500 g", or "6 bags: 4 of 4170 g and 2 of 4160 g".
+std::string bags_text(const std::vector<Mass>& bags) {
+    std::vector<std::pair<std::string, int>> sizes;
+    for (const Mass& bag : bags) {
+        const std::string size = shown_mass(bag);
+        if (sizes.empty() || sizes.back().first != size) sizes.emplace_back(size, 0);
+        ++sizes.back().second;
+    }
+    const std::string count = fmt::format("{} bag{}", bags.size(), bags.size() == 1 ? "" : "s");
+    if (sizes.size() == 1) return count + " of " + sizes.front().first;
+    std::string text = count + ": ";
+    for (std::size_t i = 0; i < sizes.size(); ++i)
+        text += fmt::format("{}{} of {}", i == 0 ? "" : i + 1 == sizes.size() ? " and " : ", ", sizes[i].second, sizes[i].first);
+    return text;
+}
+
 Json minors(const std::vector<Money>& parts) {
     Json json = Json::array();
     for (const Money& part : parts) json.push_back(part.minor());
@@ -107,8 +123,7 @@ std::string share_text(const BlendAnswer& blend, const SharedBatch& shared, Date
     std::string text = packs_table(shared) + "\n";
     text += paragraph("Left over ", rest_text(shared));
     text += paragraph("Costs     ", cost_sentences(blend, shared));
-    text += paragraph("Share out ", fmt::format("Stir it all together dry, in several lots well turned over, then fill {} bags of {}.", shared.bags.size(),
-                                                shown_mass(shared.bags.back())));
+    text += paragraph("Share out ", fmt::format("Stir it all together dry, in several lots well turned over, then fill {}.", bags_text(shared.bags)));
     text += "\nLabels to cut out\n\n";
     for (std::size_t bag = 0; bag < shared.bags.size(); ++bag) text += label_text(blend, shared, mixed_on, bag) + "\n";
     text.pop_back();

@@ -27,8 +27,10 @@ std::string listed_names(const std::vector<std::string>& names) {
 std::string shares_table(const SwapAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right});
     table.row({"made of", "was", "is"});
-    for (const SwapShare& share : answer.stand_ins) table.row({share.name + (share.prepare == Preparation::soaked ? " (soaked)" : ""), "new", shown_percent(share.is)});
-    for (const SwapShare& share : answer.rest) table.row({share.name, shown_percent(share.was), shown_percent(share.is)});
+    const auto name = [](const SwapShare& share) { return share.name + (share.prepare == Preparation::soaked ? " (soaked)" : ""); };
+    for (const SwapShare& share : answer.gone) table.row({name(share), shown_percent(share.was), "out"});
+    for (const SwapShare& share : answer.stand_ins) table.row({name(share), "new", shown_percent(share.is)});
+    for (const SwapShare& share : answer.rest) table.row({name(share), shown_percent(share.was), shown_percent(share.is)});
     return table.text();
 }
 
@@ -134,6 +136,8 @@ Json swap_json(const SwapAnswer& answer) {
     json["currency"] = answer.currency ? Json(answer.currency->code) : Json();
     json["cost_per_kg_minor"] = minor_or_null(answer.price_is);
     json["cost_per_kg_was_minor"] = minor_or_null(answer.price_was);
+    json["out"] = Json::array();
+    for (const SwapShare& share : answer.gone) json["out"].push_back({{"name", share.name}, {"share_was", double(share.was)}});
     json["shares"] = Json::array();
     for (const SwapShare& share : answer.stand_ins) json["shares"].push_back(share_json(share));
     for (const SwapShare& share : answer.rest) json["shares"].push_back(share_json(share));
@@ -162,7 +166,7 @@ Json swap_json(const SwapAnswer& answer) {
 
 Rows swap_rows(const SwapAnswer& answer) {
     Rows rows{{"name", "share_was", "share"}};
-    for (const std::vector<SwapShare>* shares : {&answer.stand_ins, &answer.rest})
+    for (const std::vector<SwapShare>* shares : {&answer.gone, &answer.stand_ins, &answer.rest})
         for (const SwapShare& share : *shares) rows.push_back({share.name, number_text(share.was), number_text(share.is)});
     return rows;
 }
