@@ -74,9 +74,11 @@ std::string shares_table(const BlendAnswer& answer) {
 
 std::string infeasible_text(const BlendAnswer& answer) {
     std::string text = answer.name + ": no mix keeps all of its limits\n\n";
-    text += "These cannot hold together; with any one of them away the others can.\n";
+    const bool alone = answer.conflicts.size() == 1;
+    text += alone ? "No mix of these candidates can keep this one.\n"
+                  : "These cannot hold together; with any one of them away the others can.\n";
     for (const BlendLimitEnd& limit : answer.conflicts) text += paragraph("  - ", limit_text(limit, answer.currency));
-    return text + "\n" + paragraph("Do this   ", "Loosen one of them, or add a candidate that helps.");
+    return text + "\n" + paragraph("Do this   ", alone ? "Loosen it, or add a candidate that helps." : "Loosen one of them, or add a candidate that helps.");
 }
 
 }  // namespace
