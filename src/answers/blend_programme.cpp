@@ -1,6 +1,6 @@
 #include "answers/blend_programme.h"
 
-#include <algorithm>
+#include <set>
 
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
@@ -51,12 +51,12 @@ private:
     }
 
     void add_shares(const BlendLimit& limit) {
+        std::set<std::string> wanted;
+        for (const std::string& of : limit.of) wanted.insert(folded_name(of));
         std::vector<std::size_t> places;
         std::vector<std::string> names;
         for (std::size_t i = 0; i < blend_.ingredients.size(); ++i) {
-            const std::string& candidate = blend_.spec.candidates[i].of;
-            if (std::none_of(limit.of.begin(), limit.of.end(), [&](const std::string& of) { return folded_name(of) == folded_name(candidate); }))
-                continue;
+            if (wanted.count(folded_name(blend_.spec.candidates[i].of)) == 0) continue;
             places.push_back(i);
             names.push_back(blend_.ingredients[i].name);
         }
