@@ -64,7 +64,7 @@ struct PackPlan {
 /// or more, for no more money and no more bought, one is kept.
 /// **Source**: ours; dynamic programme over states (session, grams left). The dominance of stock on hand is that of the
 /// lot-sizing problem, Wagner & Whitin 1958 (from memory). **Valid for**: needs from 0, in all at most 10 t.
-/// **Test**: every way to buy, for small needs, and integer programmes: `tests/answers/buy_packs_test.cpp`.
+/// **Test**: every way to buy, for small needs, `tests/answers/buy_packs_test.cpp`; integer programmes of two other solvers, `tests/solver/outside_solvers_test.cpp`.
 std::optional<PackPlan> cheapest_packs_over(const PackNeed& need);
 
 /// All ingredients together, with shops that may ask for delivery.

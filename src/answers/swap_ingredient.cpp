@@ -15,10 +15,22 @@ namespace baitwright {
 namespace {
 
 constexpr double least_share = 1e-7;
+constexpr double most_calibre = 2.001;  // twice, but for rounding
+
+bool is_fed_by_the_piece(IngredientKind kind) {
+    return kind == IngredientKind::pellet || kind == IngredientKind::expander || kind == IngredientKind::seed || kind == IngredientKind::particle;
+}
 
 bool same_sort(IngredientKind a, IngredientKind b) {
     const auto meal = [](IngredientKind kind) { return kind == IngredientKind::base || kind == IngredientKind::powder; };
     return a == b || (meal(a) && meal(b));
+}
+
+/// Crumbs and meals blend; what is fed by the piece (pellets, seeds, particles) is replaced only by pieces from half to
+/// twice as large, for two sizes in place of one would not fish alike. **Source**: common practice, no source.
+bool same_calibre(const Ingredient& gone, const Ingredient& other) {
+    if (!is_fed_by_the_piece(gone.kind) || !gone.particle_size.known() || !other.particle_size.known()) return true;
+    return other.particle_size.value <= most_calibre * gone.particle_size.value && gone.particle_size.value <= most_calibre * other.particle_size.value;
 }
 
 /// Finds what may stand in, compares, and tells.
@@ -73,8 +85,9 @@ private:
         if (request_.from && std::none_of(request_.from->begin(), request_.from->end(), is_it)) return false;
         const auto in_mix = [&](const SolidPart& part) { return part.ingredient.name == ingredient.name; };
         if (std::any_of(mix_.solids.begin(), mix_.solids.end(), in_mix)) return false;
-        return std::any_of(removed_.begin(), removed_.end(),
-                           [&](const SolidPart& part) { return same_sort(part.ingredient.kind, ingredient.kind); });
+        return std::any_of(removed_.begin(), removed_.end(), [&](const SolidPart& part) {
+            return same_sort(part.ingredient.kind, ingredient.kind) && same_calibre(part.ingredient, ingredient);
+        });
     }
 
     /// As what it stands in for is: soaked where all of that is.
@@ -105,7 +118,7 @@ private:
     }
 
     /// Compared is what is known of all that ran out, and of the rest where that may move. A stand-in of which something
-    /// compared is not known is left out.
+    /// compared is not known is left out; where that leaves none, only what is known of all of them is compared.
     void weigh_aspects() {
         const std::size_t count = likeness_aspects().size();
         std::vector<SolidPart> must_know = removed_;
@@ -121,10 +134,17 @@ private:
                 if (compared_[k] && !terms[k]) return true;
             return false;
         };
+        if (std::all_of(stand_ins_.begin(), stand_ins_.end(), lacks)) compare_only_what_all_have();
         stand_ins_.erase(std::remove_if(stand_ins_.begin(), stand_ins_.end(), lacks), stand_ins_.end());
-        if (stand_ins_.empty()) refuse_none("of all of its sort in " + place() + " too little is known");
         means_.assign(count, {0, 0});
         for (const SolidPart& part : mix_.solids) add_terms(part, part.share, means_);
+    }
+
+    void compare_only_what_all_have() {
+        for (const SolidPart& part : stand_ins_) {
+            const auto terms = likeness_terms(part.ingredient, part.prepare);
+            for (std::size_t k = 0; k < terms.size(); ++k) compared_[k] = compared_[k] && terms[k].has_value();
+        }
     }
 
     /// Adds a share of a part to the sums of every aspect; what is not known of it counts as the mean of the others.

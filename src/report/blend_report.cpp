@@ -89,7 +89,7 @@ std::string limit_text(const BlendLimitEnd& limit, const Currency* currency) {
 
 std::string blend_text(const BlendAnswer& answer) {
     if (answer.status == BlendAnswer::Status::infeasible) return infeasible_text(answer);
-    std::string text = fmt::format("{}: the cheapest within its limits, {}\n\n", answer.name, cost_sentence(answer)) + shares_table(answer) + "\n";
+    std::string text = paragraph("", answer.name + ": the cheapest within its limits, " + cost_sentence(answer)) + "\n" + shares_table(answer) + "\n";
     std::vector<std::string> told;
     for (const BlendPropertyValue& property : answer.properties)
         if (property.property != MixProperty::price) told.push_back(property_text(property));

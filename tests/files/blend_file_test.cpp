@@ -115,7 +115,7 @@ TEST_CASE("a key, a property and a candidate that are mistyped are met with what
 TEST_CASE("a blend of nothing is refused, and all faults come in one run") {
     const LibraryFile empty = read("name = \"b\"\ngoal = \"cost per kg\"\n");
     REQUIRE(empty.faults.size() == 1);
-    CHECK(empty.faults[0].message.find("candidate") != std::string::npos);
+    CHECK(empty.faults[0].hint.find("[[candidate]]") != std::string::npos);
     const std::vector<Fault> three = faults_of("max = \"120 %\"\n[[limit]]\non = \"protein\"\n[[limit]]\non = \"fibre\"\nmin = \"9 %\"\nmax = \"2 %\"\n");
     CHECK(three.size() == 3);
 }
