@@ -8,6 +8,7 @@
 #include "answers/plan_batches.h"
 #include "answers/prep_timetable.h"
 #include "answers/venue_breaches.h"
+#include "quantities/clock.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
 
@@ -29,10 +30,10 @@ UnrolledStrategy unrolled_for(const Shelf& shelf, const Strategy& strategy, Stra
     return unroll_strategy(shelf, strategy, what_if);
 }
 
-std::vector<PlannedFeed> planned_put_ins(const UnrolledStrategy& day) {
+std::vector<PlannedFeed> planned_put_ins(const UnrolledStrategy& session) {
     std::vector<PlannedFeed> put_ins;
-    for (const PutIn& put_in : day.put_ins) {
-        const FeedNeed& need = day.feeds[put_in.feed];
+    for (const PutIn& put_in : session.put_ins) {
+        const FeedNeed& need = session.feeds[put_in.feed];
         put_ins.push_back({put_in.at, need.name, put_in.feed, put_in.form, put_in.count, need.size, {}, 1,
                            put_in.each_volume, put_in.each_mass, put_in.wet_volume, put_in.wet_mass});
     }
@@ -40,35 +41,35 @@ std::vector<PlannedFeed> planned_put_ins(const UnrolledStrategy& day) {
 }
 
 /// A running sum over the put-ins, told at the first, every half hour, and at the end.
-std::vector<InTheSwim> swim_over_time(const UnrolledStrategy& day) {
+std::vector<InTheSwim> swim_over_time(const UnrolledStrategy& session) {
     std::vector<InTheSwim> swim;
     InTheSwim so_far;
     std::size_t next = 0;
     const auto up_to = [&](Time moment) {
-        for (; next < day.put_ins.size() && day.put_ins[next].at <= moment; ++next) {
-            const PutIn& put_in = day.put_ins[next];
-            const FeedNeed& need = day.feeds[put_in.feed];
+        for (; next < session.put_ins.size() && session.put_ins[next].at <= moment; ++next) {
+            const PutIn& put_in = session.put_ins[next];
+            const FeedNeed& need = session.feeds[put_in.feed];
             so_far.grains += need.free_offerings / need.portions * put_in.count;
             so_far.mass += put_in.wet_mass;
         }
         so_far.at = moment;
         swim.push_back(so_far);
     };
-    for (Time moment; moment < day.length - 1e-6 * second; moment += swim_step) up_to(moment);
-    up_to(day.length);
+    for (Time moment; moment < session.length - 1e-6 * second; moment += swim_step) up_to(moment);
+    up_to(session.length);
     return swim;
 }
 
-void fill_amounts(SessionPlan& plan, const UnrolledStrategy& day) {
-    for (const FeedNeed& need : day.feeds)
+void fill_amounts(SessionPlan& plan, const UnrolledStrategy& session) {
+    for (const FeedNeed& need : session.feeds)
         plan.feeds.push_back({need.name, need.form, need.size, need.count, need.put_ins, need.portions, need.wet_mass,
                               need.wet_volume});
-    for (const IngredientNeed& need : day.totals) plan.totals.push_back(planned_total(need));
-    plan.hookbaits = day.hookbaits;
-    plan.dry = day.dry;
-    plan.wet_mass = day.wet_mass;
-    plan.wet_volume = day.wet_volume;
-    plan.cautions = day.cautions;
+    for (const IngredientNeed& need : session.totals) plan.totals.push_back(planned_total(need));
+    plan.hookbaits = session.hookbaits;
+    plan.dry = session.dry;
+    plan.wet_mass = session.wet_mass;
+    plan.wet_volume = session.wet_volume;
+    plan.cautions = session.cautions;
     for (const PlannedBatch& batch : plan.batches) {
         plan.containers += batch.containers;
         plan.water_to_carry += batch.water;
@@ -126,12 +127,6 @@ void hold_against_venue(SessionPlan& plan, const Venue& venue, const Shelf& shel
 
 }  // namespace
 
-std::string clock_text(double minutes_since_midnight) {
-    const long day = 24 * 60, all = std::lround(minutes_since_midnight), in_day = ((all % day) + day) % day;
-    const std::string hours = std::to_string(in_day / 60), minutes = std::to_string(in_day % 60);
-    return std::string(hours.size() < 2 ? "0" : "") + hours + ":" + (minutes.size() < 2 ? "0" : "") + minutes;
-}
-
 SessionPlan plan_session(const Shelf& shelf, const Strategy& strategy, const StockOnHand& stock,
                          const PlanRequest& request) {
     SessionPlan plan;
@@ -140,18 +135,18 @@ SessionPlan plan_session(const Shelf& shelf, const Strategy& strategy, const Sto
     plan.cost = cost_strategy(shelf, strategy, stock, costing);
     plan.people = costing.what_if.people;
     plan.times = costing.what_if.times;
-    const UnrolledStrategy day = unrolled_for(shelf, strategy, costing.what_if, plan.people);
-    plan.strategy = day.name;
-    plan.length = day.length;
+    const UnrolledStrategy session = unrolled_for(shelf, strategy, costing.what_if, plan.people);
+    plan.strategy = session.name;
+    plan.length = session.length;
     plan.start = request.start;
     plan.water = water_of(strategy, request);
-    check_temperature(plan.water);
+    check_water_temperature(plan.water);
     plan.warnings = plan.cost.warnings;
-    plan.put_ins = planned_put_ins(day);
-    plan.batches = plan_batches(day, plan.water);
-    plan.soaks = plan_soaks(shelf, day, plan.batches, plan.water);
-    fill_amounts(plan, day);
-    plan.in_the_swim = swim_over_time(day);
+    plan.put_ins = planned_put_ins(session);
+    plan.batches = plan_batches(session, plan.water);
+    plan.soaks = plan_soaks(shelf, session, plan.batches, plan.water);
+    fill_amounts(plan, session);
+    plan.in_the_swim = swim_over_time(session);
     for (Warning& warning : check_kit(request.kit, plan.put_ins)) plan.warnings.push_back(std::move(warning));
     Volume mixed;
     for (const PlannedBatch& batch : plan.batches)

@@ -27,7 +27,4 @@ struct PlanRequest {
 SessionPlan plan_session(const Shelf& shelf, const Strategy& strategy, const StockOnHand& stock,
                          const PlanRequest& request);
 
-/// Minutes of a day as "07:52".
-std::string clock_text(double minutes_since_midnight);
-
 }  // namespace baitwright

@@ -64,23 +64,23 @@ void add_feed(Planned& planned, const RuleSubject& subject, const FeedNeed& feed
 }
 
 /// The hookbaits are what the totals hold beyond the feeds.
-void add_hookbaits(Planned& planned, const RuleSubject& subject, const UnrolledStrategy& one) {
-    for (const HookbaitNeed& hook : one.hookbaits)
-        for (const IngredientNeed& total : one.totals)
+void add_hookbaits(Planned& planned, const RuleSubject& subject, const UnrolledStrategy& angler) {
+    for (const HookbaitNeed& hook : angler.hookbaits)
+        for (const IngredientNeed& total : angler.totals)
             if (total.ingredient.name == hook.name)
                 add_dry(planned, subject, {total.ingredient, hook.mass, {}}, false);
 }
 
-Planned planned_of(const RuleSubject& subject, const UnrolledStrategy& one, VenueLimit::Reckoned reckoned) {
+Planned planned_of(const RuleSubject& subject, const UnrolledStrategy& angler, VenueLimit::Reckoned reckoned) {
     Planned planned;
-    for (const FeedNeed& feed : one.feeds) add_feed(planned, subject, feed, reckoned);
-    if (!is_whole_feed(subject)) add_hookbaits(planned, subject, one);
+    for (const FeedNeed& feed : angler.feeds) add_feed(planned, subject, feed, reckoned);
+    if (!is_whole_feed(subject)) add_hookbaits(planned, subject, angler);
     return planned;
 }
 
-std::optional<PlanBreach> breach_of(const VenueLimit& limit, const UnrolledStrategy& one, int people) {
+std::optional<PlanBreach> breach_of(const VenueLimit& limit, const UnrolledStrategy& angler, int people) {
     const double anglers = limit.per == VenueLimit::Per::everyone ? people : 1;
-    const Planned planned = planned_of(limit.subject, one, limit.reckoned);
+    const Planned planned = planned_of(limit.subject, angler, limit.reckoned);
     PlanBreach breach{rule_text(limit), name_of(limit.subject), limit.most, anglers * planned.mass};
     if (const Mass* most = std::get_if<Mass>(&limit.most)) {
         if (anglers * planned.mass <= kept_within * *most) return std::nullopt;
@@ -129,20 +129,21 @@ std::string ban_subject(std::size_t ban) {
 std::vector<Fault> unknown_names(const Venue& venue, const Shelf& shelf) {
     std::vector<Fault> faults;
     const auto look = [&](const RuleSubject& subject, const std::string& place) {
-        if (const OneIngredient* one = std::get_if<OneIngredient>(&subject))
-            if (!shelf.find_ingredient(one->name)) faults.push_back(unknown_in_rule(one->name, place, shelf));
+        if (const OneIngredient* named = std::get_if<OneIngredient>(&subject))
+            if (!shelf.find_ingredient(named->name))
+                faults.push_back(unknown_in_rule(named->name, place, shelf));
     };
     for (std::size_t i = 0; i < venue.limits.size(); ++i) look(venue.limits[i].subject, limit_subject(i + 1));
     for (std::size_t i = 0; i < venue.bans.size(); ++i) look(venue.bans[i].subject, ban_subject(i + 1));
     return faults;
 }
 
-std::vector<PlanBreach> venue_breaches(const Venue& venue, const UnrolledStrategy& one, int people) {
+std::vector<PlanBreach> venue_breaches(const Venue& venue, const UnrolledStrategy& angler, int people) {
     std::vector<PlanBreach> breaches;
     for (const VenueLimit& limit : venue.limits)
-        if (auto breach = breach_of(limit, one, people)) breaches.push_back(*std::move(breach));
+        if (auto breach = breach_of(limit, angler, people)) breaches.push_back(*std::move(breach));
     for (const VenueBan& ban : venue.bans) {
-        const Planned planned = planned_of(ban.subject, one, VenueLimit::Reckoned::dry);
+        const Planned planned = planned_of(ban.subject, angler, VenueLimit::Reckoned::dry);
         if (planned.mass > Mass{})
             breaches.push_back({rule_text(ban), name_of(ban.subject), std::nullopt, double(people) * planned.mass});
     }

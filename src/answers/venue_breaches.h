@@ -5,6 +5,7 @@
 #include "answers/plan_answer.h"
 #include "bait/shelf.h"
 #include "bait/venue.h"
+#include "quantities/fault.h"
 
 namespace baitwright {
 
@@ -19,10 +20,10 @@ std::string ban_subject(std::size_t ban);
 /// Every ingredient in the rules that the shelf does not know.
 std::vector<Fault> unknown_names(const Venue& venue, const Shelf& shelf);
 
-/// What the feeds and hookbaits of one angler (`one`, for a single session) break, in the order of the rules, limits
+/// What the feeds and hookbaits of one angler (`angler`, for a single session) break, in the order of the rules, limits
 /// first. Dry is as bought, its volume loose; wet is as it goes in, and soaked pellets carry their water. Hookbaits are
 /// held against limits of a kind or an ingredient and against bans; never against groundbait. A limit met to a
 /// thousandth is kept.
-std::vector<PlanBreach> venue_breaches(const Venue& venue, const UnrolledStrategy& one, int people);
+std::vector<PlanBreach> venue_breaches(const Venue& venue, const UnrolledStrategy& angler, int people);
 
 }  // namespace baitwright
