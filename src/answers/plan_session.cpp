@@ -8,6 +8,7 @@
 #include "answers/plan_batches.h"
 #include "answers/prep_timetable.h"
 #include "answers/venue_breaches.h"
+#include "bait/venue_names.h"
 #include "quantities/clock.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
