@@ -27,7 +27,7 @@ struct PlannedFeed {
     FeedForm form = FeedForm::cup;
     int count = 1;
     FeedSize size;          ///< of one, as the strategy has it
-    std::string with;       ///< what carries it: "cup 250 ml", "pot 25 ml", "hand"
+    std::string with;       ///< what carries it: of the kit "cup 250", else "cup", "hand"
     int fills = 1;          ///< how often that is filled for this put-in
     Volume each_volume;     ///< of one cup, ball or portion
     Mass each_mass;
@@ -49,7 +49,7 @@ struct PrepJob {
     PrepTask task = PrepTask::load;
     std::string subject;  ///< a mix, a pellet; empty for `load`
     Mass amount;          ///< water for pour_on, pump and the wettings; dry mass for weigh; wet mass for riddle; else 0
-    int count = 0;        ///< balls to shape
+    int count = 0;        ///< balls to shape; parts to weigh
     Time hands_on;
     Time waiting;  ///< after the hands are free, before the next job on the same thing may begin, at the least
     enum class When { evening_before, on_the_day };

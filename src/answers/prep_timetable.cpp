@@ -38,7 +38,7 @@ public:
             const PlannedBatch& batch = needs_.batches[i];
             if (batch.feel.empty()) continue;
             const Time wetted = wet(batch, loaded);
-            weigh(batch, wetted);
+            weigh_parts(batch, wetted);
             wetted_.emplace(batch.name, wetted);
             const auto earliest = wetted_.find(batch.name);
             earliest->second = std::min(earliest->second, wetted);
@@ -80,9 +80,11 @@ private:
             {job_of(PrepTask::first_wetting, batch.name, buckets * wet_a_bucket, batch.water_first, batch.rest)}, by);
     }
 
-    void weigh(const PlannedBatch& batch, Time by) {
+    void weigh_parts(const PlannedBatch& batch, Time by) {
         const double parts = static_cast<double>(batch.parts.size());
-        hands_.do_by({job_of(PrepTask::weigh, batch.name, parts * weigh_a_part + stir_dry, batch.dry)}, evening(by));
+        PrepJob weigh = job_of(PrepTask::weigh, batch.name, parts * weigh_a_part + stir_dry, batch.dry);
+        weigh.count = static_cast<int>(batch.parts.size());
+        hands_.do_by({weigh}, evening(by));
     }
 
     /// Those that go in at once; later ones are made on the bank, one at a time.

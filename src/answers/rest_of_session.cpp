@@ -69,12 +69,16 @@ void top_up(RestOfFeed& feed, Volume portion, const std::string& feel) {
     feed.top_up = std::min(feed.top_up, ball_volume(feed.ball));
 }
 
-/// Whole portions, evenly over the time, the last one a gap before the end; a rest smaller than a portion is shared out.
+/// As many put-ins as are planned, but none of more than two portions or less than half of one; where none is planned,
+/// whole portions. Evenly over the time, the last a gap before the end.
 void spread(RestOfFeed& feed, Volume portion, Time time) {
     const Volume rest = feed.left - feed.top_up;
     if (!(rest > Volume{}) || !(portion > Volume{})) return;
-    const double most = std::max(1.0, std::floor(time.in(minute)));
-    feed.put_ins = static_cast<int>(std::clamp(std::floor(rest / portion + 1e-9), 1.0, most));
+    const double portions = rest / portion, most = std::max(1.0, std::floor(time.in(minute)));
+    double put_ins = static_cast<double>(feed.planned_put_ins);
+    if (feed.planned_put_ins == 0) put_ins = std::floor(portions + 1e-9);
+    else put_ins = std::min(std::max(put_ins, std::ceil(portions / 2 - 1e-9)), std::floor(2 * portions + 1e-9));
+    feed.put_ins = static_cast<int>(std::clamp(put_ins, 1.0, most));
     feed.each = rest / feed.put_ins;
     feed.gap = time / (feed.put_ins + 1.0);
 }
@@ -104,7 +108,7 @@ std::vector<PlanAdvice> advice_on(Bites bites) {
             return {{"Fish past the feed first and work back over it; then top up.",
                      "the fish may only have moved to the edge"},
                     {"Loose spreads wider for fish that roam; a small tight ball holds them in one place.",
-                     "pick by where the last bites came"}};
+                     "the one calls fish in from around, the other keeps those that are there"}};
         case Bites::none:
             break;
     }

@@ -46,7 +46,8 @@ struct RestOfSession {
     std::vector<PlanAdvice> advice;
 };
 
-/// Spreads what is left evenly over the time that is left, in portions of the strategy, the last a gap before the end.
+/// Spreads what is left evenly over the time that is left: in as many put-ins as are still planned, but of half a portion
+/// to two; where none is planned, in whole portions; the last a gap before the end.
 /// Slow bites: one portion now, but at most a quarter of what is left; a mix firm enough goes in as a small tight ball
 /// with a pinch loose over it, everything else loose and wider. No bites: nothing goes in until the next bite.
 /// **Source**: common practice, no source. **Test**: `tests/answers/rest_of_session_test.cpp`.

@@ -91,13 +91,14 @@ std::optional<PlanBreach> breach_of(const VenueLimit& limit, const UnrolledStrat
     return breach;
 }
 
+/// To a gram or a millilitre.
 std::string amount_text(const std::variant<Mass, Volume>& amount) {
     if (const Mass* mass = std::get_if<Mass>(&amount))
-        return *mass < 1.0 * kilogram ? number_text_within(mass->in(gram), 1e-6) + " g"
-                                      : number_text_within(mass->in(kilogram), 1e-6) + " kg";
+        return *mass < 1.0 * kilogram ? number_text_within(mass->in(gram), 0.5) + " g"
+                                      : number_text_within(mass->in(kilogram), 5e-4) + " kg";
     const Volume volume = std::get<Volume>(amount);
-    return volume < 1.0 * litre ? number_text_within(volume.in(millilitre), 1e-6) + " ml"
-                                : number_text_within(volume.in(litre), 1e-6) + " l";
+    return volume < 1.0 * litre ? number_text_within(volume.in(millilitre), 0.5) + " ml"
+                                : number_text_within(volume.in(litre), 5e-4) + " l";
 }
 
 }  // namespace

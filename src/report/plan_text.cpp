@@ -23,6 +23,12 @@ std::string moment_text(const SessionPlan& plan, Time at) {
     return plan.start ? clock_text(*plan.start + minutes) : fmt::format("{:.0f}", minutes == 0 ? 0 : minutes);
 }
 
+/// A sentence, whether its full stop stands already or not.
+std::string told(std::string text) {
+    if (!text.empty() && text.back() == '.') text.pop_back();
+    return sentence(std::move(text));
+}
+
 std::string length_text(Time length) {
     const double minutes = length.in(minute);
     return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", length.in(hour));
@@ -46,22 +52,23 @@ std::string portion_text(const PlannedFeed& put_in) {
 
 std::string with_text(const PlannedFeed& put_in) {
     if (put_in.form == FeedForm::loose || put_in.with == name_of(put_in.form)) return {};
-    if (put_in.fills > put_in.count) return fmt::format("{}, filled {} times", put_in.with, put_in.fills);
-    return put_in.with;
+    if (put_in.fills > put_in.count) return fmt::format("with the {}, filled {} times", put_in.with, put_in.fills);
+    return put_in.with == "hand" ? "by hand" : "with the " + put_in.with;
 }
 
-/// Moments of one feed: "09:30"; "10:30, 11:10, 11:50 and 3 more to 13:50"; "every 5 min, 09:30 to 14:25 (60 times)".
+/// Moments of one feed: "At 09:30, 10:10." or "Every 5 min from 09:30 to 14:25, 60 times."
 std::string moments_text(const SessionPlan& plan, const std::vector<const PlannedFeed*>& put_ins) {
     constexpr std::size_t all_told = 6;
     const auto at = [&](std::size_t i) { return moment_text(plan, put_ins[i]->at); };
     const std::size_t count = put_ins.size();
-    std::string text;
     if (count <= all_told) {
+        std::string text = plan.start ? "At " : "At minute ";
         for (std::size_t i = 0; i < count; ++i) text += (i == 0 ? "" : ", ") + at(i);
-        return text;
+        return text + ".";
     }
     const double gap = (put_ins[1]->at - put_ins[0]->at).in(minute);
-    return fmt::format("every {:.3g} min, {} to {}, {} times", gap, at(0), at(count - 1), count);
+    return fmt::format("Every {:.3g} min from {}{} to {}, {} times.", gap, plan.start ? "" : "minute ", at(0), at(count - 1),
+                       count);
 }
 
 std::string put_ins_text(const SessionPlan& plan) {
@@ -73,9 +80,9 @@ std::string put_ins_text(const SessionPlan& plan) {
         if (put_ins.empty()) continue;
         const PlannedFeed& first = *put_ins.front();
         const std::string with = with_text(first);
-        text += paragraph("  ", fmt::format("{}: {}{}, about {}.{} {}.", first.name, portion_text(first),
-                                             with.empty() ? "" : " (" + with + ")", shown_mass(kitchen_mass(first.mass)),
-                                             plan.start ? " At" : " Minute", moments_text(plan, put_ins)));
+        text += paragraph("  ", fmt::format("{}: {}{}, about {}. {}", first.name, portion_text(first),
+                                             with.empty() ? "" : ", " + with, shown_mass(kitchen_mass(first.mass)),
+                                             moments_text(plan, put_ins)));
     }
     return text;
 }
@@ -96,48 +103,48 @@ std::string job_text(const PrepJob& job) {
     const std::string water = shown_water(kitchen_water(job.amount));
     switch (job.task) {
         case PrepTask::weigh:
-            return fmt::format("weigh the dry parts of {} ({}) and stir them together", job.subject,
+            if (job.count == 1) return fmt::format("weigh {} of {}", shown_mass(kitchen_mass(job.amount)), job.subject);
+            return fmt::format("weigh the {} parts of {}, {} dry in all, and stir them together", job.count, job.subject,
                                shown_mass(kitchen_mass(job.amount)));
-        case PrepTask::pump: return "pump " + job.subject + " in " + water + " of water, dyed if you dye them";
+        case PrepTask::pump: return "pump " + job.subject + " in at least " + water + " of water, dyed if you dye them";
         case PrepTask::pour_on: return "pour " + water + " on " + job.subject;
         case PrepTask::drain: return "drain " + job.subject + "; let them stand, covered";
         case PrepTask::first_wetting: return fmt::format("{}: stir in the first {} of water", job.subject, water);
         case PrepTask::riddle: return "riddle " + job.subject;
         case PrepTask::second_wetting:
             return fmt::format("{}: add the rest by feel, about {}", job.subject, water);
-        case PrepTask::shape: return fmt::format("shape the first {} balls of {}", job.count, job.subject);
+        case PrepTask::shape: return "shape the first " + plural(job.count, "ball") + " of " + job.subject;
         case PrepTask::load: break;
     }
     return "bring it all to hand; drop nothing in yet";
 }
 
-/// A moment that may lie the evening before.
-std::string prep_table(const SessionPlan& plan, PrepJob::When when) {
-    TextTable table({Align::right, Align::right, Align::left});
-    table.row({plan.start ? "clock" : "minute", "hands", "do this"});
-    bool any = false;
+/// The jobs of the evening or of the day: when, how long for the hands, what.
+std::string prep_lines(const SessionPlan& plan, PrepJob::When when) {
+    std::string text;
     for (const PrepJob& job : plan.prep) {
         if (job.when != when) continue;
-        any = true;
-        table.row({moment_text(plan, job.at), fmt::format("{:.0f} min", std::max(1.0, std::ceil(job.hands_on.in(minute) - 1e-9))),
-                   job_text(job)});
+        const double hands = std::max(1.0, std::ceil(job.hands_on.in(minute) - 1e-9));
+        text += paragraph(fmt::format("  {:>6}  {:>3.0f} min  ", moment_text(plan, job.at), hands), job_text(job));
     }
-    return any ? table.text() : std::string();
+    if (text.empty()) return text;
+    return fmt::format("  {:>6}  {:>7}  do this\n", plan.start ? "clock" : "minute", "hands") + text;
 }
 
 std::string prep_text(const SessionPlan& plan) {
     std::string text;
-    const std::string evening = prep_table(plan, PrepJob::When::evening_before);
+    const std::string evening = prep_lines(plan, PrepJob::When::evening_before);
     if (!evening.empty()) text += "The evening before\n\n" + evening + "\n";
-    const std::string today = prep_table(plan, PrepJob::When::on_the_day);
+    const std::string today = prep_lines(plan, PrepJob::When::on_the_day);
     text += std::string("On the day") + "\n\n" + today + "\n";
     return text;
 }
 
 std::string begin_text(const SessionPlan& plan) {
     const double minutes = -plan.begin.in(minute);
-    return fmt::format("Begin by {} at the latest, {:.0f} min before the start; {:.0f} min of it all are work for the hands.",
-                       plan.start ? clock_text(*plan.start - minutes) : fmt::format("minute {:.0f}", -minutes), minutes,
+    const std::string before = fmt::format("{:.0f} min before the start", minutes);
+    return fmt::format("Begin {} at the latest. The hands are busy for {:.0f} min in all, the evening before included.",
+                       plan.start ? "by " + clock_text(*plan.start - minutes) + ", " + before + "," : before,
                        plan.hands_on.in(minute));
 }
 
@@ -180,7 +187,7 @@ std::string shopping_text(const StrategyCost& cost) {
     }
     if (text.empty()) text = cost.complete() ? "nothing, all is in the shed" : "";
     for (const std::string& name : cost.unpriced) text += (text.empty() ? "" : "; ") + name + " (no price)";
-    return sentence(text);
+    return told(text);
 }
 
 std::string cost_line(const SessionPlan& plan) {
@@ -193,22 +200,21 @@ std::string cost_line(const SessionPlan& plan) {
     return text + (cost.complete() ? "." : "; what has no price is not in it.");
 }
 
-std::string amount_text(const std::variant<Mass, Volume>& amount) {
-    if (const Mass* mass = std::get_if<Mass>(&amount)) return shown_mass(*mass);
+std::string planned_text(const std::variant<Mass, Volume>& amount) {
+    if (const Mass* mass = std::get_if<Mass>(&amount)) return shown_mass(kitchen_mass(*mass));
     return shown_volume(std::get<Volume>(amount));
 }
 
 std::string breach_text(const PlanBreach& breach) {
-    if (!breach.limit) return fmt::format("{} has the rule: {}. Planned are {}.", "The venue", breach.rule, amount_text(breach.planned));
-    return fmt::format("{}; planned are {}.", breach.rule, amount_text(breach.planned));
+    return fmt::format("{}; planned are {}.", breach.rule, planned_text(breach.planned));
 }
 
 std::string rules_text(const SessionPlan& plan) {
     std::string text;
-    for (const PlanBreach& breach : plan.breaches) text += paragraph("Breach    ", sentence(breach_text(breach)));
+    for (const PlanBreach& breach : plan.breaches) text += paragraph("Breach    ", told(breach_text(breach)));
     if (!plan.venue.empty() && plan.breaches.empty())
         text += paragraph("Venue     ", "No limit or ban of " + plan.venue + " is broken.");
-    for (const std::string& rule : plan.venue_notes) text += paragraph("Venue     ", sentence(rule));
+    for (const std::string& rule : plan.venue_notes) text += paragraph("Venue     ", told(rule));
     text += paragraph("First     ", "The venue's rules, the byelaws and your licence come before all of this. Check, clean and dry "
                                     "your tackle between waters.");
     return text;
@@ -224,9 +230,9 @@ std::string head_text(const SessionPlan& plan) {
 
 std::string make_text(const SessionPlan& plan) {
     std::string text;
-    for (const PlannedBatch& batch : plan.batches) text += paragraph("Make      ", sentence(batch_text(batch)));
+    for (const PlannedBatch& batch : plan.batches) text += paragraph("Make      ", told(batch_text(batch)));
     for (const PlannedSoak& soak : plan.soaks)
-        text += paragraph(soak.strokes > 0 ? "Pump      " : "Soak      ", sentence(soak_text_of(soak)));
+        text += paragraph(soak.strokes > 0 ? "Pump      " : "Soak      ", told(soak_text_of(soak)));
     for (const HookbaitNeed& hook : plan.hookbaits)
         text += paragraph("Hook      ", sentence(fmt::format("{} {}", shown_count(hook.count), hook.name)));
     text += paragraph("Carry     ", fmt::format("{} of water for all of this, and {} for the mixes and feeds.",
@@ -263,7 +269,7 @@ std::string rest_line(const RestOfFeed& feed) {
         text += fmt::format(" The plan still has {} put-ins, {}.", feed.planned_put_ins, shown_volume(feed.still_planned));
     else
         text += " The plan has no more of it.";
-    return sentence(text);
+    return told(text);
 }
 
 std::string top_up_line(const RestOfFeed& feed) {
@@ -288,10 +294,10 @@ std::string rest_text(const SessionPlan& plan, const RestOfSession& rest) {
                                    shown_time(rest.left));
     for (const RestOfFeed& feed : rest.feeds) text += paragraph("Left      ", rest_line(feed));
     for (const RestOfFeed& feed : rest.feeds)
-        if (feed.top_up > Volume{}) text += paragraph("Top up    ", sentence(top_up_line(feed)));
+        if (feed.top_up > Volume{}) text += paragraph("Top up    ", told(top_up_line(feed)));
     for (const RestOfFeed& feed : rest.feeds)
         if (const std::string spread = spread_line(feed, rest.bites); !spread.empty())
-            text += paragraph("Then      ", sentence(spread));
+            text += paragraph("Then      ", told(spread));
     for (const PlanAdvice& advice : rest.advice)
         text += paragraph("Advice    ", advice.text + " Because " + advice.reason + ".");
     return text + paragraph("How sure  ", "Rules of thumb (common practice, no source). The fish decide.");
