@@ -13,7 +13,9 @@ namespace baitwright {
 
 namespace {
 
+/// Throws InputError with the faults of the file, if it has any.
 void append_venues(std::vector<Venue>& venues, LibraryFile&& file) {
+    if (!file.faults.empty()) throw InputError(std::move(file.faults));
     for (VenueEntry& entry : file.venues) venues.push_back(std::move(entry.venue));
 }
 

@@ -16,8 +16,8 @@ struct NamedVenue {
     std::string file, text;  ///< empty for a shipped one
 };
 
-/// All venues, by name: those of `--library`, else those that are shipped. The store keeps none: a person's own rules
-/// stay in their file.
+/// All venues, by name: those of `--library` (throws InputError where a file has faults), else those that are shipped.
+/// The store keeps none: a person's own rules stay in their file.
 std::vector<Venue> all_venues(const LibraryPlace& place);
 
 /// Finds it: a name among `all_venues`; a path (with a `/` or ending in `.toml`); or `-` for standard input. Throws
