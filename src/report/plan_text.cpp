@@ -23,12 +23,6 @@ std::string moment_text(const SessionPlan& plan, Time at) {
     return plan.start ? clock_text(*plan.start + minutes) : fmt::format("{:.0f}", minutes == 0 ? 0 : minutes);
 }
 
-/// A sentence, whether its full stop stands already or not.
-std::string told(std::string text) {
-    if (!text.empty() && text.back() == '.') text.pop_back();
-    return sentence(std::move(text));
-}
-
 std::string length_text(Time length) {
     const double minutes = length.in(minute);
     return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", length.in(hour));
@@ -187,7 +181,7 @@ std::string shopping_text(const StrategyCost& cost) {
     }
     if (text.empty()) text = cost.complete() ? "nothing, all is in the shed" : "";
     for (const std::string& name : cost.unpriced) text += (text.empty() ? "" : "; ") + name + " (no price)";
-    return told(text);
+    return sentence(text);
 }
 
 std::string cost_line(const SessionPlan& plan) {
@@ -211,10 +205,10 @@ std::string breach_text(const PlanBreach& breach) {
 
 std::string rules_text(const SessionPlan& plan) {
     std::string text;
-    for (const PlanBreach& breach : plan.breaches) text += paragraph("Breach    ", told(breach_text(breach)));
+    for (const PlanBreach& breach : plan.breaches) text += paragraph("Breach    ", sentence(breach_text(breach)));
     if (!plan.venue.empty() && plan.breaches.empty())
         text += paragraph("Venue     ", "No limit or ban of " + plan.venue + " is broken.");
-    for (const std::string& rule : plan.venue_notes) text += paragraph("Venue     ", told(rule));
+    for (const std::string& rule : plan.venue_notes) text += paragraph("Venue     ", sentence(rule));
     text += paragraph("First     ", "The venue's rules, the byelaws and your licence come before all of this. Check, clean and dry "
                                     "your tackle between waters.");
     return text;
@@ -230,9 +224,9 @@ std::string head_text(const SessionPlan& plan) {
 
 std::string make_text(const SessionPlan& plan) {
     std::string text;
-    for (const PlannedBatch& batch : plan.batches) text += paragraph("Make      ", told(batch_text(batch)));
+    for (const PlannedBatch& batch : plan.batches) text += paragraph("Make      ", sentence(batch_text(batch)));
     for (const PlannedSoak& soak : plan.soaks)
-        text += paragraph(soak.strokes > 0 ? "Pump      " : "Soak      ", told(soak_text_of(soak)));
+        text += paragraph(soak.strokes > 0 ? "Pump      " : "Soak      ", sentence(soak_text_of(soak)));
     for (const HookbaitNeed& hook : plan.hookbaits)
         text += paragraph("Hook      ", sentence(fmt::format("{} {}", shown_count(hook.count), hook.name)));
     text += paragraph("Carry     ", fmt::format("{} of water for all of this, and {} for the mixes and feeds.",
@@ -269,7 +263,7 @@ std::string rest_line(const RestOfFeed& feed) {
         text += fmt::format(" The plan still has {} put-ins, {}.", feed.planned_put_ins, shown_volume(feed.still_planned));
     else
         text += " The plan has no more of it.";
-    return told(text);
+    return sentence(text);
 }
 
 std::string top_up_line(const RestOfFeed& feed) {
@@ -294,10 +288,10 @@ std::string rest_text(const SessionPlan& plan, const RestOfSession& rest) {
                                    shown_time(rest.left));
     for (const RestOfFeed& feed : rest.feeds) text += paragraph("Left      ", rest_line(feed));
     for (const RestOfFeed& feed : rest.feeds)
-        if (feed.top_up > Volume{}) text += paragraph("Top up    ", told(top_up_line(feed)));
+        if (feed.top_up > Volume{}) text += paragraph("Top up    ", sentence(top_up_line(feed)));
     for (const RestOfFeed& feed : rest.feeds)
         if (const std::string spread = spread_line(feed, rest.bites); !spread.empty())
-            text += paragraph("Then      ", told(spread));
+            text += paragraph("Then      ", sentence(spread));
     for (const PlanAdvice& advice : rest.advice)
         text += paragraph("Advice    ", advice.text + " Because " + advice.reason + ".");
     return text + paragraph("How sure  ", "Rules of thumb (common practice, no source). The fish decide.");
