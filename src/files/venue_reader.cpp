@@ -31,7 +31,7 @@ RuleSubject read_subject(TableReader& table) {
     if (kind == of)
         table.faults().add(kind ? table.place_of_key("of") : table.place(), kind ? "two-subjects" : "no-subject",
                            kind ? "the rule says twice what it is about" : "the rule does not say what it is about",
-                           X);
+                           R"(say kind = "pellet", "groundbait" or "all feed", or of = "cooked hemp")");
     RuleSubject subject;
     if (kind)
         if (const auto word = table.word("kind", subject_words())) subject = subject_called(*word);
