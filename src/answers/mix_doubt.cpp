@@ -103,14 +103,26 @@ void name_first_to_measure(const ResolvedMix& mix, const MixAnswer& answer, cons
     if (all > 0) doubt.measure_first_share = most / (all + hand * hand);
 }
 
+/// What surely is not too much yet.
+Mass first_pour(const Range<Mass>& water) {
+    constexpr double cautious_share = 0.7;
+    return std::max(Mass{}, std::min(water.low, cautious_share * water.middle));
+}
+
 }  // namespace
 
+Mass first_pour_of(const ResolvedMix& mix, Ratio wetness, Mass dry, std::uint64_t seed) {
+    MixAnswer answer;
+    answer.wetness = wetness;
+    answer.dry_mass = dry;
+    return first_pour(water_range(mix, answer, doubtful_parts(mix), seed));
+}
+
 MixDoubt doubt_of(const ResolvedMix& mix, const MixAnswer& answer, std::uint64_t seed) {
-    constexpr double cautious_share = 0.7;
     const std::vector<DoubtfulPart> parts = doubtful_parts(mix);
     MixDoubt doubt;
     doubt.water = water_range(mix, answer, parts, seed);
-    doubt.first_pour = std::max(Mass{}, std::min(doubt.water.low, cautious_share * doubt.water.middle));
+    doubt.first_pour = first_pour(doubt.water);
     doubt.wet_volume = volume_range(mix, answer, parts, seed);
     name_first_to_measure(mix, answer, parts, doubt);
     return doubt;

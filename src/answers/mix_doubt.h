@@ -15,4 +15,7 @@ namespace baitwright {
 /// **Valid for**: an answer made by `scale_mix` from the same mix. **Test**: NumPy with a million draws, 0.5 %.
 MixDoubt doubt_of(const ResolvedMix& mix, const MixAnswer& answer, std::uint64_t seed);
 
+/// The first pour of `doubt_of` alone, for so much of the mix with no water in it yet.
+Mass first_pour_of(const ResolvedMix& mix, Ratio wetness, Mass dry, std::uint64_t seed);
+
 }  // namespace baitwright

@@ -6,6 +6,7 @@
 #include "cli/picture_file.h"
 #include "cli/read_flags.h"
 #include "cli/result_formats.h"
+#include "quantities/clock.h"
 #include "report/soak_json.h"
 #include "report/soak_plot.h"
 #include "report/soak_text.h"
@@ -99,20 +100,6 @@ SoakMethod read_method(const std::string& text) {
     throw InputError("unknown-method", "'" + text + "' is no way to soak", "covered: under water, then drained; measured: just the water they are to take");
 }
 
-/// "08:30" as minutes since midnight.
-int read_clock(const std::string& text) {
-    const auto colon = text.find(':');
-    const auto number = [&](const std::string& digits) {
-        if (digits.empty() || digits.size() > 2 || digits.find_first_not_of("0123456789") != std::string::npos) return -1;
-        return std::stoi(digits);
-    };
-    const int hours = colon == std::string::npos ? -1 : number(text.substr(0, colon));
-    const int minutes = colon == std::string::npos ? -1 : number(text.substr(colon + 1));
-    if (hours < 0 || hours > 23 || minutes < 0 || minutes > 59)
-        throw InputError("not-a-clock", "'" + text + "' is no time of the day", "write it as in --ready-at 08:30");
-    return 60 * hours + minutes;
-}
-
 void read_pump(const Arguments& arguments, PumpSetup& pump) {
     read_flag(arguments, "--strokes", [&](const std::string& text) { pump.strokes = read_strokes(text); });
     read_flag(arguments, "--pump", [&](const std::string& text) { pump.stroke = above_zero(parse<Volume>(text)); });
@@ -178,7 +165,7 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
     check_picture(arguments);
     SoakTelling telling{request.portions, std::nullopt, request.spare, std::nullopt};
     if (const BitesPlanned* bites = std::get_if<BitesPlanned>(&request.total)) telling.bites = *bites;
-    read_flag(arguments, "--ready-at", [&](const std::string& text) { telling.ready_at = read_clock(text); });
+    read_flag(arguments, "--ready-at", [&](const std::string& text) { telling.ready_at = parse_clock(text); });
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<SoakAnswer> answers{soak_pellets(*shelf, request)};
     refuse_unfit_flags(arguments, answers.front());

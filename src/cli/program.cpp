@@ -13,6 +13,7 @@
 #include "cli/command_ingredient.h"
 #include "cli/command_library.h"
 #include "cli/command_mix.h"
+#include "cli/command_plan.h"
 #include "cli/command_price.h"
 #include "cli/command_recipe.h"
 #include "cli/command_shop.h"
@@ -20,6 +21,7 @@
 #include "cli/command_stock.h"
 #include "cli/command_strategy.h"
 #include "cli/command_swap.h"
+#include "cli/command_venue.h"
 #include "cli/command_water.h"
 #include "cli/parse_arguments.h"
 #include "quantities/date.h"
@@ -124,10 +126,11 @@ const std::vector<Flag>& common_flags() {
 }
 
 const std::vector<CommandSpec>& all_commands() {
-    static const std::vector<CommandSpec> commands{command_mix(), command_water(), command_soak(), command_dose(), command_drop(), command_dry(), command_cost(), command_compare(), command_shop(), command_swap(), command_blend(), command_ingredient_list(),
+    static const std::vector<CommandSpec> commands{command_mix(), command_water(), command_soak(), command_dose(), command_drop(), command_dry(), command_cost(), command_compare(), command_plan(), command_shop(), command_swap(), command_blend(), command_ingredient_list(),
                                                    command_ingredient_show(), command_ingredient_add(), command_ingredient_measure(), command_ingredient_import(), command_ingredient_export(), command_recipe_list(),
                                                    command_recipe_show(), command_recipe_check(), command_recipe_add(),
                                                    command_strategy_list(), command_strategy_show(), command_strategy_check(), command_strategy_add(),
+                                                   command_venue_list(), command_venue_show(), command_venue_check(),
                                                    command_stock(), command_stock_history(), command_stock_buy(), command_stock_keep(), command_stock_count(),
                                                    command_stock_use(), command_stock_waste(), command_stock_undo(), command_stock_session(),
                                                    command_price(), command_price_list(), command_price_history()};

@@ -12,17 +12,19 @@
 #include "files/recipe_reader.h"
 #include "files/strategy_reader.h"
 #include "files/toml_syntax.h"
+#include "files/venue_reader.h"
 
 namespace baitwright {
 
 namespace {
 
 constexpr std::string_view what_a_file_holds =
-    "a file holds one ingredient (it has a kind), one mix (it has a [[part]]), one strategy (it has a [[feed]]) or one "
-    "blend (it has a [[candidate]]), or blocks headed [[ingredient]], [[mix]], [[strategy]], [[blend]] or [[feel]]";
+    "a file holds one ingredient (it has a kind), one mix (it has a [[part]]), one strategy (it has a [[feed]]), one "
+    "blend (it has a [[candidate]]) or the rules of one venue (it has a [[limit]], [[ban]] or [[rule]]), or blocks headed "
+    "[[ingredient]], [[mix]], [[strategy]], [[blend]], [[venue]] or [[feel]]";
 
 /// What stands at the top of a file, above or without any blocks.
-enum class Top { nothing, ingredient, mix, strategy, blend, several };
+enum class Top { nothing, ingredient, mix, strategy, blend, venue, several };
 
 /// A key that tells what the top of a file is.
 struct Telling {
@@ -44,6 +46,11 @@ bool is_strategy_key(std::string_view key) {
     return std::find(keys.begin(), keys.end(), key) != keys.end();
 }
 
+/// A blend has limits, too.
+bool is_venue(const toml::table& root, bool blend) {
+    return root.contains("ban") || root.contains("rule") || (root.contains("limit") && !blend);
+}
+
 /// Told by what only one of them has; a kind, a part, a feed or a candidate weighs more than
 /// the rest.
 Top top_of(const toml::table& root) {
@@ -57,9 +64,10 @@ Top top_of(const toml::table& root) {
     for (auto&& [key, value] : root) {
         ingredient = ingredient || is_ingredient_key(key.str());
         strategy = strategy || is_strategy_key(key.str());
-        blend = blend || is_blend_key(key.str());
+        blend = blend || (is_blend_key(key.str()) && key.str() != "limit");
         mix = mix || is_mix_key(key.str()) || (key.str() == "feel" && value.is_string());
     }
+    if (is_venue(root, blend)) return Top::venue;
     if (strategy || (mix && root.contains("length"))) return Top::strategy;  // a mix has no length
     if (blend) return Top::blend;
     if (ingredient) return Top::ingredient;
@@ -83,11 +91,14 @@ public:
                     [&](TableReader& table) { return std::optional(read_strategy(table, strategy_names_)); });
         read_blocks("blend", "a blend", file_.blends,
                     [&](TableReader& table) { return sound(read_blend(table, blend_names_)); });
+        read_blocks("venue", "a venue", file_.venues,
+                    [&](TableReader& table) { return std::optional(read_venue(table, venue_names_)); });
         if (!names_feel)
             read_blocks("feel", "a feel", file_.feels, [&](TableReader& table) { return feels_.read(table); });
         read_top(top);
         set_faulty_aside(file_.recipes, file_.faulty_recipes);
         set_faulty_aside(file_.strategies, file_.faulty_strategies);
+        set_faulty_aside(file_.venues, file_.faulty_venues);
     }
 
 private:
@@ -119,6 +130,8 @@ private:
                 return read_top_strategy();
             case Top::blend:
                 return read_top_blend();
+            case Top::venue:
+                return read_top_venue();
             case Top::several:
                 return refuse_several();
             case Top::nothing:
@@ -152,6 +165,11 @@ private:
         return entry.faulty ? std::nullopt : std::optional(std::move(entry));
     }
 
+    void read_top_venue() {
+        root_.call("a venue");
+        file_.venues.insert(file_.venues.begin(), read_venue(root_, venue_names_));
+    }
+
     void refuse_several() {
         std::string has, heads;
         std::string_view last;
@@ -169,7 +187,7 @@ private:
         if (found_blocks_ || root_.faults().count() > 0) return root_.refuse_unknown_keys();
         Position first{1, 1};
         if (!root_.table().empty()) first = first_key();
-        root_.faults().add(first, "nothing-here", "there is no ingredient, mix, strategy, blend or feel in this file",
+        root_.faults().add(first, "nothing-here", "there is no ingredient, mix, strategy, blend, venue or feel in this file",
                            std::string(what_a_file_holds));
     }
 
@@ -184,7 +202,7 @@ private:
 
     TableReader root_;
     LibraryFile& file_;
-    EntryNames ingredient_names_, recipe_names_, strategy_names_, blend_names_;
+    EntryNames ingredient_names_, recipe_names_, strategy_names_, blend_names_, venue_names_;
     FeelReader feels_;
     bool found_blocks_ = false;
 };

@@ -10,6 +10,7 @@
 #include "bait/ingredient.h"
 #include "bait/recipe.h"
 #include "bait/strategy.h"
+#include "bait/venue.h"
 #include "quantities/fault.h"
 
 namespace baitwright {
@@ -38,6 +39,13 @@ struct StrategyEntry {
     bool faulty = false;  ///< something in it could not be read
 };
 
+/// The rules of a venue as read.
+struct VenueEntry {
+    Venue venue;
+    EntryPlaces places;
+    bool faulty = false;  ///< something in it could not be read
+};
+
 /// A blend as read.
 struct BlendEntry {
     BlendSpec spec;
@@ -55,11 +63,13 @@ struct LibraryFile {
     std::vector<StrategyEntry> strategies;
     std::vector<StrategyEntry> faulty_strategies;
     std::vector<BlendEntry> blends;
+    std::vector<VenueEntry> venues;
+    std::vector<VenueEntry> faulty_venues;
     std::vector<Feel> feels;
     std::vector<Fault> faults;  ///< in the order of the file
 };
 
-/// Reads the TOML of a library file (`docs/files.md`): ingredients, mixes, strategies, blends, feels, or several of
+/// Reads the TOML of a library file (`docs/files.md`): ingredients, mixes, strategies, venues, blends, feels, or several of
 /// them. Never throws for what a person wrote: every fault is returned with file, line, column, the line itself and a hint.
 /// No file, clock or thread is touched, so that the phone can use it too.
 LibraryFile read_library_file(std::string_view text, std::string file_name);

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "bait/kitchen_rounding.h"
+#include "quantities/clock.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/text_table.h"
@@ -169,11 +170,6 @@ std::string pumped_text(const PumpedAnswer& pumped, const SoakAnswer& answer) {
     text += keeping_line(pumped);
     text += paragraph("Freezing  ", "What is left over freezes in its bag; frozen once they are softer, so use them the day they thaw (common practice).");
     return text;
-}
-
-std::string clock_text(double minutes_since_midnight) {
-    const long minute_of_day = ((std::lround(minutes_since_midnight) % 1440) + 1440) % 1440;
-    return fmt::format("{:02}:{:02}", minute_of_day / 60, minute_of_day % 60);
 }
 
 std::string task_text(const SoakTask& task) {

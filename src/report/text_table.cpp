@@ -95,6 +95,7 @@ std::string TextTable::text() const {
 
 std::string sentence(std::string text) {
     if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    if (!text.empty() && text.back() == '.') return text;
     return text + ".";
 }
 

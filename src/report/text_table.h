@@ -34,7 +34,7 @@ std::size_t text_width(std::string_view text);
 /// with as many blanks. Ends with a line end.
 std::string paragraph(std::string_view first, std::string_view text);
 
-/// With a capital and a full stop.
+/// With a capital and a full stop, where it has none yet.
 std::string sentence(std::string text);
 
 }  // namespace baitwright

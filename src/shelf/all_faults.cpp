@@ -6,6 +6,7 @@
 #include "bait/memory_shelf.h"
 #include "bait/recipe_names.h"
 #include "bait/strategy_names.h"
+#include "bait/venue_names.h"
 
 namespace baitwright {
 
@@ -21,6 +22,7 @@ std::vector<Fault> all_faults(LibraryFile& file, const std::string& text, const 
     };
     for (const RecipeEntry& entry : file.faulty_recipes) add(unknown_names(entry.recipe, on_top), entry.places);
     for (const StrategyEntry& entry : file.faulty_strategies) add(unknown_names(entry.strategy, on_top), entry.places);
+    for (const VenueEntry& entry : file.faulty_venues) add(unknown_names(entry.venue, on_top), entry.places);
     std::stable_sort(faults.begin(), faults.end(), [](const Fault& a, const Fault& b) {
         return std::tie(a.line, a.column) < std::tie(b.line, b.column);
     });

@@ -24,7 +24,7 @@ struct BrokenFile {
 
 const BrokenFile broken_files[]{
     // nothing that a file can hold
-    {"", "nothing-here", 1, 1, "no ingredient, mix, strategy, blend or feel"},
+    {"", "nothing-here", 1, 1, "no ingredient, mix, strategy, blend, venue or feel"},
     {"# only a remark\n", "nothing-here", 1, 1, "no ingredient"},
     {"\n  title = \"x\"\n", "nothing-here", 2, 3, "no ingredient"},
     {"name = \"crumb\"\n", "nothing-here", 1, 1, "no ingredient"},
