@@ -27,7 +27,7 @@ double with_gap(double width, const Column& column) { return width > 0 ? width +
 Widths widths_of(Pen& pen, const CardSection& section, const Column& column) {
     Widths widths;
     for (const CardRow& row : section.rows) {
-        if (row.tick == CardRow::Tick::one) widths.tick = box_side * column.size;
+        if (row.tick == CardRow::Tick::box) widths.tick = box_side * column.size;
         widths.when = std::max(widths.when, pen.measure(row.when, bold(column)).width);
         widths.amount = std::max(widths.amount, pen.measure(row.amount, bold(column)).width);
         widths.also = std::max(widths.also, pen.measure(row.also, plain(column)).width);
@@ -64,7 +64,7 @@ double flow_boxes(Pen& pen, const CardRow& row, const Column& column, double x, 
 double flow_row(Pen& pen, const CardRow& row, const Widths& widths, const Column& column, double y) {
     const Tagged tagged(pen, "TR");
     double x = column.x;
-    if (row.tick == CardRow::Tick::one) pen.box(x, y + 0.2 * column.size, box_side * column.size);
+    if (row.tick == CardRow::Tick::box) pen.box(x, y + 0.2 * column.size, box_side * column.size);
     x += widths.tick;
     double height = pen.write("TD", row.when, bold(column), x, y, 0).height;
     x += widths.when;

@@ -13,7 +13,7 @@ struct CardRow {
     std::string what;    ///< "brown crumb"; the only one that may run over several lines
     std::string amount;  ///< "435 g"
     std::string also;    ///< the same in another measure: "1.8 pt"
-    enum class Tick { none, one } tick = Tick::none;
+    enum class Tick { none, box } tick = Tick::none;
     std::vector<std::string> boxes;  ///< boxes to tick below the line, each with what stands beside it: "10:30"
 };
 
