@@ -2,12 +2,10 @@
 
 #include <filesystem>
 
-#include "cli/cost_flags.h"
 #include "cli/load_module.h"
 #include "cli/plan_flags.h"
 #include "files/disk.h"
 #include "report/session_sheet.h"
-#include "shelf/strategy_argument.h"
 
 namespace baitwright {
 
@@ -41,23 +39,14 @@ PrintedSheet print(const CardSheet& sheet, SheetFormat format) {
     return printed;
 }
 
-SessionPlan plan_of(const Arguments& arguments, const Surroundings& around) {
-    const PlanRequest request = plan_request(arguments, around);
-    const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const NamedStrategy named = strategy_argument(arguments.words().front(), *shelf);
-    const UnrolledStrategy unrolled = with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy); });
-    const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around, unrolled.totals);
-    return with_places(named, [&] { return plan_session(named.shelf(), named.strategy, stock, request); });
-}
-
 CommandResult run(const Arguments& arguments, const Surroundings& around) {
     const SheetFile file = sheet_file(arguments);
-    const SessionPlan plan = plan_of(arguments, around);
+    const SessionPlan plan = planned_session(arguments, around, plan_request(arguments, around));
     const CardSheet sheet = session_sheet(plan, around.today);
     const PrintedSheet printed = print(sheet, file.format);
     write_text_file(file.path, printed.bytes);
     return {arguments.has("--json") ? json_text(card_json(plan, sheet, file.path, file.format, printed)) : card_text(plan, file.path, printed),
-            plan.breaches.empty() ? 0 : 1};
+            plan_status(plan)};
 }
 
 std::vector<Flag> card_flags() {
@@ -74,7 +63,7 @@ std::vector<Flag> card_flags() {
 CommandSpec command_card() {
     return {"card",
             "one A5 sheet for the tackle box: what to weigh, wet and soak, and when",
-            {{"STRATEGY", "its name, a TOML file, or - for standard input"}},
+            {{"STRATEGY", "its name, a TOML file, or - for standard input; NAME=3 for three sessions"}},
             card_flags(),
             run,
             "baitwright card \"open carpet\" --start 09:30 -o sheet.pdf"};
