@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "bait/strategy.h"
+#include "files/toml_syntax.h"
 #include "files/value_reader.h"
 #include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
@@ -112,6 +113,20 @@ std::optional<AdviceRule> read_advice(TableReader& table) {
     table.refuse_unknown_keys();
     if (table.faults().count() > faults_before) return std::nullopt;
     return rule;
+}
+
+std::vector<AdviceRule> read_advice_rules(std::string_view text, const std::string& file_name) {
+    std::vector<AdviceRule> rules;
+    FileFaults faults(text, file_name);
+    const auto root = parse_toml(text, faults);
+    if (!root) return rules;
+    TableReader(*root, {1, 1}, "this file", faults).each_block("advice", "an advice", [&](TableReader& table) {
+        if (auto rule = read_advice(table)) {
+            rule->file = file_name;
+            rules.push_back(std::move(*rule));
+        }
+    });
+    return rules;
 }
 
 }  // namespace baitwright
