@@ -24,6 +24,11 @@ Pen::Pen(cairo_surface_t* surface) : cairo_(cairo_create(surface)), layout_(pang
     cairo_font_options_destroy(options);
     pango_context_set_round_glyph_positions(pango_layout_get_context(layout_), FALSE);
     pango_layout_set_wrap(layout_, PANGO_WRAP_WORD_CHAR);
+    // A ligature hides letters from what reads a PDF's text aloud.
+    PangoAttrList* attributes = pango_attr_list_new();
+    pango_attr_list_insert(attributes, pango_attr_font_features_new("liga=0, clig=0"));
+    pango_layout_set_attributes(layout_, attributes);
+    pango_attr_list_unref(attributes);
 }
 
 Pen::~Pen() {
