@@ -197,3 +197,14 @@ TEST_CASE("only card loads Pango") {
         CHECK_FALSE(loads(line));
     }
 }
+
+TEST_CASE("without its drawing, card says what is missing and writes nothing") {
+    const program_run::Folder here;
+    fs::copy_file(BAITWRIGHT_PROGRAM, here.path() / "alone");
+    const std::string command = "cd '" + here.path().string() + "' && ./alone card margin -o sheet.pdf --store store.db >read 2>&1";
+    CHECK(WEXITSTATUS(std::system(command.c_str())) == 66);
+    const std::string told = program_run::text_of(here.path() / "read");
+    CHECK(told.find("baitwright_card.so") != std::string::npos);
+    CHECK(told.find("libpango1.0-dev") != std::string::npos);
+    CHECK_FALSE(fs::exists(here.path() / "sheet.pdf"));
+}
