@@ -61,19 +61,30 @@ Extent Pen::extent() const {
 
 Extent Pen::measure(const std::string& text, const Lettering& lettering, double width) {
     if (text.empty()) return {};
+    const Extent& line = in_one_line(text, lettering.weight);
+    if (width <= 0 || line.width * lettering.size < width) return {line.width * lettering.size, line.height * lettering.size};
     set(text, lettering, width);
     return extent();
 }
 
+const Extent& Pen::in_one_line(const std::string& text, Lettering::Weight weight) {
+    auto& known = of_one_point_[weight == Lettering::Weight::bold ? 1 : 0];
+    const auto found = known.find(text);
+    if (found != known.end()) return found->second;
+    constexpr double size = 10;
+    set(text, {size, weight}, 0);
+    const Extent whole = extent();
+    return known.emplace(text, Extent{whole.width / size, whole.height / size}).first->second;
+}
+
 Extent Pen::write(const char* tag, const std::string& text, const Lettering& lettering, double x, double y, double width) {
     if (text.empty()) return {};
+    if (ink_ == Ink::none) return measure(text, lettering, width);
     set(text, lettering, width);
-    if (ink_ == Ink::black) {
-        const Tagged tagged(*this, tag);
-        cairo_set_source_rgb(cairo_, 0, 0, 0);
-        cairo_move_to(cairo_, x, y);
-        pango_cairo_show_layout(cairo_, layout_);
-    }
+    const Tagged tagged(*this, tag);
+    cairo_set_source_rgb(cairo_, 0, 0, 0);
+    cairo_move_to(cairo_, x, y);
+    pango_cairo_show_layout(cairo_, layout_);
     return extent();
 }
 

@@ -3,6 +3,7 @@
 #include <cairo.h>
 #include <pango/pango.h>
 
+#include <map>
 #include <string>
 
 namespace baitwright {
@@ -52,7 +53,9 @@ private:
     cairo_t* cairo_;
     PangoLayout* layout_;
     Ink ink_ = Ink::none;
+    std::map<std::string, Extent> of_one_point_[2];  ///< of a text in one line, plain and bold: letters are not hinted, so it grows in proportion
 
+    const Extent& in_one_line(const std::string& text, Lettering::Weight weight);
     void set(const std::string& text, const Lettering& lettering, double width);
     [[nodiscard]] Extent extent() const;
 };

@@ -11,6 +11,7 @@ namespace {
 
 constexpr double margin = 8 * millimetre_pt;
 constexpr double largest = 12, smallest = 7.5, step = 0.25;  // points; 7.5 is about 1.3 mm of small letters
+constexpr double rounding = 1;  // points between a text as measured and as drawn, all lines together
 constexpr double text_width = page_width - 2 * margin;
 
 /// Writes it all, or measures it, and returns how far down the page it reaches.
@@ -27,7 +28,7 @@ double flow(Pen& pen, const CardSheet& sheet, double size) {
     return y + pen.write("P", sheet.foot, {0.92 * size}, margin, y, text_width).height;
 }
 
-bool fits(Pen& pen, const CardSheet& sheet, double size) { return flow(pen, sheet, size) <= page_height - margin; }
+bool fits(Pen& pen, const CardSheet& sheet, double size) { return flow(pen, sheet, size) <= page_height - margin - rounding; }
 
 /// The section whose rows can best be spared and that still has one.
 CardSection* most_spare(CardSheet& sheet) {
@@ -65,8 +66,14 @@ FittedSheet fitted(Pen& pen, CardSheet sheet) {
     while (CardSection* spare = most_spare(sheet)) {
         const std::size_t rows = spare->rows.size();
         const auto at = static_cast<std::size_t>(spare - sheet.sections.data());
-        std::size_t kept = rows - 1;
-        while (kept > 0 && !fits(pen, shortened(sheet, at, kept), smallest)) --kept;
+        std::size_t kept = 0;
+        for (std::size_t tried = rows - 1; kept < tried;) {  // the most rows that fit
+            const std::size_t middle = (kept + tried + 1) / 2;
+            if (fits(pen, shortened(sheet, at, middle), smallest))
+                kept = middle;
+            else
+                tried = middle - 1;
+        }
         found.rows_left_out += rows - kept;
         sheet = shortened(sheet, at, kept);
         if (fits(pen, sheet, smallest)) break;

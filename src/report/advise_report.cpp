@@ -42,7 +42,10 @@ std::string size_text(const FeedSize& size) {
 }
 
 std::string feed_text(const AdvisedFeed& feed) {
-    std::string text = fmt::format("{} {} of {}, {}", feed.count * static_cast<int>(feed.put_ins), name_of(feed.form), size_text(feed.size), feed.name);
+    const int all = feed.count * static_cast<int>(feed.put_ins);
+    std::string text = feed.form == FeedForm::loose ? fmt::format("{} times {} loose", all, size_text(feed.size))
+                                                    : fmt::format("{} {}{} of {}", all, name_of(feed.form), all == 1 ? "" : "s", size_text(feed.size));
+    text += ", " + feed.name;
     if (!feed.feel.empty()) text += ", " + feed.feel;
     if (!feed.colour.empty()) text += ", " + feed.colour;
     return text;
