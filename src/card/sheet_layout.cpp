@@ -9,7 +9,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr double margin = 8 * millimetre_pt;
+constexpr double margin = 7 * millimetre_pt;
 constexpr double largest = 12, smallest = 7.5, step = 0.25;  // points; 7.5 is about 1.3 mm of small letters
 constexpr double rounding = 1;  // points between a text as measured and as drawn, all lines together
 constexpr double text_width = page_width - 2 * margin;

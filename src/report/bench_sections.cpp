@@ -12,6 +12,7 @@ namespace baitwright {
 
 namespace {
 
+constexpr Volume least_told = 0.1 * imperial_pint;  // less is no measure of a pint pot
 constexpr const char* in_the_plan = "baitwright plan has them";
 
 bool is_dose(const PlannedBatch& batch, std::size_t part) { return std::find(batch.doses.begin(), batch.doses.end(), part) != batch.doses.end(); }
@@ -20,7 +21,7 @@ CardRow mass_row(const std::string& what, Mass mass, Volume volume) {
     CardRow row;
     row.what = what;
     row.amount = shown_mass(kitchen_mass(mass));
-    if (volume > Volume{}) row.also = shown_pints(volume);
+    if (volume >= least_told) row.also = shown_pints(volume);
     return row;
 }
 
@@ -40,7 +41,8 @@ CardRow water_row(const std::string& what, Mass water) {
     CardRow row;
     row.what = what;
     row.amount = shown_water(kitchen_water(water));
-    row.also = shown_pints(water / (1.0 * gram_per_millilitre));
+    const Volume volume = water / (1.0 * gram_per_millilitre);
+    if (volume >= least_told) row.also = shown_pints(volume);
     return row;
 }
 
@@ -89,7 +91,7 @@ std::string soak_words(const PlannedSoak& soak) {
 std::vector<CardSection> weigh_sections(const SessionPlan& plan) {
     std::vector<CardSection> sections;
     CardSection as_it_is;
-    as_it_is.heading = "As it is";
+    as_it_is.heading = "As it is, and for the hook";
     as_it_is.spare_rank = 1;
     as_it_is.where_else = in_the_plan;
     for (const PlannedBatch& batch : plan.batches) {
@@ -100,6 +102,8 @@ std::vector<CardSection> weigh_sections(const SessionPlan& plan) {
         const PlannedTotal& part = batch.parts.front();
         as_it_is.rows.push_back(mass_row(part.name + soaked_word(part), part.mass, part.volume));
     }
+    for (const HookbaitNeed& hook : plan.hookbaits)
+        as_it_is.rows.push_back(mass_row(fmt::format("{} for the hook, about {}", hook.name, shown_count(hook.count)), hook.mass, hook.volume));
     sections.push_back(std::move(as_it_is));
     return sections;
 }
@@ -110,18 +114,6 @@ CardSection soak_section(const SessionPlan& plan) {
     section.spare_rank = 1;
     section.where_else = in_the_plan;
     for (const PlannedSoak& soak : plan.soaks) section.rows.push_back(water_row(soak_words(soak), soak.pour));
-    return section;
-}
-
-CardSection hook_section(const SessionPlan& plan) {
-    CardSection section;
-    section.heading = "For the hook";
-    section.spare_rank = 1;
-    section.where_else = in_the_plan;
-    for (const HookbaitNeed& hook : plan.hookbaits) {
-        CardRow row = mass_row(fmt::format("{}, about {}", hook.name, shown_count(hook.count)), hook.mass, hook.volume);
-        section.rows.push_back(std::move(row));
-    }
     return section;
 }
 

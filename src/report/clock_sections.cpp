@@ -88,7 +88,7 @@ CardRow feed_row(const SessionPlan& plan, std::size_t feed) {
     const PlannedFeed& first = *put_ins.front();
     row.when = moment_text(plan, first.at);
     row.what = helping_text(plan.feeds[feed]) + ", " + first.name + rhythm_text(put_ins);
-    if (!first.with.empty() && first.fills > 1) row.what += fmt::format(" ({} x {})", first.fills, first.with);
+    if (first.fills > 1 && first.with.find_first_of("0123456789") != std::string::npos) row.what += fmt::format(" ({} x {})", first.fills, first.with);
     row.amount = shown_mass(kitchen_mass(first.mass));
     if (put_ins.size() == 1)
         row.tick = CardRow::Tick::box;

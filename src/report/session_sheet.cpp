@@ -68,7 +68,7 @@ CardSheet session_sheet(const SessionPlan& plan, const std::string& today) {
     sheet.foot = foot_of(plan);
     sheet.day = today;
     sheet.sections = weigh_sections(plan);
-    for (CardSection section : {soak_section(plan), hook_section(plan), before_section(plan), water_section(plan), total_section(plan), mind_section(plan)})
+    for (CardSection section : {soak_section(plan), before_section(plan), water_section(plan), total_section(plan), mind_section(plan)})
         sheet.sections.push_back(std::move(section));
     std::erase_if(sheet.sections, [](const CardSection& section) { return section.rows.empty(); });
     return sheet;
