@@ -8,7 +8,7 @@ namespace baitwright {
 namespace {
 
 constexpr double gap = 0.6;          // between what stands in one line, in letter sizes
-constexpr double between_rows = 0.22;
+constexpr double between_rows = 0.18;
 constexpr double box_side = 0.95;
 constexpr double hairline = 0.3;  // points: leads the eye from a name to its amount
 constexpr double column_gap = 1.6;
@@ -120,7 +120,7 @@ double flow_notes(Pen& pen, const CardSection& section, const Column& column, do
 double flow_section(Pen& pen, const CardSection& section, const Column& column, double y) {
     if (section.rows.empty()) return y;
     const Tagged tagged(pen, "Sect");
-    y += 0.45 * column.size;
+    y += 0.32 * column.size;
     const Lettering heading{1.08 * column.size, Lettering::Weight::bold};
     const double indent = 0.4 * column.size;
     const double height = pen.measure(section.heading, heading, column.width - 2 * indent).height;
