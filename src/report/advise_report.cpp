@@ -32,7 +32,7 @@ std::string circumstances_text(const Circumstances& now) {
     if (now.hours) said.push_back(shown_time(*now.hours));
     if (!now.bed.empty()) said.push_back(now.bed + " bed");
     for (const std::string& fish : now.fish) said.push_back(fish);
-    return said.empty() ? "any day (say more with flags: --season, --clarity, --water-temp, --fish)" : list_of(said);
+    return said.empty() ? "any day (say more: --season, --clarity, --fish ...)" : list_of(said);
 }
 
 std::string size_text(const FeedSize& size) {
