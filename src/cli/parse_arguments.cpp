@@ -47,6 +47,11 @@ const Flag* find_flag(const CommandSpec& command, std::string_view name) {
                      std::string(flag.help) + "; " + see_help(command));
 }
 
+/// "--cup=250ml", and "-osheet.pdf": how CLI11 wants a value joined to its flag.
+std::string with_value(const Flag& flag, const std::string& value) {
+    return std::string(flag.name) + (flag.name.starts_with("--") ? "=" : "") + value;
+}
+
 /// CLI11 would take "-5 ml" after a flag for a flag of its own, and an empty value for none: join value to flag, so that
 /// we can say what is wrong.
 std::vector<std::string> joined(const CommandSpec& command, const std::vector<std::string>& given) {
@@ -56,13 +61,17 @@ std::vector<std::string> joined(const CommandSpec& command, const std::vector<st
         const Flag* flag = find_flag(command, given[i].substr(0, equals));
         if (flag && flag->value.empty() && equals != std::string::npos)
             throw UsageError("surplus-value", std::string(flag->name) + " takes no value", "write it alone");
-        if (!flag || flag->value.empty() || (equals != std::string::npos && equals + 1 < given[i].size())) {
+        if (!flag || flag->value.empty()) {
             result.push_back(given[i]);
+            continue;
+        }
+        if (equals != std::string::npos && equals + 1 < given[i].size()) {
+            result.push_back(with_value(*flag, given[i].substr(equals + 1)));
             continue;
         }
         if (equals != std::string::npos || i + 1 == given.size() || given[i + 1].empty() || find_flag(command, given[i + 1]))
             refuse_missing_value(command, *flag);
-        result.push_back(given[i] + "=" + given[i + 1]);
+        result.push_back(with_value(*flag, given[i + 1]));
         ++i;
     }
     return result;

@@ -5,6 +5,7 @@
 #include <iterator>
 #include <optional>
 
+#include "files/advice_reader.h"
 #include "files/blend_reader.h"
 #include "files/feel_reader.h"
 #include "files/file_faults.h"
@@ -21,7 +22,7 @@ namespace {
 constexpr std::string_view what_a_file_holds =
     "a file holds one ingredient (it has a kind), one mix (it has a [[part]]), one strategy (it has a [[feed]]), one "
     "blend (it has a [[candidate]]) or the rules of one venue (it has a [[limit]], [[ban]] or [[rule]]), or blocks headed "
-    "[[ingredient]], [[mix]], [[strategy]], [[blend]], [[venue]] or [[feel]]";
+    "[[ingredient]], [[mix]], [[strategy]], [[blend]], [[venue]], [[feel]] or [[advice]]";
 
 /// What stands at the top of a file, above or without any blocks.
 enum class Top { nothing, ingredient, mix, strategy, blend, venue, several };
@@ -95,6 +96,10 @@ public:
                     [&](TableReader& table) { return std::optional(read_venue(table, venue_names_)); });
         if (!names_feel)
             read_blocks("feel", "a feel", file_.feels, [&](TableReader& table) { return feels_.read(table); });
+        root_.each_block("advice", "an advice", [&](TableReader& table) {  // kept by `read_advice_rules`
+            found_blocks_ = true;
+            read_advice(table);
+        });
         read_top(top);
         set_faulty_aside(file_.recipes, file_.faulty_recipes);
         set_faulty_aside(file_.strategies, file_.faulty_strategies);

@@ -12,7 +12,7 @@ namespace {
 std::vector<LibraryFile> shipped_files() {
     const std::filesystem::path folder = std::filesystem::path(BAITWRIGHT_SOURCE_DIR) / "recipes";
     std::vector<LibraryFile> files;
-    for (const char* part : {"feels", "ingredients", "mixes", "strategies"})
+    for (const char* part : {"advice", "feels", "ingredients", "mixes", "strategies"})
         for (const auto& path : toml_files_below(folder / part))
             files.push_back(read_library_file(read_text_file(path), path.filename().string()));
     return files;

@@ -1,0 +1,95 @@
+#include "card/cairo_printer.h"
+
+#include <cairo-pdf.h>
+#include <cairo-svg.h>
+
+#include <exception>
+#include <memory>
+
+#include "card/pdf_language.h"
+#include "card/sheet_layout.h"
+#include "card/svg_words.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr double png_dots_per_inch = 200;
+
+using Surface = std::unique_ptr<cairo_surface_t, decltype(&cairo_surface_destroy)>;
+
+cairo_status_t append(void* bytes, const unsigned char* data, unsigned length) {
+    static_cast<std::string*>(bytes)->append(reinterpret_cast<const char*>(data), length);
+    return CAIRO_STATUS_SUCCESS;
+}
+
+Surface pdf_surface(std::string& bytes, const CardSheet& sheet) {
+    Surface surface(cairo_pdf_surface_create_for_stream(append, &bytes, page_width, page_height), cairo_surface_destroy);
+    const std::string moment = sheet.day + "T00:00:00Z";
+    cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_TITLE, sheet.title.c_str());
+    cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_SUBJECT, sheet.subtitle.c_str());
+    cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATOR, "baitwright");
+    cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATE_DATE, moment.c_str());
+    cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_MOD_DATE, moment.c_str());
+    return surface;
+}
+
+Surface surface_of(SheetFormat format, std::string& bytes, const CardSheet& sheet) {
+    if (format == SheetFormat::pdf) return pdf_surface(bytes, sheet);
+    if (format == SheetFormat::svg)
+        return {cairo_svg_surface_create_for_stream(append, &bytes, page_width, page_height), cairo_surface_destroy};
+    const double dots = png_dots_per_inch / 72;
+    return {cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(page_width * dots + 0.5), static_cast<int>(page_height * dots + 0.5)),
+            cairo_surface_destroy};
+}
+
+void paint_white(cairo_surface_t* surface) {
+    cairo_t* cairo = cairo_create(surface);
+    cairo_set_source_rgb(cairo, 1, 1, 1);
+    cairo_paint(cairo);
+    cairo_destroy(cairo);
+}
+
+/// Draws; what went wrong is in `printed.fault`.
+FittedSheet draw_on(cairo_surface_t* surface, const CardSheet& sheet, SheetFormat format, PrintedSheet& printed) {
+    if (format != SheetFormat::pdf) paint_white(surface);
+    Pen pen(surface);
+    if (format == SheetFormat::png) pen.scale(png_dots_per_inch / 72);
+    FittedSheet fit = fitted(pen, sheet);
+    if (fit.fits)
+        draw(pen, fit);
+    else
+        printed.fault = "its title and names alone do not fit on one A5 sheet";
+    if (printed.fault.empty()) printed.fault = pen.fault();
+    printed.letters_pt = fit.letters;
+    printed.rows_left_out = fit.rows_left_out;
+    return fit;
+}
+
+PrintedSheet printed_sheet(const CardSheet& sheet, SheetFormat format) {
+    PrintedSheet printed;
+    const Surface surface = surface_of(format, printed.bytes, sheet);
+    const FittedSheet fit = draw_on(surface.get(), sheet, format, printed);
+    if (format == SheetFormat::png) cairo_surface_write_to_png_stream(surface.get(), append, &printed.bytes);
+    cairo_surface_finish(surface.get());
+    if (const cairo_status_t status = cairo_surface_status(surface.get()); status != CAIRO_STATUS_SUCCESS && printed.fault.empty())
+        printed.fault = cairo_status_to_string(status);
+    if (!printed.fault.empty()) printed.bytes.clear();
+    if (format == SheetFormat::pdf) printed.bytes = with_language(std::move(printed.bytes));
+    if (format == SheetFormat::svg) printed.bytes = with_words(std::move(printed.bytes), fit.sheet);
+    return printed;
+}
+
+}  // namespace
+
+PrintedSheet CairoPrinter::print(const CardSheet& sheet, SheetFormat format) {
+    try {
+        return printed_sheet(sheet, format);
+    } catch (const std::exception& error) {
+        PrintedSheet failed;
+        failed.fault = error.what();
+        return failed;
+    }
+}
+
+}  // namespace baitwright

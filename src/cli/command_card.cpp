@@ -1,0 +1,72 @@
+#include "cli/command_card.h"
+
+#include <filesystem>
+
+#include "cli/load_module.h"
+#include "cli/plan_flags.h"
+#include "files/disk.h"
+#include "report/session_sheet.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr Module drawing{"baitwright_card.so", sheet_printer_symbol, "no-drawing", "the drawing of sheets", "Pango (Debian: libpango1.0-dev)"};
+
+struct SheetFile {
+    std::string path;
+    SheetFormat format;
+};
+
+/// Refuses, before anything is worked out, a name that says no format, and a file that is there without --replace.
+SheetFile sheet_file(const Arguments& arguments) {
+    const auto path = arguments.value("-o");
+    if (!path) throw UsageError("no-file", "where is the sheet to go?", "say it with -o sheet.pdf, sheet.svg or sheet.png");
+    for (const SheetFormat format : {SheetFormat::pdf, SheetFormat::svg, SheetFormat::png}) {
+        if (!path->ends_with("." + std::string(name_of(format)))) continue;
+        if (std::filesystem::exists(*path) && !arguments.has("--replace"))
+            throw StorageError(FaultClass::cannot_create, "file-exists", "'" + *path + "' is there already", "add --replace to write over it");
+        return {*path, format};
+    }
+    throw UsageError("unfit-sheet", "'" + *path + "' does not end in .pdf, .svg or .png", "a sheet is one of these: -o sheet.pdf");
+}
+
+PrintedSheet print(const CardSheet& sheet, SheetFormat format) {
+    auto* const printer = static_cast<SheetPrinter*>(load_module(drawing, "card"));
+    PrintedSheet printed = printer->print(sheet, format);
+    if (!printed.fault.empty())
+        throw Error(FaultClass::answer_is_no, Fault{"no-sheet", "the sheet could not be drawn: " + printed.fault, "what it would say is in: baitwright plan", {}, 0, 0, {}});
+    return printed;
+}
+
+CommandResult run(const Arguments& arguments, const Surroundings& around) {
+    const SheetFile file = sheet_file(arguments);
+    const SessionPlan plan = planned_session(arguments, around, plan_request(arguments, around));
+    const CardSheet sheet = session_sheet(plan, around.today);
+    const PrintedSheet printed = print(sheet, file.format);
+    write_text_file(file.path, printed.bytes);
+    return {arguments.has("--json") ? json_text(card_json(plan, sheet, file.path, file.format, printed)) : card_text(plan, file.path, printed),
+            plan_status(plan)};
+}
+
+std::vector<Flag> card_flags() {
+    std::vector<Flag> flags{
+        {"-o", "FILE", "where to: sheet.pdf, sheet.svg or sheet.png"},
+        {"--replace", "", "lets -o write over a file that is there"},
+    };
+    for (const Flag& flag : plan_flags()) flags.push_back(flag);
+    return flags;
+}
+
+}  // namespace
+
+CommandSpec command_card() {
+    return {"card",
+            "one A5 sheet for the tackle box: what to weigh, wet and soak, and when",
+            {{"STRATEGY", "its name, a TOML file, or - for standard input; NAME=3 for three sessions"}},
+            card_flags(),
+            run,
+            "baitwright card \"open carpet\" --start 09:30 -o sheet.pdf"};
+}
+
+}  // namespace baitwright

@@ -1,0 +1,42 @@
+#include "cli/load_module.h"
+
+#include <dlfcn.h>
+
+#include <filesystem>
+#include <system_error>
+
+#include "quantities/fault.h"
+
+namespace baitwright {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+[[noreturn]] void refuse(const Module& module, std::string_view command, const std::string& why) {
+    throw NotFound(std::string(module.code), "'" + std::string(command) + "' needs " + std::string(module.what) + ", and " + why,
+                   "install " + std::string(module.needs) + ", build baitwright again, and keep " + module.file + " beside the program; all other commands work without it");
+}
+
+fs::path module_path(const Module& module, std::string_view command) {
+    std::error_code unreadable;
+    const fs::path program = fs::read_symlink("/proc/self/exe", unreadable).parent_path();
+    for (const fs::path& folder : {program, program / BAITWRIGHT_MODULE_FOLDER}) {
+        const fs::path path = folder / module.file;
+        if (fs::exists(path, unreadable)) return path;
+    }
+    refuse(module, command, "its module " + std::string(module.file) + " is neither beside the program nor in " + (program / BAITWRIGHT_MODULE_FOLDER).lexically_normal().string());
+}
+
+}  // namespace
+
+void* load_module(const Module& module, std::string_view command) {
+    const fs::path path = module_path(module, command);
+    void* loaded = dlopen(path.c_str(), RTLD_NOW | RTLD_LOCAL);
+    if (!loaded) refuse(module, command, "its module does not load: " + std::string(dlerror()));
+    auto* const make = reinterpret_cast<void* (*)()>(dlsym(loaded, module.symbol));
+    if (!make) refuse(module, command, "its module is not of this program's version: " + path.string());
+    return make();
+}
+
+}  // namespace baitwright

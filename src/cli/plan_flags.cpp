@@ -1,0 +1,82 @@
+#include "cli/plan_flags.h"
+
+#include <algorithm>
+#include <array>
+
+#include "cli/cost_flags.h"
+#include "cli/read_flags.h"
+#include "quantities/clock.h"
+#include "quantities/in_quotes.h"
+#include "shelf/strategy_argument.h"
+#include "shelf/venue_argument.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr int minutes_a_day = 24 * 60;
+
+/// "08:50" with a start, or so long before it: "40 min".
+Time read_work_from(const std::string& text, const std::optional<int>& start) {
+    if (!is_clock(text)) return above_zero(parse<Time>(text));
+    if (!start)
+        throw InputError("no-start", in_quotes(text) + " is a clock, and there is none for the start",
+                         "say --start 09:30 as well, or how long before it, as in --from \"40 min\"");
+    return minutes_between(parse_clock(text), *start);
+}
+
+}  // namespace
+
+bool is_clock(const std::string& text) {
+    return text.find(':') != std::string::npos;
+}
+
+Time minutes_between(int earlier, int later) {
+    return ((later - earlier + minutes_a_day) % minutes_a_day) * minute;
+}
+
+std::vector<Flag> plan_flags() {
+    std::vector<Flag> flags{
+        {"--start", "CLOCK", "the first put-in: 09:30; minutes from the start where not given"},
+        {"--from", "CLOCK", "the work can begin then, and nothing is done before: 08:10, or \"80 min\" before the start"},
+        {"--venue", "VENUE", "hold it against the rules of this water: its name, or a TOML file"},
+        {"--kit", "ITEM", "what you have: \"cup 250\", \"pot 25\", \"feeder 30\", \"tub 12 l\"; may be repeated", true},
+        {"--water-temp", "TEMPERATURE", "of the water poured on; the strategy's where not given"},
+    };
+    constexpr std::array<std::string_view, 9> shared{"--length", "--feel", "--without", "--price", "--people",
+                                                     "--have", "--empty-shed", "--reused-frozen", "--on"};
+    for (const Flag& flag : cost_flags())
+        if (std::find(shared.begin(), shared.end(), flag.name) != shared.end()) flags.push_back(flag);
+    return flags;
+}
+
+PlanRequest plan_request(const Arguments& arguments, const Surroundings& around) {
+    PlanRequest request;
+    request.cost = cost_request(arguments, around);
+    read_flag(arguments, "--start", [&](const std::string& text) { request.start = parse_clock(text); });
+    read_flag(arguments, "--from", [&](const std::string& text) { request.work_from = read_work_from(text, request.start); });
+    read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water = parse<Temperature>(text); });
+    for (const std::string& text : arguments.values("--kit"))
+        request.kit.push_back(flag_value("--kit", [&] { return parse_kit(text); }));
+    return request;
+}
+
+SessionPlan planned_session(const Arguments& arguments, const Surroundings& around, PlanRequest request) {
+    const TimedWord word = timed_word(arguments.words().front());
+    request.cost.what_if.times = word.times;
+    const std::unique_ptr<Shelf> shelf = open_library(around.library);
+    const NamedStrategy named = strategy_argument(word.strategy, *shelf);
+    if (const auto venue = arguments.value("--venue"))
+        request.venue = venue_argument(*venue, around.library, named.shelf()).venue;
+    const UnrolledStrategy unrolled = with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy); });
+    const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around, unrolled.totals);
+    return with_places(named, [&] { return plan_session(named.shelf(), named.strategy, stock, request); });
+}
+
+int plan_status(const SessionPlan& plan) {
+    const bool no = std::any_of(plan.warnings.begin(), plan.warnings.end(),
+                                [](const Warning& warning) { return warning.answer_is_no; });
+    return no || !plan.breaches.empty() ? 1 : 0;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,23 @@
+#pragma once
+
+#include <string>
+
+#include "answers/plan_answer.h"
+#include "report/card_sheet.h"
+#include "report/json.h"
+#include "report/sheet_printer.h"
+
+namespace baitwright {
+
+/// The plan as one sheet to take along: what to weigh and wet, soak and pump; what to do before the start; what goes in
+/// when, to tick off; all of it together; what to mind. `today` is ISO 8601.
+CardSheet session_sheet(const SessionPlan& plan, const std::string& today);
+
+/// A moment of the session: "09:30", or without a clock "1:20", and "-0:45" before the start.
+std::string moment_text(const SessionPlan& plan, Time moment);
+
+/// What was written where, the sheet's own words, and its amounts unrounded.
+Json card_json(const SessionPlan& plan, const CardSheet& sheet, const std::string& file, SheetFormat format, const PrintedSheet& printed);
+std::string card_text(const SessionPlan& plan, const std::string& file, const PrintedSheet& printed);
+
+}  // namespace baitwright

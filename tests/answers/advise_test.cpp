@@ -1,0 +1,140 @@
+#include "answers/advise.h"
+
+#include <catch2/catch.hpp>
+
+#include "answers/advise_points.h"
+#include "answers/sessions.h"
+#include "quantities/fault.h"
+#include "quantities/units.h"
+
+using namespace baitwright;
+
+namespace {
+
+/// Two strategies alike but for the water and the fish they are meant for.
+class Water : public draft_sessions::Bank {
+public:
+    Water() {
+        put(meant_for("cold", 5, "clear", "Roach in the cold."));
+        put(meant_for("warm", 20, "coloured", "Carp in the warm."));
+        put(draft::crumb_mix());
+    }
+
+private:
+    static Strategy meant_for(const std::string& name, double celsius, const std::string& clarity, const std::string& purpose) {
+        Strategy strategy = draft_sessions::session({draft_sessions::cups("fishmeal mix", 250, 4)}, 0.10);
+        strategy.name = name;
+        strategy.purpose = purpose;
+        strategy.water.temperature = Temperature::from_celsius(celsius);
+        strategy.water.clarity = clarity;
+        return strategy;
+    }
+};
+
+AdviceRule rule(const std::string& about) {
+    AdviceRule rule;
+    rule.about = about;
+    rule.say = "Do it.";
+    rule.why = "it is so";
+    rule.source = "common practice, no source";
+    return rule;
+}
+
+}  // namespace
+
+TEST_CASE("a rule holds where all its conditions do, and never by what was not said") {
+    AdviceRule cold = rule("amount");
+    cold.when.temperature.below = Temperature::from_celsius(8);
+    cold.when.clarity = {"clear", "tinged"};
+    Circumstances now;
+    CHECK_FALSE(holds(cold, now));
+    now.temperature = Temperature::from_celsius(5);
+    CHECK_FALSE(holds(cold, now));
+    now.clarity = "tinged";
+    CHECK(holds(cold, now));
+    now.clarity = "coloured";
+    CHECK_FALSE(holds(cold, now));
+    now.clarity = "clear";
+    now.temperature = Temperature::from_celsius(8);
+    CHECK_FALSE(holds(cold, now));  // "below 8" is not 8
+    CHECK(holds(rule("size"), {}));
+}
+
+TEST_CASE("fish are found as words, in the singular and the plural") {
+    CHECK(names_fish("Roach, skimmers and a bream or two", "skimmer"));
+    CHECK(names_fish("Roach, skimmers and a bream or two", "roach"));
+    CHECK_FALSE(names_fish("a scarped bank", "carp"));
+    CHECK_FALSE(names_fish("", "carp"));
+}
+
+TEST_CASE("the strategy that is meant for such water comes first") {
+    const Water shelf;
+    Circumstances now;
+    now.temperature = Temperature::from_celsius(6);
+    now.clarity = "clear";
+    CHECK(advise(shelf, {}, now).strategies.front().name == "cold");
+    now.temperature = Temperature::from_celsius(19);
+    now.clarity = "coloured";
+    CHECK(advise(shelf, {}, now).strategies.front().name == "warm");
+    now = {};
+    now.fish = {"carp"};
+    CHECK(advise(shelf, {}, now).strategies.front().name == "warm");
+}
+
+TEST_CASE("a rule that holds lifts what it favours and sinks what it is against, with its reason") {
+    const Water shelf;
+    AdviceRule tinged = rule("feeding");
+    tinged.when.clarity = {"tinged"};
+    tinged.favour = {"Warm"};  // names match whatever their case
+    tinged.against = {"crumb mix"};
+    Circumstances now;
+    const AdviseAnswer before = advise(shelf, {tinged}, now);
+    CHECK(before.advice.empty());
+    CHECK(before.strategies.front().name == "cold");  // none has points: by name
+    now.clarity = "tinged";
+    const AdviseAnswer after = advise(shelf, {tinged}, now);
+    REQUIRE(after.advice.size() == 1);
+    CHECK(after.strategies.front().name == "warm");
+    CHECK(after.strategies.front().score == before.strategies.back().score + 2);
+    CHECK(after.strategies.front().points.back().reason == "it is so");
+    CHECK(after.mixes.back().name == "crumb mix");
+    CHECK(after.mixes.back().score == -2);
+}
+
+TEST_CASE("a share of the feed is taken of what goes in without spare, and shares multiply") {
+    const Water shelf;
+    AdviceRule half = rule("amount"), more = rule("amount");
+    half.share = FeedShare{0.25, 0.5};
+    more.share = FeedShare{1.0, 1.5};
+    const AdvisedStrategy plain = advise(shelf, {}, {}).strategies.front();
+    CHECK(plain.low.si() == Approx(plain.as_written.si()));
+    const AdvisedStrategy advised = advise(shelf, {half, more}, {}).strategies.front();
+    CHECK(advised.as_written.si() == Approx(plain.as_written.si()));
+    CHECK(advised.low.si() == Approx(0.25 * plain.as_written.si()));
+    CHECK(advised.high.si() == Approx(0.75 * plain.as_written.si()));
+    Strategy without_spare = shelf.strategy("cold");
+    without_spare.spare = 0.0;
+    CHECK(plain.as_written.si() == Approx(unroll_strategy(shelf, without_spare).wet_mass.si()));
+}
+
+TEST_CASE("colours and feels favour the mixes that have them") {
+    const Water shelf;
+    AdviceRule firm = rule("feel");
+    firm.feels = {"firm"};
+    for (const AdvisedMix& mix : advise(shelf, {firm}, {}).mixes) CHECK(mix.score == (mix.feel == "firm" ? 1 : 0));
+}
+
+TEST_CASE("a fish that nobody has heard of is refused, with the nearest known") {
+    const Water shelf;
+    AdviceRule silver = rule("feeding");
+    silver.when.fish = {"roach"};
+    Circumstances now;
+    now.fish = {"roahc"};
+    try {
+        advise(shelf, {silver}, now);
+        FAIL("it was taken");
+    } catch (const InputError& error) {
+        CHECK(error.faults().front().code == "unknown-fish");
+        CHECK(error.faults().front().hint.find("roach") != std::string::npos);
+    }
+}

@@ -1,0 +1,57 @@
+#include <catch2/catch.hpp>
+
+#include "files/advice_reader.h"
+#include "files/library_file.h"
+#include "quantities/units.h"
+
+using namespace baitwright;
+
+namespace {
+
+const std::string whole = R"([[advice]]
+about = "amount"
+say = "Feed half."
+why = "it is cold"
+when = { season = ["winter"], temperature_below = "8 degC", fish = ["roach", "bream"] }
+share = { low = "33 %", high = "50 %" }
+favour = ["cold water"]
+against = ["margin"]
+)";
+
+std::vector<Fault> faults_of(const std::string& text) { return read_library_file(text, "rules.toml").faults; }
+
+}  // namespace
+
+TEST_CASE("an advice is read with all it says") {
+    CHECK(faults_of(whole).empty());
+    const auto rules = read_advice_rules(whole, "rules.toml");
+    REQUIRE(rules.size() == 1);
+    const AdviceRule& rule = rules.front();
+    CHECK(rule.about == "amount");
+    CHECK(rule.source == "common practice, no source");
+    CHECK(rule.when.season == std::vector<std::string>{"winter"});
+    CHECK(rule.when.fish.size() == 2);
+    REQUIRE(rule.when.temperature.below);
+    CHECK(rule.when.temperature.below->in_celsius() == Approx(8));
+    CHECK_FALSE(rule.when.temperature.from);
+    REQUIRE(rule.share);
+    CHECK(rule.share->low == Approx(0.33));
+    CHECK(rule.favour == std::vector<std::string>{"cold water"});
+    CHECK(rule.against == std::vector<std::string>{"margin"});
+}
+
+TEST_CASE("every fault of an advice is told in its place") {
+    const auto faults = faults_of(R"([[advice]]
+about = "weather"
+say = "Feed half."
+when = { season = ["wintre"], depth_from = 3, tow_from = "2 cm/s", tow_below = "1 cm/s", moon = "full" }
+share = { low = "50 %", high = "30 %" }
+favour = "cold water"
+)");
+    std::vector<std::pair<std::string, int>> found;
+    for (const Fault& fault : faults) found.emplace_back(fault.code, fault.line);
+    const std::vector<std::pair<std::string, int>> wanted{{"missing-value", 1}, {"unknown-word", 2}, {"unknown-word", 4}, {"no-unit", 4},
+                                                          {"inconsistent-values", 4}, {"unknown-key", 4}, {"out-of-range", 5}, {"wrong-type", 6}};
+    CHECK(found == wanted);
+    CHECK(read_advice_rules("[[advice]]\nabout = \"size\"\n", "x").empty());
+}
