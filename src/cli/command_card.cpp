@@ -1,8 +1,8 @@
 #include "cli/command_card.h"
 
-#include <filesystem>
 
 #include "cli/load_module.h"
+#include "cli/output_file.h"
 #include "cli/plan_flags.h"
 #include "files/disk.h"
 #include "report/session_sheet.h"
@@ -24,8 +24,7 @@ SheetFile sheet_file(const Arguments& arguments) {
     if (!path) throw UsageError("no-file", "where is the sheet to go?", "say it with -o sheet.pdf, sheet.svg or sheet.png");
     for (const SheetFormat format : {SheetFormat::pdf, SheetFormat::svg, SheetFormat::png}) {
         if (!path->ends_with("." + std::string(name_of(format)))) continue;
-        if (std::filesystem::exists(*path) && !arguments.has("--replace"))
-            throw StorageError(FaultClass::cannot_create, "file-exists", "'" + *path + "' is there already", "add --replace to write over it");
+        keep_unless_told(*path, arguments);
         return {*path, format};
     }
     throw UsageError("unfit-sheet", "'" + *path + "' does not end in .pdf, .svg or .png", "a sheet is one of these: -o sheet.pdf");

@@ -2,6 +2,7 @@
 
 #include "answers/compare_strategies.h"
 #include "cli/cost_flags.h"
+#include "cli/picture_file.h"
 #include "cli/result_formats.h"
 #include "report/cost_report.h"
 #include "shelf/strategy_argument.h"
@@ -15,6 +16,7 @@ std::string in_format(const Arguments& arguments, const Json& json, const Rows& 
 }
 
 CommandResult cost(const Arguments& arguments, const Surroundings& around) {
+    check_picture(arguments);
     CostRequest request = cost_request(arguments, around);
     const TimedWord word = timed_word(arguments.words().front());
     request.what_if.times = word.times;
@@ -42,6 +44,7 @@ std::vector<Contender> contenders(const std::vector<NamedStrategy>& named, const
 }
 
 CommandResult compare(const Arguments& arguments, const Surroundings& around) {
+    check_picture(arguments);
     const CostRequest request = cost_request(arguments, around);
     if (arguments.words().size() < 2)
         throw UsageError("missing-word", "there is nothing to compare '" + arguments.words().front() + "' with",

@@ -1,6 +1,7 @@
 #include "cli/command_library.h"
 
 #include "bait/wetness.h"
+#include "cli/output_file.h"
 #include "cli/read_flags.h"
 #include "cli/result_formats.h"
 #include "cli/soak_test_flags.h"
@@ -137,8 +138,7 @@ CommandResult export_file(const Arguments& arguments, const Surroundings& around
     const std::string text = arguments.has("--csv") || arguments.value("--to").value_or("").ends_with(".csv") ? csv_text(ingredients) : toml_text(ingredients);
     const auto path = arguments.value("--to");
     if (!path) return {text, 0};
-    if (std::filesystem::exists(*path) && !arguments.has("--replace"))
-        throw StorageError(FaultClass::cannot_create, "file-exists", "'" + *path + "' is there already", "add --replace to write over it");
+    keep_unless_told(*path, arguments);
     write_text_file(*path, text);
     return {std::to_string(ingredients.size()) + (ingredients.size() == 1 ? " ingredient" : " ingredients") + " written to " + *path + "\n", 0};
 }

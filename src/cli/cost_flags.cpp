@@ -69,7 +69,6 @@ std::vector<Flag> cost_flags() {
 }
 
 CostRequest cost_request(const Arguments& arguments, const Surroundings& around) {
-    check_picture(arguments);
     CostRequest request;
     request.on = around.today;
     StrategyRequest& what_if = request.what_if;

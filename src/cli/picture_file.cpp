@@ -1,7 +1,6 @@
 #include "cli/picture_file.h"
 
-#include <filesystem>
-
+#include "cli/output_file.h"
 #include "files/disk.h"
 
 namespace baitwright {
@@ -17,8 +16,7 @@ void check_picture(const Arguments& arguments) {
         return;
     }
     if (!path->ends_with(".svg")) throw UsageError("unfit-picture", "'" + *path + "' does not end in .svg", "pictures are SVG: --plot picture.svg");
-    if (std::filesystem::exists(*path) && !arguments.has("--replace"))
-        throw StorageError(FaultClass::cannot_create, "file-exists", "'" + *path + "' is there already", "add --replace to write over it");
+    keep_unless_told(*path, arguments);
 }
 
 void write_picture(const Arguments& arguments, const std::string& svg) { write_text_file(*arguments.value("--plot"), svg); }

@@ -30,7 +30,7 @@ const BrokenFile broken_files[]{
     {"name = \"crumb\"\n", "nothing-here", 1, 1, "no ingredient"},
     {"aim = 1.2\nbelow = 1.3\n", "nothing-here", 1, 1, "no ingredient"},
     {CRUMB "[[part]]\nof = \"x\"\nmass = \"1 g\"\n", "two-entries", 5, 3, "both a kind"},
-    {FEEL "[[venue]]\n", "unknown-key", 5, 3, "'venue' is not a key of this file"},
+    {FEEL "[[swim]]\n", "unknown-key", 5, 3, "'swim' is not a key of this file"},
 
     // the punctuation of TOML
     {"name = \"crumb\nkind = \"base\"\n", "not-toml", 1, 14, "no end on its line"},
