@@ -13,6 +13,7 @@ namespace baitwright {
 namespace {
 
 constexpr Volume least_told = 0.1 * imperial_pint;  // less is no measure of a pint pot
+constexpr Mass least_weighed = 5.0 * gram;    // less is weighed as an additive is
 constexpr const char* in_the_plan = "baitwright plan has them";
 
 bool is_dose(const PlannedBatch& batch, std::size_t part) { return std::find(batch.doses.begin(), batch.doses.end(), part) != batch.doses.end(); }
@@ -124,7 +125,7 @@ CardSection total_section(const SessionPlan& plan) {
     section.spare_rank = 2;
     section.where_else = in_the_plan;
     for (const PlannedTotal& total : plan.totals)
-        section.rows.push_back(total.liquid ? dose_row(total) : mass_row(total.name, total.mass, total.volume));
+        section.rows.push_back(total.liquid || total.mass < least_weighed ? dose_row(total) : mass_row(total.name, total.mass, total.volume));
     section.rows.push_back(water_row("water to carry", plan.water_to_carry));
     section.rows.push_back(mass_row(fmt::format("ready, in {} {}", plan.containers, plan.containers == 1 ? "tub" : "tubs"), plan.wet_mass, plan.wet_volume));
     return section;
