@@ -103,19 +103,18 @@ void name_first_to_measure(const ResolvedMix& mix, const MixAnswer& answer, cons
     if (all > 0) doubt.measure_first_share = most / (all + hand * hand);
 }
 
-/// What surely is not too much yet.
+}  // namespace
+
 Mass first_pour(const Range<Mass>& water) {
     constexpr double cautious_share = 0.7;
     return std::max(Mass{}, std::min(water.low, cautious_share * water.middle));
 }
 
-}  // namespace
-
-Mass first_pour_of(const ResolvedMix& mix, Ratio wetness, Mass dry, std::uint64_t seed) {
+Range<Mass> water_to_wet(const ResolvedMix& mix, Ratio wetness, Mass dry, std::uint64_t seed) {
     MixAnswer answer;
     answer.wetness = wetness;
     answer.dry_mass = dry;
-    return first_pour(water_range(mix, answer, doubtful_parts(mix), seed));
+    return water_range(mix, answer, doubtful_parts(mix), seed);
 }
 
 MixDoubt doubt_of(const ResolvedMix& mix, const MixAnswer& answer, std::uint64_t seed) {

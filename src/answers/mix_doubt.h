@@ -15,7 +15,10 @@ namespace baitwright {
 /// **Valid for**: an answer made by `scale_mix` from the same mix. **Test**: NumPy with a million draws, 0.5 %.
 MixDoubt doubt_of(const ResolvedMix& mix, const MixAnswer& answer, std::uint64_t seed);
 
-/// The first pour of `doubt_of` alone, for so much of the mix with no water in it yet.
-Mass first_pour_of(const ResolvedMix& mix, Ratio wetness, Mass dry, std::uint64_t seed);
+/// The water of `doubt_of` alone, for so much of the mix with no water in it yet.
+Range<Mass> water_to_wet(const ResolvedMix& mix, Ratio wetness, Mass dry, std::uint64_t seed);
+
+/// What surely is not too much yet: the lesser of the 5 % point and 70 % of the median, never below 0.
+Mass first_pour(const Range<Mass>& water);
 
 }  // namespace baitwright

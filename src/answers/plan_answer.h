@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "answers/cost_strategy.h"
+#include "answers/range.h"
 #include "answers/unroll_strategy.h"
 #include "answers/warning.h"
 #include "quantities/temperature.h"
@@ -74,6 +75,7 @@ struct PlannedBatch {
     std::vector<std::size_t> doses;  ///< those of `parts` that are liquids or doses
     Mass dry;
     Mass water, water_first, water_rest;  ///< to stir in: all, with the first pour, after the rest
+    Range<Mass> water_range;              ///< 5, 50 and 95 % points of all of it
     Time rest;                            ///< between the two
     Mass wet_mass;
     Volume wet_volume;  ///< as it goes in

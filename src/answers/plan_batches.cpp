@@ -57,7 +57,8 @@ void finish(PlannedBatch& batch, const FedMix& fed, Temperature water) {
     batch.containers = std::max(1, static_cast<int>(std::ceil(batch.wet_mass / full_bucket - 1e-9)));
     if (batch.feel.empty()) return;
     batch.rest = MixUptake(fed.mix, water).time_to(drunk);
-    batch.water_first = std::min(batch.water, first_pour_of(fed.mix, fed.wetness, batch.dry, seed));
+    batch.water_range = water_to_wet(fed.mix, fed.wetness, batch.dry, seed);
+    batch.water_first = std::min(batch.water, first_pour(batch.water_range));
     batch.water_rest = batch.water - batch.water_first;
 }
 

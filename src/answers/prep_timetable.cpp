@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 #include <numeric>
+#include <set>
 
 #include "answers/pair_of_hands.h"
 #include "answers/prep_minutes.h"
@@ -43,6 +44,8 @@ public:
             const auto earliest = wetted_.find(batch.name);
             earliest->second = std::min(earliest->second, wetted);
         }
+        for (const PlannedBatch& batch : needs_.batches)
+            if (batch.feel.empty()) measure_out(batch, loaded);
         for (const PlannedSoak& soak : needs_.soaks)
             soak.strokes > 0 || soak.for_the_hook ? pump(soak, loaded) : soak_by(soak, loaded);
         return hands_.in_order();
@@ -87,6 +90,24 @@ private:
         hands_.do_by({weigh}, evening(by));
     }
 
+    /// What goes in as it is and is not soaked is weighed on its own.
+    void measure_out(const PlannedBatch& batch, Time loaded) {
+        for (const PlannedTotal& part : batch.parts) {
+            const Mass dry = part.mass - part.soaked;
+            if (dry < 0.001 * part.mass || !measured_.insert(part.name).second) continue;
+            weigh_alone(part.name, all_dry(part.name), loaded);
+        }
+    }
+
+    /// Of all that goes in as it is.
+    [[nodiscard]] Mass all_dry(const std::string& name) const {
+        Mass sum;
+        for (const PlannedBatch& batch : needs_.batches)
+            for (const PlannedTotal& part : batch.parts)
+                if (batch.feel.empty() && part.name == name) sum += part.mass - part.soaked;
+        return sum;
+    }
+
     /// Those that go in at once; later ones are made on the bank, one at a time.
     [[nodiscard]] int first_balls(const PlannedBatch& batch) const {
         int balls = 0;
@@ -110,8 +131,15 @@ private:
         }
         PrepJob drain = job_of(PrepTask::drain, soak.name, drain_pellets, {}, soak.stand);
         drain.at = soak.soak;
-        hands_.do_by({job_of(PrepTask::pour_on, soak.name, std::min(pour_on_pellets, soak.soak), soak.pour, soak.soak), drain},
-                     by);
+        const Time poured = hands_.do_by(
+            {job_of(PrepTask::pour_on, soak.name, std::min(pour_on_pellets, soak.soak), soak.pour, soak.soak), drain}, by);
+        weigh_alone(soak.name, soak.dry, poured);
+    }
+
+    void weigh_alone(const std::string& name, Mass mass, Time by) {
+        PrepJob weigh = job_of(PrepTask::weigh, name, weigh_a_part, mass);
+        weigh.count = 1;
+        hands_.do_by({weigh}, evening(by));
     }
 
     static bool takes(const PlannedBatch& batch, const PlannedSoak& soak) {
@@ -123,6 +151,7 @@ private:
     const PrepNeeds& needs_;
     PairOfHands hands_;
     std::map<std::string, Time> wetted_;  // when each is wetted first
+    std::set<std::string> measured_;      // what goes in as it is, by name
 };
 
 bool is_evening(const PrepJob& job, const PrepNeeds& needs) {

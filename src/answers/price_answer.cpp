@@ -5,6 +5,7 @@
 #include "answers/stock_answer.h"
 #include "bait/price_book.h"
 #include "bait/pricing.h"
+#include "quantities/listed.h"
 #include "quantities/units.h"
 
 namespace baitwright {

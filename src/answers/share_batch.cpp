@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "answers/cheapest_packs.h"
+#include "answers/mix_doubt.h"
 #include "bait/pricing.h"
 #include "bait/resolved_mix.h"
 #include "bait/wetted_mix.h"
@@ -13,8 +14,7 @@ namespace baitwright {
 
 namespace {
 
-/// The first pour is at most this share of the plain amount, as `mix` has it.
-constexpr double first_share = 0.7;
+constexpr std::uint64_t seed = 1;
 
 std::vector<Money> split(const Money& whole, std::size_t heads) {
     std::vector<Money> parts;
@@ -43,7 +43,7 @@ public:
         const PackChoice choice = cheapest_packs(offers, share.weigh);
         for (std::size_t i = 0; i < packs.size(); ++i)
             if (choice.counts[i] > 0)
-                shared_.packs.push_back({share.ingredient.name, *packs[i], choice.counts[i], Money(choice.counts[i] * packs[i]->price->minor(), currency)});
+                shared_.packs.push_back({share.ingredient.name, *packs[i], mass_in(*packs[i], share.ingredient), choice.counts[i], Money(choice.counts[i] * packs[i]->price->minor(), currency)});
         if (choice.bought - share.weigh >= 0.5 * gram) shared_.left_over.push_back({share.ingredient.name, choice.bought - share.weigh});
         outlay_ += choice.outlay_minor;
     }
@@ -80,7 +80,11 @@ void take_water(const Shelf& shelf, const BlendAnswer& blend, SharedBatch& share
     const WettedMix wetted = wet(numbers_of(mix), mix.feel.aim);
     shared.feel = mix.feel.name;
     shared.water = wetted.water;
-    shared.first_pour = first_share * wetted.water;
+    const Mass each = 1.0 * kilogram;
+    const Range<Mass> range = water_to_wet(mix, mix.feel.aim, each, seed);
+    shared.first_pour = std::min(shared.water, first_pour(range) / each);
+    shared.water_low = range.low / each;
+    shared.water_high = range.high / each;
 }
 
 }  // namespace

@@ -6,17 +6,10 @@
 #include <vector>
 
 #include "answers/blend_answer.h"
+#include "answers/cost_strategy.h"
 #include "bait/shelf.h"
 
 namespace baitwright {
-
-/// So many packs of one part of a batch.
-struct BatchPack {
-    std::string name;
-    Pack pack;
-    std::int64_t count = 0;
-    Money total;
-};
 
 /// What stays of the packs of one part.
 struct BatchRest {
@@ -28,13 +21,14 @@ struct BatchRest {
 struct SharedBatch {
     std::vector<Mass> bags;            ///< in whole grams, all alike as far as a kitchen scale can; they come to the batch
     std::vector<Money> used_a_head;    ///< what each pays for what is in the bags; they come to the whole
-    std::vector<BatchPack> packs;      ///< the cheapest whole packs for the batch
+    std::vector<PackBought> packs;     ///< the cheapest whole packs for the batch
     std::vector<BatchRest> left_over;
     std::vector<std::string> no_pack;  ///< parts that nothing is known of but the price in the spec: not among the packs
     std::optional<Money> outlay;       ///< nothing where any is
     std::vector<Money> outlay_a_head;  ///< what each pays at the till
     std::string feel;
     Ratio water, first_pour;           ///< g per g dry, for that feel: the plain amount, and what goes in first
+    Ratio water_low, water_high;       ///< its 5 and 95 % points
     std::vector<std::string> cautions; ///< words of all parts
     std::optional<Time> keeps;         ///< as long as the part that keeps the least, dry; not known where none says
 };

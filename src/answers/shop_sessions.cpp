@@ -12,6 +12,7 @@
 #include "bait/price_book.h"
 #include "bait/pricing.h"
 #include "quantities/fault.h"
+#include "quantities/listed.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 
@@ -142,8 +143,9 @@ private:
                                  grams(plan.past_best), shopped.ingredient.keeps});
         for (const PackPurchase& purchase : plan.purchases) {
             const Pack& pack = shopped.sold[purchase.pack];
-            answer_.packs.push_back({shopped.ingredient.name, pack, mass_in(pack, shopped.ingredient), purchase.count,
-                                     Money(purchase.count * pack.price->minor(), *answer_.currency), static_cast<std::size_t>(purchase.session)});
+            answer_.packs.push_back({{shopped.ingredient.name, pack, mass_in(pack, shopped.ingredient), purchase.count,
+                                      Money(purchase.count * pack.price->minor(), *answer_.currency)},
+                                     static_cast<std::size_t>(purchase.session)});
         }
     }
 

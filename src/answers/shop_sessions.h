@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "answers/unroll_strategy.h"
+#include "answers/cost_strategy.h"
 #include "answers/warning.h"
 #include "bait/stock_on_hand.h"
 #include "quantities/date.h"
@@ -34,12 +34,7 @@ struct ShopRequest {
 };
 
 /// So many of one pack, to be there by a session.
-struct PackToBuy {
-    std::string name;
-    Pack pack;
-    Mass mass;  ///< in one
-    std::int64_t count = 0;
-    Money total;
+struct PackToBuy : PackBought {
     std::size_t session = 0;
 };
 

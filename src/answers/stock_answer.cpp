@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "bait/stock_rules.h"
+#include "quantities/listed.h"
 
 namespace baitwright {
 
@@ -23,13 +24,6 @@ std::string with_date(const std::string& name, const Lot& lot) {
 }
 
 }  // namespace
-
-std::string listed(const std::vector<std::string>& words) {
-    std::string text;
-    for (std::size_t i = 0; i < words.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
-    return text;
-}
 
 std::vector<Warning> past_best(const std::vector<StockItem>& items, Date today) {
     std::vector<std::string> names;

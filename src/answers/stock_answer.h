@@ -37,7 +37,4 @@ struct StockHistory {
     std::vector<StockEntry> entries;
 };
 
-/// "a", "a and b", "a, b and c".
-std::string listed(const std::vector<std::string>& words);
-
 }  // namespace baitwright

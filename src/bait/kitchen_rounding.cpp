@@ -31,6 +31,8 @@ double rounded_additive(double amount) { return rounded(amount, {{5, 0.1}, {20, 
 
 Mass kitchen_mass(Mass mass) { return rounded(mass.in(gram), {{50, 1}, {2000, 5}}, 10) * gram; }
 
+Mass kitchen_weighed(Mass mass) { return mass < 5.0 * gram ? kitchen_additive(mass) : kitchen_mass(mass); }
+
 Mass kitchen_water(Mass water) { return rounded(water.in(gram), {{20, 1}, {2000, 5}}, 10) * gram; }
 
 Mass kitchen_additive(Mass mass) { return rounded_additive(mass.in(gram)) * gram; }

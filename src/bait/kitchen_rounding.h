@@ -9,6 +9,9 @@ namespace baitwright {
 /// Dry parts: 1 g below 50 g, 5 g below 2 kg, 10 g above.
 Mass kitchen_mass(Mass mass);
 
+/// What may be a dry part or a pinch: an additive below 5 g, else a dry part.
+Mass kitchen_weighed(Mass mass);
+
 /// Water: 1 g below 20 g, 5 g below 2 kg, 10 g above.
 Mass kitchen_water(Mass water);
 

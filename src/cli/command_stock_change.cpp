@@ -28,6 +28,12 @@ CommandResult told(const Arguments& arguments, const std::string& command, const
     return {stock_change_text(answer), 0};
 }
 
+/// As it is known to keep; dry where nothing is known.
+StockState usual_state(const Keeping& keeps) {
+    if (keeps.dry || (!keeps.cold && !keeps.frozen)) return StockState::dry;
+    return keeps.cold ? StockState::cold : StockState::frozen;
+}
+
 CommandResult run_buy(const Arguments& arguments, const Surroundings& around) {
     const Date on = day_of(arguments, around);
     const auto best = best_before_of(arguments, on);
@@ -41,7 +47,7 @@ CommandResult run_buy(const Arguments& arguments, const Surroundings& around) {
     purchase.packs = packs.count;
     purchase.pack = {packs.size, {}, date_text(on), shop_of(arguments, store)};
     read_flag(arguments, "--price", [&](const std::string& text) { purchase.pack.price = read_price(text); });
-    purchase.lot.state = state_of(arguments).value_or(StockState::dry);
+    purchase.lot.state = state_of(arguments).value_or(usual_state(ingredient.keeps));
     purchase.lot.got_on = on;
     purchase.lot.best_before = best ? best : best_before(on, purchase.lot.state, ingredient.keeps);
     return told(arguments, "stock buy", flag_value("--price", [&] { return buy(store, purchase); }));

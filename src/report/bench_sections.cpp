@@ -13,7 +13,6 @@ namespace baitwright {
 namespace {
 
 constexpr Volume least_told = 0.1 * imperial_pint;  // less is no measure of a pint pot
-constexpr Mass least_weighed = 5.0 * gram;    // less is weighed as an additive is
 constexpr const char* in_the_plan = "baitwright plan has them";
 
 bool is_dose(const PlannedBatch& batch, std::size_t part) { return std::find(batch.doses.begin(), batch.doses.end(), part) != batch.doses.end(); }
@@ -21,7 +20,7 @@ bool is_dose(const PlannedBatch& batch, std::size_t part) { return std::find(bat
 CardRow mass_row(const std::string& what, Mass mass, Volume volume) {
     CardRow row;
     row.what = what;
-    row.amount = shown_mass(kitchen_mass(mass));
+    row.amount = shown_weighed(mass);
     if (volume >= least_told) row.also = shown_pints(volume);
     return row;
 }
@@ -56,7 +55,19 @@ void add_water(const PlannedBatch& batch, std::vector<CardRow>& rows) {
     }
     rows.push_back(water_row("water at first; rest " + shown_time(batch.rest) + ", riddle", batch.water_first));
     const Mass step = std::max(kitchen_water(0.05 * batch.water / batch.containers), 5.0 * gram);
-    rows.push_back(water_row(fmt::format("then {} at a time{}, until {}", shown_water(step), batch.containers > 1 ? " to a bucket" : "", batch.feel), batch.water_rest));
+    rows.push_back(water_row(fmt::format("then {} at a time{}, until {}; never past {} in all", shown_water(step),
+                                         batch.containers > 1 ? " to a bucket" : "", batch.feel, shown_water(kitchen_water(batch.water_range.high))),
+                             batch.water_rest));
+}
+
+/// A section that gives way by its rank where the sheet is full; `plan` has what it leaves out.
+CardSection section_of(std::string heading, int spare_rank, CardSection::Look look = CardSection::Look::lines) {
+    CardSection section;
+    section.heading = std::move(heading);
+    section.look = look;
+    section.spare_rank = spare_rank;
+    section.where_else = in_the_plan;
+    return section;
 }
 
 std::string heading_of(const PlannedBatch& batch) {
@@ -67,10 +78,7 @@ std::string heading_of(const PlannedBatch& batch) {
 }
 
 CardSection batch_section(const PlannedBatch& batch) {
-    CardSection section;
-    section.heading = heading_of(batch);
-    section.spare_rank = 1;
-    section.where_else = in_the_plan;
+    CardSection section = section_of(heading_of(batch), 1);
     for (std::size_t i = 0; i < batch.parts.size(); ++i) {
         const PlannedTotal& part = batch.parts[i];
         section.rows.push_back(is_dose(batch, i) ? dose_row(part) : mass_row(part.name + soaked_word(part), part.mass, part.volume));
@@ -82,7 +90,7 @@ CardSection batch_section(const PlannedBatch& batch) {
 bool goes_in_alone(const PlannedBatch& batch) { return batch.feel.empty() && batch.parts.size() == 1; }
 
 std::string soak_words(const PlannedSoak& soak) {
-    const std::string what = soak.name + ", " + shown_mass(kitchen_mass(soak.dry)) + ": ";
+    const std::string what = soak.name + ", " + shown_weighed(soak.dry) + ": ";
     if (soak.strokes > 0) return what + fmt::format("pump {} {} under water", soak.strokes, soak.strokes == 1 ? "stroke" : "strokes");
     return what + fmt::format("soak {}, drain, stand {}", shown_soak_time(soak.soak), shown_soak_time(soak.stand));
 }
@@ -91,10 +99,7 @@ std::string soak_words(const PlannedSoak& soak) {
 
 std::vector<CardSection> weigh_sections(const SessionPlan& plan) {
     std::vector<CardSection> sections;
-    CardSection as_it_is;
-    as_it_is.heading = "As it is, and for the hook";
-    as_it_is.spare_rank = 1;
-    as_it_is.where_else = in_the_plan;
+    CardSection as_it_is = section_of("As it is, and for the hook", 1);
     for (const PlannedBatch& batch : plan.batches) {
         if (!goes_in_alone(batch)) {
             sections.push_back(batch_section(batch));
@@ -110,33 +115,22 @@ std::vector<CardSection> weigh_sections(const SessionPlan& plan) {
 }
 
 CardSection soak_section(const SessionPlan& plan) {
-    CardSection section;
-    section.heading = "Soak and pump: water to pour on";
-    section.spare_rank = 1;
-    section.where_else = in_the_plan;
+    CardSection section = section_of("Soak and pump: water to pour on", 1);
     for (const PlannedSoak& soak : plan.soaks) section.rows.push_back(water_row(soak_words(soak), soak.pour));
     return section;
 }
 
 CardSection total_section(const SessionPlan& plan) {
-    CardSection section;
-    section.heading = "In all";
-    section.look = CardSection::Look::two_columns;
-    section.spare_rank = 2;
-    section.where_else = in_the_plan;
+    CardSection section = section_of("In all", 2, CardSection::Look::two_columns);
     for (const PlannedTotal& total : plan.totals)
-        section.rows.push_back(total.liquid || total.mass < least_weighed ? dose_row(total) : mass_row(total.name, total.mass, total.volume));
+        section.rows.push_back(total.liquid ? dose_row(total) : mass_row(total.name, total.mass, total.volume));
     section.rows.push_back(water_row("water to carry", plan.water_to_carry));
     section.rows.push_back(mass_row(fmt::format("ready, in {} {}", plan.containers, plan.containers == 1 ? "tub" : "tubs"), plan.wet_mass, plan.wet_volume));
     return section;
 }
 
 CardSection mind_section(const SessionPlan& plan) {
-    CardSection section;
-    section.heading = "Mind";
-    section.look = CardSection::Look::notes;
-    section.spare_rank = 2;
-    section.where_else = in_the_plan;
+    CardSection section = section_of("Mind", 2, CardSection::Look::notes);
     const auto note = [&](const std::string& text) {
         CardRow row;
         row.what = text;

@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "quantities/listed.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -17,15 +18,9 @@ namespace {
 using Align = TextTable::Align;
 using End = BlendLimitEnd::End;
 
-std::string joined(const std::vector<std::string>& names) {
-    std::string text;
-    for (std::size_t i = 0; i < names.size(); ++i) text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
-    return text;
-}
-
 std::string subject_of(const BlendLimitEnd& limit) {
     if (limit.property) return std::string(facts_of(*limit.property).name);
-    return joined(limit.of) + (limit.of.size() > 1 ? " together" : "");
+    return listed(limit.of) + (limit.of.size() > 1 ? " together" : "");
 }
 
 std::string bound_text(const BlendLimitEnd& limit, const Currency* currency) {
@@ -93,7 +88,7 @@ std::string blend_text(const BlendAnswer& answer) {
     std::vector<std::string> told;
     for (const BlendPropertyValue& property : answer.properties)
         if (property.property != MixProperty::price) told.push_back(property_text(property));
-    text += paragraph("Comes to  ", joined(told) + ".");
+    text += paragraph("Comes to  ", listed(told) + ".");
     if (answer.binding.empty()) {
         text += paragraph("Limits    ", "None of them makes it dearer: it is the cheapest candidate.");
     } else {

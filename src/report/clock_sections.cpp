@@ -40,7 +40,7 @@ CardRow job_row(const SessionPlan& plan, const PrepJob& job) {
     row.tick = CardRow::Tick::box;
     row.when = job.when == PrepJob::When::evening_before ? "evening" : moment_text(plan, job.at);
     row.what = job_words(job);
-    if (job.amount > 0.5 * gram) row.amount = is_water(job.task) ? shown_water(kitchen_water(job.amount)) : shown_mass(kitchen_mass(job.amount));
+    if (job.amount > 0.5 * gram) row.amount = is_water(job.task) ? shown_water(kitchen_water(job.amount)) : shown_weighed(job.amount);
     return row;
 }
 
@@ -89,7 +89,7 @@ CardRow feed_row(const SessionPlan& plan, std::size_t feed) {
     row.when = moment_text(plan, first.at);
     row.what = helping_text(plan.feeds[feed]) + ", " + first.name + rhythm_text(put_ins);
     if (first.fills > 1 && first.with.find_first_of("0123456789") != std::string::npos) row.what += fmt::format(" ({} x {})", first.fills, first.with);
-    row.amount = shown_mass(kitchen_mass(first.mass));
+    row.amount = shown_weighed(first.mass);
     if (put_ins.size() == 1)
         row.tick = CardRow::Tick::box;
     else if (put_ins.size() <= most_boxes)

@@ -13,19 +13,6 @@ Json real_or_null(const std::optional<double>& value) {
     return value ? Json(*value) : Json();
 }
 
-Json pack_json(const PackBought& bought) {
-    const Mass* mass = std::get_if<Mass>(&bought.pack.size);
-    const Volume* volume = std::get_if<Volume>(&bought.pack.size);
-    return {{"name", bought.name},
-            {"size_g", mass ? Json(mass->in(gram)) : Json()},
-            {"size_ml", volume ? Json(volume->in(millilitre)) : Json()},
-            {"count", bought.count},
-            {"price_minor", bought.pack.price->minor()},
-            {"total_minor", bought.total.minor()},
-            {"shop", bought.pack.shop.empty() ? Json() : Json(bought.pack.shop)},
-            {"on", bought.pack.on.empty() ? Json() : Json(bought.pack.on)}};
-}
-
 Json line_json(const CostLine& line) {
     return {{"name", line.name},
             {"mass_g", line.need.in(gram)},
@@ -87,7 +74,7 @@ Json strategy_of(const StrategyCost& cost) {
     const CostLine* dearest = dearest_line(cost);
     json["dearest"] = dearest ? Json{{"name", dearest->name}, {"used_minor", dearest->used->minor()}} : Json();
     json["packs"] = Json::array();
-    for (const PackBought& bought : cost.packs) json["packs"].push_back(pack_json(bought));
+    for (const PackBought& bought : cost.packs) json["packs"].push_back(bought_json(bought));
     json["ingredients"] = Json::array();
     for (const CostLine& line : cost.lines) json["ingredients"].push_back(line_json(line));
     json["feeds"] = Json::array();
@@ -133,6 +120,19 @@ Rows headed_rows() {
 }
 
 }  // namespace
+
+Json bought_json(const PackBought& bought) {
+    const Mass* mass = std::get_if<Mass>(&bought.pack.size);
+    const Volume* volume = std::get_if<Volume>(&bought.pack.size);
+    return {{"name", bought.name},
+            {"size_g", mass ? Json(mass->in(gram)) : Json()},
+            {"size_ml", volume ? Json(volume->in(millilitre)) : Json()},
+            {"count", bought.count},
+            {"price_minor", bought.pack.price->minor()},
+            {"total_minor", bought.total.minor()},
+            {"shop", bought.pack.shop.empty() ? Json() : Json(bought.pack.shop)},
+            {"on", bought.pack.on.empty() ? Json() : Json(bought.pack.on)}};
+}
 
 Json cost_json(const StrategyCost& cost) {
     Json json = json_record("cost", cost.warnings);

@@ -22,6 +22,9 @@ Rows compare_rows(const StrategyComparison& comparison);
 /// What makes the difference, a sentence for each strategy dearer than the cheapest.
 std::vector<std::string> difference_sentences(const StrategyComparison& comparison);
 
+/// {name, size_g or size_ml (the other null), count, price_minor of one, total_minor, shop, on}.
+Json bought_json(const PackBought& bought);
+
 /// "open carpet", or "open carpet, 3 sessions".
 std::string cost_name(const StrategyCost& cost);
 

@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -36,6 +37,11 @@ std::string shown_mass(Mass mass) {
     const double grams = mass.in(gram);
     if (grams < 10) return fmt::format("{:.2g} g", grams);
     return grams < 9999.5 ? fmt::format("{:.0f} g", grams) : significant(grams / 1000, 3) + " kg";
+}
+
+std::string shown_weighed(Mass mass) {
+    const Mass weighed = kitchen_weighed(mass);
+    return weighed < 5.0 * gram ? fmt::format("{:.2g} g", weighed.in(gram)) : shown_mass(weighed);
 }
 
 std::string shown_mass(Mass low, Mass high) {

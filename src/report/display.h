@@ -11,6 +11,8 @@ namespace baitwright {
 
 /// "435 g"; from 10 kg up "12.4 kg".
 std::string shown_mass(Mass mass);
+/// As a kitchen scale shows it, a pinch to the tenth: "435 g", "0.3 g".
+std::string shown_weighed(Mass mass);
 /// A range in the unit of its upper end: "465 to 545 g".
 std::string shown_mass(Mass low, Mass high);
 /// A pack: "900 g", "2.5 kg".

@@ -62,6 +62,8 @@ Json batch_json(const PlannedBatch& batch) {
               {"feel", text_or_null(batch.feel)},
               {"dry_mass_g", batch.dry.in(gram)},
               {"water_g", batch.water.in(gram)},
+              {"water_p05_g", batch.water_range.low.in(gram)},
+              {"water_p95_g", batch.water_range.high.in(gram)},
               {"water_first_g", batch.water_first.in(gram)},
               {"water_rest_g", batch.water_rest.in(gram)},
               {"rest_minutes", batch.rest.in(minute)},

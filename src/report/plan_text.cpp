@@ -32,9 +32,11 @@ std::string plural(int count, std::string_view word) {
     return fmt::format("{} {}{}", count, word, count == 1 ? "" : "s");
 }
 
+std::string shown_small(Volume volume) { return fmt::format("{:.2g} ml", volume.in(millilitre)); }
+
 struct SizeText {
     std::string operator()(Mass mass) const { return shown_mass(mass); }
-    std::string operator()(Volume volume) const { return shown_volume(volume); }
+    std::string operator()(Volume volume) const { return volume < 20.0 * millilitre ? shown_small(volume) : shown_volume(volume); }
     std::string operator()(Length diameter) const { return fmt::format("{:.3g} mm", diameter.in(millimetre)); }
 };
 
@@ -50,6 +52,12 @@ std::string with_text(const PlannedFeed& put_in) {
     return put_in.with == "hand" ? "by hand" : "with the " + put_in.with;
 }
 
+/// "5 min", "80 s".
+std::string gap_text(double minutes) {
+    const bool whole = std::abs(minutes - std::round(minutes)) < 1e-6;
+    return minutes < 5 && !whole ? fmt::format("{:.0f} s", 60 * minutes) : fmt::format("{:.3g} min", minutes);
+}
+
 /// Moments of one feed: "At 09:30, 10:10." or "Every 5 min from 09:30 to 14:25, 60 times."
 std::string moments_text(const SessionPlan& plan, const std::vector<const PlannedFeed*>& put_ins) {
     constexpr std::size_t all_told = 6;
@@ -61,7 +69,7 @@ std::string moments_text(const SessionPlan& plan, const std::vector<const Planne
         return text + ".";
     }
     const double gap = (put_ins[1]->at - put_ins[0]->at).in(minute);
-    return fmt::format("Every {:.3g} min from {}{} to {}, {} times.", gap, plan.start ? "" : "minute ", at(0), at(count - 1),
+    return fmt::format("Every {} from {}{} to {}, {} times.", gap_text(gap), plan.start ? "" : "minute ", at(0), at(count - 1),
                        count);
 }
 
@@ -97,7 +105,7 @@ std::string job_text(const PrepJob& job) {
     const std::string water = shown_water(kitchen_water(job.amount));
     switch (job.task) {
         case PrepTask::weigh:
-            if (job.count == 1) return fmt::format("weigh {} of {}", shown_mass(kitchen_mass(job.amount)), job.subject);
+            if (job.count == 1) return fmt::format("weigh {} of {}", shown_weighed(job.amount), job.subject);
             return fmt::format("weigh the {} parts of {}, {} dry in all, and stir them together", job.count, job.subject,
                                shown_mass(kitchen_mass(job.amount)));
         case PrepTask::pump: return "pump " + job.subject + " in at least " + water + " of water, dyed if you dye them";
@@ -147,18 +155,20 @@ std::string weigh_table(const SessionPlan& plan) {
     table.row({"weigh", "grams", "loose", ""});
     for (const PlannedTotal& total : plan.totals) {
         const bool all_soaked = total.soaked >= 0.999 * total.mass;
-        table.row({total.name, shown_mass(total.liquid || total.mass < 20.0 * gram ? kitchen_additive(total.mass) : kitchen_mass(total.mass)),
-                   total.volume < 20.0 * millilitre ? fmt::format("{:.3g} ml", kitchen_additive(total.volume).in(millilitre))
-                                                      : shown_pints(total.volume),
+        table.row({total.name, shown_weighed(total.mass),
+                   total.volume < 20.0 * millilitre ? shown_small(total.volume) : shown_pints(total.volume),
                    total.soaked > Mass{} ? (all_soaked ? "soaked" : "soaked " + shown_mass(kitchen_mass(total.soaked))) : ""});
     }
     return table.text();
 }
 
 std::string batch_text(const PlannedBatch& batch) {
+    if (batch.feel.empty() && batch.wet_mass <= 1.001 * batch.dry)
+        return fmt::format("{}: {} as it is, about {}.", batch.name, shown_weighed(batch.dry), shown_volume(batch.wet_volume));
     std::string text = batch.name + ": " + shown_mass(kitchen_mass(batch.dry)) + " dry";
     if (batch.water > 0.5 * gram)
-        text += fmt::format(" and {} of water, {} first and the rest by feel after {}", shown_water(kitchen_water(batch.water)),
+        text += fmt::format(" and about {} of water (9 times in 10: {}), {} first and the rest by feel after {}", shown_water(kitchen_water(batch.water)),
+                            shown_water(kitchen_water(batch.water_range.low), kitchen_water(batch.water_range.high)),
                             shown_water(kitchen_water(batch.water_first)), shown_time(batch.rest));
     return text + fmt::format("; makes {}, about {}.", shown_mass(kitchen_mass(batch.wet_mass)), shown_volume(batch.wet_volume));
 }
@@ -166,7 +176,7 @@ std::string batch_text(const PlannedBatch& batch) {
 std::string soak_text_of(const PlannedSoak& soak) {
     if (soak.strokes > 0)
         return fmt::format("{}: {} ({:.0f} strokes of the pump; drop three in a glass).", soak.name,
-                           shown_mass(kitchen_additive(soak.dry)), double(soak.strokes));
+                           shown_weighed(soak.dry), double(soak.strokes));
     return fmt::format("{}: {} dry, {} under water, {} drained until ready; {} then.", soak.name,
                        shown_mass(kitchen_mass(soak.dry)), shown_soak_time(soak.soak), shown_time(soak.stand),
                        shown_mass(kitchen_mass(soak.wet)));
@@ -175,9 +185,7 @@ std::string soak_text_of(const PlannedSoak& soak) {
 std::string shopping_text(const StrategyCost& cost) {
     std::string text;
     for (const PackBought& bought : cost.packs) {
-        std::string size = std::holds_alternative<Mass>(bought.pack.size) ? shown_pack(std::get<Mass>(bought.pack.size))
-                                                                          : shown_volume(std::get<Volume>(bought.pack.size));
-        text += fmt::format("{}{} x {} {}", text.empty() ? "" : "; ", bought.count, size, bought.name);
+        text += fmt::format("{}{} x {} {}", text.empty() ? "" : "; ", bought.count, shown_pack(bought.pack), bought.name);
     }
     if (text.empty()) text = cost.complete() ? "nothing, all is in the shed" : "";
     for (const std::string& name : cost.unpriced) text += (text.empty() ? "" : "; ") + name + " (no price)";

@@ -8,6 +8,7 @@
 #include "bait/caution.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
+#include "report/cost_report.h"
 #include "report/display.h"
 #include "report/text_table.h"
 
@@ -22,7 +23,7 @@ constexpr std::size_t label_width = 62;
 std::string packs_table(const SharedBatch& shared) {
     TextTable table({Align::left, Align::right, Align::right, Align::left});
     table.row({"to buy, whole packs", "packs", "cost", "from"});
-    for (const BatchPack& pack : shared.packs)
+    for (const PackBought& pack : shared.packs)
         table.row({pack.name, fmt::format("{} x {}", pack.count, shown_pack(pack.pack)), money_text(pack.total), pack.pack.shop});
     if (shared.outlay) {
         table.rule();
@@ -89,8 +90,9 @@ std::string label_text(const BlendAnswer& blend, const SharedBatch& shared, Date
                           shared.keeps ? ", best before " + date_text(best_before(shared, mixed_on)) + " if kept dry" : ""));
     label.add(made_of(blend));
     if (shared.water > 0)
-        label.add(fmt::format("For {}: about {} of water for the bag, {} of it first.", shared.feel, shown_water(kitchen_water(shared.water * mass)),
-                              shown_water(kitchen_water(shared.first_pour * mass))));
+        label.add(fmt::format("For {}: about {} of water for the bag, {} of it first; 9 times in 10 it is {}.", shared.feel,
+                              shown_water(kitchen_water(shared.water * mass)), shown_water(kitchen_water(shared.first_pour * mass)),
+                              shown_water(kitchen_water(shared.water_low * mass), kitchen_water(shared.water_high * mass))));
     for (const std::string& caution : caution_sentences(shared.cautions)) label.add(caution);
     return label.text();
 }
@@ -137,15 +139,11 @@ Json share_json(const BlendAnswer& blend, const SharedBatch& shared, Date mixed_
               {"outlay_minor", json_minor(shared.outlay)},
               {"outlay_a_head_minor", shared.outlay ? minors(shared.outlay_a_head) : Json()},
               {"packs", Json::array()}, {"left_over", Json::array()}, {"feel", shared.feel},
-              {"water_g_per_kg", shared.water * 1000.0}, {"cautions", caution_sentences(shared.cautions)}};
+              {"water_g_per_kg", shared.water * 1000.0}, {"water_p05_g_per_kg", shared.water_low * 1000.0}, {"water_p95_g_per_kg", shared.water_high * 1000.0},
+              {"cautions", caution_sentences(shared.cautions)}};
     for (const Mass& bag : shared.bags)
         json["bags"].push_back({{"mass_g", bag.in(gram)}, {"water_g", (shared.water * bag).in(gram)}, {"water_first_g", (shared.first_pour * bag).in(gram)}});
-    for (const BatchPack& pack : shared.packs) {
-        const Mass* mass = std::get_if<Mass>(&pack.pack.size);
-        json["packs"].push_back({{"name", pack.name}, {"size_g", mass ? Json(mass->in(gram)) : Json()},
-                                 {"size_ml", mass ? Json() : Json(std::get<Volume>(pack.pack.size).in(millilitre))},
-                                 {"count", pack.count}, {"price_minor", pack.pack.price->minor()}, {"shop", pack.pack.shop.empty() ? Json() : Json(pack.pack.shop)}});
-    }
+    for (const PackBought& pack : shared.packs) json["packs"].push_back(bought_json(pack));
     for (const BatchRest& rest : shared.left_over) json["left_over"].push_back({{"name", rest.name}, {"mass_g", rest.mass.in(gram)}});
     return json;
 }

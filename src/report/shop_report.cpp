@@ -6,6 +6,7 @@
 
 #include "answers/stock_answer.h"
 #include "bait/kitchen_rounding.h"
+#include "quantities/listed.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "bait/stock_rules.h"
+#include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/text_table.h"

@@ -6,6 +6,7 @@
 
 #include "bait/caution.h"
 #include "bait/kitchen_rounding.h"
+#include "quantities/listed.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -17,12 +18,6 @@ namespace baitwright {
 namespace {
 
 using Align = TextTable::Align;
-
-std::string listed_names(const std::vector<std::string>& names) {
-    std::string text;
-    for (std::size_t i = 0; i < names.size(); ++i) text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
-    return text;
-}
 
 std::string shares_table(const SwapAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right});
@@ -57,7 +52,7 @@ std::string colour_text(const SwapAnswer& answer) {
         if (change.name == "redness") words.emplace_back(more ? "redder" : "less red");
         if (change.name == "yellowness") words.emplace_back(more ? "yellower" : "less yellow");
     }
-    return listed_names(words);
+    return listed(words);
 }
 
 std::string changes_table(const SwapAnswer& answer) {
@@ -87,7 +82,7 @@ std::string closeness_text(const SwapAnswer& answer) {
     std::string text = fmt::format("{:.1f} noticeable differences in all", answer.distance);
     if (answer.least_distance < answer.distance - 0.05) text += fmt::format("; any number of stand-ins would come to {:.1f}", answer.least_distance);
     text += ".";
-    if (!answer.not_compared.empty()) text += " Not known, and so not compared: " + listed_names(answer.not_compared) + ".";
+    if (!answer.not_compared.empty()) text += " Not known, and so not compared: " + listed(answer.not_compared) + ".";
     return text;
 }
 
@@ -113,7 +108,7 @@ double json_value(const SwapChange& change, double value) {
 }  // namespace
 
 std::string swap_text(const SwapAnswer& answer) {
-    std::string text = paragraph("", fmt::format("{} without {}: the closest match", answer.recipe, listed_names(answer.without)));
+    std::string text = paragraph("", fmt::format("{} without {}: the closest match", answer.recipe, listed(answer.without)));
     text += "\n" + shares_table(answer) + "\n" + changes_table(answer) + "\n";
     const std::string colour = colour_text(answer);
     text += paragraph("Colour    ", colour.empty() ? "About as before." : sentence(colour));

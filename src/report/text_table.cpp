@@ -3,12 +3,29 @@
 #include <utf8proc.h>
 
 #include <algorithm>
+#include <cctype>
+
+#include "quantities/unit_table.h"
 
 namespace baitwright {
 
 namespace {
 
 constexpr std::string_view indent = "  ", between = "  ";
+
+bool is_unit(std::string_view word) {
+    const auto last = word.find_last_not_of(".,;:)");
+    return last != std::string_view::npos && unit_called(std::string(word.substr(0, last + 1)));
+}
+
+/// Up to the next blank; a number keeps its unit: "4.9 %", "10 kg".
+std::string_view next_word(std::string_view text) {
+    const auto end = text.find(' ');
+    if (end == std::string_view::npos || end == 0 || !std::isdigit(static_cast<unsigned char>(text[end - 1]))) return text.substr(0, end);
+    const auto after = text.find(' ', end + 1);
+    const auto unit = text.substr(end + 1, after == std::string_view::npos ? after : after - end - 1);
+    return is_unit(unit) ? text.substr(0, after) : text.substr(0, end);
+}
 
 std::vector<std::string> broken_at_blanks(std::string_view text, std::size_t width) {
     std::vector<std::string> lines;
@@ -17,7 +34,7 @@ std::vector<std::string> broken_at_blanks(std::string_view text, std::size_t wid
         const auto start = text.find_first_not_of(' ');
         if (start == std::string_view::npos) break;
         text.remove_prefix(start);
-        const std::string_view word = text.substr(0, text.find(' '));
+        const std::string_view word = next_word(text);
         if (!line.empty() && text_width(line) + 1 + text_width(word) > width) {
             lines.push_back(std::move(line));
             line.clear();

@@ -6,6 +6,7 @@
 #include "bait/price_book.h"
 #include "bait/resolved_mix.h"
 #include "quantities/fault.h"
+#include "quantities/listed.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {

@@ -4,6 +4,7 @@
 
 #include "answers/price_answer.h"
 #include "bait/draft_shelf.h"
+#include "quantities/listed.h"
 #include "quantities/units.h"
 
 using namespace baitwright;

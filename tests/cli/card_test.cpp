@@ -42,7 +42,7 @@ std::vector<std::string> shipped_strategies() {
 }
 
 void add_mass(std::set<std::string>& amounts, const Json& grams) {
-    if (grams.is_number() && grams.get<double>() > 0.5) amounts.insert(shown_mass(kitchen_mass(grams.get<double>() * gram)));
+    if (grams.is_number() && grams.get<double>() > 0.5) amounts.insert(shown_weighed(grams.get<double>() * gram));
 }
 
 void add_water(std::set<std::string>& amounts, const Json& grams) {

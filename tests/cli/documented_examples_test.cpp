@@ -74,6 +74,8 @@ public:
     }
 
     /// Output, then errors, of one line; `$?` is the status of the line before.
+    [[nodiscard]] const fs::path& folder() const { return here_.path(); }
+
     Lines type(const std::string& command) {
         const std::string aside = aside_.path().string();
         program_run::write(aside_.path() / "line", "(exit " + std::to_string(status_) + ")\n" + command + "\n");
@@ -121,6 +123,17 @@ void accept(Lines& document, std::vector<Example>& examples, std::size_t which, 
     }
 }
 
+/// `worked-session-drop.svg` beside `worked-session.md` is the `drop.svg` that its examples drew.
+void check_pictures(const fs::path& path, const fs::path& drawn_in, bool accepting) {
+    for (const auto& entry : fs::directory_iterator(drawn_in)) {
+        const fs::path shown = path.parent_path() / (path.stem().string() + "-" + entry.path().filename().string());
+        if (entry.path().extension() != ".svg" || !fs::exists(shown)) continue;
+        INFO(shown.filename().string());
+        if (accepting) fs::copy_file(entry.path(), shown, fs::copy_options::overwrite_existing);
+        CHECK(program_run::text_of(shown) == program_run::text_of(entry.path()));
+    }
+}
+
 void check_examples(const fs::path& path, bool accepting) {
     Lines document = lines_of(program_run::text_of(path));
     std::vector<Example> examples = examples_in(document);
@@ -136,6 +149,7 @@ void check_examples(const fs::path& path, bool accepting) {
         INFO(path.filename().string() << ", line " << example.begin << ": $ " << example.command);
         CHECK(joined(shown) == joined(came));
     }
+    check_pictures(path, bench.folder(), accepting);
     if (accepting) program_run::write(path, joined(document));
 }
 
