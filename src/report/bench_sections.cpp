@@ -7,6 +7,7 @@
 #include "report/display.h"
 #include "report/session_sheet.h"
 #include "report/sheet_sections.h"
+#include "report/text_table.h"
 
 namespace baitwright {
 
@@ -142,7 +143,7 @@ CardSection mind_section(const SessionPlan& plan) {
     }
     for (const std::string& caution : plan.cautions) note(caution);
     for (const std::string& rule : plan.venue_notes) note(rule);
-    for (const Warning& warning : plan.warnings) note(warning.message);
+    for (const Warning& warning : plan.warnings) note(sentence(warning.message));
     return section;
 }
 
