@@ -4,7 +4,7 @@
 
 #include "answers/advise.h"
 #include "answers/check_temperature.h"
-#include "cli/read_flags.h"
+#include "questions/read_flags.h"
 #include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 #include "report/advise_report.h"

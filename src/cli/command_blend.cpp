@@ -3,7 +3,7 @@
 #include "answers/blend_mix.h"
 #include "answers/share_batch.h"
 #include "cli/load_solver.h"
-#include "cli/read_flags.h"
+#include "questions/read_flags.h"
 #include "cli/result_formats.h"
 #include "cli/save_recipe.h"
 #include "report/blend_report.h"

@@ -40,7 +40,7 @@ PrintedSheet print(const CardSheet& sheet, SheetFormat format) {
 
 CommandResult run(const Arguments& arguments, const Surroundings& around) {
     const SheetFile file = sheet_file(arguments);
-    const SessionPlan plan = planned_session(arguments, around, plan_request(arguments, around));
+    const SessionPlan plan = planned_session(arguments, around, plan_request(arguments, around.today));
     const CardSheet sheet = session_sheet(plan, around.today);
     const PrintedSheet printed = print(sheet, file.format);
     write_text_file(file.path, printed.bytes);

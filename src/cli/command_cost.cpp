@@ -17,7 +17,7 @@ std::string in_format(const Arguments& arguments, const Json& json, const Rows& 
 
 CommandResult cost(const Arguments& arguments, const Surroundings& around) {
     check_picture(arguments);
-    CostRequest request = cost_request(arguments, around);
+    CostRequest request = cost_request(arguments, around.today);
     const TimedWord word = timed_word(arguments.words().front());
     request.what_if.times = word.times;
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
@@ -45,7 +45,7 @@ std::vector<Contender> contenders(const std::vector<NamedStrategy>& named, const
 
 CommandResult compare(const Arguments& arguments, const Surroundings& around) {
     check_picture(arguments);
-    const CostRequest request = cost_request(arguments, around);
+    const CostRequest request = cost_request(arguments, around.today);
     if (arguments.words().size() < 2)
         throw UsageError("missing-word", "there is nothing to compare '" + arguments.words().front() + "' with",
                          "name two or more; what one costs says: baitwright cost");

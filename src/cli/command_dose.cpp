@@ -2,7 +2,7 @@
 
 #include "answers/dose_amounts.h"
 #include "cli/mix_flags.h"
-#include "cli/read_flags.h"
+#include "questions/read_flags.h"
 #include "quantities/suggestion.h"
 #include "cli/result_formats.h"
 #include "report/dose_report.h"

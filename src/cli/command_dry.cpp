@@ -3,7 +3,7 @@
 #include <numbers>
 
 #include "answers/dry_out.h"
-#include "cli/read_flags.h"
+#include "questions/read_flags.h"
 #include "report/dry_report.h"
 #include "shelf/recipe_argument.h"
 

@@ -2,7 +2,7 @@
 
 #include "bait/wetness.h"
 #include "cli/output_file.h"
-#include "cli/read_flags.h"
+#include "questions/read_flags.h"
 #include "cli/result_formats.h"
 #include "cli/soak_test_flags.h"
 #include "files/disk.h"

@@ -4,6 +4,7 @@
 #include "cli/mix_flags.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
+#include "questions/mix_question.h"
 #include "report/mix_json.h"
 #include "report/mix_text.h"
 #include "report/rows.h"

@@ -2,67 +2,16 @@
 
 #include "answers/rest_of_session.h"
 #include "cli/plan_flags.h"
-#include "cli/read_flags.h"
-#include "quantities/clock.h"
-#include "quantities/in_quotes.h"
+#include "questions/rest_question.h"
 #include "report/plan_report.h"
 
 namespace baitwright {
 
 namespace {
 
-/// "11:20" with a start; "110" or "110 min" after it.
-Time read_now(const std::string& text, const std::optional<int>& start) {
-    if (!is_clock(text)) {
-        if (text.find_first_not_of("0123456789") == std::string::npos && !text.empty()) return parse_number(text) * minute;
-        return parse<Time>(text);
-    }
-    if (!start)
-        throw InputError("no-start", in_quotes(text) + " is a clock, and there is none for the start",
-                         "say --start 09:30 as well, or minutes after the start, as in --now 110");
-    return minutes_between(*start, parse_clock(text));
-}
-
-/// "1.5 l silt bed", "300 g of maggots".
-LeftOver read_left(const std::string& text) {
-    const auto blank = text.find(' ');
-    std::size_t end = text.find_first_not_of("0123456789.½¼¾/ ");
-    end = end == std::string::npos ? text.size() : text.find(' ', end);
-    if (blank == std::string::npos || end == std::string::npos || end + 1 >= text.size())
-        throw InputError("no-amount", in_quotes(text) + " does not say how much of what is left",
-                         "write it as in --left \"1.5 l silt bed\"");
-    std::string name = text.substr(end + 1);
-    if (name.starts_with("of ")) name.erase(0, 3);
-    return {name, read_amount(text.substr(0, end))};
-}
-
-Bites read_bites(const std::string& text) {
-    if (text == "steady") return Bites::steady;
-    if (text == "slow") return Bites::slow;
-    if (text == "none") return Bites::none;
-    throw InputError("unknown-word", "bites are not " + in_quotes(text), "they are steady, slow or none");
-}
-
-RestRequest rest_request(const Arguments& arguments, const std::optional<int>& start) {
-    RestRequest request;
-    read_flag(arguments, "--now", [&](const std::string& text) { request.now = read_now(text, start); });
-    for (const std::string& text : arguments.values("--left"))
-        request.left.push_back(flag_value("--left", [&] { return read_left(text); }));
-    read_flag(arguments, "--bites", [&](const std::string& text) { request.bites = read_bites(text); });
-    return request;
-}
-
-void refuse_unfit_flags(const Arguments& arguments) {
-    for (const char* flag : {"--left", "--bites"})
-        if (arguments.has(flag) && !arguments.has("--now"))
-            throw UsageError("unfit-flag", std::string(flag) + " goes with --now", "say when it is, as in --now 11:20");
-    if (arguments.has("--now") && !arguments.has("--left"))
-        throw UsageError("missing-flag", "--now was given, but not what is left", "say it as in --left \"1.5 l silt bed\"");
-}
-
 CommandResult run(const Arguments& arguments, const Surroundings& around) {
-    refuse_unfit_flags(arguments);
-    const PlanRequest request = plan_request(arguments, around);
+    refuse_unfit_rest_flags(arguments);
+    const PlanRequest request = plan_request(arguments, around.today);
     const RestRequest asked = rest_request(arguments, request.start);
     const SessionPlan plan = planned_session(arguments, around, request);
     if (!arguments.has("--now"))

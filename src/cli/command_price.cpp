@@ -1,6 +1,6 @@
 #include "cli/command_price.h"
 
-#include "cli/read_flags.h"
+#include "questions/read_flags.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "quantities/suggestion.h"

@@ -5,7 +5,7 @@
 
 #include "answers/shop_sessions.h"
 #include "cli/cost_flags.h"
-#include "cli/read_flags.h"
+#include "questions/read_flags.h"
 #include "cli/result_formats.h"
 #include "report/shop_report.h"
 #include "shelf/strategy_argument.h"

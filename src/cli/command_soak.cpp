@@ -1,12 +1,11 @@
 #include "cli/command_soak.h"
 
-#include <cmath>
-
 #include "answers/soak_pellets.h"
 #include "cli/picture_file.h"
-#include "cli/read_flags.h"
 #include "cli/result_formats.h"
 #include "quantities/clock.h"
+#include "questions/read_flags.h"
+#include "questions/soak_question.h"
 #include "report/soak_json.h"
 #include "report/soak_plot.h"
 #include "report/soak_text.h"
@@ -15,127 +14,6 @@
 namespace baitwright {
 
 namespace {
-
-/// "2 parts", "1 part", "50 %": shares of the whole.
-std::optional<double> read_parts(const std::string& text) {
-    for (const char* ending : {"parts", "part", "%"})
-        if (text.ends_with(ending)) {
-            const double parts = parse_number(text.substr(0, text.size() - std::string(ending).size()));
-            if (!(parts > 0 && parts <= 1e6)) throw InputError("out-of-range", "'" + text + "' is no share above zero");
-            return parts;
-        }
-    return std::nullopt;
-}
-
-/// "fishmeal pellet 4 mm", "fishmeal pellet 4 mm=500g", "red pellet 2 mm=1 part".
-SoakItem read_item(const std::string& word) {
-    const auto equals = word.rfind('=');
-    if (equals == std::string::npos) return {word, std::nullopt, 1};
-    SoakItem item{word.substr(0, equals), std::nullopt, 1};
-    const std::string amount = word.substr(equals + 1);
-    if (const auto parts = flag_value(item.of, [&] { return read_parts(amount); }))
-        item.parts = *parts;
-    else
-        item.amount = flag_value(item.of, [&] { return read_amount(amount); });
-    return item;
-}
-
-/// "glycerol=20ml", "red dye powder=5 g per kg dry", "salt=2 %".
-InTheWater read_with(const std::string& text) {
-    const auto equals = text.rfind('=');
-    if (equals == std::string::npos || equals == 0)
-        throw InputError("no-amount", "'" + text + "' does not say how much goes in", "write it as in --with \"glycerol=20ml\"");
-    const std::string dose = text.substr(equals + 1);
-    InTheWater in{text.substr(0, equals), Mass{}};
-    if (dose.find(" per ") != std::string::npos || dose.find('%') != std::string::npos)
-        in.dose = parse_dose_rate(dose);
-    else
-        std::visit([&](auto amount) { in.dose = amount; }, read_amount(dose));
-    return in;
-}
-
-/// "500g of fishmeal micro pellet 2 mm"
-AsManyAs read_as_many(const std::string& text) {
-    const auto of = text.find(" of ");
-    if (of == std::string::npos)
-        throw InputError("no-pellet", "'" + text + "' does not say how much of what", "write it as in --grains-of \"500g of fishmeal micro pellet 2 mm\"");
-    return {read_amount(text.substr(0, of)), text.substr(of + 4)};
-}
-
-SoakTotal read_total(const Arguments& arguments) {
-    SoakTotal total;
-    std::string chosen;
-    for (const char* flag : {"--amount", "--bites", "--grains-of"}) {
-        if (!arguments.has(flag)) continue;
-        if (!chosen.empty()) throw UsageError("two-amounts", "two amounts were given: " + chosen + " and " + flag, "give one of them");
-        chosen = flag;
-    }
-    if (arguments.has("--bites") != arguments.has("--length"))
-        throw UsageError("half-a-count", "--bites (an hour) and --length go together", "for example --bites 30 --length 5h");
-    read_flag(arguments, "--amount", [&](const std::string& text) { std::visit([&](auto amount) { total = amount; }, read_amount(text)); });
-    read_flag(arguments, "--grains-of", [&](const std::string& text) { total = read_as_many(text); });
-    read_flag(arguments, "--bites", [&](const std::string& text) {
-        const double bites = parse_number(text);
-        if (!(bites > 0 && bites <= 1000)) throw InputError("out-of-range", "the bites an hour must be above 0 and at most 1000");
-        total = BitesPlanned{bites, {}};
-    });
-    read_flag(arguments, "--length", [&](const std::string& text) {
-        const Time length = above_zero(parse<Time>(text));
-        if (length > 72.0 * hour) throw InputError("out-of-range", "a session of more than 72 hours is not planned here");
-        std::get<BitesPlanned>(total).length = length;
-    });
-    return total;
-}
-
-int read_strokes(const std::string& text) {
-    const double strokes = parse_number(text);
-    if (!(strokes >= 0 && strokes <= 200) || strokes != std::floor(strokes))
-        throw InputError("out-of-range", "'" + text + "' is not a whole number of strokes from 0 to 200");
-    return static_cast<int>(strokes);
-}
-
-SoakMethod read_method(const std::string& text) {
-    if (text == "covered") return SoakMethod::covered;
-    if (text == "measured") return SoakMethod::measured;
-    throw InputError("unknown-method", "'" + text + "' is no way to soak", "covered: under water, then drained; measured: just the water they are to take");
-}
-
-void read_pump(const Arguments& arguments, PumpSetup& pump) {
-    read_flag(arguments, "--strokes", [&](const std::string& text) { pump.strokes = read_strokes(text); });
-    read_flag(arguments, "--pump", [&](const std::string& text) { pump.stroke = above_zero(parse<Volume>(text)); });
-    read_flag(arguments, "--vessel", [&](const std::string& text) { pump.vessel = above_zero(parse<Volume>(text)); });
-    read_flag(arguments, "--air", [&](const std::string& text) { pump.air = above_zero(parse<Pressure>(text)); });
-}
-
-SoakRequest soak_request(const Arguments& arguments) {
-    SoakRequest request;
-    for (const std::string& word : arguments.words()) request.items.push_back(read_item(word));
-    request.total = read_total(arguments);
-    read_flag(arguments, "--spare", [&](const std::string& text) { request.spare = parse<Ratio>(text); });
-    read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water = parse<Temperature>(text); });
-    read_flag(arguments, "--method", [&](const std::string& text) { request.method = read_method(text); });
-    if (arguments.has("--uptake") && arguments.has("--soaked"))
-        throw UsageError("two-soaks", "--uptake and --soaked were both given", "give how much they are to take, or how long they were under water");
-    read_flag(arguments, "--uptake", [&](const std::string& text) { request.uptake = parse<Ratio>(text); });
-    read_flag(arguments, "--soaked", [&](const std::string& text) { request.soaked = above_zero(parse<Time>(text)); });
-    for (const std::string& text : arguments.values("--with")) request.in_the_water.push_back(flag_value("--with", [&] { return read_with(text); }));
-    read_pump(arguments, request.pump);
-    read_flag(arguments, "--cup", [&](const std::string& text) { request.portions.cup = above_zero(parse_vessel_size(text)); });
-    read_flag(arguments, "--ball", [&](const std::string& text) { request.portions.ball = above_zero(parse_ball_size(text)); });
-    read_flag(arguments, "--carpet", [&](const std::string& text) { request.portions.carpet = above_zero(parse<Length>(text)); });
-    return request;
-}
-
-/// What goes with expanders alone is refused where there are none, and the other way round.
-void refuse_unfit_flags(const Arguments& arguments, const SoakAnswer& answer) {
-    const auto refuse = [&](std::initializer_list<const char*> flags, const char* what, const char* hint) {
-        for (const char* flag : flags)
-            if (arguments.has(flag)) throw UsageError("unfit-flag", std::string(flag) + what, hint);
-    };
-    if (answer.pumped.empty()) refuse({"--strokes", "--pump", "--vessel", "--air"}, " goes with expanders, which are pumped", "leave it out, or name an expander");
-    if (answer.soaked.empty())
-        refuse({"--uptake", "--soaked", "--method", "--compare-temps"}, " goes with pellets that soak; expanders are pumped", "leave it out");
-}
 
 CommandResult told(const Arguments& arguments, const std::vector<SoakAnswer>& answers, const SoakTelling& telling) {
     CommandResult result;
@@ -168,7 +46,7 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
     read_flag(arguments, "--ready-at", [&](const std::string& text) { telling.ready_at = parse_clock(text); });
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<SoakAnswer> answers{soak_pellets(*shelf, request)};
-    refuse_unfit_flags(arguments, answers.front());
+    refuse_unfit_soak_flags(arguments, answers.front());
     if (arguments.has("--plot")) write_picture(arguments, soak_plot(answers.front()));
     if (arguments.has("--compare-temps")) {
         const std::vector<Temperature> waters = waters_to_compare(arguments, request.water);

@@ -2,7 +2,7 @@
 
 #include "bait/stock_rules.h"
 #include "cli/command_stock.h"
-#include "cli/read_flags.h"
+#include "questions/read_flags.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "report/stock_json.h"

@@ -2,7 +2,7 @@
 
 #include "answers/swap_ingredient.h"
 #include "cli/load_solver.h"
-#include "cli/read_flags.h"
+#include "questions/read_flags.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "cli/save_recipe.h"

@@ -1,53 +1,14 @@
 #include "cli/cost_flags.h"
 
 #include <algorithm>
-#include <cctype>
 
 #include "cli/picture_file.h"
-#include "cli/read_flags.h"
+#include "questions/read_flags.h"
 #include "quantities/suggestion.h"
 #include "shelf/session_stock.h"
 #include "report/cost_plot.h"
 
 namespace baitwright {
-
-namespace {
-
-/// "£4/kg", "£3.10/900 g", "£2/pt": a pack of that size at that price.
-Pack read_rate(const std::string& text) {
-    const auto slash = text.find('/');
-    if (slash == std::string::npos || slash + 1 == text.size())
-        throw InputError("no-amount", "'" + text + "' does not say what that is the price of",
-                         "write it as in --price \"brown crumb=£2.10/kg\"");
-    Pack pack;
-    pack.price = parse_money(text.substr(0, slash));
-    if (pack.price->minor() < 0) throw InputError("out-of-range", "a price is not below zero");
-    std::string size = text.substr(slash + 1);
-    size.erase(0, size.find_first_not_of(' '));
-    if (size.empty() || !std::isdigit(static_cast<unsigned char>(size.front()))) size = "1 " + size;
-    pack.size = read_amount(size);
-    return pack;
-}
-
-StrategyRequest::Price read_price(const std::string& text) {
-    const auto [name, rate] = parted_at_equals(text, "what it costs", "--price \"brown crumb=£2.10/kg\"");
-    return {name, read_rate(rate)};
-}
-
-bool is_day(const std::string& text) {
-    if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
-    for (const std::size_t i : {0, 1, 2, 3, 5, 6, 8, 9})
-        if (!std::isdigit(static_cast<unsigned char>(text[i]))) return false;
-    return text.substr(5, 2) >= "01" && text.substr(5, 2) <= "12" && text.substr(8) >= "01" && text.substr(8) <= "31";
-}
-
-std::string read_day(const std::string& text) {
-    if (!is_day(text))
-        throw InputError("not-a-date", "'" + text + "' is no day", "write year, month and day, as in --on 2026-11-28");
-    return text;
-}
-
-}  // namespace
 
 std::vector<Flag> cost_flags() {
     std::vector<Flag> flags{
@@ -66,23 +27,6 @@ std::vector<Flag> cost_flags() {
     };
     for (const Flag& flag : picture_flags()) flags.push_back(flag);
     return flags;
-}
-
-CostRequest cost_request(const Arguments& arguments, const Surroundings& around) {
-    CostRequest request;
-    request.on = around.today;
-    StrategyRequest& what_if = request.what_if;
-    read_flag(arguments, "--length", [&](const std::string& text) { what_if.length = above_zero(parse<Time>(text)); });
-    what_if.feel = arguments.value("--feel");
-    what_if.without = arguments.values("--without");
-    for (const std::string& text : arguments.values("--price"))
-        what_if.prices.push_back(flag_value("--price", [&] { return read_price(text); }));
-    read_flag(arguments, "--people",
-              [&](const std::string& text) { what_if.people = read_count(text, "for example --people 4"); });
-    read_flag(arguments, "--reused-frozen", [&](const std::string& text) { what_if.reused = parse<Ratio>(text); });
-    read_flag(arguments, "--on", [&](const std::string& text) { request.on = read_day(text); });
-    read_flag(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });
-    return request;
 }
 
 StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const Surroundings& around,
@@ -114,18 +58,6 @@ void add_unlisted(std::vector<IngredientNeed>& needs, const std::vector<Ingredie
     for (const IngredientNeed& need : more)
         if (std::none_of(needs.begin(), needs.end(), [&](const IngredientNeed& known) { return known.ingredient.name == need.ingredient.name; }))
             needs.push_back(need);
-}
-
-TimedWord timed_word(const std::string& word) {
-    const auto equals = word.rfind('=');
-    if (equals == std::string::npos) return {word, 1};
-    try {
-        return {word.substr(0, equals), read_count(word.substr(equals + 1), "as in \"open carpet=3\"")};
-    } catch (const InputError& error) {
-        std::vector<Fault> faults = error.faults();
-        faults.front().message = "'" + word + "' does not say how many sessions: " + faults.front().message;
-        throw Error(FaultClass::usage, std::move(faults));
-    }
 }
 
 std::string write_plot(const Arguments& arguments, const std::vector<StrategyCost>& costs) {

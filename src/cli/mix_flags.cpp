@@ -1,65 +1,6 @@
 #include "cli/mix_flags.h"
 
-#include <limits>
-
-#include "cli/read_flags.h"
-#include "quantities/suggestion.h"
-
 namespace baitwright {
-
-namespace {
-
-OnHand on_hand(const std::vector<std::string>& items) {
-    OnHand on_hand;
-    for (const std::string& item : items) {
-        const auto equals = item.rfind('=');
-        if (equals == std::string::npos || equals == 0)
-            throw InputError("no-amount", "'" + item + "' does not say how much there is",
-                             "write it as in --have \"brown crumb=400g\"");
-        on_hand.items.push_back({item.substr(0, equals), read_amount(item.substr(equals + 1))});
-    }
-    return on_hand;
-}
-
-Vessels vessels(const std::string& text, std::string called) {
-    const CountedSize counted = parse_counted_size(text);
-    return {counted.count, above_zero(parse_vessel_size(counted.size)), std::move(called)};
-}
-
-MixTarget read_target(const std::string& flag, const Arguments& arguments) {
-    const std::string text = arguments.value(flag).value_or("");
-    if (flag == "--wet-volume") return WetVolume{above_zero(parse_vessel_size(text))};
-    if (flag == "--wet-mass") return WetMass{above_zero(parse<Mass>(text))};
-    if (flag == "--dry-mass") return DryMass{above_zero(parse<Mass>(text))};
-    if (flag == "--cups") return vessels(text, "cup");
-    if (flag == "--feeders") return vessels(text, "feeder");
-    if (flag == "--have") return on_hand(arguments.values(flag));
-    const CountedSize counted = parse_counted_size(text);
-    return Balls{counted.count, above_zero(parse_ball_size(counted.size))};
-}
-
-MixTarget target(const Arguments& arguments) {
-    std::string chosen;
-    for (const char* flag : {"--wet-volume", "--wet-mass", "--dry-mass", "--cups", "--balls", "--feeders", "--have", "--from-stock"}) {
-        if (!arguments.has(flag)) continue;
-        if (!chosen.empty())
-            throw UsageError("two-targets", "two targets were given: " + chosen + " and " + flag, "give one of them");
-        chosen = flag;
-    }
-    if (chosen.empty()) return AsWritten{};
-    if (chosen == "--from-stock") return OnHand{};  // the command looks into the shed
-    return flag_value(chosen, [&] { return read_target(chosen, arguments); });
-}
-
-MixState read_state(const std::string& text) {
-    if (const auto state = find_mix_state(text)) return *state;
-    const std::vector<std::string> names(mix_state_names.begin(), mix_state_names.end());
-    const std::string hint = did_you_mean(text, names);
-    throw InputError("unknown-state", "'" + text + "' is no state of a mix",
-                     hint.empty() ? "it can be riddled, cupped or squeezed" : hint);
-}
-
-}  // namespace
 
 std::vector<Flag> mix_flags() {
     return {
@@ -83,20 +24,6 @@ std::vector<Flag> mix_flags() {
         {"--seed", "NUMBER", "draws another sample for the ranges"},
         {"--csv", "", "as CSV for a spreadsheet, unrounded"},
     };
-}
-
-MixRequest mix_request(const Arguments& arguments) {
-    MixRequest request;
-    request.target = target(arguments);
-    request.feel = arguments.value("--feel");
-    read_flag(arguments, "--wetness", [&](const std::string& text) { request.wetness = parse_number(text); });
-    read_flag(arguments, "--state", [&](const std::string& text) { request.state = read_state(text); });
-    read_flag(arguments, "--spare", [&](const std::string& text) { request.spare = parse<Ratio>(text); });
-    read_flag(arguments, "--people", [&](const std::string& text) { request.people = read_count(text, "for example --people 4"); });
-    read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });
-    read_flag(arguments, "--added", [&](const std::string& text) { request.already_added = parse<Volume>(text); });
-    read_flag(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });
-    return request;
 }
 
 }  // namespace baitwright

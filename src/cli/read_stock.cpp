@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "bait/pricing.h"
-#include "cli/read_flags.h"
+#include "questions/read_flags.h"
 #include "quantities/number_text.h"
 #include "quantities/suggestion.h"
 

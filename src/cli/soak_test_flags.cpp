@@ -5,7 +5,7 @@
 #include <utility>
 
 #include "bait/soak_test.h"
-#include "cli/read_flags.h"
+#include "questions/read_flags.h"
 
 namespace baitwright {
 

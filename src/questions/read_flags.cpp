@@ -1,4 +1,4 @@
-#include "cli/read_flags.h"
+#include "questions/read_flags.h"
 
 namespace baitwright {
 

@@ -5,10 +5,10 @@
 #include <utility>
 
 #include "bait/amount.h"
-#include "cli/command.h"
 #include "quantities/fault.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
+#include "questions/arguments.h"
 
 namespace baitwright {
 

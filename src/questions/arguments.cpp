@@ -1,4 +1,4 @@
-#include "cli/command.h"
+#include "questions/arguments.h"
 
 namespace baitwright {
 

@@ -1,0 +1,21 @@
+#pragma once
+
+#include <string>
+
+#include "answers/cost_strategy.h"
+#include "questions/arguments.h"
+
+namespace baitwright {
+
+/// What if? As the flags say. `today` is where --on does not say otherwise; the times are the words' own (`timed_word`).
+/// Throws UsageError, naming the flag.
+CostRequest cost_request(const Arguments& arguments, const std::string& today);
+
+/// "open carpet=3": a strategy, three sessions of it.
+struct TimedWord {
+    std::string strategy;
+    int times = 1;
+};
+TimedWord timed_word(const std::string& word);
+
+}  // namespace baitwright

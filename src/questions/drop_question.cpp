@@ -1,0 +1,58 @@
+#include "questions/drop_question.h"
+
+#include "questions/read_flags.h"
+
+namespace baitwright {
+
+namespace {
+
+DropForm read_form(const std::string& flag, const std::string& text) {
+    if (flag == "--ball") return DroppedBall{above_zero(parse_ball_size(text))};
+    const Volume volume = above_zero(parse_vessel_size(text));
+    if (flag == "--feeder") return DroppedFeeder{volume};
+    if (flag == "--loose") return DroppedLoose{volume};
+    return DroppedCup{volume};
+}
+
+DropForm form_of(const Arguments& arguments) {
+    std::string chosen;
+    for (const char* flag : {"--cup", "--ball", "--feeder", "--loose"}) {
+        if (!arguments.has(flag)) continue;
+        if (!chosen.empty()) throw UsageError("two-forms", "two ways in were given: " + chosen + " and " + flag, "give one of them");
+        chosen = flag;
+    }
+    if (chosen.empty()) return DroppedCup{250.0 * millilitre};
+    return flag_value(chosen, [&] { return read_form(chosen, *arguments.value(chosen)); });
+}
+
+Squeeze read_squeeze(const std::string& text) {
+    if (const auto squeeze = find_squeeze(text)) return *squeeze;
+    throw InputError("unknown-squeeze", "'" + text + "' is no way to squeeze", "it can be light, firm or hard");
+}
+
+void read_own_look(const Arguments& arguments, OwnLook& own) {
+    read_flag(arguments, "--hold", [&](const std::string& text) { own.holds = above_zero(parse<Time>(text)); });
+    read_flag(arguments, "--breaks-at", [&](const std::string& text) { own.breaks_at = above_zero(parse<Length>(text)); });
+    read_flag(arguments, "--carpet-seen", [&](const std::string& text) { own.carpet = above_zero(parse<Length>(text)); });
+    read_flag(arguments, "--cup-weighs", [&](const std::string& text) { own.cup_weighs = above_zero(parse<Mass>(text)); });
+}
+
+}  // namespace
+
+DropRequest drop_request(const Arguments& arguments) {
+    if (!arguments.has("--depth")) throw UsageError("no-depth", "how deep is the water?", "say it with --depth 2.5m");
+    DropRequest request;
+    request.form = form_of(arguments);
+    request.feel = arguments.value("--feel");
+    request.thrown = arguments.has("--thrown");
+    read_flag(arguments, "--depth", [&](const std::string& text) { request.depth = above_zero(parse<Length>(text)); });
+    read_flag(arguments, "--tow", [&](const std::string& text) { request.tow = parse<Speed>(text); });
+    read_flag(arguments, "--tow-bottom", [&](const std::string& text) { request.tow_bottom = parse<Speed>(text); });
+    read_flag(arguments, "--squeeze", [&](const std::string& text) { request.squeeze = read_squeeze(text); });
+    read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water = parse<Temperature>(text); });
+    request.hook = arguments.value("--hook");
+    read_own_look(arguments, request.own);
+    return request;
+}
+
+}  // namespace baitwright

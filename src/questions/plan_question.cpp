@@ -1,0 +1,44 @@
+#include "questions/plan_question.h"
+
+#include "quantities/clock.h"
+#include "quantities/in_quotes.h"
+#include "questions/cost_question.h"
+#include "questions/read_flags.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr int minutes_a_day = 24 * 60;
+
+/// "08:50" with a start, or so long before it: "40 min".
+Time read_work_from(const std::string& text, const std::optional<int>& start) {
+    if (!is_clock(text)) return above_zero(parse<Time>(text));
+    if (!start)
+        throw InputError("no-start", in_quotes(text) + " is a clock, and there is none for the start",
+                         "say --start 09:30 as well, or how long before it, as in --from \"40 min\"");
+    return minutes_between(parse_clock(text), *start);
+}
+
+}  // namespace
+
+bool is_clock(const std::string& text) {
+    return text.find(':') != std::string::npos;
+}
+
+Time minutes_between(int earlier, int later) {
+    return ((later - earlier + minutes_a_day) % minutes_a_day) * minute;
+}
+
+PlanRequest plan_request(const Arguments& arguments, const std::string& today) {
+    PlanRequest request;
+    request.cost = cost_request(arguments, today);
+    read_flag(arguments, "--start", [&](const std::string& text) { request.start = parse_clock(text); });
+    read_flag(arguments, "--from", [&](const std::string& text) { request.work_from = read_work_from(text, request.start); });
+    read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water = parse<Temperature>(text); });
+    for (const std::string& text : arguments.values("--kit"))
+        request.kit.push_back(flag_value("--kit", [&] { return parse_kit(text); }));
+    return request;
+}
+
+}  // namespace baitwright

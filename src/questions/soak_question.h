@@ -1,0 +1,15 @@
+#pragma once
+
+#include "answers/soak_answer.h"
+#include "answers/soak_request.h"
+#include "questions/arguments.h"
+
+namespace baitwright {
+
+/// Which pellets, how much of them, how they are soaked or pumped; the words are the pellets. Throws UsageError, naming the flag.
+SoakRequest soak_request(const Arguments& arguments);
+
+/// What goes with expanders alone is refused where there are none, and the other way round.
+void refuse_unfit_soak_flags(const Arguments& arguments, const SoakAnswer& answer);
+
+}  // namespace baitwright

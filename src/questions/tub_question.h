@@ -1,0 +1,11 @@
+#pragma once
+
+#include "answers/right_a_mix.h"
+#include "questions/arguments.h"
+
+namespace baitwright {
+
+/// What is in the tub, since when, and how wet it is wanted. Throws UsageError, naming the flag.
+TubRequest tub_request(const Arguments& arguments);
+
+}  // namespace baitwright
