@@ -5,9 +5,11 @@
 #include "answers/compare_strategies.h"
 #include "report/json.h"
 #include "report/rows.h"
+#include "report/told.h"
 
 namespace baitwright {
 
+Told cost_told(const StrategyCost& cost);
 std::string cost_text(const StrategyCost& cost);
 std::string compare_text(const StrategyComparison& comparison);
 

@@ -41,7 +41,7 @@ bool has_stock(const StrategyCost& cost) {
                        [](const CostLine& line) { return line.from_stock > Mass{}; });
 }
 
-std::string lines_table(const StrategyCost& cost) {
+TextTable lines_table(const StrategyCost& cost) {
     const bool stock = has_stock(cost);
     std::vector<Align> columns(stock ? 7 : 6, Align::right);
     columns[0] = Align::left;
@@ -60,7 +60,7 @@ std::string lines_table(const StrategyCost& cost) {
     table.rule();
     row({cost.complete() ? "in all" : "in all that has a price", "", minor_text(cost.used_minor, cost), "", "",
          minor_text(cost.outlay_minor, cost), minor_text(cost.left_over_minor, cost)});
-    return table.text();
+    return table;
 }
 
 std::string used_text(const StrategyCost& cost) {
@@ -115,6 +115,13 @@ std::string left_text(const StrategyCost& cost) {
     return text;
 }
 
+std::string title(const StrategyCost& cost) {
+    const UnrolledStrategy& unrolled = cost.unrolled;
+    std::string text = cost_name(cost) + (unrolled.times > 1 ? " of " : ", ") + session_length(unrolled.length);
+    if (unrolled.people > 1) text += fmt::format(", {} anglers", unrolled.people);
+    return text;
+}
+
 bool is_mixed(const StrategyCost& cost) {
     return std::any_of(cost.unrolled.feeds.begin(), cost.unrolled.feeds.end(),
                        [](const FeedNeed& feed) { return !feed.fed.feel.empty(); });
@@ -131,21 +138,21 @@ std::string cost_name(const StrategyCost& cost) {
     return cost.unrolled.name + (times > 1 ? fmt::format(", {} sessions", times) : "");
 }
 
-std::string cost_text(const StrategyCost& cost) {
-    const UnrolledStrategy& unrolled = cost.unrolled;
-    std::string text = cost_name(cost) + (unrolled.times > 1 ? " of " : ", ") + session_length(unrolled.length);
-    if (unrolled.people > 1) text += fmt::format(", {} anglers", unrolled.people);
-    text += "\n\n" + lines_table(cost) + "\n";
-    if (cost.currency) text += paragraph("Used      ", used_text(cost));
-    text += paragraph("Goes in   ", goes_in_text(unrolled));
-    if (const std::string most = most_text(cost); !most.empty()) text += paragraph("Most      ", most);
-    if (const std::string left = left_text(cost); !left.empty()) text += paragraph("Keeps     ", left);
-    if (is_mixed(cost))
-        text += paragraph("Come home ",
-                          "Damp mix keeps 1 to 2 days cold or 3 months frozen, once (common practice, no source).");
-    for (const Warning& warning : cost.warnings) text += paragraph("Mind      ", sentence(warning.message));
-    return text;
+Told cost_told(const StrategyCost& cost) {
+    Told told;
+    told.title(title(cost));
+    told.table(lines_table(cost));
+    told.gap();
+    if (cost.currency) told.line("Used", used_text(cost));
+    told.line("Goes in", goes_in_text(cost.unrolled));
+    if (const std::string most = most_text(cost); !most.empty()) told.line("Most", most);
+    if (const std::string left = left_text(cost); !left.empty()) told.line("Keeps", left);
+    if (is_mixed(cost)) told.line("Come home", "Damp mix keeps 1 to 2 days cold or 3 months frozen, once (common practice, no source).");
+    told.mind(cost.warnings);
+    return told;
 }
+
+std::string cost_text(const StrategyCost& cost) { return cost_told(cost).text(); }
 
 std::vector<std::string> difference_sentences(const StrategyComparison& comparison) {
     std::vector<std::string> sentences;

@@ -70,13 +70,13 @@ std::string drift_line(const DropAnswer& answer) {
     return fmt::format("Its middle lies {} the top tow (likely {}): put it in that far {} the tow.", way(answer.drift.p50), likely, middle > 0 ? "up" : "down");
 }
 
-std::string parts_table(const DropAnswer& answer) {
+TextTable parts_table(const DropAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right});
     table.row({"its own fate", "share", "half down", "patch", "drift", "cloud"});
     for (const DropPart& part : answer.parts)
         table.row({part.name, shown_percent(part.share), part.landed ? shown_wait(*part.landed) : "never", part.landed ? shown_length(part.width) : "",
                    part.landed ? (std::abs(part.drift.si()) < 0.03 ? "none" : shown_length(part.drift)) : "", shown_percent(part.fines)});
-    return table.text();
+    return table;
 }
 
 std::string hook_line(const HookAnswer& hook, const DropAnswer& answer) {
@@ -92,33 +92,12 @@ std::string sure_line(const DropAnswer& answer) {
     return text + ".";
 }
 
-std::string heading(const DropAnswer& answer) {
-    return fmt::format("{}, {}: {}, about {} wet ({} dry), in {} of water\n\n", answer.recipe, answer.feel, answer.form, shown_mass(kitchen_mass(answer.wet_mass)),
+std::string title(const DropAnswer& answer) {
+    return fmt::format("{}, {}: {}, about {} wet ({} dry), in {} of water", answer.recipe, answer.feel, answer.form, shown_mass(kitchen_mass(answer.wet_mass)),
                        shown_mass(kitchen_mass(answer.dry_mass)), as_told(answer.depth));
 }
 
-}  // namespace
-
-std::string drop_text(const DropAnswer& answer) {
-    std::string text = paragraph("", heading(answer).substr(0, heading(answer).size() - 2)) + "\n";
-    if (!answer.classes.empty()) {
-        text += paragraph("Breaks    ", breaks_line(answer));
-        text += paragraph("Landing   ", landing_line(answer));
-        text += paragraph("Hanging   ", hanging_line(answer));
-        text += paragraph("Carpet    ", carpet_line(answer));
-        text += paragraph("Drift     ", drift_line(answer));
-        if (answer.hook) text += paragraph("Hook      ", hook_line(*answer.hook, answer));
-        text += "\n" + parts_table(answer) + "\n";
-        text += paragraph("Fish      ", fmt::format("Start about {} past the middle of the feed, by its edge and half a pole section, and work back onto it as bites slow (common practice).",
-                                                    shown_length(answer.start_beyond)));
-        text += paragraph("How sure  ", sure_line(answer));
-    }
-    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
-    for (const std::string& caution : answer.cautions) text += paragraph("Take care ", caution);
-    return text;
-}
-
-std::string drop_comparison_text(const std::vector<DropAnswer>& answers) {
+TextTable comparison_table(const std::vector<DropAnswer>& answers) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right});
     table.row({"", "breaks", "half down", "90 % down", "patch", "hangs 10 min"});
     for (const DropAnswer& answer : answers) {
@@ -130,10 +109,45 @@ std::string drop_comparison_text(const std::vector<DropAnswer>& answers) {
         table.row({answer.feel + ", " + answer.form, breaks, shown_wait(answer.landed.p50), shown_wait(answer.landed.p90), shown_length(answer.width.most),
                    shown_percent(std::round(100 * answer.hanging[2]) / 100)});
     }
-    std::string text = fmt::format("{} in {} of water\n\n", answers.front().recipe, as_told(answers.front().depth)) + table.text() + "\n";
-    text += paragraph("How sure  ", "Estimates within a factor of two or three; the order is surer than the numbers.");
-    for (const std::string& caution : answers.front().cautions) text += paragraph("Take care ", caution);
-    return text;
+    return table;
 }
+
+}  // namespace
+
+Told drop_told(const DropAnswer& answer) {
+    Told told;
+    told.title(title(answer));
+    if (!answer.classes.empty()) {
+        told.line("Breaks", breaks_line(answer));
+        told.line("Landing", landing_line(answer));
+        told.line("Hanging", hanging_line(answer));
+        told.line("Carpet", carpet_line(answer));
+        told.line("Drift", drift_line(answer));
+        if (answer.hook) told.line("Hook", hook_line(*answer.hook, answer));
+        told.gap();
+        told.table(parts_table(answer));
+        told.gap();
+        told.line("Fish", fmt::format("Start about {} past the middle of the feed, by its edge and half a pole section, and work back onto it as bites slow (common practice).",
+                                      shown_length(answer.start_beyond)));
+        told.line("How sure", sure_line(answer));
+    }
+    told.mind(answer.warnings);
+    told.take_care(answer.cautions);
+    return told;
+}
+
+std::string drop_text(const DropAnswer& answer) { return drop_told(answer).text(); }
+
+Told drop_comparison_told(const std::vector<DropAnswer>& answers) {
+    Told told;
+    told.title(fmt::format("{} in {} of water", answers.front().recipe, as_told(answers.front().depth)));
+    told.table(comparison_table(answers));
+    told.gap();
+    told.line("How sure", "Estimates within a factor of two or three; the order is surer than the numbers.");
+    told.take_care(answers.front().cautions);
+    return told;
+}
+
+std::string drop_comparison_text(const std::vector<DropAnswer>& answers) { return drop_comparison_told(answers).text(); }
 
 }  // namespace baitwright

@@ -17,7 +17,7 @@ using Align = TextTable::Align;
 
 std::string cost_cell(const std::optional<Money>& cost) { return cost ? money_text(*cost) : "no price"; }
 
-std::string heading(const MixAnswer& answer) {
+std::string title(const MixAnswer& answer) {
     std::string text = answer.recipe + ", " + answer.feel + ": ";
     if (answer.dry_to_add > Mass{}) {
         text += "too wet";
@@ -33,7 +33,7 @@ std::string heading(const MixAnswer& answer) {
     return text;
 }
 
-std::string parts_table(const MixAnswer& answer) {
+TextTable parts_table(const MixAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right});
     table.row({"weigh", "grams", "ounces", "loose", "share", "cost"});
     Mass kitchen_dry;
@@ -53,21 +53,18 @@ std::string parts_table(const MixAnswer& answer) {
     table.rule();
     table.row({"in all, before water", shown_mass(kitchen_dry), shown_ounces(answer.dry_mass), shown_pints(answer.dry_volume), "",
                answer.cost ? money_text(*answer.cost) : ""});
-    return table.text();
+    return table;
 }
 
-std::string water_lines(const MixAnswer& answer) {
-    std::string line = "  water        none; it is too wet already";
+void tell_water(Told& told, const MixAnswer& answer) {
+    std::vector<std::string> water{"none; it is too wet already"};
     if (!(answer.dry_to_add > Mass{}))
-        line = fmt::format("  water        {}   {}", shown_water(answer.kitchen_water),
-                                   shown_pints(answer.water_to_add / (1.0 * gram_per_millilitre)));
+        water = {shown_water(answer.kitchen_water), shown_pints(answer.water_to_add / (1.0 * gram_per_millilitre))};
     if (answer.doubt && answer.water_to_add > Mass{} && answer.doubt->water.high > 1.02 * answer.doubt->water.low)
-        line += "   estimate; 9 times in 10 it is " +
-                shown_water(kitchen_water(answer.doubt->water.low), kitchen_water(answer.doubt->water.high));
-    line += "\n";
-    if (answer.water_already_in > Mass{})
-        line += fmt::format("  already in   {}\n", shown_water(kitchen_water(answer.water_already_in)));
-    return line;
+        water.push_back("estimate; 9 times in 10 it is " +
+                        shown_water(kitchen_water(answer.doubt->water.low), kitchen_water(answer.doubt->water.high)));
+    told.amounts("water", std::move(water));
+    if (answer.water_already_in > Mass{}) told.amounts("already in", {shown_water(kitchen_water(answer.water_already_in))});
 }
 
 std::string outcome(const MixAnswer& answer) {
@@ -108,17 +105,24 @@ std::string doubt_text(const MixAnswer& answer) {
 
 }  // namespace
 
-std::string mix_text(const MixAnswer& answer) {
-    std::string text = heading(answer) + "\n\n" + parts_table(answer) + water_lines(answer) + "\n";
-    text += paragraph("Makes     ", outcome(answer)) + "\nDo this\n";
-    int number = 0;
-    for (const std::string& step : mix_steps(answer)) text += paragraph(fmt::format("{:3}. ", ++number), step);
-    text += "\n";
-    if (answer.doubt && answer.marks.slump > 0) text += paragraph("How sure  ", doubt_text(answer));
-    if (answer.booked) text += paragraph("Booked    ", booked_text(*answer.booked));
-    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
-    for (const std::string& caution : answer.cautions) text += paragraph("Take care ", caution);
-    return text;
+Told mix_told(const MixAnswer& answer) {
+    Told told;
+    told.title(title(answer));
+    told.table(parts_table(answer));
+    tell_water(told, answer);
+    told.gap();
+    told.line("Makes", outcome(answer));
+    told.gap();
+    told.heading("Do this");
+    for (const std::string& step : mix_steps(answer)) told.step(step);
+    told.gap();
+    if (answer.doubt && answer.marks.slump > 0) told.line("How sure", doubt_text(answer));
+    if (answer.booked) told.line("Booked", booked_text(*answer.booked));
+    told.mind(answer.warnings);
+    told.take_care(answer.cautions);
+    return told;
 }
+
+std::string mix_text(const MixAnswer& answer) { return mix_told(answer).text(); }
 
 }  // namespace baitwright

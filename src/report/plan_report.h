@@ -5,15 +5,21 @@
 #include "answers/plan_answer.h"
 #include "answers/rest_of_session.h"
 #include "report/json.h"
+#include "report/told.h"
 
 namespace baitwright {
 
+Told plan_told(const SessionPlan& plan);
 std::string plan_text(const SessionPlan& plan);
 Json plan_json(const SessionPlan& plan);
 
 /// The rest of a session, on the day: told alone, for who asks has the bait before him.
+Told rest_told(const SessionPlan& plan, const RestOfSession& rest);
 std::string rest_text(const SessionPlan& plan, const RestOfSession& rest);
 /// The plan with `now` filled.
 Json rest_json(const SessionPlan& plan, const RestOfSession& rest);
+
+/// "09:30" where there is a clock, else minutes from the start.
+std::string plan_moment(const SessionPlan& plan, Time at);
 
 }  // namespace baitwright

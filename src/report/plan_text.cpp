@@ -17,12 +17,6 @@ namespace {
 
 using Align = TextTable::Align;
 
-/// "09:30" where there is a clock, else minutes from the start.
-std::string moment_text(const SessionPlan& plan, Time at) {
-    const double minutes = std::round(at.in(minute) + 0.0);
-    return plan.start ? clock_text(*plan.start + minutes) : fmt::format("{:.0f}", minutes == 0 ? 0 : minutes);
-}
-
 std::string length_text(Time length) {
     const double minutes = length.in(minute);
     return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", length.in(hour));
@@ -61,7 +55,7 @@ std::string gap_text(double minutes) {
 /// Moments of one feed: "At 09:30, 10:10." or "Every 5 min from 09:30 to 14:25, 60 times."
 std::string moments_text(const SessionPlan& plan, const std::vector<const PlannedFeed*>& put_ins) {
     constexpr std::size_t all_told = 6;
-    const auto at = [&](std::size_t i) { return moment_text(plan, put_ins[i]->at); };
+    const auto at = [&](std::size_t i) { return plan_moment(plan, put_ins[i]->at); };
     const std::size_t count = put_ins.size();
     if (count <= all_told) {
         std::string text = plan.start ? "At " : "At minute ";
@@ -73,8 +67,9 @@ std::string moments_text(const SessionPlan& plan, const std::vector<const Planne
                        count);
 }
 
-std::string put_ins_text(const SessionPlan& plan) {
-    std::string text;
+void tell_put_ins(Told& told, const SessionPlan& plan) {
+    told.heading("Goes in, for each angler");
+    told.gap();
     for (std::size_t feed = 0; feed < plan.feeds.size(); ++feed) {
         std::vector<const PlannedFeed*> put_ins;
         for (const PlannedFeed& put_in : plan.put_ins)
@@ -82,11 +77,10 @@ std::string put_ins_text(const SessionPlan& plan) {
         if (put_ins.empty()) continue;
         const PlannedFeed& first = *put_ins.front();
         const std::string with = with_text(first);
-        text += paragraph("  ", fmt::format("{}: {}{}, about {}. {}", first.name, portion_text(first),
-                                             with.empty() ? "" : ", " + with, shown_mass(kitchen_mass(first.mass)),
-                                             moments_text(plan, put_ins)));
+        told.row({}, fmt::format("{}: {}{}, about {}. {}", first.name, portion_text(first), with.empty() ? "" : ", " + with,
+                                 shown_mass(kitchen_mass(first.mass)), moments_text(plan, put_ins)));
     }
-    return text;
+    told.gap();
 }
 
 std::string swim_text(const SessionPlan& plan) {
@@ -96,7 +90,7 @@ std::string swim_text(const SessionPlan& plan) {
         if (i % step != 0 && i + 1 != count) continue;
         const InTheSwim& at = plan.in_the_swim[i];
         text += fmt::format("{}{} at {}{}", text.empty() ? "" : ", ", at.grains < 1 ? "none" : shown_count(at.grains),
-                            plan.start ? "" : "minute ", moment_text(plan, at.at));
+                            plan.start ? "" : "minute ", plan_moment(plan, at.at));
     }
     return "Single grains in each swim, were none eaten: " + text + ".";
 }
@@ -121,25 +115,32 @@ std::string job_text(const PrepJob& job) {
     return "bring it all to hand; drop nothing in yet";
 }
 
-/// The jobs of the evening or of the day: when, how long for the hands, what.
-std::string prep_lines(const SessionPlan& plan, PrepJob::When when) {
-    std::string text;
-    for (const PrepJob& job : plan.prep) {
-        if (job.when != when) continue;
-        const double hands = std::max(1.0, std::ceil(job.hands_on.in(minute) - 1e-9));
-        text += paragraph(fmt::format("  {:>6}  {:>3.0f} min  ", moment_text(plan, job.at), hands), job_text(job));
-    }
-    if (text.empty()) return text;
-    return fmt::format("  {:>6}  {:>7}  do this\n", plan.start ? "clock" : "minute", "hands") + text;
+std::vector<PrepJob> jobs_of(const SessionPlan& plan, PrepJob::When when) {
+    std::vector<PrepJob> jobs;
+    for (const PrepJob& job : plan.prep)
+        if (job.when == when) jobs.push_back(job);
+    return jobs;
 }
 
-std::string prep_text(const SessionPlan& plan) {
-    std::string text;
-    const std::string evening = prep_lines(plan, PrepJob::When::evening_before);
-    if (!evening.empty()) text += "The evening before\n\n" + evening + "\n";
-    const std::string today = prep_lines(plan, PrepJob::When::on_the_day);
-    text += std::string("On the day") + "\n\n" + today + "\n";
-    return text;
+/// When, how long for the hands, what.
+void tell_jobs(Told& told, const SessionPlan& plan, const std::vector<PrepJob>& jobs) {
+    if (!jobs.empty()) told.row({plan.start ? "clock" : "minute", "hands"}, "do this");
+    for (const PrepJob& job : jobs) {
+        const double hands = std::max(1.0, std::ceil(job.hands_on.in(minute) - 1e-9));
+        told.row({plan_moment(plan, job.at), fmt::format("{:.0f} min", hands)}, job_text(job));
+    }
+    told.gap();
+}
+
+void tell_prep(Told& told, const SessionPlan& plan) {
+    if (const auto evening = jobs_of(plan, PrepJob::When::evening_before); !evening.empty()) {
+        told.heading("The evening before");
+        told.gap();
+        tell_jobs(told, plan, evening);
+    }
+    told.heading("On the day");
+    told.gap();
+    tell_jobs(told, plan, jobs_of(plan, PrepJob::When::on_the_day));
 }
 
 std::string begin_text(const SessionPlan& plan) {
@@ -150,7 +151,7 @@ std::string begin_text(const SessionPlan& plan) {
                        plan.hands_on.in(minute));
 }
 
-std::string weigh_table(const SessionPlan& plan) {
+TextTable weigh_table(const SessionPlan& plan) {
     TextTable table({Align::left, Align::right, Align::right, Align::left});
     table.row({"weigh", "grams", "loose", ""});
     for (const PlannedTotal& total : plan.totals) {
@@ -159,7 +160,7 @@ std::string weigh_table(const SessionPlan& plan) {
                    total.volume < 20.0 * millilitre ? shown_small(total.volume) : shown_pints(total.volume),
                    total.soaked > Mass{} ? (all_soaked ? "soaked" : "soaked " + shown_mass(kitchen_mass(total.soaked))) : ""});
     }
-    return table.text();
+    return table;
 }
 
 std::string batch_text(const PlannedBatch& batch) {
@@ -211,98 +212,66 @@ std::string breach_text(const PlanBreach& breach) {
     return fmt::format("{}; planned are {}.", breach.rule, planned_text(breach.planned));
 }
 
-std::string rules_text(const SessionPlan& plan) {
-    std::string text;
-    for (const PlanBreach& breach : plan.breaches) text += paragraph("Breach    ", sentence(breach_text(breach)));
+void tell_rules(Told& told, const SessionPlan& plan) {
+    for (const PlanBreach& breach : plan.breaches) told.line("Breach", sentence(breach_text(breach)));
     if (!plan.venue.empty() && plan.breaches.empty())
-        text += paragraph("Venue     ", "No limit or ban of " + plan.venue + " is broken.");
-    for (const std::string& rule : plan.venue_notes) text += paragraph("Venue     ", sentence(rule));
-    text += paragraph("First     ", "The venue's rules, the byelaws and your licence come before all of this. Check, clean and dry "
-                                    "your tackle between waters.");
-    return text;
+        told.line("Venue", "No limit or ban of " + plan.venue + " is broken.");
+    for (const std::string& rule : plan.venue_notes) told.line("Venue", sentence(rule));
+    told.line("First", "The venue's rules, the byelaws and your licence come before all of this. Check, clean and dry "
+                       "your tackle between waters.");
 }
 
-std::string head_text(const SessionPlan& plan) {
+std::string title(const SessionPlan& plan) {
     std::string text = plan.strategy + ", " + length_text(plan.length);
     if (plan.start) text += fmt::format(", from {} to {}", clock_text(*plan.start), clock_text(*plan.start + plan.length.in(minute)));
     if (plan.people > 1) text += fmt::format(", {} anglers", plan.people);
     if (plan.times > 1) text += fmt::format(", the first of {} sessions", plan.times);
-    return text + "\n\n";
+    return text;
 }
 
-std::string make_text(const SessionPlan& plan) {
-    std::string text;
-    for (const PlannedBatch& batch : plan.batches) text += paragraph("Make      ", sentence(batch_text(batch)));
+void tell_making(Told& told, const SessionPlan& plan) {
+    for (const PlannedBatch& batch : plan.batches) told.line("Make", sentence(batch_text(batch)));
     for (const PlannedSoak& soak : plan.soaks)
-        text += paragraph(soak.strokes > 0 ? "Pump      " : "Soak      ", sentence(soak_text_of(soak)));
+        told.line(soak.strokes > 0 ? "Pump" : "Soak", sentence(soak_text_of(soak)));
     for (const HookbaitNeed& hook : plan.hookbaits)
-        text += paragraph("Hook      ", sentence(fmt::format("{} {}", shown_count(hook.count), hook.name)));
-    text += paragraph("Carry     ", fmt::format("{} of water for all of this, and {} for the mixes and feeds.",
-                                                shown_water(kitchen_water(plan.water_to_carry)), plural(plan.containers, "tub")));
-    return text;
+        told.line("Hook", sentence(fmt::format("{} {}", shown_count(hook.count), hook.name)));
+    told.line("Carry", fmt::format("{} of water for all of this, and {} for the mixes and feeds.",
+                                   shown_water(kitchen_water(plan.water_to_carry)), plural(plan.containers, "tub")));
 }
 
 }  // namespace
 
-std::string plan_text(const SessionPlan& plan) {
-    std::string text = head_text(plan);
-    if (!plan.breaches.empty() || !plan.venue.empty()) text += rules_text(plan) + "\n";
-    text += prep_text(plan);
-    text += paragraph("Begin     ", begin_text(plan));
-    text += "\n" + weigh_table(plan) + "\n";
-    text += make_text(plan);
-    text += "\nGoes in, for each angler\n\n" + put_ins_text(plan) + "\n";
-    text += paragraph("In swim   ", swim_text(plan));
-    text += paragraph("Buy       ", shopping_text(plan.cost));
-    text += paragraph("Cost      ", cost_line(plan));
-    for (const PlanAdvice& advice : plan.advice)
-        text += paragraph("Advice    ", advice.text + " Because " + advice.reason + " (common practice).");
-    for (const Warning& warning : plan.warnings) text += paragraph("Mind      ", sentence(warning.message));
-    for (const std::string& caution : plan.cautions) text += paragraph("Take care ", caution);
-    if (plan.breaches.empty() && plan.venue.empty()) text += rules_text(plan);
-    return text;
+std::string plan_moment(const SessionPlan& plan, Time at) {
+    const double minutes = std::round(at.in(minute) + 0.0);
+    return plan.start ? clock_text(*plan.start + minutes) : fmt::format("{:.0f}", minutes == 0 ? 0 : minutes);
 }
 
-namespace {
-
-std::string rest_line(const RestOfFeed& feed) {
-    std::string text = fmt::format("{}: about {} left ({}).", feed.name, shown_volume(feed.left), shown_mass(kitchen_mass(feed.left_mass)));
-    if (feed.planned_put_ins > 0)
-        text += fmt::format(" The plan still has {} put-ins, {}.", feed.planned_put_ins, shown_volume(feed.still_planned));
-    else
-        text += " The plan has no more of it.";
-    return sentence(text);
+Told plan_told(const SessionPlan& plan) {
+    const bool rules_first = !plan.breaches.empty() || !plan.venue.empty();
+    Told told;
+    told.title(title(plan));
+    if (rules_first) {
+        tell_rules(told, plan);
+        told.gap();
+    }
+    tell_prep(told, plan);
+    told.line("Begin", begin_text(plan));
+    told.gap();
+    told.table(weigh_table(plan));
+    told.gap();
+    tell_making(told, plan);
+    told.gap();
+    tell_put_ins(told, plan);
+    told.line("In swim", swim_text(plan));
+    told.line("Buy", shopping_text(plan.cost));
+    told.line("Cost", cost_line(plan));
+    for (const PlanAdvice& advice : plan.advice) told.line("Advice", advice.text + " Because " + advice.reason + " (common practice).");
+    told.mind(plan.warnings);
+    told.take_care(plan.cautions);
+    if (!rules_first) tell_rules(told, plan);
+    return told;
 }
 
-std::string top_up_line(const RestOfFeed& feed) {
-    if (feed.top_up_as == FeedForm::ball)
-        return fmt::format("{}: one tight ball of {:.0f} mm, and a pinch loose over it.", feed.name, feed.ball.in(millimetre));
-    return fmt::format("{}: about {} loose, over a wider area.", feed.name, shown_volume(feed.top_up));
-}
-
-std::string spread_line(const RestOfFeed& feed, Bites bites) {
-    if (feed.put_ins == 0) return {};
-    const std::string each = shown_volume(feed.each);
-    if (feed.put_ins == 1) return fmt::format("{}: one more of {}, about {} from now.", feed.name, each, shown_time(feed.gap));
-    return fmt::format("{}: {} more of {}, one every {}{}.", feed.name, feed.put_ins, each, shown_time(feed.gap),
-                       bites == Bites::none ? ", but only once bites come" : "");
-}
-
-}  // namespace
-
-std::string rest_text(const SessionPlan& plan, const RestOfSession& rest) {
-    std::string text = fmt::format("{}, {}: {} left\n\n", plan.strategy,
-                                   plan.start ? moment_text(plan, rest.now) : "minute " + moment_text(plan, rest.now),
-                                   shown_time(rest.left));
-    for (const RestOfFeed& feed : rest.feeds) text += paragraph("Left      ", rest_line(feed));
-    for (const RestOfFeed& feed : rest.feeds)
-        if (feed.top_up > Volume{}) text += paragraph("Top up    ", sentence(top_up_line(feed)));
-    for (const RestOfFeed& feed : rest.feeds)
-        if (const std::string spread = spread_line(feed, rest.bites); !spread.empty())
-            text += paragraph("Then      ", sentence(spread));
-    for (const PlanAdvice& advice : rest.advice)
-        text += paragraph("Advice    ", advice.text + " Because " + advice.reason + ".");
-    return text + paragraph("How sure  ", "Rules of thumb (common practice, no source). The fish decide.");
-}
+std::string plan_text(const SessionPlan& plan) { return plan_told(plan).text(); }
 
 }  // namespace baitwright

@@ -16,8 +16,8 @@ namespace {
 
 using Align = TextTable::Align;
 
-std::string amount_line(const BatchAnswer& batch) {
-    return fmt::format("{}: {} ({}, {}) dry, about {} pellets\n\n", batch.name, shown_mass(kitchen_mass(batch.dry)), shown_ounces(batch.dry),
+std::string amount_text(const BatchAnswer& batch) {
+    return fmt::format("{}: {} ({}, {}) dry, about {} pellets", batch.name, shown_mass(kitchen_mass(batch.dry)), shown_ounces(batch.dry),
                        shown_pints(batch.dry_volume), shown_count(batch.grains.all));
 }
 
@@ -33,7 +33,7 @@ std::string grains_line(const GrainsAnswer& grains, const PortionsWanted& portio
 }
 
 /// What each stage feels like.
-std::string stages_table(const SoakedAnswer& soaked, SoakMethod method) {
+TextTable stages_table(const SoakedAnswer& soaked, SoakMethod method) {
     TextTable table({Align::left, Align::right, Align::left, Align::left});
     table.row({"", "after", "core", "outside"});
     const auto row = [&](const char* stage, const SoakPoint& point, const char* outside) {
@@ -42,7 +42,7 @@ std::string stages_table(const SoakedAnswer& soaked, SoakMethod method) {
     row(method == SoakMethod::covered ? "drained" : "water gone", soaked.drained, "slippery");
     row("ready", soaked.ready, feel_of_uptake(soaked.ready.surface));
     row("even", soaked.even, feel_of_uptake(soaked.even.surface));
-    return table.text();
+    return table;
 }
 
 std::string soak_line(const SoakedAnswer& soaked, const SoakAnswer& answer) {
@@ -80,44 +80,43 @@ std::string amount_of(const SteepedAdditive& additive) {
                            : fmt::format("{:g} g", kitchen_additive(additive.mass).in(gram));
 }
 
-std::string additive_lines(const BatchAnswer& batch) {
-    std::string text;
+void tell_additives(Told& told, const BatchAnswer& batch) {
     for (const SteepedAdditive& additive : batch.additives) {
         std::string line = fmt::format("{} of {} into the water: {} by weight there, {} in the pellets", amount_of(additive), additive.name,
                                        shown_percent(additive.strength), shown_percent(additive.in_pellet));
         if (additive.of_label_max) line += fmt::format("; {} of the label's most", shown_percent(*additive.of_label_max));
-        text += paragraph("Stir      ", line + ".");
+        told.line("Stir", line + ".");
         if (additive.name.find("glycer") != std::string::npos)
-            text += paragraph("          ", "Glycerine makes a hook pellet tougher (common practice).");
+            told.line("", "Glycerine makes a hook pellet tougher (common practice).");
     }
     if (batch.water_activity)
-        text += paragraph("          ", fmt::format("Water activity at most about {:.2f}: {}.", double(*batch.water_activity), activity_says(*batch.water_activity)));
-    return text;
+        told.line("", fmt::format("Water activity at most about {:.2f}: {}.", double(*batch.water_activity), activity_says(*batch.water_activity)));
 }
 
-std::string keeping_line(const BatchAnswer& batch) {
-    if (!batch.keeps_cold && !batch.keeps_frozen) return {};
+void tell_keeping(Told& told, const BatchAnswer& batch) {
+    if (!batch.keeps_cold && !batch.keeps_frozen) return;
     std::string text = "Once wet they keep";
     const auto days = [](Time time) { return time >= 60.0 * day ? fmt::format("{:.0f} months", time.in(month)) : fmt::format("{:.0f} days", time.in(day)); };
     if (batch.keeps_cold) text += fmt::format(" about {} cold", days(*batch.keeps_cold));
     if (batch.keeps_frozen) text += fmt::format("{} about {} frozen", batch.keeps_cold ? "," : "", days(*batch.keeps_frozen));
-    return paragraph("Keeping   ", text + "; bin what smells sour or shows mould.");
+    told.line("Keeping", text + "; bin what smells sour or shows mould.");
 }
 
-std::string soaked_text(const SoakedAnswer& soaked, const SoakAnswer& answer, const SoakTelling& telling) {
-    std::string text = amount_line(soaked);
+void tell_soaked(Told& told, const SoakedAnswer& soaked, const SoakAnswer& answer, const SoakTelling& telling) {
+    told.title(amount_text(soaked));
     const bool covered = answer.method == SoakMethod::covered;
-    text += paragraph("Pour on   ", fmt::format("{} of water at {}{}", shown_water(kitchen_water(soaked.pour)), shown_temperature(answer.water),
-                                                covered ? "; it must cover them." : ", all of which they take: they cannot be over-soaked."));
-    text += additive_lines(soaked);
-    text += paragraph("Soak      ", soak_line(soaked, answer));
-    if (covered) text += paragraph("Drain     ", "Then they weigh " + weight_line(soaked, answer.method));
-    if (!covered) text += paragraph("Result    ", "They weigh " + weight_line(soaked, answer.method));
-    text += paragraph("Stand     ", stand_line(soaked));
-    text += "\n" + stages_table(soaked, answer.method) + "\n";
-    text += paragraph("Portions  ", grains_line(soaked.grains, telling.portions));
-    text += keeping_line(soaked);
-    return text;
+    told.line("Pour on", fmt::format("{} of water at {}{}", shown_water(kitchen_water(soaked.pour)), shown_temperature(answer.water),
+                                     covered ? "; it must cover them." : ", all of which they take: they cannot be over-soaked."));
+    tell_additives(told, soaked);
+    told.line("Soak", soak_line(soaked, answer));
+    if (covered) told.line("Drain", "Then they weigh " + weight_line(soaked, answer.method));
+    if (!covered) told.line("Result", "They weigh " + weight_line(soaked, answer.method));
+    told.line("Stand", stand_line(soaked));
+    told.gap();
+    told.table(stages_table(soaked, answer.method));
+    told.gap();
+    told.line("Portions", grains_line(soaked.grains, telling.portions));
+    tell_keeping(told, soaked);
 }
 
 const char* buoyancy_word(Buoyancy buoyancy) {
@@ -130,7 +129,7 @@ const char* buoyancy_word(Buoyancy buoyancy) {
 }
 
 /// The strokes that tell something: the first ones, the one in question, and where it ends.
-std::string strokes_table(const PumpedAnswer& pumped) {
+TextTable strokes_table(const PumpedAnswer& pumped) {
     constexpr std::size_t most_rows = 10;
     TextTable table({Align::right, Align::right, Align::right, Align::right, Align::left});
     table.row({"strokes", "pressure", "pores full", "g/ml", "a pellet"});
@@ -142,7 +141,7 @@ std::string strokes_table(const PumpedAnswer& pumped) {
         table.row({fmt::format("{}", stroke.strokes), fmt::format("{:.0f} kPa", stroke.pressure.in(kilopascal)), shown_percent(stroke.fill),
                    fmt::format("{:.2f}", stroke.density.in(gram_per_millilitre)), buoyancy_word(stroke.buoyancy)});
     }
-    return table.text();
+    return table;
 }
 
 std::string strokes_line(const PumpedAnswer& pumped) {
@@ -153,23 +152,24 @@ std::string strokes_line(const PumpedAnswer& pumped) {
     return text;
 }
 
-std::string pumped_text(const PumpedAnswer& pumped, const SoakAnswer& answer) {
-    std::string text = amount_line(pumped);
-    text += paragraph("Pour on   ", fmt::format("at least {} of water at {}; all must lie under it. That leaves {} of air in the vessel.", shown_water(kitchen_water(pumped.pour)),
-                                                shown_temperature(answer.water), shown_volume(pumped.free_volume)));
-    text += additive_lines(pumped);
-    text += paragraph("Pump      ", fmt::format("{} That is with {} a stroke and a vessel of {}; say yours with --pump and --vessel.", strokes_line(pumped),
-                                                shown_volume(pumped.stroke), shown_volume(pumped.vessel)));
-    text += paragraph("          ", fmt::format("After {} a pellet {}: {} of its pores are full once the air is let back in. Hold each pull until the "
-                                               "bubbles stop, let the air in, and leave them 5 to 10 min.",
-                                               pumped.at.strokes == 1 ? "1 stroke" : fmt::format("{} strokes", pumped.at.strokes), buoyancy_word(pumped.at.buoyancy), shown_percent(pumped.at.fill)));
-    text += "\n" + strokes_table(pumped) + "\n";
-    text += paragraph("Why       ", fmt::format("Each stroke takes the same share of the air that is left, so the last ones take little; from {} on the water itself "
-                                               "boils at {:.1f} kPa and gives the pump only vapour.", pumped.boils_after, pumped.vapour.in(kilopascal)));
-    text += paragraph("Result    ", fmt::format("about {} and {} once drained.", shown_mass(kitchen_mass(pumped.wet)), wet_line(pumped)));
-    text += keeping_line(pumped);
-    text += paragraph("Freezing  ", "What is left over freezes in its bag; frozen once they are softer, so use them the day they thaw (common practice).");
-    return text;
+void tell_pumped(Told& told, const PumpedAnswer& pumped, const SoakAnswer& answer) {
+    told.title(amount_text(pumped));
+    told.line("Pour on", fmt::format("at least {} of water at {}; all must lie under it. That leaves {} of air in the vessel.", shown_water(kitchen_water(pumped.pour)),
+                                     shown_temperature(answer.water), shown_volume(pumped.free_volume)));
+    tell_additives(told, pumped);
+    told.line("Pump", fmt::format("{} That is with {} a stroke and a vessel of {}; say yours with --pump and --vessel.", strokes_line(pumped),
+                                  shown_volume(pumped.stroke), shown_volume(pumped.vessel)));
+    told.line("", fmt::format("After {} a pellet {}: {} of its pores are full once the air is let back in. Hold each pull until the "
+                             "bubbles stop, let the air in, and leave them 5 to 10 min.",
+                             pumped.at.strokes == 1 ? "1 stroke" : fmt::format("{} strokes", pumped.at.strokes), buoyancy_word(pumped.at.buoyancy), shown_percent(pumped.at.fill)));
+    told.gap();
+    told.table(strokes_table(pumped));
+    told.gap();
+    told.line("Why", fmt::format("Each stroke takes the same share of the air that is left, so the last ones take little; from {} on the water itself "
+                                "boils at {:.1f} kPa and gives the pump only vapour.", pumped.boils_after, pumped.vapour.in(kilopascal)));
+    told.line("Result", fmt::format("about {} and {} once drained.", shown_mass(kitchen_mass(pumped.wet)), wet_line(pumped)));
+    tell_keeping(told, pumped);
+    told.line("Freezing", "What is left over freezes in its bag; frozen once they are softer, so use them the day they thaw (common practice).");
 }
 
 std::string task_text(const SoakTask& task) {
@@ -181,7 +181,7 @@ std::string task_text(const SoakTask& task) {
     return "drain " + task.name;
 }
 
-std::string timetable_text(const SoakAnswer& answer, const SoakTelling& telling) {
+void tell_timetable(Told& told, const SoakAnswer& answer, const SoakTelling& telling) {
     const double start = answer.timetable.front().before_ready.in(minute);
     TextTable table({Align::right, Align::left});
     const auto moment = [&](double before_ready) {
@@ -190,40 +190,47 @@ std::string timetable_text(const SoakAnswer& answer, const SoakTelling& telling)
     table.row({telling.ready_at ? "clock" : "minute", "do this"});
     for (const SoakTask& task : answer.timetable) table.row({moment(task.before_ready.in(minute)), task_text(task)});
     table.row({moment(0), "all ready"});
-    return "\nReady together\n\n" + table.text();
+    told.gap();
+    told.heading("Ready together");
+    told.gap();
+    told.table(std::move(table));
+    told.gap();
 }
 
 std::string bites_text(const SoakAnswer& answer, const SoakTelling& telling) {
-    if (!telling.bites) return {};
     double all = 0;
     for (const SoakedAnswer& soaked : answer.soaked) all += soaked.grains.all;
     for (const PumpedAnswer& pumped : answer.pumped) all += pumped.grains.all;
-    return paragraph("", fmt::format("{:g} bites an hour for {}, half as many again for those missed or too soft{}: {:.0f} hook pellets.", telling.bites->per_hour,
-                                     shown_time(telling.bites->length), telling.spare > 0 ? ", " + shown_percent(telling.spare) + " to spare" : "", std::ceil(all - 1e-6)));
+    return fmt::format("{:g} bites an hour for {}, half as many again for those missed or too soft{}: {:.0f} hook pellets.", telling.bites->per_hour,
+                       shown_time(telling.bites->length), telling.spare > 0 ? ", " + shown_percent(telling.spare) + " to spare" : "", std::ceil(all - 1e-6));
 }
 
 std::string doubt_text(const SoakAnswer& answer) {
     std::string text;
     if (!answer.soaked.empty())
         text += "Estimates; likely means 9 times in 10. For better ones soak 100 g by the clock, drain, weigh, and put it down with "
-                "baitwright ingredient measure NAME --soak-test. ";
+                "baitwright ingredient measure NAME --soak-test.";
     if (!answer.pumped.empty())
-        text += "The fill is the most there can be: a leaking pump or blind pores take it down. Drop three in a glass: that decides.";
-    return paragraph("How sure  ", text);
+        text += std::string(text.empty() ? "" : " ") +
+                "The fill is the most there can be: a leaking pump or blind pores take it down. Drop three in a glass: that decides.";
+    return text;
 }
 
 }  // namespace
 
-std::string soak_text(const SoakAnswer& answer, const SoakTelling& telling) {
-    std::string text = bites_text(answer, telling);
-    for (const SoakedAnswer& soaked : answer.soaked) text += (text.empty() ? "" : "\n") + soaked_text(soaked, answer, telling);
-    for (const PumpedAnswer& pumped : answer.pumped) text += (text.empty() ? "" : "\n") + pumped_text(pumped, answer);
-    if (answer.soaked.size() + answer.pumped.size() > 1 || telling.ready_at) text += timetable_text(answer, telling) + "\n";
-    text += doubt_text(answer);
-    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
-    for (const std::string& caution : answer.cautions) text += paragraph("Take care ", caution);
-    return text;
+Told soak_told(const SoakAnswer& answer, const SoakTelling& telling) {
+    Told told;
+    if (telling.bites) told.title(bites_text(answer, telling));
+    for (const SoakedAnswer& soaked : answer.soaked) tell_soaked(told, soaked, answer, telling);
+    for (const PumpedAnswer& pumped : answer.pumped) tell_pumped(told, pumped, answer);
+    if (answer.soaked.size() + answer.pumped.size() > 1 || telling.ready_at) tell_timetable(told, answer, telling);
+    told.line("How sure", doubt_text(answer));
+    told.mind(answer.warnings);
+    told.take_care(answer.cautions);
+    return told;
 }
+
+std::string soak_text(const SoakAnswer& answer, const SoakTelling& telling) { return soak_told(answer, telling).text(); }
 
 namespace {
 
@@ -233,9 +240,7 @@ std::string shown_minutes(Time time) {
     return fmt::format("{:g}", std::max(0.5, step * std::round(minutes / step)));
 }
 
-}  // namespace
-
-std::string soak_comparison_text(const std::vector<SoakAnswer>& answers) {
+TextTable comparison_table(const std::vector<SoakAnswer>& answers) {
     std::vector<Align> columns{Align::left};
     std::vector<std::string> warmth{""}, heads{"minutes since the water went on"};
     for (const SoakAnswer& answer : answers) {
@@ -254,11 +259,22 @@ std::string soak_comparison_text(const std::vector<SoakAnswer>& answers) {
         }
         table.row(cells);
     }
-    std::string text = "Cold water and warm\n\n" + table.text() + "\n";
-    text += paragraph("How sure  ", "Times are estimates, within a factor of about two for a bag that nobody has timed.");
-    for (const Warning& warning : answers.front().warnings) text += paragraph("Mind      ", sentence(warning.message));
-    for (const std::string& caution : answers.front().cautions) text += paragraph("Take care ", caution);
-    return text;
+    return table;
 }
+
+}  // namespace
+
+Told soak_comparison_told(const std::vector<SoakAnswer>& answers) {
+    Told told;
+    told.title("Cold water and warm");
+    told.table(comparison_table(answers));
+    told.gap();
+    told.line("How sure", "Times are estimates, within a factor of about two for a bag that nobody has timed.");
+    told.mind(answers.front().warnings);
+    told.take_care(answers.front().cautions);
+    return told;
+}
+
+std::string soak_comparison_text(const std::vector<SoakAnswer>& answers) { return soak_comparison_told(answers).text(); }
 
 }  // namespace baitwright

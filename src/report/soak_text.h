@@ -6,6 +6,7 @@
 
 #include "answers/soak_answer.h"
 #include "answers/soak_request.h"
+#include "report/told.h"
 
 namespace baitwright {
 
@@ -18,9 +19,11 @@ struct SoakTelling {
 };
 
 /// What to pour, how long, how they will be, and the timetable.
+Told soak_told(const SoakAnswer& answer, const SoakTelling& telling);
 std::string soak_text(const SoakAnswer& answer, const SoakTelling& telling);
 
 /// The same soak in waters of different warmth, side by side.
+Told soak_comparison_told(const std::vector<SoakAnswer>& answers);
 std::string soak_comparison_text(const std::vector<SoakAnswer>& answers);
 
 }  // namespace baitwright

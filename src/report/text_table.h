@@ -21,6 +21,9 @@ public:
     /// A line of dashes under the numbers.
     void rule();
     [[nodiscard]] std::string text() const;
+    [[nodiscard]] const std::vector<Align>& columns() const { return columns_; }
+    /// An empty row is a rule.
+    [[nodiscard]] const std::vector<std::vector<std::string>>& rows() const { return rows_; }
 
 private:
     std::vector<Align> columns_;

@@ -7,7 +7,6 @@
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
-#include "report/text_table.h"
 
 namespace baitwright {
 
@@ -31,22 +30,24 @@ std::string remedy(const TubAnswer& answer) {
 
 }  // namespace
 
-std::string tub_text(const TubAnswer& answer) {
-    std::string text = fmt::format("{}: {} dry with {} of water in\n\n", answer.recipe, shown_mass(answer.dry_mass),
-                                   shown_water(kitchen_water(answer.water_in)));
+Told tub_told(const TubAnswer& answer) {
+    Told told;
+    told.title(fmt::format("{}: {} dry with {} of water in", answer.recipe, shown_mass(answer.dry_mass), shown_water(kitchen_water(answer.water_in))));
+    const std::string settled = standing(answer.feel_settled, answer.wetness_settled);
     if (answer.settles_in >= 1.0 * minute) {
-        text += paragraph("Now       ", standing(answer.feel_now, answer.wetness_now) +
-                                            fmt::format("; it is still drinking, for about {} more", shown_time(answer.settles_in)));
-        text += paragraph("Settled   ", "it will be " + standing(answer.feel_settled, answer.wetness_settled));
+        told.line("Now", standing(answer.feel_now, answer.wetness_now) +
+                             fmt::format("; it is still drinking, for about {} more", shown_time(answer.settles_in)));
+        told.line("Settled", "it will be " + settled);
     } else {
-        text += paragraph("Settled   ", standing(answer.feel_settled, answer.wetness_settled));
+        told.line("Settled", settled);
     }
-    text += paragraph("Do this   ", remedy(answer));
-    text += paragraph("How sure  ", "An estimate from the mix's absorption and slump; your hand decides. Judge it once it has "
-                                    "settled, not before.");
-    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
-    return text;
+    told.line("Do this", remedy(answer));
+    told.line("How sure", "An estimate from the mix's absorption and slump; your hand decides. Judge it once it has settled, not before.");
+    told.mind(answer.warnings);
+    return told;
 }
+
+std::string tub_text(const TubAnswer& answer) { return tub_told(answer).text(); }
 
 Json tub_json(const TubAnswer& answer) {
     Json json = json_record("water", answer.warnings);
