@@ -19,6 +19,10 @@ if(BAITWRIGHT_COVERAGE)
     target_link_options(baitwright_flags INTERFACE --coverage)
 endif()
 
+if(EMSCRIPTEN)
+    include(phone)
+endif()
+
 # add_room(NAME SOURCES file... [ROOMS room...] [LIBRARIES library...])
 # makes the static library `baitwright_NAME` of src/NAME, which may include the rooms named and links the libraries.
 function(add_room name)

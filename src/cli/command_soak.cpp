@@ -3,8 +3,6 @@
 #include "answers/soak_pellets.h"
 #include "cli/picture_file.h"
 #include "cli/result_formats.h"
-#include "quantities/clock.h"
-#include "questions/read_flags.h"
 #include "questions/soak_question.h"
 #include "report/soak_json.h"
 #include "report/soak_plot.h"
@@ -41,9 +39,7 @@ std::vector<Temperature> waters_to_compare(const Arguments& arguments, Temperatu
 CommandResult run(const Arguments& arguments, const Surroundings& around) {
     SoakRequest request = soak_request(arguments);
     check_picture(arguments);
-    SoakTelling telling{request.portions, std::nullopt, request.spare, std::nullopt};
-    if (const BitesPlanned* bites = std::get_if<BitesPlanned>(&request.total)) telling.bites = *bites;
-    read_flag(arguments, "--ready-at", [&](const std::string& text) { telling.ready_at = parse_clock(text); });
+    const SoakTelling telling = soak_telling(request, ready_at(arguments));
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<SoakAnswer> answers{soak_pellets(*shelf, request)};
     refuse_unfit_soak_flags(arguments, answers.front());

@@ -3,8 +3,6 @@
 #include <algorithm>
 
 #include "cli/picture_file.h"
-#include "questions/read_flags.h"
-#include "quantities/suggestion.h"
 #include "shelf/session_stock.h"
 #include "report/cost_plot.h"
 
@@ -33,25 +31,9 @@ StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const 
                           const std::vector<IngredientNeed>& needs) {
     if (arguments.has("--have") && arguments.has("--empty-shed"))
         throw UsageError("two-sheds", "--have and --empty-shed were both given", "give one of them");
-    StockOnHand stock;
-    if (!arguments.has("--have") && !arguments.has("--empty-shed") && !around.library.folder) {
-        Store store = open_store(around.library.store);
-        return shed_on_hand(store.shed(), needs);
-    }
-    for (const std::string& text : arguments.values("--have")) {
-        flag_value("--have", [&] {
-            const auto [name, amount] = parted_at_equals(text, "how much there is", "--have \"brown crumb=400g\"");
-            const auto ingredient = shelf.find_ingredient(name);
-            if (!ingredient) {
-                const std::string hint = did_you_mean(name, shelf.ingredient_names());
-                throw InputError("unknown-ingredient", "no ingredient is called '" + name + "'",
-                                 hint.empty() ? "see them all with: baitwright ingredient list" : hint);
-            }
-            stock.put(ingredient->name, {mass_of_amount(read_amount(amount), *ingredient)});
-            return 0;
-        });
-    }
-    return stock;
+    if (arguments.has("--have") || arguments.has("--empty-shed") || around.library.folder) return stock_told(arguments, shelf);
+    Store store = open_store(around.library.store);
+    return shed_on_hand(store.shed(), needs);
 }
 
 void add_unlisted(std::vector<IngredientNeed>& needs, const std::vector<IngredientNeed>& more) {

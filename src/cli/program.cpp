@@ -15,6 +15,7 @@
 #include "cli/command_ingredient.h"
 #include "cli/command_library.h"
 #include "cli/command_mix.h"
+#include "cli/command_page.h"
 #include "cli/command_plan.h"
 #include "cli/command_price.h"
 #include "cli/command_recipe.h"
@@ -34,8 +35,6 @@
 namespace baitwright {
 
 namespace {
-
-constexpr const char* program_version = "0.1.0";
 
 bool asks_for_help(const std::string& word) { return word == "--help" || word == "-h" || word == "help"; }
 
@@ -118,6 +117,8 @@ const CommandSpec* find_command(const std::vector<std::string>& given, std::size
 
 }  // namespace
 
+const char* program_version() { return "0.1.0"; }
+
 const std::vector<Flag>& common_flags() {
     static const std::vector<Flag> flags{
         {"--json", "", "the answer as JSON, unrounded"},
@@ -128,7 +129,7 @@ const std::vector<Flag>& common_flags() {
 }
 
 const std::vector<CommandSpec>& all_commands() {
-    static const std::vector<CommandSpec> commands{command_mix(), command_water(), command_soak(), command_dose(), command_drop(), command_dry(), command_cost(), command_compare(), command_plan(), command_advise(), command_card(), command_shop(), command_swap(), command_blend(), command_ingredient_list(),
+    static const std::vector<CommandSpec> commands{command_mix(), command_water(), command_soak(), command_dose(), command_drop(), command_dry(), command_cost(), command_compare(), command_plan(), command_advise(), command_card(), command_page(), command_shop(), command_swap(), command_blend(), command_ingredient_list(),
                                                    command_ingredient_show(), command_ingredient_add(), command_ingredient_measure(), command_ingredient_import(), command_ingredient_export(), command_recipe_list(),
                                                    command_recipe_show(), command_recipe_check(), command_recipe_add(),
                                                    command_strategy_list(), command_strategy_show(), command_strategy_check(), command_strategy_add(),
@@ -142,7 +143,7 @@ const std::vector<CommandSpec>& all_commands() {
 CommandResult run_program(const std::vector<std::string>& given) {
     if (given.empty()) throw UsageError("no-command", "say what you want to know", "see: baitwright --help; or try: baitwright mix \"silt bed\" --wet-volume 3l");
     if (asks_for_help(given[0])) return {help_text(), 0};
-    if (given[0] == "--version") return {std::string("baitwright ") + program_version + "\n", 0};
+    if (given[0] == "--version") return {std::string("baitwright ") + program_version() + "\n", 0};
     std::size_t words = 0;
     const CommandSpec* command = find_command(given, words);
     if (!command) refuse_command(given);

@@ -115,4 +115,16 @@ std::string toml_text(const Recipe& recipe) {
     return out.str();
 }
 
+std::string toml_text(const std::vector<Feel>& feels) {
+    TomlWriter out;
+    for (const Feel& feel : feels) {
+        out.heading("feel");
+        out.text("name", feel.name);
+        out.line("aim", number_text(feel.aim));
+        out.line("below", number_text(feel.below));
+        out.text("purpose", feel.purpose);
+    }
+    return out.str();
+}
+
 }  // namespace baitwright

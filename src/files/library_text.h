@@ -3,16 +3,19 @@
 #include <string>
 #include <vector>
 
+#include "bait/feel.h"
 #include "bait/ingredient.h"
 #include "bait/recipe.h"
 #include "bait/strategy.h"
 
 namespace baitwright {
 
-/// An ingredient, recipe or strategy as TOML that `read_library_file` reads back to the same record. Derived properties are left
-/// out, for they are derived again. Blocks of several ([[ingredient]], [[mix]], [[strategy]]) may be joined into one file.
+/// An ingredient, recipe, strategy or feel as TOML that `read_library_file` reads back to the same record. Derived properties are left
+/// out, for they are derived again. Blocks of several ([[ingredient]], [[mix]], [[strategy]], [[feel]]) may be joined into one file.
 std::string toml_text(const std::vector<Ingredient>& ingredients);
 std::string toml_text(const Recipe& recipe);
 std::string toml_text(const Strategy& strategy);
+/// All feels, rising.
+std::string toml_text(const std::vector<Feel>& feels);
 
 }  // namespace baitwright

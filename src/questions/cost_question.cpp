@@ -2,6 +2,7 @@
 
 #include <cctype>
 
+#include "quantities/suggestion.h"
 #include "questions/read_flags.h"
 
 namespace baitwright {
@@ -59,6 +60,24 @@ CostRequest cost_request(const Arguments& arguments, const std::string& today) {
     read_flag(arguments, "--on", [&](const std::string& text) { request.on = read_day(text); });
     read_flag(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });
     return request;
+}
+
+StockOnHand stock_told(const Arguments& arguments, const Shelf& shelf) {
+    StockOnHand stock;
+    for (const std::string& text : arguments.values("--have")) {
+        flag_value("--have", [&] {
+            const auto [name, amount] = parted_at_equals(text, "how much there is", "--have \"brown crumb=400g\"");
+            const auto ingredient = shelf.find_ingredient(name);
+            if (!ingredient) {
+                const std::string hint = did_you_mean(name, shelf.ingredient_names());
+                throw InputError("unknown-ingredient", "no ingredient is called '" + name + "'",
+                                 hint.empty() ? "see them all with: baitwright ingredient list" : hint);
+            }
+            stock.put(ingredient->name, {mass_of_amount(read_amount(amount), *ingredient)});
+            return 0;
+        });
+    }
+    return stock;
 }
 
 TimedWord timed_word(const std::string& word) {

@@ -3,6 +3,8 @@
 #include <string>
 
 #include "answers/cost_strategy.h"
+#include "bait/shelf.h"
+#include "bait/stock_on_hand.h"
 #include "questions/arguments.h"
 
 namespace baitwright {
@@ -10,6 +12,9 @@ namespace baitwright {
 /// What if? As the flags say. `today` is where --on does not say otherwise; the times are the words' own (`timed_word`).
 /// Throws UsageError, naming the flag.
 CostRequest cost_request(const Arguments& arguments, const std::string& today);
+
+/// What --have says is in the shed. Throws UsageError, naming the flag.
+StockOnHand stock_told(const Arguments& arguments, const Shelf& shelf);
 
 /// "open carpet=3": a strategy, three sessions of it.
 struct TimedWord {

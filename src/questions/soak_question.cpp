@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "quantities/clock.h"
 #include "questions/read_flags.h"
 
 namespace baitwright {
@@ -118,6 +119,12 @@ SoakRequest soak_request(const Arguments& arguments) {
     read_flag(arguments, "--ball", [&](const std::string& text) { request.portions.ball = above_zero(parse_ball_size(text)); });
     read_flag(arguments, "--carpet", [&](const std::string& text) { request.portions.carpet = above_zero(parse<Length>(text)); });
     return request;
+}
+
+std::optional<int> ready_at(const Arguments& arguments) {
+    std::optional<int> minute_of_day;
+    read_flag(arguments, "--ready-at", [&](const std::string& text) { minute_of_day = parse_clock(text); });
+    return minute_of_day;
 }
 
 void refuse_unfit_soak_flags(const Arguments& arguments, const SoakAnswer& answer) {

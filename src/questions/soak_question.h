@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+
 #include "answers/soak_answer.h"
 #include "answers/soak_request.h"
 #include "questions/arguments.h"
@@ -8,6 +10,9 @@ namespace baitwright {
 
 /// Which pellets, how much of them, how they are soaked or pumped; the words are the pellets. Throws UsageError, naming the flag.
 SoakRequest soak_request(const Arguments& arguments);
+
+/// The minute of the day at which all is to be ready, where --ready-at says so.
+std::optional<int> ready_at(const Arguments& arguments);
 
 /// What goes with expanders alone is refused where there are none, and the other way round.
 void refuse_unfit_soak_flags(const Arguments& arguments, const SoakAnswer& answer);

@@ -15,7 +15,15 @@ namespace baitwright {
 
 namespace {
 
-constexpr double page_across = 760, left = 70, right = 730, surface = 90, most_down = 330, most_plan = 220;
+constexpr double left = 70, surface = 90, most_down = 330, most_plan = 220, line_height = 20;
+
+/// The picture's measures in pixels.
+struct Frame {
+    double across, right;
+    bool phone;
+};
+
+Frame frame_of(PictureWidth width) { return width == PictureWidth::phone ? Frame{340, 332, true} : Frame{760, 730, false}; }
 
 /// Metres to the page, the same in both directions.
 struct Scale {
@@ -23,7 +31,8 @@ struct Scale {
     [[nodiscard]] double x(double metres) const { return left + pixels * (metres - from); }
 };
 
-Scale scale_of(const DropAnswer& answer) {
+Scale scale_of(const DropAnswer& answer, const Frame& frame) {
+    const double right = frame.right;
     double from = -0.3, to = 0.3;
     for (const DropClass& c : answer.classes) {
         if (!c.sinks) continue;
@@ -36,7 +45,7 @@ Scale scale_of(const DropAnswer& answer) {
 }
 
 /// How thick it lies along the tow: each class even over its disc, seen from the side.
-std::vector<double> thickness_along(const DropAnswer& answer, const Scale& scale, int steps) {
+std::vector<double> thickness_along(const DropAnswer& answer, const Scale& scale, double right, int steps) {
     std::vector<double> thickness(static_cast<std::size_t>(steps) + 1);
     for (int i = 0; i <= steps; ++i) {
         const double at = scale.from + (right - left) / scale.pixels * i / steps;
@@ -48,10 +57,11 @@ std::vector<double> thickness_along(const DropAnswer& answer, const Scale& scale
     return thickness;
 }
 
-void draw_side(Svg& svg, const DropAnswer& answer, const Scale& scale, double bed) {
+void draw_side(Svg& svg, const DropAnswer& answer, const Frame& frame, const Scale& scale, double bed) {
     constexpr int steps = 160;
     constexpr double highest = 46;
-    svg.text({8, 24}, fmt::format("{}, {}: {}", answer.recipe, answer.feel, answer.form), 17, Svg::Anchor::start, true);
+    const double right = frame.right;
+    if (!frame.phone) svg.text({8, 24}, fmt::format("{}, {}: {}", answer.recipe, answer.feel, answer.form), 17, Svg::Anchor::start, true);
     svg.text({8, 46}, "from the side, to scale", 14);
     svg.line({left, surface}, {right, surface}, {0, 1});
     svg.text({8, surface + 5}, "surface", 14);
@@ -65,11 +75,13 @@ void draw_side(Svg& svg, const DropAnswer& answer, const Scale& scale, double be
         const double wide = radius + cloud_widens * (answer.depth.si() - broken);
         svg.line({scale.x(-radius), y(broken)}, {scale.x(-wide), bed}, {120, 1, "2 4"});
         svg.line({scale.x(radius), y(broken)}, {scale.x(wide), bed}, {120, 1, "2 4"});
-        svg.text({scale.x(radius) + 8, y(broken) + 5}, broken > 0 ? "breaks about " + shown_length(answer.breaks_depth) + " down" : "breaks at the surface", 14);
+        const std::string how = broken > 0 ? "breaks about " + shown_length(answer.breaks_depth) + " down" : "breaks at the surface";
+        const double beside = scale.x(radius) + 8, letter = 7.2;  // of 14 pixels' type, on average
+        svg.text({frame.phone ? std::min(beside, right - letter * static_cast<double>(how.size())) : beside, y(broken) + 5}, how, 14);
     } else {
         svg.text({scale.x(0) + 8, bed - 52}, "lands whole", 14);
     }
-    const std::vector<double> thickness = thickness_along(answer, scale, steps);
+    const std::vector<double> thickness = thickness_along(answer, scale, right, steps);
     const double most = *std::max_element(thickness.begin(), thickness.end());
     std::vector<Svg::Point> curve;
     for (int i = 0; i <= steps && most > 0; ++i) curve.emplace_back(left + (right - left) * i / steps, bed - 2 - highest * thickness[static_cast<std::size_t>(i)] / most);
@@ -86,15 +98,27 @@ void draw_outline(Svg& svg, const Scale& scale, double middle_y, Length middle, 
     svg.polyline(outline, pen);
 }
 
-void draw_plan(Svg& svg, const DropAnswer& answer, const Scale& scale, double top) {
+/// What the outlines mean; in one line where there is room for it.
+std::vector<std::string> legend_of(const DropAnswer& answer, const Frame& frame) {
+    const std::vector<std::string> lines{fmt::format("solid: nine tenths, {} across", shown_length(answer.width.most)), fmt::format("dashed: half, {} across", shown_length(answer.width.half)),
+                                         "cross: where it goes in", "top tow to the right"};
+    if (frame.phone) return lines;
+    return {fmt::format("{}; {}; {}; {}", lines[0], lines[1], lines[2], lines[3])};
+}
+
+void draw_plan(Svg& svg, const DropAnswer& answer, const Frame& frame, const Scale& scale, double top) {
+    const double right = frame.right;
     const double middle_y = top + 40 + 0.5 * most_plan;
     svg.text({8, top + 20}, "from above, the same scale", 14);
     draw_outline(svg, scale, middle_y, answer.drift.p50, answer.length.most, answer.width.most, {0, 2});
     draw_outline(svg, scale, middle_y, answer.drift.p50, answer.length.half, answer.width.half, {0, 2, "6 4"});
     svg.line({scale.x(0), middle_y - 8}, {scale.x(0), middle_y + 8}, {0, 2});
     svg.line({scale.x(0) - 8, middle_y}, {scale.x(0) + 8, middle_y}, {0, 2});
-    svg.text({8, top + 66 + most_plan}, fmt::format("solid: nine tenths, {} across; dashed: half, {} across; cross: where it goes in; top tow to the right", shown_length(answer.width.most),
-                                                   shown_length(answer.width.half)), 14);
+    double below = top + 66 + most_plan;
+    for (const std::string& line : legend_of(answer, frame)) {
+        svg.text({8, below}, line, 14);
+        below += line_height;
+    }
     const double metre_long = round_step(std::min(5.0, (right - left) / scale.pixels / 2), 2);
     svg.line({right - scale.pixels * metre_long, top + 16}, {right, top + 16}, {0, 3});
     svg.text({right, top + 34}, fmt::format("{:g} m", metre_long), 14, Svg::Anchor::end);
@@ -108,17 +132,19 @@ std::string description(const DropAnswer& answer) {
 
 }  // namespace
 
-std::string drop_plot(const DropAnswer& answer) {
+std::string drop_plot(const DropAnswer& answer, PictureWidth width) {
+    const Frame frame = frame_of(width);
     if (answer.classes.empty()) {
-        Svg svg(page_across, 60, "It floats", "It floats: nothing of it sinks.");
+        Svg svg(frame.across, 60, "It floats", "It floats: nothing of it sinks.");
         svg.text({8, 36}, "It floats: nothing of it sinks.");
         return svg.document();
     }
-    const Scale scale = scale_of(answer);
+    const Scale scale = scale_of(answer, frame);
     const double bed = surface + scale.pixels * answer.depth.si();
-    Svg svg(page_across, bed + 130 + most_plan, "What the feed does in the water", description(answer));
-    draw_side(svg, answer, scale, bed);
-    draw_plan(svg, answer, scale, bed + 40);
+    const double legend = line_height * static_cast<double>(legend_of(answer, frame).size());
+    Svg svg(frame.across, bed + 110 + most_plan + legend, "What the feed does in the water", description(answer));
+    draw_side(svg, answer, frame, scale, bed);
+    draw_plan(svg, answer, frame, scale, bed + 40);
     return svg.document();
 }
 

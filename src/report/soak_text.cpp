@@ -218,6 +218,11 @@ std::string doubt_text(const SoakAnswer& answer) {
 
 }  // namespace
 
+SoakTelling soak_telling(const SoakRequest& request, std::optional<int> ready_at) {
+    const BitesPlanned* bites = std::get_if<BitesPlanned>(&request.total);
+    return {request.portions, bites ? std::optional(*bites) : std::nullopt, request.spare, ready_at};
+}
+
 Told soak_told(const SoakAnswer& answer, const SoakTelling& telling) {
     Told told;
     if (telling.bites) told.title(bites_text(answer, telling));

@@ -18,6 +18,8 @@ struct SoakTelling {
     std::optional<int> ready_at;  ///< minutes since midnight
 };
 
+SoakTelling soak_telling(const SoakRequest& request, std::optional<int> ready_at);
+
 /// What to pour, how long, how they will be, and the timetable.
 Told soak_told(const SoakAnswer& answer, const SoakTelling& telling);
 std::string soak_text(const SoakAnswer& answer, const SoakTelling& telling);

@@ -1,0 +1,16 @@
+# What the rooms need where Emscripten compiles them for a phone: the libraries' headers alone, for /usr/include as a whole
+# would shadow Emscripten's own C library; exceptions by the engine's own means, which are several times faster than by JavaScript.
+set(phone_headers ${PROJECT_BINARY_DIR}/include)
+file(MAKE_DIRECTORY ${phone_headers})
+foreach(library boost fmt nlohmann toml++ utf8proc.h)
+    file(CREATE_LINK /usr/include/${library} ${phone_headers}/${library} SYMBOLIC)
+endforeach()
+target_include_directories(baitwright_flags SYSTEM INTERFACE ${phone_headers})
+target_compile_options(baitwright_flags INTERFACE -fwasm-exceptions)
+target_link_options(baitwright_flags INTERFACE -fwasm-exceptions)
+
+add_library(phone_fmt INTERFACE)
+target_compile_definitions(phone_fmt INTERFACE FMT_HEADER_ONLY)
+add_library(fmt::fmt-header-only ALIAS phone_fmt)
+add_library(phone_json INTERFACE)
+add_library(nlohmann_json::nlohmann_json ALIAS phone_json)

@@ -1,0 +1,9 @@
+#pragma once
+
+#include "cli/command.h"
+
+namespace baitwright {
+
+CommandSpec command_page();
+
+}  // namespace baitwright

@@ -1,0 +1,94 @@
+#include "page/bank.h"
+
+#include <map>
+
+#include "answers/named_in_strategy.h"
+#include "files/library_file.h"
+#include "page/bank_answers.h"
+#include "quantities/units.h"
+#include "questions/cost_question.h"
+
+namespace baitwright {
+
+namespace {
+
+Arguments arguments_of(const Json& request) {
+    std::map<std::string, std::vector<std::string>> flags;
+    if (const auto given = request.find("flags"); given != request.end())
+        for (const auto& [flag, values] : given->items()) flags[flag] = values.get<std::vector<std::string>>();
+    return {request.value("words", std::vector<std::string>{}), std::move(flags)};
+}
+
+Json strategy_entry(const Strategy& strategy, const Shelf& shelf) {
+    const WaterSetting& water = strategy.water;
+    Json mixes = Json::array();
+    for (const std::string& name : names_in(strategy, shelf))
+        if (shelf.find_recipe(name)) mixes.push_back(name);
+    return {{"name", strategy.name},
+            {"length_minutes", strategy.length.in(minute)},
+            {"depth_m", water.depth ? Json(water.depth->in(metre)) : Json()},
+            {"tow_cm_s", water.tow ? Json(water.tow->in(centimetre_per_second)) : Json()},
+            {"water_temp_c", water.temperature ? Json(water.temperature->in_celsius()) : Json()},
+            {"mixes", mixes}};
+}
+
+/// What there is to choose from.
+Json contents(const Shelf& shelf) {
+    Json json{{"mixes", Json::array()}, {"feels", Json::array()}, {"strategies", Json::array()}, {"pellets", Json::array()}};
+    for (const std::string& name : shelf.recipe_names()) json["mixes"].push_back({{"name", name}, {"feel", shelf.recipe(name).feel}});
+    for (const Feel& feel : shelf.feels()) json["feels"].push_back(feel.name);
+    for (const std::string& name : shelf.strategy_names()) json["strategies"].push_back(strategy_entry(shelf.strategy(name), shelf));
+    for (const std::string& name : shelf.ingredient_names()) {
+        const IngredientKind kind = shelf.ingredient(name).kind;
+        if (kind == IngredientKind::pellet || kind == IngredientKind::expander) json["pellets"].push_back({{"name", name}, {"kind", name_of(kind)}});
+    }
+    return json;
+}
+
+Json fault_reply(const std::string& code, const std::string& message) {
+    return json_of_faults({Fault{code, message, {}, {}, 0, 0, {}}});
+}
+
+}  // namespace
+
+void Bank::add_library(const Json& request) {
+    LibraryFile file = read_library_file(request.at("library").get<std::string>(), "the page's library");
+    if (!file.faults.empty()) throw InputError(std::move(file.faults));
+    for (Ingredient& ingredient : file.ingredients) shelf_.put(std::move(ingredient));
+    for (RecipeEntry& entry : file.recipes) shelf_.put(std::move(entry.recipe));
+    for (StrategyEntry& entry : file.strategies) shelf_.put(std::move(entry.strategy));
+    if (!file.feels.empty()) shelf_.put(std::move(file.feels));
+}
+
+StockOnHand Bank::stock(const Arguments& arguments) const {
+    return arguments.has("--have") || arguments.has("--empty-shed") ? stock_told(arguments, shelf_) : have_;
+}
+
+Json Bank::answer(const Json& request) {
+    const std::string what = request.at("ask");
+    if (what == "open") {
+        add_library(request);
+        today_ = request.at("today");
+        have_ = stock_told(Arguments({}, {{"--have", request.value("have", std::vector<std::string>{})}}), shelf_);
+        return contents(shelf_);
+    }
+    if (what == "add") {
+        add_library(request);
+        return contents(shelf_);
+    }
+    const Arguments arguments = arguments_of(request);
+    if (arguments.words().empty()) return fault_reply("missing-word", "a question without a name");
+    return answer_of(*this, what, arguments, wanted_of(request));
+}
+
+Json Bank::ask(const Json& request) {
+    try {
+        return answer(request);
+    } catch (const Error& error) {
+        return json_of_faults(error.faults());
+    } catch (const std::exception& error) {
+        return fault_reply("bug", std::string("the engine failed: ") + error.what());
+    }
+}
+
+}  // namespace baitwright

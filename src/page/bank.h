@@ -1,0 +1,43 @@
+#pragma once
+
+#include <string>
+
+#include "bait/memory_shelf.h"
+#include "bait/stock_on_hand.h"
+#include "questions/arguments.h"
+#include "report/json.h"
+
+namespace baitwright {
+
+/// The engine of the bank page: the library it was given, and a person's questions to it. A question is made of the words and
+/// flags of the command of that name, so that both read it alike, and is answered by the same pieces and the same JSON.
+///
+/// Requests, all JSON records with `ask`:
+/// * `open` {library: TOML, today: ISO 8601 date, have: ["brown crumb=400g", ...]}: what is asked from here on is asked of it;
+///   `add` {library}: more entries on the same shelf. Reply: {mixes: [{name, feel}], feels: [name], strategies: [{name,
+///   length_minutes, depth_m, tow_cm_s, water_temp_c, mixes}], pellets: [{name, kind}]}.
+/// * `mix`, `water`, `soak`, `drop`, `cost`, `plan` {words: [text], flags: {"--cups": ["4x250ml"]}, give: ["told", "json",
+///   "picture"], narrow}: `give` is ["told"] where left out; `plan` with `--now` is the rest of the session.
+///   Reply: {status, told, json, picture}: what was asked for. `told` is `told_json`, `json` the command's own, `picture` an SVG.
+///
+/// What is wrong with a request comes back as {errors: [...]}, as every command gives it with --json.
+class Bank {
+public:
+    /// Never throws.
+    [[nodiscard]] Json ask(const Json& request);
+
+    [[nodiscard]] const Shelf& shelf() const { return shelf_; }
+    [[nodiscard]] const std::string& today() const { return today_; }
+    /// What the flags say is in the shed, else what was there when the page was made.
+    [[nodiscard]] StockOnHand stock(const Arguments& arguments) const;
+
+private:
+    Json answer(const Json& request);
+    void add_library(const Json& request);
+
+    MemoryShelf shelf_;
+    std::string today_;
+    StockOnHand have_;
+};
+
+}  // namespace baitwright

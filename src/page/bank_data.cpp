@@ -1,0 +1,111 @@
+#include "page/bank_data.h"
+
+#include <fmt/format.h>
+
+#include <cstdint>
+#include <map>
+#include <set>
+
+#include "answers/named_in_strategy.h"
+#include "files/library_text.h"
+#include "files/value_text.h"
+#include "quantities/clock.h"
+#include "quantities/in_quotes.h"
+#include "quantities/suggestion.h"
+
+namespace baitwright {
+
+namespace {
+
+/// Entries as TOML by name; what is put in twice must be the same.
+class Entries {
+public:
+    void put(const std::string& name, std::string toml) {
+        const auto [entry, is_new] = by_name_.emplace(folded_name(name), toml);
+        if (is_new)
+            in_order_.push_back(std::move(toml));
+        else if (entry->second != toml)
+            throw UsageError("two-meanings", "the strategies mean different things by " + in_quotes(name), "make a page of each");
+    }
+    [[nodiscard]] bool has(const std::string& name) const { return by_name_.count(folded_name(name)) > 0; }
+    [[nodiscard]] std::string toml() const {
+        std::string text;
+        for (const std::string& entry : in_order_) text += entry + "\n";
+        return text;
+    }
+
+private:
+    std::map<std::string, std::string> by_name_;
+    std::vector<std::string> in_order_;
+};
+
+/// What the shelf has by that name: a mix, an ingredient, or both.
+void put_named(Entries& entries, const std::string& name, const Shelf& shelf) {
+    const auto recipe = shelf.find_recipe(name);
+    const auto ingredient = shelf.find_ingredient(name);
+    entries.put(name, (recipe ? toml_text(*recipe) + "\n" : std::string()) +
+                          (ingredient ? toml_text(std::vector<Ingredient>{*ingredient}) : std::string()));
+}
+
+/// What no strategy of the page needs: the other mixes with what is in them, and the other pellets.
+std::string other_entries(const Shelf& library, const Entries& carried) {
+    Entries more;
+    const auto put = [&](const std::string& name) {
+        if (!carried.has(name) && !more.has(name)) put_named(more, name, library);
+    };
+    for (const std::string& name : library.recipe_names()) {
+        const Recipe recipe = library.recipe(name);
+        put(name);
+        for (const Part& part : recipe.parts) put(part.of);
+        for (const Dose& dose : recipe.doses) put(dose.of);
+    }
+    for (const std::string& name : library.ingredient_names()) {
+        const IngredientKind kind = library.ingredient(name).kind;
+        if (kind == IngredientKind::pellet || kind == IngredientKind::expander) put(name);
+    }
+    return more.toml();
+}
+
+std::vector<std::string> have_words(const BankContents& contents) {
+    std::set<std::string> names;
+    for (const CarriedStrategy& carried : contents.strategies) names.merge(names_in(carried.strategy, *carried.shelf));
+    std::vector<std::string> words;
+    for (const std::string& name : names) {
+        Mass mass;
+        for (const StockLot& lot : contents.stock.lots(name, contents.made_on)) mass += lot.mass;
+        if (mass > Mass{}) words.push_back(name + "=" + amount_text(mass));
+    }
+    return words;
+}
+
+/// FNV-1a, 64 bits. **Source**: Fowler, Noll, Vo, "The FNV Non-Cryptographic Hash Algorithm" (IETF draft), from memory.
+std::string digest_of(const std::string& text) {
+    std::uint64_t hash = 0xcbf29ce484222325u;
+    for (const char letter : text) hash = (hash ^ static_cast<unsigned char>(letter)) * 0x100000001b3u;
+    return fmt::format("{:016x}", hash);
+}
+
+}  // namespace
+
+Json bank_data(const BankContents& contents) {
+    Entries entries;
+    Json names = Json::array();
+    for (const CarriedStrategy& carried : contents.strategies) {
+        for (const std::string& name : names_in(carried.strategy, *carried.shelf)) put_named(entries, name, *carried.shelf);
+        names.push_back(carried.strategy.name);
+    }
+    Entries strategies;
+    for (const CarriedStrategy& carried : contents.strategies) strategies.put(carried.strategy.name, toml_text(carried.strategy));
+    Json data{{"version", contents.version},
+              {"made_on", contents.made_on},
+              {"start", contents.start ? Json(clock_text(*contents.start)) : Json()},
+              {"people", contents.people},
+              {"strategies", std::move(names)},
+              {"have", have_words(contents)},
+              {"library", toml_text(contents.library->feels()) + entries.toml() + strategies.toml()},
+              {"more", other_entries(*contents.library, entries)}};
+    data["id"] = digest_of(data.dump());
+    return data;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,36 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "bait/shelf.h"
+#include "bait/stock_on_hand.h"
+#include "bait/strategy.h"
+#include "report/json.h"
+
+namespace baitwright {
+
+/// A strategy that a page is to carry, with the shelf on which it is complete.
+struct CarriedStrategy {
+    const Shelf* shelf;
+    Strategy strategy;
+};
+
+/// What goes into a page beside the engine.
+struct BankContents {
+    std::vector<CarriedStrategy> strategies;
+    const Shelf* library;        ///< for the mixes and pellets beyond the strategies'
+    StockOnHand stock;
+    std::string made_on;         ///< ISO 8601 date
+    std::string version;         ///< of the program
+    std::optional<int> start;    ///< minutes since midnight
+    int people = 1;
+};
+
+/// {id, version, made_on, start, people, strategies: [name], have: ["brown crumb=400 g"], library, more}: `library` is TOML with all that
+/// the strategies need, `more` with the other mixes, what is in them, and the other pellets. `id` is another where anything that
+/// is worked out from would be another. Throws UsageError "two-meanings" where two strategies mean different things by a name.
+Json bank_data(const BankContents& contents);
+
+}  // namespace baitwright
