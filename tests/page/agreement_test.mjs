@@ -1,0 +1,131 @@
+// The page's engine and the command line give the same answers: the same records to 1e-9, the same words, the same refusals.
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { after, before, test } from "node:test";
+import assert from "node:assert/strict";
+import { gunzipSync } from "node:zlib";
+import { randomJobs } from "./random_jobs.mjs";
+
+const program = process.env.BANK_PROGRAM;
+const today = "2026-05-16";
+const strategies = ["open carpet", "tight balls", "shallow cloud", "particle led", "cold water"];
+let folder, store, ask, contents;
+
+function run(args) {
+  const ran = spawnSync(program, [...args, "--store", store], {
+    encoding: "utf8",
+    env: { ...process.env, BAITWRIGHT_TODAY: today },
+  });
+  return { status: ran.status, output: ran.stdout, errors: ran.stderr };
+}
+
+const between = (html, start, end) => html.slice(html.indexOf(start) + start.length, html.indexOf(end, html.indexOf(start)));
+
+async function openPage(file) {
+  const html = readFileSync(file, "utf8");
+  const data = JSON.parse(between(html, '<script type="application/json" id="bank-data">', "</script>"));
+  const wasm = gunzipSync(Buffer.from(between(html, '<script type="text/plain" id="engine-wasm">', "</script>"), "base64"));
+  const engine = await createRequire(import.meta.url)(join(dirname(program), "engine", "engine.js"))({ wasmBinary: wasm });
+  const askEngine = (request) => {
+    const text = Buffer.from(JSON.stringify(request));
+    const at = engine._malloc(text.length + 1);
+    engine.HEAPU8.set(text, at);
+    engine.HEAPU8[at + text.length] = 0;
+    const reply = engine._baitwright_ask(at);
+    engine._free(at);
+    return JSON.parse(Buffer.from(engine.HEAPU8.subarray(reply, engine.HEAPU8.indexOf(0, reply))).toString("utf8"));
+  };
+  askEngine({ ask: "open", library: data.library, today: data.made_on, have: data.have });
+  return { ask: askEngine, contents: askEngine({ ask: "add", library: data.more }) };
+}
+
+before(async () => {
+  folder = mkdtempSync(join(tmpdir(), "bank-"));
+  store = join(folder, "store.db");
+  const made = run(["page", ...strategies, "-o", join(folder, "bank.html")]);
+  assert.equal(made.status, 0, made.errors);
+  ({ ask, contents } = await openPage(join(folder, "bank.html")));
+});
+
+after(() => rmSync(folder, { recursive: true, force: true }));
+
+function sameValue(page, line, where) {
+  if (typeof line === "number" && typeof page === "number") {
+    const off = Math.abs(page - line) / Math.max(Math.abs(line), 1e-12);
+    assert.ok(off <= 1e-9, `${where}: ${page} on the page, ${line} on the command line`);
+  } else if (line !== null && typeof line === "object") {
+    assert.ok(page !== null && typeof page === "object", `${where} is missing on the page`);
+    assert.deepEqual(Object.keys(page), Object.keys(line), where);
+    for (const key of Object.keys(line)) sameValue(page[key], line[key], `${where}.${key}`);
+  } else {
+    assert.equal(page, line, where);
+  }
+}
+
+/** All that is told, in reading order, without what only sets it: blanks, rules and the point behind a step's number. */
+function lettersOfPieces(told) {
+  const words = [];
+  for (const piece of told) {
+    if (piece.label !== undefined) words.push(piece.kind === "step" ? piece.label + "." : piece.label);
+    for (const cell of piece.cells ?? []) words.push(cell);
+    for (const row of piece.rows ?? []) words.push(...row);
+    if (piece.text !== undefined) words.push(piece.text);
+  }
+  return words.join("").replace(/\s+/g, "");
+}
+
+const lettersOfText = (text) => text.replace(/^ *-{5,}$/gm, "").replace(/\s+/g, "");
+
+const asArguments = (job) => [job.ask, ...job.words, ...Object.entries(job.flags).flatMap(([flag, values]) => values.flatMap((value) => [flag, value]))];
+
+test("500 random jobs: every number, every word and every refusal is the command line's", () => {
+  const tally = { answered: 0, refused: 0 };
+  for (const job of randomJobs(contents, 500, 20260516)) {
+    const typed = asArguments(job);
+    const json = run([...typed, "--json"]);
+    const reply = ask({ ...job, give: ["told", "json"] });
+    const where = typed.join(" ");
+    if (reply.errors) {
+      sameValue(reply.errors, JSON.parse(json.errors).errors, where);
+      ++tally.refused;
+      continue;
+    }
+    assert.equal(reply.status, json.status, `${where}: ${json.errors}`);
+    sameValue(reply.json, JSON.parse(json.output), where);
+    assert.equal(lettersOfPieces(reply.told), lettersOfText(run(typed).output), where);
+    ++tally.answered;
+  }
+  assert.ok(tally.answered >= 450, `only ${tally.answered} of 500 jobs were answered`);
+});
+
+test("each kind of slip is refused in the command line's words", () => {
+  const slips = [
+    { ask: "mix", words: ["silt bad"], flags: {} },
+    { ask: "mix", words: ["silt bed"], flags: { "--cups": ["4"] } },
+    { ask: "mix", words: ["silt bed"], flags: { "--wet-volume": ["3 kg"] } },
+    { ask: "mix", words: ["silt bed"], flags: { "--wet-volume": ["3l"], "--cups": ["4x250ml"] } },
+    { ask: "mix", words: ["silt bed"], flags: { "--dry-mass": ["-1kg"] } },
+    { ask: "water", words: ["silt bed"], flags: { "--dry-mass": ["1kg"] } },
+    { ask: "soak", words: ["brown crumb=1kg"], flags: {} },
+    { ask: "drop", words: ["silt bed"], flags: {} },
+    { ask: "drop", words: ["silt bed"], flags: { "--depth": ["2"] } },
+    { ask: "plan", words: ["open carpet"], flags: { "--start": ["25:00"] } },
+    { ask: "plan", words: ["open carpet"], flags: { "--now": ["20"], "--left": ["some silt bed"] } },
+  ];
+  for (const slip of slips) {
+    const reply = ask(slip);
+    assert.ok(reply.errors, JSON.stringify(slip));
+    sameValue(reply.errors, JSON.parse(run([...asArguments(slip), "--json"]).errors).errors, JSON.stringify(slip));
+  }
+});
+
+test("a request that makes no sense is answered, and the engine goes on", () => {
+  for (const request of [{}, { ask: "sing", words: ["x"] }, { ask: "mix" }, { ask: "mix", words: "silt bed" }, { ask: "mix", words: ["silt bed"], flags: { "--cups": 4 } }, []]) {
+    const reply = ask(request);
+    assert.ok(reply.errors?.[0]?.message, JSON.stringify(request));
+  }
+  assert.equal(ask({ ask: "mix", words: ["silt bed"], flags: {} }).status, 0);
+});
