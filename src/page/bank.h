@@ -24,7 +24,7 @@ namespace baitwright {
 class Bank {
 public:
     /// Never throws.
-    [[nodiscard]] Json ask(const Json& request);
+    Json ask(const Json& request);
 
     [[nodiscard]] const Shelf& shelf() const { return shelf_; }
     [[nodiscard]] const std::string& today() const { return today_; }

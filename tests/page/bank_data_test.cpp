@@ -1,0 +1,72 @@
+#include "page/bank_data.h"
+
+#include <catch2/catch.hpp>
+
+#include "files/library_file.h"
+#include "page/bank_page.h"
+#include "shelf/library.h"
+
+using namespace baitwright;
+
+namespace {
+
+BankContents contents_with(const Shelf& shelf, const std::string& strategy) {
+    BankContents contents;
+    contents.library = &shelf;
+    contents.made_on = "2026-05-16";
+    contents.version = "0.1.0";
+    contents.strategies.push_back({&shelf, shelf.strategy(strategy)});
+    return contents;
+}
+
+}  // namespace
+
+TEST_CASE("a page's two libraries are TOML without a fault, and share no entry") {
+    const auto shelf = shipped_shelf();
+    const Json data = bank_data(contents_with(*shelf, "open carpet"));
+    const LibraryFile carried = read_library_file(data["library"].get<std::string>(), "library");
+    const LibraryFile more = read_library_file(data["more"].get<std::string>(), "more");
+    CHECK(carried.faults.empty());
+    CHECK(more.faults.empty());
+    REQUIRE(carried.strategies.size() == 1);
+    CHECK(carried.feels.size() == shelf->feels().size());
+    for (const Ingredient& ingredient : carried.ingredients)
+        for (const Ingredient& other : more.ingredients) CHECK(ingredient.name != other.name);
+}
+
+TEST_CASE("pages that work anything out differently have different ids, the same page the same") {
+    const auto shelf = shipped_shelf();
+    BankContents contents = contents_with(*shelf, "open carpet");
+    const Json data = bank_data(contents);
+    CHECK(bank_data(contents)["id"] == data["id"]);
+    CHECK(data["id"].get<std::string>().size() == 16);
+    contents.people = 2;
+    CHECK(bank_data(contents)["id"] != data["id"]);
+    CHECK(bank_data(contents_with(*shelf, "tight balls"))["id"] != data["id"]);
+}
+
+TEST_CASE("two strategies that mean different things by a name are not put into one page") {
+    const auto shelf = shipped_shelf();
+    MemoryShelf mine(shelf.get());
+    Recipe other = shelf->recipe("silt bed");
+    other.parts.pop_back();
+    mine.put(other);
+    BankContents contents = contents_with(*shelf, "open carpet");
+    Strategy again = shelf->strategy("open carpet");
+    again.name = "open carpet, mine";
+    for (Feed& feed : again.feeds) feed.parts = {{"silt bed"}};
+    contents.strategies.push_back({&mine, again});
+    CHECK_THROWS_WITH(bank_data(contents), "the strategies mean different things by 'silt bed'");
+}
+
+TEST_CASE("a program without the engine says what it lacks; with it, no name can end the script that holds the data") {
+    const Json data{{"strategies", {"</script><script>alert(1)</script>"}}};
+    if (bank_template().empty()) {
+        CHECK_THROWS_AS(bank_page(data), StorageError);
+        return;
+    }
+    const std::string page = bank_page(data);
+    CHECK(page.find("alert(1)") != std::string::npos);
+    CHECK(page.find("<script>alert(1)") == std::string::npos);
+    CHECK(page.find("@BANK_DATA@") == std::string::npos);
+}

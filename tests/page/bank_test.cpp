@@ -1,0 +1,113 @@
+#include "page/bank.h"
+
+#include <catch2/catch.hpp>
+
+#include "page/bank_data.h"
+#include "shelf/library.h"
+
+using namespace baitwright;
+
+namespace {
+
+Json data_of(const Shelf& shelf, const std::vector<std::string>& names) {
+    BankContents contents;
+    contents.library = &shelf;
+    contents.made_on = "2026-05-16";
+    contents.version = "0.1.0";
+    for (const std::string& name : names) contents.strategies.push_back({&shelf, shelf.strategy(name)});
+    return bank_data(contents);
+}
+
+Json opening(const Json& data) { return {{"ask", "open"}, {"library", data["library"]}, {"today", data["made_on"]}, {"have", data["have"]}}; }
+
+Json asked(const char* what, const char* word, Json flags, Json give = {"told", "json"}) {
+    return {{"ask", what}, {"words", {word}}, {"flags", std::move(flags)}, {"give", std::move(give)}};
+}
+
+}  // namespace
+
+TEST_CASE("a bank opens on what its strategies need, and takes the rest after it") {
+    const auto shelf = shipped_shelf();
+    const Json data = data_of(*shelf, {"open carpet"});
+    Bank bank;
+    const Json first = bank.ask(opening(data));
+    REQUIRE(first.contains("strategies"));
+    REQUIRE(first["strategies"].size() == 1);
+    const Json& strategy = first["strategies"][0];
+    CHECK(strategy["name"] == "open carpet");
+    CHECK(strategy["length_minutes"] == 300);
+    CHECK(strategy["depth_m"] == 2.5);
+    CHECK_FALSE(strategy["mixes"].empty());
+    CHECK(first["feels"] == Json({"dusty", "crumbly", "firm", "tacky", "soft", "slop"}));
+    const Json all = bank.ask({{"ask", "add"}, {"library", data["more"]}});
+    CHECK(all["mixes"].size() == shelf->recipe_names().size());
+    CHECK(first["mixes"].size() < all["mixes"].size());
+    CHECK(all["pellets"].size() > first["pellets"].size());
+}
+
+TEST_CASE("every shipped strategy is planned and costed out of the page's own library") {
+    const auto shelf = shipped_shelf();
+    for (const std::string& name : shelf->strategy_names()) {
+        INFO(name);
+        Bank bank;
+        REQUIRE_FALSE(bank.ask(opening(data_of(*shelf, {name}))).contains("errors"));
+        const Json plan = bank.ask(asked("plan", name.c_str(), Json::object()));
+        REQUIRE(plan.contains("json"));
+        CHECK_FALSE(plan["json"]["feeds"].empty());
+        CHECK(plan["told"][0]["kind"] == "title");
+        const Json cost = bank.ask(asked("cost", name.c_str(), Json::object()));
+        REQUIRE(cost.contains("json"));
+        CHECK(cost["json"]["strategies"][0]["used_minor"] > 0);
+    }
+}
+
+TEST_CASE("what is in the shed when the page is made is not bought again") {
+    const auto shelf = shipped_shelf();
+    BankContents contents;
+    contents.library = shelf.get();
+    contents.made_on = "2026-05-16";
+    contents.strategies.push_back({shelf.get(), shelf->strategy("open carpet")});
+    const auto outlay = [&] {
+        Bank bank;
+        bank.ask(opening(bank_data(contents)));
+        return bank.ask(asked("cost", "open carpet", Json::object()))["json"]["strategies"][0]["outlay_minor"].get<std::int64_t>();
+    };
+    const std::int64_t empty = outlay();
+    contents.stock.put("brown crumb", {5.0 * kilogram});
+    CHECK(outlay() < empty);
+}
+
+TEST_CASE("only the forms that are wanted are given") {
+    const auto shelf = shipped_shelf();
+    Bank bank;
+    bank.ask(opening(data_of(*shelf, {"open carpet"})));
+    const Json flags{{"--depth", {"2.5m"}}};
+    const std::string mix = shelf->recipe_names().front();
+    bank.ask({{"ask", "add"}, {"library", data_of(*shelf, {"open carpet"})["more"]}});
+    const Json told = bank.ask({{"ask", "drop"}, {"words", {mix}}, {"flags", flags}});
+    CHECK(told.contains("told"));
+    CHECK_FALSE(told.contains("json"));
+    CHECK_FALSE(told.contains("picture"));
+    Json wide = asked("drop", mix.c_str(), flags, {"picture"}), narrow = wide;
+    narrow["narrow"] = true;
+    const auto width = [&](const Json& request) {
+        const std::string svg = bank.ask(request)["picture"];
+        return std::stod(svg.substr(svg.find("width=\"") + 7));
+    };
+    CHECK(width(wide) == 760);
+    CHECK(width(narrow) <= 360);
+}
+
+TEST_CASE("what is wrong with a request is told, and never thrown") {
+    const auto shelf = shipped_shelf();
+    Bank bank;
+    bank.ask(opening(data_of(*shelf, {"open carpet"})));
+    const auto code = [&](const Json& request) { return bank.ask(request).at("errors").at(0).at("code").get<std::string>(); };
+    CHECK(code(asked("mix", "no such mix", Json::object())) == "unknown-recipe");
+    CHECK(code(asked("mix", "silt bed", {{"--cups", {"4"}}})) != "bug");
+    CHECK(code(asked("sing", "silt bed", Json::object())) == "unknown-question");
+    CHECK(code({{"ask", "mix"}}) == "missing-word");
+    CHECK(code({{"ask", "mix"}, {"words", "silt bed"}}) == "bug");
+    CHECK(code(Json::array()) == "bug");
+    CHECK(code({{"ask", "add"}, {"library", "name = "}}) != "bug");
+}
