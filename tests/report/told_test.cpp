@@ -60,7 +60,7 @@ void check_same_words(const Told& told) {
         CHECK(is_trimmed(text));
         for (const std::string& word : words_of(text)) on_page.push_back(word);
     }
-    CHECK(on_page.size() > 50);
+    CHECK(on_page.size() > 30);
     CHECK(on_page == on_terminal);
 }
 
