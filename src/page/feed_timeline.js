@@ -5,60 +5,60 @@
 const feedsInSight = 6;
 
 function timelinePart(session, changed) {
-    const list = make("ul", { class: "timeline" });
-    const all = button("", () => {
-        whole = !whole;
-        fill();
-    }, "quiet");
-    const node = make("div", { class: "part" }, make("h3", {}, "By the plan"), list, all);
-    let whole = false;
-    let views = [];
-    function fill() {
-        const feeds = session.plan ? session.plan.feeds : [];
-        const window = whole ? { from: 0, to: feeds.length } : sightOf(feeds);
-        const at = views.findIndex((view) => view.node.contains(document.activeElement));
-        const index = at < 0 ? -1 : views[at].index;
-        views = feeds.slice(window.from, window.to).map((feed, offset) => feedView(feed, window.from + offset, changed));
-        list.replaceChildren(...views.map((view) => view.node));
-        const again = views.find((view) => view.index === index);
-        if (again) again.box.focus();
-        all.hidden = feeds.length <= feedsInSight;
-        setText(all, whole ? "Only those about now" : `All ${feeds.length} feeds`);
-    }
-    return { node, fill, tick: () => views.forEach((view) => view.tick()) };
+  const list = make("ul", { class: "timeline" });
+  const all = button("", () => {
+    whole = !whole;
+    fill();
+  }, "quiet");
+  const node = make("div", { class: "part" }, make("h3", {}, "By the plan"), list, all);
+  let whole = false;
+  let views = [];
+  function fill() {
+    const feeds = session.plan ? session.plan.feeds : [];
+    const window = whole ? { from: 0, to: feeds.length } : sightOf(feeds);
+    const at = views.findIndex((view) => view.node.contains(document.activeElement));
+    const index = at < 0 ? -1 : views[at].index;
+    views = feeds.slice(window.from, window.to).map((feed, offset) => feedView(feed, window.from + offset, changed));
+    list.replaceChildren(...views.map((view) => view.node));
+    const again = views.find((view) => view.index === index);
+    if (again) again.box.focus();
+    all.hidden = feeds.length <= feedsInSight;
+    setText(all, whole ? "Only those about now" : `All ${feeds.length} feeds`);
+  }
+  return { node, fill, tick: () => views.forEach((view) => view.tick()) };
 }
 
 // The last one before now, and the next few.
 function sightOf(feeds) {
-    const now = Date.now();
-    const start = bank.kept.feed.start;
-    const coming = start === null ? 0 : feeds.findIndex((feed) => momentOfFeed(feed) > now);
-    const first = coming < 0 ? feeds.length - feedsInSight : coming - 2;
-    const from = Math.max(0, Math.min(first, feeds.length - feedsInSight));
-    return { from, to: from + feedsInSight };
+  const now = Date.now();
+  const start = bank.kept.feed.start;
+  const coming = start === null ? 0 : feeds.findIndex((feed) => momentOfFeed(feed) > now);
+  const first = coming < 0 ? feeds.length - feedsInSight : coming - 2;
+  const from = Math.max(0, Math.min(first, feeds.length - feedsInSight));
+  return { from, to: from + feedsInSight };
 }
 
 function feedView(feed, index, changed) {
-    const put = putOfFeed(index);
-    const id = newId("feed");
-    const box = make("input", { type: "checkbox", id, change: () => tickOff(feed, index, box.checked, changed) });
-    const state = make("span", { class: "state" });
-    box.checked = Boolean(put);
-    const node = make("li", {}, box, make("label", { for: id },
-        make("span", { class: "clock" }, bank.kept.feed.start === null ? "" : clockOf(momentOfFeed(feed))), " ", make("span", { class: "words" }, wordsOfFeed(feed)), " ", state));
-    function tick() {
-        const now = Date.now();
-        const late = !put && momentOfFeed(feed) <= now;
-        node.classList.toggle("late", late);
-        setText(state, put ? `in at ${clockOf(put.at)}` : late ? "not ticked" : "");
-    }
-    tick();
-    return { node, box, index, tick };
+  const put = putOfFeed(index);
+  const id = newId("feed");
+  const box = make("input", { type: "checkbox", id, change: () => tickOff(feed, index, box.checked, changed) });
+  const state = make("span", { class: "state" });
+  box.checked = Boolean(put);
+  const node = make("li", {}, box, make("label", { for: id },
+    make("span", { class: "clock" }, bank.kept.feed.start === null ? "" : clockOf(momentOfFeed(feed))), " ", make("span", { class: "words" }, wordsOfFeed(feed)), " ", state));
+  function tick() {
+    const now = Date.now();
+    const late = !put && momentOfFeed(feed) <= now;
+    node.classList.toggle("late", late);
+    setText(state, put ? `in at ${clockOf(put.at)}` : late ? "due" : "");
+  }
+  tick();
+  return { node, box, index, tick };
 }
 
 function tickOff(feed, index, done, changed) {
-    const kept = bank.kept.feed;
-    kept.puts = kept.puts.filter((put) => put.feed !== index);
-    if (done) kept.puts.push({ at: Date.now(), of: feed.of, feed: index });
-    changed();
+  const kept = bank.kept.feed;
+  kept.puts = kept.puts.filter((put) => put.feed !== index);
+  if (done) kept.puts.push({ at: Date.now(), of: feed.of, feed: index });
+  changed();
 }

@@ -8,114 +8,114 @@ const longestText = 4000;
 const longestList = 2000;
 
 function textShape(start = "") {
-    return (raw, mend) => {
-        if (raw === undefined || (raw === null && start === null)) return start;
-        if (typeof raw === "string" && raw.length <= longestText) return raw;
-        mend();
-        return start;
-    };
+  return (raw, mend) => {
+    if (raw === undefined || (raw === null && start === null)) return start;
+    if (typeof raw === "string" && raw.length <= longestText) return raw;
+    mend();
+    return start;
+  };
 }
 
 function wordShape(words, start) {
-    return (raw, mend) => {
-        if (raw === undefined) return start;
-        if (words.includes(raw)) return raw;
-        mend();
-        return start;
-    };
+  return (raw, mend) => {
+    if (raw === undefined) return start;
+    if (words.includes(raw)) return raw;
+    mend();
+    return start;
+  };
 }
 
 // A number within bounds, or null.
 function numberShape(least, most) {
-    return (raw, mend) => {
-        if (raw === undefined || raw === null) return null;
-        if (typeof raw === "number" && raw >= least && raw <= most) return raw;
-        mend();
-        return null;
-    };
+  return (raw, mend) => {
+    if (raw === undefined || raw === null) return null;
+    if (typeof raw === "number" && raw >= least && raw <= most) return raw;
+    mend();
+    return null;
+  };
 }
 
 const momentShape = numberShape(Date.UTC(2000, 0, 1), Date.UTC(2200, 0, 1));
 
 function recordShape(shapes) {
-    return (raw, mend) => {
-        const given = raw === undefined ? {} : raw;
-        const whole = typeof given === "object" && given !== null && !Array.isArray(given);
-        if (!whole) mend();
-        const record = {};
-        for (const [name, shape] of Object.entries(shapes)) record[name] = shape(whole && Object.hasOwn(given, name) ? given[name] : undefined, mend);
-        return record;
-    };
+  return (raw, mend) => {
+    const given = raw === undefined ? {} : raw;
+    const whole = typeof given === "object" && given !== null && !Array.isArray(given);
+    if (!whole) mend();
+    const record = {};
+    for (const [name, shape] of Object.entries(shapes)) record[name] = shape(whole && Object.hasOwn(given, name) ? given[name] : undefined, mend);
+    return record;
+  };
 }
 
 // A list, without the entries that lack what they need.
 function listShape(shape, needed = []) {
-    return (raw, mend) => {
-        if (raw === undefined) return [];
-        if (!Array.isArray(raw) || raw.length > longestList) {
-            mend();
-            return [];
-        }
-        const entries = raw.map((entry) => shape(entry, mend));
-        const whole = entries.filter((entry) => needed.every((name) => entry[name] !== null && entry[name] !== ""));
-        if (whole.length < entries.length) mend();
-        return whole;
-    };
+  return (raw, mend) => {
+    if (raw === undefined) return [];
+    if (!Array.isArray(raw) || raw.length > longestList) {
+      mend();
+      return [];
+    }
+    const entries = raw.map((entry) => shape(entry, mend));
+    const whole = entries.filter((entry) => needed.every((name) => entry[name] !== null && entry[name] !== ""));
+    if (whole.length < entries.length) mend();
+    return whole;
+  };
 }
 
 // Texts by name, such as what is left of each feed.
 function namedShape() {
-    const text = textShape("");
-    return (raw, mend) => {
-        if (raw === undefined) return {};
-        if (typeof raw !== "object" || raw === null || Array.isArray(raw)) {
-            mend();
-            return {};
-        }
-        return Object.fromEntries(Object.entries(raw).slice(0, longestList).map(([name, value]) => [name, text(value, mend)]));
-    };
+  const text = textShape("");
+  return (raw, mend) => {
+    if (raw === undefined) return {};
+    if (typeof raw !== "object" || raw === null || Array.isArray(raw)) {
+      mend();
+      return {};
+    }
+    return Object.fromEntries(Object.entries(raw).slice(0, longestList).map(([name, value]) => [name, text(value, mend)]));
+  };
 }
 
 const keptShape = recordShape({
-    place: wordShape(["mix", "soak", "feed", "drop", "notes"], "mix"),
-    mix: recordShape({
-        of: textShape(), target: wordShape(["litres", "cups", "balls", "dry"], "litres"), litres: textShape("3 l"),
-        cups: textShape("4"), cup: textShape("250 ml"), balls: textShape("12"), ball: textShape("55 mm"),
-        dry: textShape("1 kg"), dry_of: textShape(), feel: textShape(), water_temp: textShape(null), people: textShape("1"), added: textShape(),
-    }),
-    tub: recordShape({ dry: textShape(), by: wordShape(["added", "weighs"], "added"), added: textShape(), weighs: textShape(), minutes: textShape() }),
-    soak: recordShape({
-        pellets: listShape(recordShape({ name: textShape(), amount: textShape() }), ["name"]),
-        method: wordShape(["covered", "measured"], "covered"), uptake: textShape(), water_temp: textShape(null), strokes: textShape(),
-    }),
-    timers: listShape(recordShape({ pellet: textShape(), step: wordShape(["soak", "stand"], ""), seconds: numberShape(1, 400000), ends: momentShape, rung: wordShape([true, false], false) }),
-        ["pellet", "step", "seconds", "ends"]),
-    feed: recordShape({
-        start: momentShape, people: textShape(), bites: wordShape(["steady", "slow", "none"], "steady"), left: namedShape(),
-        puts: listShape(recordShape({ at: momentShape, of: textShape(), feed: numberShape(0, 200000) }), ["at"]),
-    }),
-    drop: recordShape({
-        of: textShape(), depth: textShape(null), tow: textShape(null), as: wordShape(["cup", "ball", "feeder", "loose"], "cup"), cup: textShape("250 ml"), ball: textShape("50 mm"),
-        feeder: textShape("30 ml"), loose: textShape("50 ml"), feel: textShape(), squeeze: wordShape(["light", "firm", "hard", ""], ""),
-    }),
-    notes: recordShape({
-        note: textShape(), people: textShape(), length: textShape(),
-        mixed: listShape(recordShape({ of: textShape(), dry: textShape(), water: textShape(), feel: textShape() }), ["of"]),
-        used: listShape(recordShape({ of: textShape(), amount: textShape() }), ["of", "amount"]),
-        catches: listShape(recordShape({ at: momentShape, fish: textShape(), count: numberShape(1, 10000), mass: textShape() }), ["fish", "count"]),
-    }),
+  place: wordShape(["mix", "soak", "feed", "drop", "notes"], "mix"),
+  mix: recordShape({
+    of: textShape(), target: wordShape(["litres", "cups", "balls", "dry"], "litres"), litres: textShape("3 l"),
+    cups: textShape("4"), cup: textShape("250 ml"), balls: textShape("12"), ball: textShape("55 mm"),
+    dry: textShape("1 kg"), dry_of: textShape(), feel: textShape(), water_temp: textShape(null), people: textShape("1"), added: textShape(),
+  }),
+  tub: recordShape({ dry: textShape(), by: wordShape(["added", "weighs"], "added"), added: textShape(), weighs: textShape(), minutes: textShape() }),
+  soak: recordShape({
+    pellets: listShape(recordShape({ name: textShape(), amount: textShape() }), ["name"]),
+    method: wordShape(["covered", "measured"], "covered"), uptake: textShape("40 %"), water_temp: textShape(null), strokes: textShape(),
+  }),
+  timers: listShape(recordShape({ pellet: textShape(), step: wordShape(["soak", "stand"], ""), seconds: numberShape(1, 400000), ends: momentShape, rung: wordShape([true, false], false) }),
+    ["pellet", "step", "seconds", "ends"]),
+  feed: recordShape({
+    start: momentShape, people: textShape(), bites: wordShape(["steady", "slow", "none"], "steady"), left: namedShape(),
+    puts: listShape(recordShape({ at: momentShape, of: textShape(), feed: numberShape(0, 200000) }), ["at"]),
+  }),
+  drop: recordShape({
+    of: textShape(), depth: textShape(null), tow: textShape(null), as: wordShape(["cup", "ball", "feeder", "loose"], "cup"), cup: textShape("250 ml"), ball: textShape("50 mm"),
+    feeder: textShape("30 ml"), loose: textShape("50 ml"), feel: textShape(), squeeze: wordShape(["light", "firm", "hard", ""], ""),
+  }),
+  notes: recordShape({
+    note: textShape(), people: textShape(), length: textShape(),
+    mixed: listShape(recordShape({ of: textShape(), dry: textShape(), water: textShape(), feel: textShape() }), ["of"]),
+    used: listShape(recordShape({ of: textShape(), amount: textShape() }), ["of", "amount"]),
+    catches: listShape(recordShape({ at: momentShape, fish: textShape(), count: numberShape(1, 10000), mass: textShape() }), ["fish", "count"]),
+  }),
 });
 
 // {kept, mended}: what can be used, and how many pieces had to be left out.
 function readKept(raw) {
-    let mended = 0;
-    const mend = () => { mended += 1; };
-    if (raw === null) return { kept: keptShape(undefined, mend), mended };
-    let given;
-    try {
-        given = JSON.parse(raw);
-    } catch {
-        return { kept: keptShape(undefined, () => {}), mended: 1 };
-    }
-    return { kept: keptShape(given, mend), mended };
+  let mended = 0;
+  const mend = () => { mended += 1; };
+  if (raw === null) return { kept: keptShape(undefined, mend), mended };
+  let given;
+  try {
+    given = JSON.parse(raw);
+  } catch {
+    return { kept: keptShape(undefined, () => {}), mended: 1 };
+  }
+  return { kept: keptShape(given, mend), mended };
 }

@@ -3,72 +3,89 @@
 // Mix: how much of what, and the weights and the water for it while the slider moves.
 
 function mixPlace(section) {
-    const kept = bank.kept.mix;
-    startMix(kept);
-    const tub = tubPart();
-    const redraw = oncePerFrame(() => {
-        const began = performance.now();
-        draw();
-        performance.measure("bank-move", { start: began, end: performance.now() });
-    });
-    const changed = () => {
-        takeMix(fields, kept);
-        keepSoon();
-        redraw();
-    };
-    const fields = makeMixFields(kept, {
-        amount: changed,
-        wetness: () => {
-            changed();
-            tub.ask();
-        },
-        target: () => {
-            kept.target = fields.target.text();
-            aimMix(fields, kept);
-            changed();
-        },
-        mix: () => {
-            fields.feel.offer(feelChoices(fields.of.text()), planFeel(fields.of.text()));
-            fields.dryOf.offer([theDryMix], "");
-            changed();
-            tub.ask();
-        },
-    });
-    const box = answerBox({ fields: flaggedMixFields(fields), first: "water" });
-    let answer = null;
-    function draw() {
-        const reply = askEngine({ ask: "mix", words: [kept.of], flags: mixFlags(kept), give: ["told", "json"] });
-        if (!box.show(reply)) return;
-        answer = reply.json;
-        agreeMix(fields, kept, answer);
-    }
-    const note = button("Note it as mixed", () => noteAsMixed(answer), "quiet");
-    section.append(layMixFields(fields), box.node, make("p", { class: "after" }, note), tub.node);
-    aimMix(fields, kept);
+  const kept = bank.kept.mix;
+  startMix(kept);
+  const tub = tubPart();
+  const redraw = oncePerFrame(() => {
+    const began = performance.now();
     draw();
+    performance.measure("bank-move", { start: began, end: performance.now() });
+  });
+  const changed = () => {
+    takeMix(fields, kept);
+    keepSoon();
+    redraw();
+  };
+  const fields = makeMixFields(kept, {
+    amount: changed,
+    wetness: () => {
+      changed();
+      tub.ask();
+    },
+    target: () => {
+      kept.target = fields.target.text();
+      aimMix(fields, kept);
+      changed();
+    },
+    mix: () => {
+      fields.feel.offer(feelChoices(fields.of.text()), planFeel(fields.of.text()));
+      fields.dryOf.offer([theDryMix], "");
+      changed();
+      tub.ask();
+    },
+  });
+  const box = answerBox({ fields: flaggedMixFields(fields), first: "water" });
+  let answer = null;
+  function draw() {
+    const reply = askEngine({ ask: "mix", words: [kept.of], flags: mixFlags(kept), give: ["told", "json"] });
+    const good = box.show(reply);
+    fields.fold();
+    if (!good) return;
+    answer = reply.json;
+    agreeMix(fields, kept, answer);
+  }
+  const note = button("Note it as mixed", () => noteAsMixed(answer), "quiet");
+  section.append(layMixFields(fields, kept), box.node, make("p", { class: "after" }, note), tub.node);
+  bank.whenMore.push(() => fields.of.offer(mixChoices(), kept.of));
+  aimMix(fields, kept);
+  draw();
 }
 
 // Before anything was picked: the strategy's first mix, as wet as the strategy feeds it.
 function startMix(kept) {
-    if (kept.water_temp === null) kept.water_temp = temperatureText();
-    if (bank.library.mixes.some((mix) => mix.name === kept.of)) return;
-    kept.of = firstMix();
-    kept.feel = planFeel(kept.of);
+  if (kept.water_temp === null) kept.water_temp = temperatureText();
+  if (kept.of && !knownMix(kept.of)) readTheRest();
+  if (knownMix(kept.of)) return;
+  kept.of = firstMix();
+  kept.feel = planFeel(kept.of);
+}
+
+function knownMix(name) {
+  return bank.library.mixes.some((mix) => mix.name === name);
+}
+
+// The strategy's plan as it stands, for what else hangs on it; null where there is none. It is worked out once.
+function planRecord() {
+  if (bank.plan === undefined) {
+    const reply = askEngine({ ask: "plan", words: [bank.strategy.name], flags: {}, give: ["json"] });
+    bank.plan = reply.errors ? null : reply.json;
+  }
+  return bank.plan;
 }
 
 // The feel at which the strategy feeds the mix; empty where that is the mix's own, or it feeds none of it.
 function planFeel(mix) {
-    if (!bank.strategy.mixes.includes(mix)) return "";
-    const reply = askEngine({ ask: "plan", words: [bank.strategy.name], flags: {}, give: ["json"] });
-    const batch = reply.errors ? null : reply.json.batches.find((one) => one.name === mix);
-    const own = bank.library.mixes.find((one) => one.name === mix);
-    return batch && batch.feel && batch.feel !== own.feel ? batch.feel : "";
+  if (!bank.strategy.mixes.includes(mix)) return "";
+  const plan = planRecord();
+  const batch = plan && plan.batches.find((one) => one.name === mix);
+  const own = bank.library.mixes.find((one) => one.name === mix);
+  return batch && batch.feel && batch.feel !== own.feel ? batch.feel : "";
 }
 
 // What was weighed and poured, as the kitchen scale shows it, goes into the notes, to be put right there.
 function noteAsMixed(answer) {
-    if (!answer) return;
-    const dry = answer.kitchen.parts.reduce((sum, part) => sum + part.mass_g, 0);
-    addMixed({ of: answer.recipe, dry: `${Number(dry.toFixed(1))} g`, water: `${answer.kitchen.water_g} ml`, feel: answer.feel });
-    notice("It is in the notes. Put the amounts right there, if you used others.");
+  if (!answer) return;
+  const dry = answer.kitchen.parts.reduce((sum, part) => sum + part.mass_g, 0);
+  addMixed({ of: answer.recipe, dry: `${Number(dry.toFixed(1))} g`, water: `${answer.kitchen.water_g} ml`, feel: answer.feel });
+  notice("It is in the notes. Put the amounts right there, if you used others.");
 }

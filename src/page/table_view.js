@@ -6,33 +6,33 @@
 const widestPlainTable = 4;
 
 function cellView(tag, role, at, align) {
-    const kinds = [align, at === 0 ? "name" : at === 1 ? "weight" : "rest"];
-    return make(tag, { role, class: kinds.join(" ") });
+  const kinds = [align, at === 0 ? "name" : at === 1 ? "weight" : "rest"];
+  return make(tag, { role, class: kinds.join(" ") });
 }
 
 function tableRow(piece, row, { head, total }) {
-    const cells = row.map((_, at) => cellView(head ? "th" : "td", head ? "columnheader" : "cell", at, piece.columns[at] || "left"));
-    if (head) cells.forEach((cell) => cell.setAttribute("scope", "col"));
-    return { cells, node: make("tr", { role: "row", class: total ? "total" : null }, ...cells) };
+  const cells = row.map((_, at) => cellView(head ? "th" : "td", head ? "columnheader" : "cell", at, piece.columns[at] || "left"));
+  if (head) cells.forEach((cell) => cell.setAttribute("scope", "col"));
+  return { cells, node: make("tr", { role: "row", class: total ? "total" : null }, ...cells) };
 }
 
 // Rules are empty rows; the row after one is set off from those before.
 function tableRows(piece) {
-    const rows = [];
-    piece.rows.forEach((row, at) => {
-        if (row.length) rows.push({ at, ...tableRow(piece, row, { head: at === 0, total: at > 0 && !piece.rows[at - 1].length }) });
-    });
-    return rows;
+  const rows = [];
+  piece.rows.forEach((row, at) => {
+    if (row.length) rows.push({ at, ...tableRow(piece, row, { head: at === 0, total: at > 0 && !piece.rows[at - 1].length }) });
+  });
+  return rows;
 }
 
 function tableView(piece) {
-    const rows = tableRows(piece);
-    const wide = piece.columns.length > widestPlainTable;
-    const table = make("table", { role: "table", class: wide ? `stacked rest-${piece.columns.length - 2}` : "plain" },
-        make("thead", { role: "rowgroup" }, ...rows.filter((row) => row.at === 0).map((row) => row.node)),
-        make("tbody", { role: "rowgroup" }, ...rows.filter((row) => row.at > 0).map((row) => row.node)));
-    return {
-        node: make("div", { class: "table" }, table),
-        tell: (next) => rows.forEach(({ at, cells }) => cells.forEach((cell, column) => setText(cell, next.rows[at][column]))),
-    };
+  const rows = tableRows(piece);
+  const wide = piece.columns.length > widestPlainTable;
+  const table = make("table", { role: "table", class: wide ? `stacked rest-${piece.columns.length - 2}` : "plain" },
+    make("thead", { role: "rowgroup" }, ...rows.filter((row) => row.at === 0).map((row) => row.node)),
+    make("tbody", { role: "rowgroup" }, ...rows.filter((row) => row.at > 0).map((row) => row.node)));
+  return {
+    node: make("div", { class: "table" }, table),
+    tell: (next) => rows.forEach(({ at, cells }) => cells.forEach((cell, column) => setText(cell, next.rows[at][column]))),
+  };
 }
