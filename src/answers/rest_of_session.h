@@ -50,7 +50,7 @@ struct RestOfSession {
 /// to two; where none is planned, in whole portions; the last a gap before the end.
 /// Slow bites: one portion now, but at most a quarter of what is left; a mix firm enough goes in as a small tight ball
 /// with a pinch loose over it, everything else loose and wider. No bites: nothing goes in until the next bite.
-/// **Source**: common practice, no source. **Test**: `tests/answers/rest_of_session_test.cpp`.
+/// **Source**: common practice, no source. **Test**: `tests/answers/plan_session_test.cpp`.
 /// Throws UsageError: the moment is not within the session; something is left that the strategy does not feed.
 RestOfSession rest_of_session(const SessionPlan& plan, const RestRequest& request);
 
