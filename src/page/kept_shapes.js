@@ -86,7 +86,7 @@ const keptShape = recordShape({
   tub: recordShape({ dry: textShape(), by: wordShape(["added", "weighs"], "added"), added: textShape(), weighs: textShape(), minutes: textShape() }),
   soak: recordShape({
     pellets: listShape(recordShape({ name: textShape(), amount: textShape() }), ["name"]),
-    method: wordShape(["covered", "measured"], "covered"), uptake: textShape("40 %"), water_temp: textShape(null), strokes: textShape(),
+    method: wordShape(["covered", "measured"], "covered"), uptake: textShape("40 %"), water_temp: textShape(null), strokes: textShape(), vessel: textShape(),
   }),
   timers: listShape(recordShape({ pellet: textShape(), step: wordShape(["soak", "stand"], ""), seconds: numberShape(1, 400000), ends: momentShape, rung: wordShape([true, false], false) }),
     ["pellet", "step", "seconds", "ends"]),

@@ -5,27 +5,61 @@
 function soakPlace(section) {
   const kept = bank.kept.soak;
   if (kept.water_temp === null) kept.water_temp = temperatureText();
-  if (!kept.pellets.length && bank.library.pellets.length) kept.pellets.push({ name: pelletNames()[0], amount: "500 g" });
-    const method = stripField({ label: "Water on the pellets", choices: [{ value: "covered", text: "Covered" }, { value: "measured", text: "Measured" }], value: kept.method, changed });
-  const temperature = amountField({ label: "Water", text: kept.water_temp, unit: "degC", fresh: "15 degC", changed });
-  const uptake = amountField({ label: "To take up", text: kept.uptake, unit: "%", step: 5, least: 5, fresh: "40 %", changed });
-  const strokes = amountField({ label: "Strokes of the pump", text: kept.strokes, least: 1, fresh: "10", changed });
-  const fields = { "--water-temp": temperature, "--uptake": uptake, "--strokes": strokes };
-  const rows = pelletRows(kept, changed, fields);
-  const box = answerBox({ fields });
+  if (!kept.pellets.length && bank.library.pellets.length) kept.pellets.push(freshPellet(pelletNames()[0]));
+  const fields = makeSoakFields(kept, changed);
+  const flagged = { "--water-temp": fields.water_temp, "--uptake": fields.uptake, "--strokes": fields.strokes, "--vessel": fields.vessel };
+  const rows = pelletRows(kept, changed, flagged);
+  const box = answerBox({ fields: flagged });
   const timers = timerPart();
   const ask = oncePerFrame(() => {
-    strokes.node.hidden = !kept.pellets.some((pellet) => kindOfPellet(pellet.name) === "expander");
-    const reply = askEngine({ ask: "soak", words: kept.pellets.map(wordOfPellet), flags: soakFlags(kept, strokes.node.hidden), give: ["told", "json"] });
+    aimSoak(fields, kept);
+    const reply = askEngine({ ask: "soak", words: kept.pellets.map(wordOfPellet), flags: soakFlags(kept), give: ["told", "json"] });
     if (box.show(reply)) timers.offer(reply.json.pellets);
   });
   function changed() {
-    Object.assign(kept, { method: method.text(), water_temp: temperature.text(), uptake: uptake.text(), strokes: strokes.text() });
+    for (const name of Object.keys(fields)) kept[name] = fields[name].text();
     keepSoon();
     ask();
   }
-  section.append(make("div", { class: "question" }, rows, method.node, make("div", { class: "pair" }, temperature.node, uptake.node, strokes.node)), timers.node, box.node);
+  const { method, water_temp: temperature, uptake, strokes, vessel } = fields;
+  const pair = make("div", { class: "pair" }, temperature.node, uptake.node, strokes.node, vessel.node);
+  section.append(make("div", { class: "question" }, rows, method.node, pair), timers.node, box.node);
   ask();
+}
+
+function makeSoakFields(kept, changed) {
+  return {
+    method: stripField({ label: "Water on the pellets", choices: [{ value: "covered", text: "Covered" }, { value: "measured", text: "Measured" }], value: kept.method, changed }),
+    water_temp: amountField({ label: "Water", text: kept.water_temp, unit: "degC", fresh: "15 degC", changed }),
+    uptake: amountField({ label: "To take up", text: kept.uptake, unit: "%", step: 5, least: 5, fresh: "40 %", changed }),
+    strokes: amountField({ label: "Strokes of the pump", text: kept.strokes, least: 1, fresh: "10", changed }),
+    vessel: amountField({ label: "The pump holds", text: kept.vessel, unit: "ml", step: 100, least: 100, fresh: "500 ml", changed }),
+  };
+}
+
+function hasKind(kept, kind) {
+  return kept.pellets.some((pellet) => kindOfPellet(pellet.name) === kind);
+}
+
+// Pellets soak, expanders are pumped; what goes with neither of those named is out of sight.
+function aimSoak(fields, kept) {
+  for (const one of [fields.method, fields.uptake]) one.node.hidden = !hasKind(kept, "pellet");
+  for (const one of [fields.strokes, fields.vessel]) one.node.hidden = !hasKind(kept, "expander");
+}
+
+function soakFlags(kept) {
+  const soaked = hasKind(kept, "pellet") ? { "--method": kept.method, "--uptake": kept.uptake } : {};
+  const pumped = hasKind(kept, "expander") ? { "--strokes": kept.strokes, "--vessel": kept.vessel } : {};
+  return flagsOf({ "--water-temp": kept.water_temp, ...soaked, ...pumped });
+}
+
+function freshPellet(name) {
+  return { name, amount: freshAmount(name) };
+}
+
+// Expanders are for the hook, a pump full at a time.
+function freshAmount(name) {
+  return kindOfPellet(name) === "expander" ? "50 g" : "500 g";
 }
 
 // The pellets of the strategy first, then the others of the library; of both, those that soak before those that are pumped.
@@ -45,10 +79,6 @@ function wordOfPellet({ name, amount }) {
   return amount ? `${name}=${amount}` : name;
 }
 
-function soakFlags(kept, withoutStrokes) {
-  return flagsOf({ "--water-temp": kept.water_temp, "--method": kept.method, "--uptake": kept.uptake, "--strokes": withoutStrokes ? "" : kept.strokes });
-}
-
 // A row for each pellet: which, how much, and a way to take it out. `fields` learns where a fault of its amount belongs.
 function pelletRows(kept, changed, fields) {
   const list = make("div", { class: "rows" });
@@ -56,6 +86,7 @@ function pelletRows(kept, changed, fields) {
   function row(pellet) {
     const take = () => {
       delete fields[pellet.name];
+      if (name.text() !== pellet.name && pellet.amount === freshAmount(pellet.name)) amount.put(freshAmount(name.text()));
       pellet.name = name.text();
       fields[pellet.name] = amount;
       pellet.amount = amount.text();
@@ -79,7 +110,7 @@ function pelletRows(kept, changed, fields) {
   const more = button("Another pellet", () => {
     const unused = pelletNames().find((one) => !kept.pellets.some((pellet) => pellet.name === one));
     if (!unused) return;
-    kept.pellets.push({ name: unused, amount: "500 g" });
+    kept.pellets.push(freshPellet(unused));
     fill();
     changed();
   }, "quiet");

@@ -1,0 +1,72 @@
+// A phone with no signal that opens a bank page, and what a person does on it.
+import assert from "node:assert/strict";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { chromium } from "playwright-core";
+
+export const placeNames = ["mix", "soak", "feed", "drop", "notes"];
+export const pageFile = (name) => join(process.env.BANK_PAGES, `${name}.html`);
+const asRoot = process.getuid?.() === 0;
+
+/** A browser for the tests of one file; close it after the last. */
+export function openBrowser() {
+  return chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: asRoot ? ["--no-sandbox"] : [] });
+}
+
+/** Opens a page on a phone of its own. `before(page)` prepares it, such as its clock. `problems` must stay empty. */
+export async function openPhone(browser, name, { width = 360, scheme = "light", before, context: options = {} } = {}) {
+  const context = await browser.newContext({
+    viewport: { width, height: 740 }, hasTouch: true, isMobile: true, colorScheme: scheme, offline: true, locale: "en-GB", timezoneId: "Europe/London",
+    acceptDownloads: true, ...options,
+  });
+  const problems = [];
+  const page = await openTab(context, name, { before, problems });
+  return { context, page, problems };
+}
+
+export async function openTab(context, name, { before, problems = [] } = {}) {
+  const page = await context.newPage();
+  page.setDefaultTimeout(8000);
+  page.on("console", (message) => problems.push(`${message.type()}: ${message.text()}`));
+  page.on("pageerror", (error) => problems.push(error.stack ?? String(error)));
+  if (before) await before(page);
+  await page.goto(pathToFileURL(pageFile(name)).href);
+  await ready(page);
+  return page;
+}
+
+export async function ready(page) {
+  await page.waitForFunction(() => document.documentElement.dataset.ready === "yes");
+}
+
+export async function reload(page) {
+  await page.reload();
+  await ready(page);
+}
+
+export async function goTo(page, place) {
+  await page.locator(`nav button[data-place=${place}]`).tap();
+  await page.locator(`#place-${place}`).waitFor();
+}
+
+/** The field with this label in the place that is in sight. */
+export const field = (page, label) => page.locator("main section:not([hidden])").getByRole("textbox", { name: label, exact: true });
+export const pick = (page, label) => page.locator("main section:not([hidden])").getByRole("combobox", { name: label, exact: true });
+export const tap = (page, name, nth = 0) => page.locator("main section:not([hidden])").getByRole("button", { name, exact: true }).nth(nth).tap();
+export const told = (page, place) => page.locator(`#place-${place} .told`).first();
+
+/** Two frames: what was typed has been asked, answered and drawn. */
+export function drawn(page) {
+  return page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+}
+
+export async function fill(page, label, text) {
+  await field(page, label).fill(text);
+  await drawn(page);
+}
+
+export const kept = (page) => page.evaluate(() => Object.fromEntries(Object.entries(localStorage)));
+
+export function assertQuiet(problems) {
+  assert.deepEqual(problems, [], "the page must say nothing in the console");
+}
