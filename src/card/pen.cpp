@@ -9,6 +9,9 @@ namespace {
 /// The first of these that the machine has; each letter that one lacks is taken from the next.
 constexpr const char* families = "DejaVu Sans Condensed,DejaVu Sans,Liberation Sans,Noto Sans,sans-serif";
 constexpr double shade_of_grey = 0.87;  // light enough for black letters on any printer
+/// Points. All text is laid out in letters of this size and drawn larger or smaller: they are not hinted, so lines break
+/// alike in every size, and Pango, which looks for fonts in two threads for each size, looks twice in all.
+constexpr double set_in = 10;
 
 double points(int pango_units) { return static_cast<double>(pango_units) / PANGO_SCALE; }
 
@@ -44,19 +47,19 @@ void Pen::scale(double factor) {
 void Pen::set(const std::string& text, const Lettering& lettering, double width) {
     PangoFontDescription* font = pango_font_description_new();
     pango_font_description_set_family_static(font, families);
-    pango_font_description_set_absolute_size(font, lettering.size * PANGO_SCALE);
+    pango_font_description_set_absolute_size(font, set_in * PANGO_SCALE);
     pango_font_description_set_weight(font, lettering.weight == Lettering::Weight::bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
     pango_layout_set_font_description(layout_, font);
     pango_font_description_free(font);
     pango_layout_set_alignment(layout_, lettering.side == Lettering::Side::right ? PANGO_ALIGN_RIGHT : PANGO_ALIGN_LEFT);
-    pango_layout_set_width(layout_, width > 0 ? static_cast<int>(width * PANGO_SCALE) : -1);
+    pango_layout_set_width(layout_, width > 0 ? static_cast<int>(width * set_in / lettering.size * PANGO_SCALE) : -1);
     pango_layout_set_text(layout_, text.data(), static_cast<int>(text.size()));
 }
 
-Extent Pen::extent() const {
+Extent Pen::extent(double size) const {
     int width = 0, height = 0;
     pango_layout_get_size(layout_, &width, &height);
-    return {points(width), points(height)};
+    return {points(width) * size / set_in, points(height) * size / set_in};
 }
 
 Extent Pen::measure(const std::string& text, const Lettering& lettering, double width) {
@@ -64,17 +67,15 @@ Extent Pen::measure(const std::string& text, const Lettering& lettering, double 
     const Extent& line = in_one_line(text, lettering.weight);
     if (width <= 0 || line.width * lettering.size < width) return {line.width * lettering.size, line.height * lettering.size};
     set(text, lettering, width);
-    return extent();
+    return extent(lettering.size);
 }
 
 const Extent& Pen::in_one_line(const std::string& text, Lettering::Weight weight) {
     auto& known = of_one_point_[weight == Lettering::Weight::bold ? 1 : 0];
     const auto found = known.find(text);
     if (found != known.end()) return found->second;
-    constexpr double size = 10;
-    set(text, {size, weight}, 0);
-    const Extent whole = extent();
-    return known.emplace(text, Extent{whole.width / size, whole.height / size}).first->second;
+    set(text, {1, weight}, 0);
+    return known.emplace(text, extent(1)).first->second;
 }
 
 Extent Pen::write(const char* tag, const std::string& text, const Lettering& lettering, double x, double y, double width) {
@@ -83,9 +84,13 @@ Extent Pen::write(const char* tag, const std::string& text, const Lettering& let
     set(text, lettering, width);
     const Tagged tagged(*this, tag);
     cairo_set_source_rgb(cairo_, 0, 0, 0);
-    cairo_move_to(cairo_, x, y);
+    cairo_save(cairo_);
+    cairo_translate(cairo_, x, y);
+    cairo_scale(cairo_, lettering.size / set_in, lettering.size / set_in);
+    cairo_move_to(cairo_, 0, 0);
     pango_cairo_show_layout(cairo_, layout_);
-    return extent();
+    cairo_restore(cairo_);
+    return extent(lettering.size);
 }
 
 void Pen::box(double x, double y, double side) {

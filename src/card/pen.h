@@ -53,11 +53,12 @@ private:
     cairo_t* cairo_;
     PangoLayout* layout_;
     Ink ink_ = Ink::none;
-    std::map<std::string, Extent> of_one_point_[2];  ///< of a text in one line, plain and bold: letters are not hinted, so it grows in proportion
+    std::map<std::string, Extent> of_one_point_[2];  ///< of a text in one line, plain and bold
 
     const Extent& in_one_line(const std::string& text, Lettering::Weight weight);
     void set(const std::string& text, const Lettering& lettering, double width);
-    [[nodiscard]] Extent extent() const;
+    /// Of what is set, in letters of that size.
+    [[nodiscard]] Extent extent(double size) const;
 };
 
 /// A tag for as long as it stands in scope.
