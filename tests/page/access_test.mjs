@@ -1,0 +1,116 @@
+// For everyone: axe-core's rules of WCAG 2.0, 2.1 and 2.2, levels A and AA, in every place and dress; nothing wider than the
+// screen; nothing too small for a thumb.
+import assert from "node:assert/strict";
+import { mkdirSync, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import { after, before, test } from "node:test";
+import { assertQuiet, drawn, field, goTo, openBrowser, openPhone, placeNames, tap } from "./browser.mjs";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+const dresses = [
+  { name: "light" },
+  { name: "dark", scheme: "dark" },
+  { name: "narrow", width: 320 },
+  { name: "doubled", doubled: true },
+  { name: "doubled-dark", doubled: true, scheme: "dark" },
+];
+let browser;
+before(async () => { browser = await openBrowser(); });
+after(() => browser.close());
+
+/** The whole place in sight, so that nothing counts as hidden that scrolling would show. */
+async function faultsOf(page) {
+  const { width } = page.viewportSize();
+  await page.setViewportSize({ width, height: await page.evaluate(() => document.documentElement.scrollHeight) });
+  await drawn(page);
+  const found = await page.evaluate((tags) => window.axe.run(document, { runOnly: { type: "tag", values: tags } }), rules);
+  await page.setViewportSize({ width, height: 740 });
+  return found.violations.map((one) => `${one.id}: ${one.nodes.slice(0, 3).map((node) => node.html.slice(0, 160)).join(" | ")}`);
+}
+
+/** Something in every place: a timer, a session with a put-in, a catch, saved notes. */
+async function use(page, place) {
+  if (place === "soak") await tap(page, "Start");
+  if (place === "feed") {
+    await tap(page, "Start now");
+    await page.locator(".put-in").tap();
+  }
+  if (place === "notes") {
+    await field(page, "Fish").fill("bream");
+    await tap(page, "Add");
+    await tap(page, "Save notes");
+  }
+  await drawn(page);
+}
+
+async function dressed(dress) {
+  const phone = await openPhone(browser, "several", dress);
+  await phone.page.evaluate(axe);
+  if (dress.doubled) await phone.page.evaluate(() => { document.documentElement.style.fontSize = "200%"; });
+  return phone;
+}
+
+async function keepPicture(page, name) {
+  if (!process.env.BANK_SHOTS) return;
+  mkdirSync(process.env.BANK_SHOTS, { recursive: true });
+  await page.screenshot({ path: join(process.env.BANK_SHOTS, `${name}.png`), fullPage: true });
+}
+
+for (const dress of dresses) {
+  test(`every place, ${dress.name}, keeps the rules and the width of the screen`, async () => {
+    const { page, context, problems } = await dressed(dress);
+    for (const place of placeNames) {
+      await goTo(page, place);
+      await use(page, place);
+      await keepPicture(page, `${place}-${dress.name}`);
+      assert.deepEqual(await faultsOf(page), [], `${place}, ${dress.name}`);
+      assert.ok((await page.evaluate(() => document.documentElement.scrollWidth)) <= (dress.width ?? 360), `${place}, ${dress.name} is wider than the screen`);
+    }
+    assertQuiet(problems);
+    await context.close();
+  });
+}
+
+test("with a slip in sight the rules are kept too", async () => {
+  for (const scheme of ["light", "dark"]) {
+    const { page, context } = await dressed({ scheme });
+    const slips = { mix: "How much, wet", soak: "Dry", drop: "Depth" };
+    for (const [place, label] of Object.entries(slips)) {
+      await goTo(page, place);
+      await field(page, label).fill("5 bags");
+      await drawn(page);
+      assert.ok(await page.locator(`#place-${place} .fault:not([hidden])`).first().isVisible(), place);
+      await keepPicture(page, `${place}-slip-${scheme}`);
+      assert.deepEqual(await faultsOf(page), [], `${place}, ${scheme}`);
+    }
+    await context.close();
+  }
+});
+
+test("what is tapped is at least 44 pixels high and wide", async () => {
+  const { page, context } = await openPhone(browser, "several", { width: 320 });
+  for (const place of placeNames) {
+    await goTo(page, place);
+    await use(page, place);
+    const small = await page.evaluate(() => [...document.querySelectorAll("button, select, summary, .strip label, input:not([type=checkbox]):not([type=radio]), .timeline label")]
+      .filter((one) => one.checkVisibility()).map((one) => ({ box: one.getBoundingClientRect(), words: one.outerHTML.slice(0, 90) }))
+      .filter(({ box }) => box.height < 44 || box.width < 44).map(({ box, words }) => `${Math.round(box.width)} x ${Math.round(box.height)} ${words}`));
+    assert.deepEqual(small, [], place);
+  }
+  await context.close();
+});
+
+test("the places are buttons, the one in sight is marked, and the keyboard gets everywhere", async () => {
+  const { page, context } = await openPhone(browser, "carpet");
+  const soak = page.getByRole("navigation", { name: "Places" }).getByRole("button", { name: "Soak" });
+  await soak.focus();
+  await page.keyboard.press("Enter");
+  assert.equal(await soak.getAttribute("aria-current"), "page");
+  assert.equal(await page.locator("nav [aria-current]").count(), 1);
+  assert.ok(await page.evaluate(() => document.activeElement.matches("nav button")));
+  const outlined = await soak.evaluate((one) => getComputedStyle(one).outlineStyle);
+  assert.notEqual(outlined, "none");
+  await context.close();
+});
