@@ -39,4 +39,11 @@ Mass kitchen_additive(Mass mass) { return rounded_additive(mass.in(gram)) * gram
 
 Volume kitchen_additive(Volume volume) { return rounded_additive(volume.in(millilitre)) * millilitre; }
 
+Time kitchen_time(Time time) { return rounded(time.in(minute), {{9.5, 1}, {8 * 60 - 2.5, 5}}, 60) * minute; }
+
+Time kitchen_soak_time(Time time) {
+    const double seconds = time.in(second);
+    return seconds < 1200 ? rounded(seconds, {{57.5, 5}, {285, 30}}, 60) * second : kitchen_time(time);
+}
+
 }  // namespace baitwright

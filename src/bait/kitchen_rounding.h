@@ -19,4 +19,10 @@ Mass kitchen_water(Mass water);
 Mass kitchen_additive(Mass mass);
 Volume kitchen_additive(Volume volume);
 
+/// Times to wait: 1 min below 9.5 min, 5 min below 8 h, then hours; at least 1 min.
+Time kitchen_time(Time time);
+
+/// Time under water, which is short: 5 s below 57.5 s, 30 s below 4 min 45 s, 1 min below 20 min, then as above.
+Time kitchen_soak_time(Time time);
+
 }  // namespace baitwright

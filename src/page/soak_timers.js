@@ -4,17 +4,11 @@
 
 const stepWords = { soak: "Soak", stand: "Stand, covered" };
 
-// The steps that the engine's answer has for its pellets; an expander that is pumped has none.
+// The steps that the engine's answer has for its pellets, as long as it tells them; an expander that is pumped has none.
 function stepsOf(pellets) {
-  return pellets.flatMap((one) => [["soak", one.soak_minutes], ["stand", one.stand_ready_minutes]]
-    .filter(([, minutes]) => Number.isFinite(minutes) && minutes > 0)
-    .map(([step, minutes]) => ({ pellet: one.pellet, step, seconds: timedSeconds(minutes) })));
-}
-
-// A kitchen timer's steps: 5 s up to 2 min, 30 s up to 10 min, then whole minutes.
-function timedSeconds(minutes) {
-  const step = minutes < 2 ? 5 : minutes < 10 ? 30 : 60;
-  return Math.max(step, Math.round(minutes * 60 / step) * step);
+  return pellets.filter((one) => one.kitchen).flatMap((one) => [["soak", one.kitchen.soak_minutes], ["stand", one.kitchen.stand_ready_minutes]]
+    .filter(([, minutes]) => minutes > 0)
+    .map(([step, minutes]) => ({ pellet: one.pellet, step, seconds: Math.round(minutes * 60) })));
 }
 
 function sameStep(one, other) {

@@ -91,21 +91,26 @@ std::string shown_pints(Volume volume) {
     return pints < 0.095 ? fmt::format("{:.2f} pt", pints) : significant(pints, 2) + " pt";
 }
 
-std::string shown_time(Time time) {
-    const double minutes = time.in(minute);
-    if (minutes < 1) return "less than a minute";
-    if (minutes >= 8 * 60 - 2.5) return fmt::format("{} h", std::lround(minutes / 60));
-    const auto whole = static_cast<long>(minutes < 9.5 ? std::lround(minutes) : 5 * std::lround(minutes / 5));
+namespace {
+
+/// "25 min", "3 h 20 min" of whole minutes.
+std::string hours_and_minutes(Time time) {
+    const long whole = std::lround(time.in(minute));
     if (whole < 60) return fmt::format("{} min", whole);
     return whole % 60 ? fmt::format("{} h {} min", whole / 60, whole % 60) : fmt::format("{} h", whole / 60);
 }
 
+}  // namespace
+
+std::string shown_time(Time time) {
+    return time < 1.0 * minute ? "less than a minute" : hours_and_minutes(kitchen_time(time));
+}
+
 std::string shown_soak_time(Time time) {
-    const double seconds = time.in(second);
-    if (seconds < 57.5) return fmt::format("{} s", std::max(5L, 5 * std::lround(seconds / 5)));
-    if (seconds < 285) return fmt::format("{:g} min", std::round(seconds / 30) / 2);
-    if (seconds < 1200) return fmt::format("{} min", std::lround(seconds / 60));
-    return shown_time(time);
+    const Time kitchen = kitchen_soak_time(time);
+    const double seconds = kitchen.in(second);
+    if (seconds < 57.5) return fmt::format("{:.0f} s", std::max(5.0, seconds));
+    return seconds < 285 ? fmt::format("{:g} min", seconds / 60) : hours_and_minutes(kitchen);
 }
 
 std::string shown_soak_time(Time low, Time high) {

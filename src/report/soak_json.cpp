@@ -1,5 +1,6 @@
 #include "report/soak_json.h"
 
+#include "bait/kitchen_rounding.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 
@@ -53,6 +54,7 @@ Json soaked_json(const SoakedAnswer& soaked) {
     json["stand_ready_minutes"] = soaked.stand_ready.middle.in(minute);
     json["stand_ready_minutes_range"] = low_high(soaked.stand_ready, minute);
     json["stand_even_minutes"] = soaked.stand_even.middle.in(minute);
+    json["kitchen"] = {{"soak_minutes", kitchen_soak_time(soaked.soak.middle).in(minute)}, {"stand_ready_minutes", kitchen_time(soaked.stand_ready.middle).in(minute)}};
     json["uptake_fraction"] = double(soaked.uptake);
     json["uptake_fraction_range"] = low_high(soaked.uptake_range, one);
     json["wet_mass_g_range"] = low_high(soaked.wet_range, gram);

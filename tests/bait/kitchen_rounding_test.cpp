@@ -75,3 +75,19 @@ TEST_CASE("rounding moves an amount by half a step at most, and what is rounded 
         RC_ASSERT(std::abs(additive(additive(grams)) - additive(grams)) < 1e-9);
     }));
 }
+
+TEST_CASE("a wait is as fine as a person keeps it, and never nothing") {
+    const auto waited = [](double minutes) { return kitchen_time(minutes * minute).in(minute); };
+    const auto soaked = [](double minutes) { return kitchen_soak_time(minutes * minute).in(second); };
+    CHECK(waited(0) == 0);
+    CHECK(waited(0.2) == Approx(1));
+    CHECK(waited(6.6) == Approx(7));
+    CHECK(waited(23) == Approx(25));
+    CHECK(waited(500) == Approx(480));
+    CHECK(soaked(0) == 0);
+    CHECK(soaked(0.01) == Approx(5));
+    CHECK(soaked(0.4) == Approx(25));
+    CHECK(soaked(1.6) == Approx(90));
+    CHECK(soaked(18.4) == Approx(18 * 60));
+    CHECK(soaked(22.4) == Approx(20 * 60));
+}
