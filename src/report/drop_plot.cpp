@@ -33,7 +33,8 @@ struct Scale {
 
 Scale scale_of(const DropAnswer& answer, const Frame& frame) {
     const double right = frame.right;
-    double from = -0.3, to = 0.3;
+    const Length half = 0.5 * answer.length.most;
+    double from = std::min(-0.3, (answer.drift.p50 - half).si()), to = std::max(0.3, (answer.drift.p50 + half).si());
     for (const DropClass& c : answer.classes) {
         if (!c.sinks) continue;
         from = std::min(from, (c.drift - c.radius).si());
@@ -76,7 +77,7 @@ void draw_side(Svg& svg, const DropAnswer& answer, const Frame& frame, const Sca
         svg.line({scale.x(-radius), y(broken)}, {scale.x(-wide), bed}, {120, 1, "2 4"});
         svg.line({scale.x(radius), y(broken)}, {scale.x(wide), bed}, {120, 1, "2 4"});
         const std::string how = broken > 0 ? "breaks about " + shown_length(answer.breaks_depth) + " down" : "breaks at the surface";
-        const double beside = scale.x(radius) + 8, letter = 7.2;  // of 14 pixels' type, on average
+        const double beside = scale.x(radius) + 8, letter = 8.6;  // of 14 pixels' type, of the wider faces
         svg.text({frame.phone ? std::min(beside, right - letter * static_cast<double>(how.size())) : beside, y(broken) + 5}, how, 14);
     } else {
         svg.text({scale.x(0) + 8, bed - 52}, "lands whole", 14);
