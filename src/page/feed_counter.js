@@ -32,10 +32,16 @@ function putsOf(count) {
   return count === 1 ? "1 put-in" : `${count} put-ins`;
 }
 
-// "3 cups of silt bed": how a feed of the plan is called.
+// "3 cups of 250 ml, silt bed": how a feed of the plan is called. Its size is the strategy's own.
 function wordsOfFeed(feed) {
-  if (feed.as === "loose") return `${feed.of}, loose`;
-  return `${feed.count} ${feed.count === 1 ? feed.as : `${feed.as}s`} of ${feed.of}`;
+  const size = feed.diameter_mm === null ? `${Number(feed.size_ml.toPrecision(3))} ml` : `${Number(feed.diameter_mm.toPrecision(3))} mm`;
+  if (feed.as === "loose") return `${feed.count === 1 ? "" : `${feed.count} times `}${size} loose, ${feed.of}`;
+  return `${feed.count} ${feed.count === 1 ? feed.as : `${feed.as}s`} of ${size}, ${feed.of}`;
+}
+
+// All that goes in at the same minute.
+function wordsOfFeeds(feeds) {
+  return feeds.map(wordsOfFeed).join("; and ");
 }
 
 function momentOfFeed(feed) {
@@ -55,12 +61,13 @@ function nextFeedLine(session) {
     if (!session.plan || bank.kept.feed.start === null) return;
     const feeds = session.plan.feeds;
     const now = Date.now();
-    const last = feeds.findLastIndex((feed) => momentOfFeed(feed) <= now);
+    const last = feeds.findLast((feed) => momentOfFeed(feed) <= now);
     const coming = feeds.find((feed) => momentOfFeed(feed) > now);
-    const waits = last >= 0 && !putOfFeed(last);
-    due.hidden = !waits;
-    if (waits) setText(due, `Due ${agoOf(now - momentOfFeed(feeds[last]))}: ${wordsOfFeed(feeds[last])}`);
-    setText(next, coming ? `Next feed in ${spanOf(momentOfFeed(coming) - now)}: ${wordsOfFeed(coming)}` : "No more feeds in the plan.");
+    const waits = last ? feeds.filter((feed, index) => feed.minute === last.minute && !putOfFeed(index)) : [];
+    due.hidden = !waits.length;
+    if (waits.length) setText(due, `Due ${agoOf(now - momentOfFeed(last))}: ${wordsOfFeeds(waits)}`);
+    const then = coming ? feeds.filter((feed) => feed.minute === coming.minute) : [];
+    setText(next, coming ? `Next feed in ${untilOf(momentOfFeed(coming) - now)}: ${wordsOfFeeds(then)}` : "No more feeds in the plan.");
   }
   return { node, tick };
 }

@@ -16,7 +16,7 @@ function leftPart(session) {
   let fields = {};
   const ask = button("How to spread it", () => {
     const faults = Object.fromEntries(Object.entries(fields).map(([of, field]) => [of, faultOfAmount(field.text())]));
-    if (markFaults(fields, faults)) box.show(outsideSession(session) || askEngine(leftQuestion(kept)));
+    if (markFaults(fields, faults)) box.show(outsideSession(session) || askEngine(leftQuestion(kept, Object.keys(fields))));
   }, "main");
   function fill() {
     const names = session.plan ? [...new Set(session.plan.feeds.map((feed) => feed.of))] : [];
@@ -45,8 +45,9 @@ function leftField(kept, of) {
   return field;
 }
 
-function leftQuestion(kept) {
-  const left = Object.entries(kept.left).filter(([, amount]) => amount).map(([of, amount]) => `${amount} ${of}`);
+// Of what the plan feeds: what may be kept besides, of another time, is not asked about.
+function leftQuestion(kept, names) {
+  const left = names.filter((of) => Object.hasOwn(kept.left, of) && kept.left[of]).map((of) => `${kept.left[of]} ${of}`);
   return {
     ask: "plan", words: [bank.strategy.name],
     flags: flagsOf({ "--start": clockOf(kept.start), "--now": clockOf(Date.now()), "--left": left, "--bites": kept.bites, "--people": kept.people }),

@@ -82,7 +82,7 @@ function startPart(changed) {
     if (kept.start === null) return;
     const now = Date.now();
     const end = plan ? kept.start + plan.length_minutes * minuteMs : null;
-    const begun = now < kept.start ? `Starts at ${clockOf(kept.start)}, in ${spanOf(kept.start - now)}` : `Started at ${clockOf(kept.start)}, ${agoOf(now - kept.start)}`;
+    const begun = now < kept.start ? `Starts at ${clockOf(kept.start)}, in ${untilOf(kept.start - now)}` : `Started at ${clockOf(kept.start)}, ${agoOf(now - kept.start)}`;
     const ends = end === null ? "" : now < end ? `; ends at ${clockOf(end)}` : `; over since ${clockOf(end)}`;
     setText(since, `${begun}${ends}.`);
   }

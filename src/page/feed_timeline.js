@@ -2,7 +2,8 @@
 
 // The feeds of the plan by the clock, to tick off. A tick counts as a put-in.
 
-const feedsInSight = 6;
+// A plan with a few more than are in sight is shown whole.
+const feedsInSight = 6, shortPlan = 8;
 
 function timelinePart(session, changed) {
   const list = make("ul", { class: "timeline" });
@@ -15,14 +16,15 @@ function timelinePart(session, changed) {
   let views = [];
   function fill() {
     const feeds = session.plan ? session.plan.feeds : [];
-    const window = whole ? { from: 0, to: feeds.length } : sightOf(feeds);
+    const short = feeds.length <= shortPlan;
+    const window = whole || short ? { from: 0, to: feeds.length } : sightOf(feeds);
     const at = views.findIndex((view) => view.node.contains(document.activeElement));
     const index = at < 0 ? -1 : views[at].index;
     views = feeds.slice(window.from, window.to).map((feed, offset) => feedView(feed, window.from + offset, changed));
     list.replaceChildren(...views.map((view) => view.node));
     const again = views.find((view) => view.index === index);
     if (again) again.box.focus();
-    all.hidden = feeds.length <= feedsInSight;
+    all.hidden = short;
     setText(all, whole ? "Only those about now" : `All ${feeds.length} feeds`);
   }
   return { node, fill, tick: () => views.forEach((view) => view.tick()) };

@@ -74,6 +74,11 @@ function agoOf(span) {
   return span < 60000 ? "just now" : `${spanOf(span)} ago`;
 }
 
+// How long until then: to the nearest minute, and to the second within the last.
+function untilOf(span) {
+  return spanOf(span < minuteMs ? span : Math.round(span / minuteMs) * minuteMs);
+}
+
 // What is left on a timer: "7:05", "1:02:30".
 function countdownOf(span) {
   const seconds = Math.max(0, Math.ceil(span / 1000));
