@@ -36,17 +36,25 @@ function newId(word) {
   return `${word}-${idsGiven}`;
 }
 
+const waitingForFrame = new Set();
+
 // Runs the work once in the next frame, however often it was asked for until then.
 function oncePerFrame(work) {
-  let asked = false;
   return () => {
-    if (asked) return;
-    asked = true;
+    if (waitingForFrame.has(work)) return;
+    waitingForFrame.add(work);
     requestAnimationFrame(() => {
-      asked = false;
-      work();
+      if (waitingForFrame.delete(work)) work();
     });
   };
+}
+
+// A printer waits for no frame.
+function drawWaiting() {
+  for (const work of waitingForFrame) {
+    waitingForFrame.delete(work);
+    work();
+  }
 }
 
 function button(text, click, kind = "") {

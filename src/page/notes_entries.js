@@ -10,6 +10,7 @@ function entryList({ title, name, entries, fields, faultsOf, wordsOf, made = (en
     entries().push(made(entry));
     keepNow();
     fill();
+    notesView.rewrite();
     announce(`${title}: ${wordsOf(made(entry))}`);
     for (const [key, field] of Object.entries(fields)) if (field.input.tagName !== "SELECT") field.put(fresh[key] || "");
   }, "main");
@@ -22,12 +23,15 @@ function entryList({ title, name, entries, fields, faultsOf, wordsOf, made = (en
       bank.kept.notes[name] = entries().filter((one) => one !== entry);
       keepNow();
       fill();
+      notesView.rewrite();
       add.focus();
     }, "quiet");
   }
   fill();
   const nodes = Object.values(fields).map((field) => field.node);
-  return { node: make("div", { class: "part" }, make("h3", {}, title), list, make("div", { class: "question" }, make("div", { class: "pair" }, ...nodes), add)), fill };
+  // What was typed and not added.
+  const waiting = () => Object.entries(fields).some(([key, field]) => field.input.tagName !== "SELECT" && field.text() !== (fresh[key] || ""));
+  return { waiting: () => (waiting() ? `${title}: what stands in the fields is not added yet. Tap Add, or empty them` : null), node: make("div", { class: "part" }, make("h3", {}, title), list, make("div", { class: "question" }, make("div", { class: "pair" }, ...nodes), add)), fill };
 }
 
 // Puts each fault beside its field, and the focus on the first. True where there is none.

@@ -2,7 +2,8 @@
 
 // Notes: what was caught, mixed and used, and words of one's own, to be saved; and what it costs.
 
-const notesView = { refill: () => {} };
+// What others call once something of the notes has changed; `waiting` tells what was typed and not added.
+const notesView = { refill: () => {}, rewrite: () => {}, waiting: () => [] };
 
 function notesPlace(section) {
   const kept = bank.kept.notes;
@@ -11,10 +12,12 @@ function notesPlace(section) {
     changed: () => {
       kept.note = note.text();
       keepSoon();
+      notesView.rewrite();
     },
   });
   const lists = [catchList(), mixedList(), usedList()];
   notesView.refill = () => lists.forEach((list) => list.fill());
+  notesView.waiting = () => lists.map((list) => list.waiting()).filter(Boolean);
   section.append(...lists.map((list) => list.node), make("div", { class: "part" }, make("h3", {}, "In your own words"), note.node),
     savePart(), costPart(), wholePart(), aboutPart());
 }
@@ -34,6 +37,7 @@ function costPart() {
     kept.people = people.text();
     kept.length = length.text();
     keepSoon();
+    notesView.rewrite();
     ask();
   }
   ask();

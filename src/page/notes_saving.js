@@ -51,14 +51,15 @@ function savePart() {
   share.hidden = !navigator.share;
   const ways = make("div", { class: "saved", hidden: true }, make("label", { for: id }, "Your notes as they are saved"), area,
     make("div", { class: "buttons" }, button("Copy", () => copyText(area)), share, button("Download", () => download(area.value, name(), "application/toml"))));
+  const write = () => { area.value = notesText(bank.data, bank.strategy, bank.kept, Date.now()); };
   const save = button("Save notes", () => {
-    const faults = notesFaults();
+    const faults = [...notesView.waiting(), ...notesFaults()];
     fault.hidden = !faults.length;
-    setText(fault, faults.join(". "));
+    setText(fault, `${faults.join(". ")}.`);
     ways.hidden = Boolean(faults.length);
-    if (faults.length) return;
-    area.value = notesText(bank.data, bank.strategy, bank.kept, Date.now());
-    announce("The notes are below, to copy, share or download.");
+    announce(faults.length ? faults[0] : "The notes are below, to copy, share or download.");
+    if (!faults.length) write();
   }, "main");
+  notesView.rewrite = write;
   return make("div", { class: "part" }, make("h3", {}, "Save"), save, fault, ways);
 }

@@ -26,6 +26,7 @@ function showPlace(name) {
     else one.removeAttribute("aria-current");
   }
   buildPlace(name);
+  if (name === "notes") notesView.rewrite();
   window.scrollTo(0, scrolled[name] || 0);
 }
 
@@ -50,5 +51,8 @@ function watchPlaces() {
     });
   }
   // A printed page has all the places, one after the other.
-  window.addEventListener("beforeprint", () => Object.keys(places).forEach(buildPlace));
+  window.addEventListener("beforeprint", () => {
+    Object.keys(places).forEach(buildPlace);
+    drawWaiting();
+  });
 }
