@@ -22,7 +22,7 @@ function withFaults(field) {
 // Free words.
 function textField({ label, text = "", changed = () => {}, list = null, long = false }) {
   const id = newId("text");
-  const input = make(long ? "textarea" : "input", { id, autocomplete: "off", autocapitalize: "off", list, rows: long ? 4 : null, input: () => changed() });
+  const input = make(long ? "textarea" : "input", { id, autocomplete: "off", autocapitalize: "off", list, rows: long ? 4 : null, maxlength: longestText, input: () => changed() });
   input.value = text;
   return withFaults({
     node: make("div", { class: "field" }, make("label", { for: id }, label), input),

@@ -42,17 +42,16 @@ function writeStored(key, text) {
   }
 }
 
-// Text that could not be used is put by under a key of its own; nothing is lost.
+// Text that could not be used is moved to a key of its own, for which there is room even where there is none for a copy.
 function setAside(strategy, raw) {
-  for (let number = 1; number < 100; number += 1) {
-    const aside = `${pageKey()} put by ${number}, ${strategy}`;
-    const there = readStored(aside);
-    if (there === raw) return;
-    if (there === null) {
-      writeStored(aside, raw);
-      return;
-    }
-  }
+  if (!keeping.store) return;
+  let number = 1;
+  let there = null;
+  const aside = () => `${pageKey()} put by ${number}, ${strategy}`;
+  for (there = readStored(aside()); there !== null && there !== raw; there = readStored(aside())) number += 1;
+  if (there === raw) return;
+  keeping.store.removeItem(keyOf(strategy));
+  if (!writeStored(aside(), raw)) writeStored(keyOf(strategy), raw);
 }
 
 // Reads what is kept of a strategy into bank.kept.
@@ -62,10 +61,11 @@ function loadKept(strategy) {
   const { kept, mended } = readKept(raw);
   if (mended) {
     setAside(strategy, raw);
-    notice("Part of what this page had kept could not be read and was left out; the whole of it is put by.");
+    notice("Part of what this page had kept could not be read and was left out. The whole of it is put by, and goes out with Export all data in Notes.");
   }
   keeping.written = raw;
   bank.kept = kept;
+  if (mended) keepNow();
 }
 
 // Writes at once: for what must not be lost, such as a put-in or a timer.
@@ -87,19 +87,23 @@ function keepSoon() {
   if (!keeping.later) keeping.later = setTimeout(keepNow, 400);
 }
 
-function keysOfPage() {
+function keysThatBegin(words) {
   const keys = [];
   for (let at = 0; keeping.store && at < keeping.store.length; at += 1) {
     const key = keeping.store.key(at);
-    if (key.startsWith(`${pageKey()}, `) || key.startsWith(`${pageKey()} put by `)) keys.push(key);
+    if (key.startsWith(words)) keys.push(key);
   }
   return keys;
+}
+
+function keysPutBy() {
+  return keysThatBegin(`${pageKey()} put by `);
 }
 
 function forgetPage() {
   clearTimeout(keeping.later);
   keeping.later = 0;
-  for (const key of keysOfPage()) keeping.store.removeItem(key);
+  for (const key of [...keysThatBegin(`${pageKey()}, `), ...keysPutBy()]) keeping.store.removeItem(key);
   bank.kept = readKept(null).kept;
 }
 

@@ -5,6 +5,7 @@
 function soakPlace(section) {
   const kept = bank.kept.soak;
   if (kept.water_temp === null) kept.water_temp = temperatureText();
+  kept.pellets = kept.pellets.filter((pellet) => pelletNames().includes(pellet.name));
   if (!kept.pellets.length && bank.library.pellets.length) kept.pellets.push(freshPellet(pelletNames()[0]));
   const fields = makeSoakFields(kept, changed);
   const flagged = { "--water-temp": fields.water_temp, "--uptake": fields.uptake, "--strokes": fields.strokes, "--vessel": fields.vessel };

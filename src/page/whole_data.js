@@ -10,13 +10,14 @@ function wholeData() {
     if (raw !== null) strategies[name] = readKept(raw).kept;
   }
   if (!keeping.store) strategies[bank.strategy.name] = bank.kept;
-  return { baitwright_bank: 1, page: bank.data.id, strategies };
+  return { baitwright_bank: 1, page: bank.data.id, strategies, put_by: Object.fromEntries(keysPutBy().map((key) => [key, readStored(key)])) };
 }
 
 // What is wrong with a file that was to be brought back; empty where nothing is.
 function faultOfWhole(given) {
   if (typeof given !== "object" || given === null || given.baitwright_bank !== 1 || typeof given.strategies !== "object" || given.strategies === null) return "That file is not the data of a bank page.";
   if (given.page !== bank.data.id) return "That file is of another page, so nothing was brought back.";
+  if (!bank.library.strategies.some(({ name }) => Object.hasOwn(given.strategies, name))) return "That file holds nothing of this page's strategies.";
   return "";
 }
 
@@ -63,6 +64,6 @@ function wholePart() {
     openStrategy(bank.strategy.name, "notes");
     notice("All that this page had kept is gone.");
   }, "danger");
-  return make("div", { class: "part" }, make("h3", {}, "All data of this page"),
+  return make("div", { class: "part whole" }, make("h3", {}, "All data of this page"),
     make("div", { class: "buttons" }, out), make("div", { class: "field" }, make("label", { for: id }, "Bring data back from a file"), file), forget);
 }
