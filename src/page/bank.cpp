@@ -19,6 +19,16 @@ Arguments arguments_of(const Json& request) {
     return {request.value("words", std::vector<std::string>{}), std::move(flags)};
 }
 
+/// The feel of each mix where it is fed first.
+Json feels_of(const Strategy& strategy, const Shelf& shelf) {
+    Json feels = Json::object();
+    for (const Feed& feed : strategy.feeds)
+        for (const FeedPart& part : feed.parts)
+            if (const auto recipe = shelf.find_recipe(part.of); recipe && !feels.contains(recipe->name))
+                feels[recipe->name] = feed.feel.empty() ? recipe->feel : feed.feel;
+    return feels;
+}
+
 Json strategy_entry(const Strategy& strategy, const Shelf& shelf) {
     const WaterSetting& water = strategy.water;
     Json mixes = Json::array();
@@ -29,7 +39,8 @@ Json strategy_entry(const Strategy& strategy, const Shelf& shelf) {
             {"depth_m", water.depth ? Json(water.depth->in(metre)) : Json()},
             {"tow_cm_s", water.tow ? Json(water.tow->in(centimetre_per_second)) : Json()},
             {"water_temp_c", water.temperature ? Json(water.temperature->in_celsius()) : Json()},
-            {"mixes", mixes}};
+            {"mixes", mixes},
+            {"feels", feels_of(strategy, shelf)}};
 }
 
 /// What there is to choose from.

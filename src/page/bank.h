@@ -15,7 +15,7 @@ namespace baitwright {
 /// Requests, all JSON records with `ask`:
 /// * `open` {library: TOML, today: ISO 8601 date, have: ["brown crumb=400g", ...]}: what is asked from here on is asked of it;
 ///   `add` {library}: more entries on the same shelf. Reply: {mixes: [{name, feel}], feels: [name], strategies: [{name,
-///   length_minutes, depth_m, tow_cm_s, water_temp_c, mixes}], pellets: [{name, kind}]}.
+///   length_minutes, depth_m, tow_cm_s, water_temp_c, mixes: [name], feels: {mix: feel}}], pellets: [{name, kind}]}.
 /// * `mix`, `water`, `soak`, `drop`, `cost`, `plan` {words: [text], flags: {"--cups": ["4x250ml"]}, give: ["told", "json",
 ///   "picture"], narrow}: `give` is ["told"] where left out; `plan` with `--now` is the rest of the session.
 ///   Reply: {status, told, json, picture}: what was asked for. `told` is `told_json`, `json` the command's own, `picture` an SVG.

@@ -39,12 +39,28 @@ private:
     std::vector<std::string> in_order_;
 };
 
+/// What no answer of the page tells is left out of it.
+std::string carried_text(Recipe recipe) {
+    for (std::string* prose : {&recipe.purpose, &recipe.avoid, &recipe.why, &recipe.note}) prose->clear();
+    return toml_text(recipe) + "\n";
+}
+
+std::string carried_text(Ingredient ingredient) {
+    ingredient.note.clear();
+    ingredient.composition = {};
+    return toml_text(std::vector<Ingredient>{std::move(ingredient)});
+}
+
+std::string carried_text(Strategy strategy) {
+    for (std::string* prose : {&strategy.purpose, &strategy.avoid, &strategy.why, &strategy.note}) prose->clear();
+    return toml_text(strategy);
+}
+
 /// What the shelf has by that name: a mix, an ingredient, or both.
 void put_named(Entries& entries, const std::string& name, const Shelf& shelf) {
     const auto recipe = shelf.find_recipe(name);
     const auto ingredient = shelf.find_ingredient(name);
-    entries.put(name, (recipe ? toml_text(*recipe) + "\n" : std::string()) +
-                          (ingredient ? toml_text(std::vector<Ingredient>{*ingredient}) : std::string()));
+    entries.put(name, (recipe ? carried_text(*recipe) : std::string()) + (ingredient ? carried_text(*ingredient) : std::string()));
 }
 
 /// What no strategy of the page needs: the other mixes with what is in them, and the other pellets.
@@ -95,7 +111,7 @@ Json bank_data(const BankContents& contents) {
         names.push_back(carried.strategy.name);
     }
     Entries strategies;
-    for (const CarriedStrategy& carried : contents.strategies) strategies.put(carried.strategy.name, toml_text(carried.strategy));
+    for (const CarriedStrategy& carried : contents.strategies) strategies.put(carried.strategy.name, carried_text(carried.strategy));
     Json data{{"version", contents.version},
               {"made_on", contents.made_on},
               {"start", contents.start ? Json(clock_text(*contents.start)) : Json()},

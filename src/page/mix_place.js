@@ -73,13 +73,11 @@ function planRecord() {
   return bank.plan;
 }
 
-// The feel at which the strategy feeds the mix; empty where that is the mix's own, or it feeds none of it.
+// The feel at which the strategy feeds the mix first; empty where that is the mix's own, or it feeds none of it.
 function planFeel(mix) {
-  if (!bank.strategy.mixes.includes(mix)) return "";
-  const plan = planRecord();
-  const batch = plan && plan.batches.find((one) => one.name === mix);
+  const fed = bank.strategy.feels[mix];
   const own = bank.library.mixes.find((one) => one.name === mix);
-  return batch && batch.feel && batch.feel !== own.feel ? batch.feel : "";
+  return fed && fed !== own.feel ? fed : "";
 }
 
 // What was weighed and poured, as the kitchen scale shows it, goes into the notes, to be put right there.

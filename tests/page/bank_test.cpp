@@ -38,6 +38,7 @@ TEST_CASE("a bank opens on what its strategies need, and takes the rest after it
     CHECK(strategy["length_minutes"] == 300);
     CHECK(strategy["depth_m"] == 2.5);
     CHECK_FALSE(strategy["mixes"].empty());
+    CHECK(strategy["feels"]["silt bed"] == "soft");  // in the opening cups
     CHECK(first["feels"] == Json({"dusty", "crumbly", "firm", "tacky", "soft", "slop"}));
     const Json all = bank.ask({{"ask", "add"}, {"library", data["more"]}});
     CHECK(all["mixes"].size() == shelf->recipe_names().size());
