@@ -16,7 +16,7 @@ import sys
 POLICY = ("default-src 'none'; script-src {scripts} 'wasm-unsafe-eval'; style-src {style}; img-src data: blob:; "
           "connect-src 'none'; base-uri 'none'; form-action 'none'")
 PLACES = ("@POLICY@", "@STYLE@", "@ENGINE@", "@GLUE@", "@SCRIPT@")
-DATA = "@BANK_DATA@"
+DATA = ("@BANK_DATA@", "@BANK_MORE@")  # for the program to fill
 
 
 def refuse(message):
@@ -26,7 +26,7 @@ def refuse(message):
 def read(path, forbidden):
     """The text of a piece, which must hold nothing that would end or upset the element it is put in."""
     text = pathlib.Path(path).read_text(encoding="utf-8")
-    for words in (*forbidden, *PLACES, DATA):
+    for words in (*forbidden, *PLACES, *DATA):
         if re.search(re.escape(words), text, re.IGNORECASE):
             refuse(f"{path} holds {words!r}, which cannot stand inside the page")
     return text
@@ -42,7 +42,7 @@ def packed(path):
 
 def assembled(html, contents):
     """The page with each place filled; each must be there just once."""
-    for place in (*contents, DATA):
+    for place in (*contents, *DATA):
         if html.count(place) != 1:
             refuse(f"the HTML must hold {place} just once, not {html.count(place)} times")
     return re.sub("|".join(map(re.escape, contents)), lambda found: contents[found.group()], html)

@@ -13,6 +13,7 @@ function flagsOf(values) {
 }
 
 function askEngine(question) {
+  if (!bank.ask) return knownReply(question);
   try {
     return bank.ask(question);
   } catch (mishap) {
@@ -44,6 +45,7 @@ function answerBox({ fields = {}, first = "" } = {}) {
   const before = make("p", { class: "hint", hidden: true }, "From before the mistake:");
   const node = make("div", { class: "answer" }, faults, before, told.node);
   function show(reply) {
+    if (reply.waiting) return false;
     const homeless = placeFaults(reply.errors || [], fields);
     faults.hidden = !homeless.length;
     faults.replaceChildren(...homeless.map((error) => make("p", { class: "fault" }, wordsOfFault(error))));

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cstdint>
 #include <map>
 #include <set>
@@ -9,8 +10,10 @@
 #include "answers/named_in_strategy.h"
 #include "files/library_text.h"
 #include "files/value_text.h"
+#include "page/bank.h"
 #include "quantities/clock.h"
 #include "quantities/in_quotes.h"
+#include "quantities/number_text.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -101,6 +104,30 @@ std::string digest_of(const std::string& text) {
     return fmt::format("{:016x}", hash);
 }
 
+/// What a phone asks of Mix when it opens the strategy for the first time (`mix_place.js`), word for word.
+Json first_question(const Json& strategy, const Json& mixes, int people) {
+    const Json& mix = strategy["mixes"][0];
+    Json flags{{"--wet-volume", {"3 l"}}};
+    const auto own = std::find_if(mixes.begin(), mixes.end(), [&](const Json& one) { return one["name"] == mix; });
+    if (const auto fed = strategy["feels"].find(mix.get<std::string>()); fed != strategy["feels"].end() && *fed != (*own)["feel"]) flags["--feel"] = {*fed};
+    const Json& warmth = strategy["water_temp_c"];
+    flags["--water-temp"] = {(warmth.is_null() ? std::string("15") : number_text(warmth)) + " degC"};
+    flags["--people"] = {std::to_string(people)};
+    return {{"ask", "mix"}, {"words", {mix}}, {"flags", flags}, {"give", {"told", "json"}}};
+}
+
+/// What there is to choose from, and the first answers, so that a phone has something to show before its engine is open.
+void answer_ahead(Json& data) {
+    Bank bank;
+    data["contents"] = bank.ask({{"ask", "open"}, {"library", data["library"]}, {"today", data["made_on"]}, {"have", data["have"]}});
+    data["known"] = Json::array();
+    for (const Json& strategy : data["contents"]["strategies"]) {
+        if (strategy["mixes"].empty()) continue;
+        const Json question = first_question(strategy, data["contents"]["mixes"], data["people"]);
+        data["known"].push_back({{"asked", question}, {"reply", bank.ask(question)}});
+    }
+}
+
 }  // namespace
 
 Json bank_data(const BankContents& contents) {
@@ -121,6 +148,7 @@ Json bank_data(const BankContents& contents) {
               {"library", toml_text(contents.library->feels()) + entries.toml() + strategies.toml()},
               {"more", other_entries(*contents.library, entries)}};
     data["id"] = digest_of(data.dump());
+    answer_ahead(data);
     return data;
 }
 

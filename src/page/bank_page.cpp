@@ -8,7 +8,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr std::string_view place_of_data = "@BANK_DATA@";
+constexpr std::string_view place_of_data = "@BANK_DATA@", place_of_more = "@BANK_MORE@";
 
 /// JSON that cannot end the script element it stands in, whatever names it holds.
 std::string as_script_text(const Json& data) {
@@ -22,16 +22,29 @@ std::string as_script_text(const Json& data) {
     return text;
 }
 
+/// The page up to the place, which is taken off what is left of it.
+std::string_view cut_at(std::string_view place, std::string_view& left) {
+    const auto at = left.find(place);
+    if (at == std::string_view::npos) throw std::logic_error("the page has no place for its data");
+    const std::string_view before = left.substr(0, at);
+    left.remove_prefix(at + place.size());
+    return before;
+}
+
 }  // namespace
 
-std::string bank_page(const Json& data) {
-    const std::string_view whole = bank_template();
-    if (whole.empty())
+std::string bank_page(Json data) {
+    std::string_view left = bank_template();
+    if (left.empty())
         throw StorageError(FaultClass::cannot_create, "no-page-engine", "this program was built without the engine that a page carries",
                            "build it again where Emscripten is installed (Debian: emscripten), with -DBAITWRIGHT_PAGE=ON");
-    const auto at = whole.find(place_of_data);
-    if (at == std::string_view::npos) throw std::logic_error("the page has no place for its data");
-    return std::string(whole.substr(0, at)) + as_script_text(data) + std::string(whole.substr(at + place_of_data.size()));
+    const Json more = data["more"];
+    data.erase("more");
+    std::string page(cut_at(place_of_data, left));
+    page += as_script_text(data);
+    page += cut_at(place_of_more, left);
+    page += as_script_text(more);
+    return page += left;
 }
 
 }  // namespace baitwright

@@ -12,6 +12,6 @@ std::string_view bank_template();
 
 /// The page that carries this data (`bank_data`). Throws StorageError "no-page-engine" (cannot_create) where the program was
 /// built without the engine.
-std::string bank_page(const Json& data);
+std::string bank_page(Json data);
 
 }  // namespace baitwright

@@ -81,7 +81,7 @@ const keptShape = recordShape({
   mix: recordShape({
     of: textShape(), target: wordShape(["litres", "cups", "balls", "dry"], "litres"), litres: textShape("3 l"),
     cups: textShape("4"), cup: textShape("250 ml"), balls: textShape("12"), ball: textShape("55 mm"),
-    dry: textShape("1 kg"), dry_of: textShape(), feel: textShape(), water_temp: textShape(null), people: textShape("1"), added: textShape(),
+    dry: textShape("1 kg"), dry_of: textShape(), feel: textShape(), water_temp: textShape(null), people: textShape(), added: textShape(),
   }),
   tub: recordShape({ dry: textShape(), by: wordShape(["added", "weighs"], "added"), added: textShape(), weighs: textShape(), minutes: textShape() }),
   soak: recordShape({

@@ -54,6 +54,7 @@ function mixPlace(section) {
 // Before anything was picked: the strategy's first mix, as wet as the strategy feeds it.
 function startMix(kept) {
   if (kept.water_temp === null) kept.water_temp = temperatureText();
+  if (!kept.people) kept.people = String(bank.data.people || 1);
   if (kept.of && !knownMix(kept.of)) readTheRest();
   if (knownMix(kept.of)) return;
   kept.of = firstMix();

@@ -8,6 +8,10 @@ const scrolled = {};
 
 function buildPlace(name) {
   if (built.has(name)) return;
+  if (name !== "mix" && !bank.ask) {
+    bank.missed = true;  // it is built as soon as the engine is open
+    return;
+  }
   built.add(name);
   if (name !== "mix") readTheRest();
   places[name](byId(`place-${name}`).querySelector(".content"));

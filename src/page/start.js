@@ -1,8 +1,9 @@
 "use strict";
 
-// Opens the page: unpacks the engine, hands it the library, and draws the first answer.
+// Opens the page: draws the answer that it brought along, unpacks the engine, and hands it the library. `ask` is there once the engine
+// is open; `missed` says that something was asked before.
 
-const bank = { ask: null, data: null, library: null, strategy: null, kept: null, plan: undefined, ticking: [], whenMore: [], unkept: null };
+const bank = { ask: null, missed: false, rest: false, data: null, library: null, strategy: null, kept: null, plan: undefined, ticking: [], whenMore: [], unkept: null };
 
 function bytesOf(base64) {
   if (Uint8Array.fromBase64) return Uint8Array.fromBase64(base64);
@@ -57,13 +58,11 @@ function offerStrategies() {
   return first;
 }
 
-// What the strategies need is read before the first answer is drawn; the other mixes and pellets when there is time, or when
-// they are wanted.
-function openLibrary() {
-  const library = bank.ask({ ask: "open", library: bank.data.library, today: dateOf(Date.now()), have: bank.data.have || [] });
+// What the strategies need is read first; the other mixes and pellets when there is time, or when they are wanted.
+function openLibrary(ask) {
+  const library = ask({ ask: "open", library: bank.data.library, today: dateOf(Date.now()), have: bank.data.have || [] });
   if (library.errors) throw new Error(library.errors.map((error) => error.message).join(". "));
   useLibrary(library);
-  if (!bank.library.strategies.length) throw new Error("This page holds no strategy.");
 }
 
 function useLibrary(library) {
@@ -73,22 +72,27 @@ function useLibrary(library) {
 }
 
 function readTheRest() {
-  const more = bank.data.more;
-  bank.data.more = "";
-  if (!more) return;
-  const library = bank.ask({ ask: "add", library: more });
+  if (bank.rest || !bank.ask) return;
+  bank.rest = true;
+  const library = bank.ask({ ask: "add", library: JSON.parse(byId("bank-more").textContent) });
   if (library.errors) return;
   useLibrary(library);
   for (const told of bank.whenMore) told();
 }
 
-async function start() {
+function fail(mishap) {
+  setText(byId("opening"), `The page could not be opened. ${mishap.message}`);
+  byId("opening").hidden = false;
+}
+
+// Run before the engine's text has been read: what is needed to see the first answer, and no more.
+function start() {
   try {
     bank.data = JSON.parse(byId("bank-data").textContent);
-    bank.ask = await openEngine(await unpackEngine());
-    openLibrary();
+    useLibrary(bank.data.contents);
+    if (!bank.library.strategies.length) throw new Error("This page holds no strategy.");
   } catch (mishap) {
-    setText(byId("opening"), `The page could not be opened. ${mishap.message}`);
+    fail(mishap);
     return;
   }
   keeping.store = openStore();
@@ -99,14 +103,30 @@ async function start() {
   watchTimers();
   byId("opening").hidden = true;
   byId("card").hidden = false;
-  requestAnimationFrame(() => setTimeout(markReady));
+  afterFrame(() => performance.mark("bank-drawn"));
+  document.addEventListener("DOMContentLoaded", openTheEngine);
 }
 
-// The first answer has been drawn.
-function markReady() {
-  document.documentElement.dataset.ready = "yes";
-  performance.mark("bank-ready");
-  setTimeout(readTheRest);
+async function openTheEngine() {
+  try {
+    const ask = await openEngine(await unpackEngine());
+    openLibrary(ask);
+    bank.ask = ask;
+  } catch (mishap) {
+    fail(mishap);
+    return;
+  }
+  if (bank.missed) openStrategy(bank.strategy.name, bank.kept.place);
+  afterFrame(() => {
+    document.documentElement.dataset.ready = "yes";
+    performance.mark("bank-ready");
+    readTheRest();
+  });
 }
 
-document.addEventListener("DOMContentLoaded", start);
+// Once what stands in the document has been drawn.
+function afterFrame(then) {
+  requestAnimationFrame(() => setTimeout(then));
+}
+
+start();

@@ -12,7 +12,7 @@ import { randomJobs } from "./random_jobs.mjs";
 const program = process.env.BANK_PROGRAM;
 const today = "2026-05-16";
 const strategies = ["open carpet", "tight balls", "shallow cloud", "particle led", "cold water"];
-let folder, store, ask, contents;
+let folder, store, ask, contents, data;
 
 function run(args) {
   const ran = spawnSync(program, [...args, "--store", store], {
@@ -39,7 +39,7 @@ async function openPage(file) {
     return JSON.parse(Buffer.from(engine.HEAPU8.subarray(reply, engine.HEAPU8.indexOf(0, reply))).toString("utf8"));
   };
   askEngine({ ask: "open", library: data.library, today: data.made_on, have: data.have });
-  return { ask: askEngine, contents: askEngine({ ask: "add", library: data.more }) };
+  return { ask: askEngine, data, contents: askEngine({ ask: "add", library: JSON.parse(between(html, '<script type="application/json" id="bank-more">', "</script>")) }) };
 }
 
 before(async () => {
@@ -47,7 +47,7 @@ before(async () => {
   store = join(folder, "store.db");
   const made = run(["page", ...strategies, "-o", join(folder, "bank.html")]);
   assert.equal(made.status, 0, made.errors);
-  ({ ask, contents } = await openPage(join(folder, "bank.html")));
+  ({ ask, contents, data } = await openPage(join(folder, "bank.html")));
 });
 
 after(() => rmSync(folder, { recursive: true, force: true }));
@@ -99,6 +99,11 @@ test("500 random jobs: every number, every word and every refusal is the command
     ++tally.answered;
   }
   assert.ok(tally.answered >= 450, `only ${tally.answered} of 500 jobs were answered`);
+});
+
+test("the answers that a page brings along are the engine's own", () => {
+  assert.equal(data.known.length, strategies.length);
+  for (const { asked, reply } of data.known) sameValue(ask(asked), reply, JSON.stringify(asked));
 });
 
 test("each kind of slip is refused in the command line's words", () => {
