@@ -58,6 +58,24 @@ std::vector<double> thickness_along(const DropAnswer& answer, const Scale& scale
     return thickness;
 }
 
+/// Where it breaks, in words beside the line; on a phone in two lines, on the side that has the room. `beside` is how far from
+/// the line, and how far down.
+void draw_break(Svg& svg, const DropAnswer& answer, const Frame& frame, const Scale& scale, Svg::Point beside) {
+    const double at = scale.x(0);
+    const bool midwater = answer.breaks_depth > Length{};
+    const std::string where = midwater ? shown_length(answer.breaks_depth) + " down" : "the surface", how = midwater ? "breaks about" : "breaks at";
+    if (!frame.phone) {
+        svg.text({at + beside.first, beside.second}, how + " " + where, 14);
+        return;
+    }
+    constexpr double letter = 8.6;  // of 14 pixels' type, of the wider faces
+    const bool right_of_it = at + beside.first + letter * static_cast<double>(std::max(how.size(), where.size())) < frame.right;
+    const double x = right_of_it ? at + beside.first : at - beside.first;
+    const Svg::Anchor anchor = right_of_it ? Svg::Anchor::start : Svg::Anchor::end;
+    svg.text({x, beside.second}, how, 14, anchor);
+    svg.text({x, beside.second + 18}, where, 14, anchor);
+}
+
 void draw_side(Svg& svg, const DropAnswer& answer, const Frame& frame, const Scale& scale, double bed) {
     constexpr int steps = 160;
     constexpr double highest = 46;
@@ -76,9 +94,7 @@ void draw_side(Svg& svg, const DropAnswer& answer, const Frame& frame, const Sca
         const double wide = radius + cloud_widens * (answer.depth.si() - broken);
         svg.line({scale.x(-radius), y(broken)}, {scale.x(-wide), bed}, {120, 1, "2 4"});
         svg.line({scale.x(radius), y(broken)}, {scale.x(wide), bed}, {120, 1, "2 4"});
-        const std::string how = broken > 0 ? "breaks about " + shown_length(answer.breaks_depth) + " down" : "breaks at the surface";
-        const double beside = scale.x(radius) + 8, letter = 8.6;  // of 14 pixels' type, of the wider faces
-        svg.text({frame.phone ? std::min(beside, right - letter * static_cast<double>(how.size())) : beside, y(broken) + 5}, how, 14);
+        draw_break(svg, answer, frame, scale, {scale.x(radius) - scale.x(0) + 8, y(broken) + 5});
     } else {
         svg.text({scale.x(0) + 8, bed - 52}, "lands whole", 14);
     }
