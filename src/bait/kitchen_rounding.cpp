@@ -22,7 +22,8 @@ double rounded(double amount, std::initializer_list<Step> steps, double otherwis
             step = one.step;
             break;
         }
-    return std::max(1.0, std::round(amount / step)) * step;
+    constexpr double last_digits = 1e-12;  // what is a half but for them rounds up, whatever computed it
+    return std::max(1.0, std::round(amount / step * (1 + last_digits))) * step;
 }
 
 double rounded_additive(double amount) { return rounded(amount, {{5, 0.1}, {20, 0.5}, {100, 1}}, 5); }

@@ -85,6 +85,24 @@ std::string other_entries(const Shelf& library, const Entries& carried) {
     return more.toml();
 }
 
+/// Where the strategies feed no mix, one of the library's, with what is in it: Mix opens on something.
+void put_a_mix(Entries& entries, const BankContents& contents) {
+    const auto feeds_a_mix = [](const CarriedStrategy& carried) {
+        const std::set<std::string> names = names_in(carried.strategy, *carried.shelf);
+        return std::any_of(names.begin(), names.end(), [&](const std::string& name) { return carried.shelf->find_recipe(name).has_value(); });
+    };
+    if (std::any_of(contents.strategies.begin(), contents.strategies.end(), feeds_a_mix)) return;
+    for (const std::string& name : contents.library->recipe_names()) {
+        const Recipe recipe = contents.library->recipe(name);
+        const auto is_mix = [&](const Part& part) { return contents.library->find_recipe(part.of).has_value(); };
+        if (std::any_of(recipe.parts.begin(), recipe.parts.end(), is_mix)) continue;
+        put_named(entries, name, *contents.library);
+        for (const Part& part : recipe.parts) put_named(entries, part.of, *contents.library);
+        for (const Dose& dose : recipe.doses) put_named(entries, dose.of, *contents.library);
+        return;
+    }
+}
+
 std::vector<std::string> have_words(const BankContents& contents) {
     std::set<std::string> names;
     for (const CarriedStrategy& carried : contents.strategies) names.merge(names_in(carried.strategy, *carried.shelf));
@@ -106,7 +124,7 @@ std::string digest_of(const std::string& text) {
 
 /// What a phone asks of Mix when it opens the strategy for the first time (`mix_place.js`), word for word.
 Json first_question(const Json& strategy, const Json& mixes, int people) {
-    const Json& mix = strategy["mixes"][0];
+    const Json& mix = strategy["mixes"].empty() ? mixes[0]["name"] : strategy["mixes"][0];
     Json flags{{"--wet-volume", {"3 l"}}};
     const auto own = std::find_if(mixes.begin(), mixes.end(), [&](const Json& one) { return one["name"] == mix; });
     if (const auto fed = strategy["feels"].find(mix.get<std::string>()); fed != strategy["feels"].end() && *fed != (*own)["feel"]) flags["--feel"] = {*fed};
@@ -121,8 +139,8 @@ void answer_ahead(Json& data) {
     Bank bank;
     data["contents"] = bank.ask({{"ask", "open"}, {"library", data["library"]}, {"today", data["made_on"]}, {"have", data["have"]}});
     data["known"] = Json::array();
+    if (data["contents"]["mixes"].empty()) return;
     for (const Json& strategy : data["contents"]["strategies"]) {
-        if (strategy["mixes"].empty()) continue;
         const Json question = first_question(strategy, data["contents"]["mixes"], data["people"]);
         data["known"].push_back({{"asked", question}, {"reply", bank.ask(question)}});
     }
@@ -137,6 +155,7 @@ Json bank_data(const BankContents& contents) {
         for (const std::string& name : names_in(carried.strategy, *carried.shelf)) put_named(entries, name, *carried.shelf);
         names.push_back(carried.strategy.name);
     }
+    put_a_mix(entries, contents);
     Entries strategies;
     for (const CarriedStrategy& carried : contents.strategies) strategies.put(carried.strategy.name, carried_text(carried.strategy));
     Json data{{"version", contents.version},

@@ -137,6 +137,11 @@ std::string shown_length(Length low, Length high) {
     return from.substr(0, from.find(' ')) + " to " + shown_length(high);
 }
 
+std::string shown_whole_percent(double share) {
+    constexpr double last_digits = 1e-12;
+    return shown_percent(std::round(100 * share * (1 + last_digits)) / 100);
+}
+
 std::string shown_percent(Ratio share) {
     const double percents = share.in(percent);
     return percents < 9.95 ? fmt::format("{:.2g} %", percents) : fmt::format("{:.0f} %", percents);

@@ -40,6 +40,8 @@ std::string shown_length(Length length);
 std::string shown_length(Length low, Length high);
 /// "40 %", or "2.5 %" below 10.
 std::string shown_percent(Ratio share);
+/// To a whole per cent; what is a half but for the last digits that it was computed to rounds up.
+std::string shown_whole_percent(double share);
 /// "12 degC".
 std::string shown_temperature(Temperature temperature);
 /// A count of grains, two digits: "about 12,000".

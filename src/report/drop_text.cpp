@@ -43,7 +43,7 @@ std::string landing_line(const DropAnswer& answer) {
 }
 
 std::string hanging_line(const DropAnswer& answer) {
-    const auto percent_of = [](double share) { return share < 0.005 ? std::string("nothing") : shown_percent(std::round(100 * share) / 100); };
+    const auto percent_of = [](double share) { return share < 0.005 ? std::string("nothing") : shown_whole_percent(share); };
     return fmt::format("After 1 min {}, after 5 min {}, after 10 min {}, after 30 min {}.", percent_of(answer.hanging[0]), percent_of(answer.hanging[1]),
                        percent_of(answer.hanging[2]), percent_of(answer.hanging[3]));
 }
@@ -107,7 +107,7 @@ TextTable comparison_table(const std::vector<DropAnswer>& answers) {
         }
         const std::string breaks = answer.breaks == Breaks::surface ? "surface" : answer.breaks == Breaks::bottom ? "bottom" : shown_length(answer.breaks_depth);
         table.row({answer.feel + ", " + answer.form, breaks, shown_wait(answer.landed.p50), shown_wait(answer.landed.p90), shown_length(answer.width.most),
-                   shown_percent(std::round(100 * answer.hanging[2]) / 100)});
+                   shown_whole_percent(answer.hanging[2])});
     }
     return table;
 }

@@ -60,6 +60,16 @@ TEST_CASE("a page brings along the first answer of each of its strategies") {
     CHECK(data["contents"]["strategies"].size() == 2);
 }
 
+TEST_CASE("where a strategy feeds no mix, the page opens on one of the library's") {
+    const auto shelf = shipped_shelf();
+    BankContents contents = contents_with(*shelf, "open carpet");
+    for (Feed& feed : contents.strategies[0].strategy.feeds) feed.parts = {{"casters"}};
+    const Json data = bank_data(contents);
+    REQUIRE(data["contents"]["mixes"].size() == 1);
+    REQUIRE(data["known"].size() == 1);
+    CHECK(data["known"][0]["reply"]["status"] == 0);
+}
+
 TEST_CASE("two strategies that mean different things by a name are not put into one page") {
     const auto shelf = shipped_shelf();
     MemoryShelf mine(shelf.get());

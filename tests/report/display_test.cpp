@@ -55,6 +55,9 @@ TEST_CASE("a soak is told to half a minute while that matters, and a short one i
     CHECK(shown_soak_time(90.0 * second) == "1.5 min");
     CHECK(shown_soak_time(6.2 * minute) == "6 min");
     CHECK(shown_soak_time(18.4 * minute) == "18 min");
+    CHECK(shown_whole_percent(0.045) == "5 %");
+    CHECK(shown_whole_percent(0.045 - 1e-16) == "5 %");
+    CHECK(shown_whole_percent(0.0449) == "4 %");
     CHECK(shown_soak_time(56.0 * minute) == "55 min");
     CHECK(shown_soak_time(40.0 * second, 100.0 * second) == "40 to 100 s");
     CHECK(shown_soak_time(0.7 * minute, 3.0 * minute) == "0.5 to 3 min");
