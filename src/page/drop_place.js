@@ -16,20 +16,24 @@ function dropPlace(section) {
     fields.feel.offer(feelChoices(fields.of.text()), "");
     changed();
   });
-  const box = answerBox({ fields: flaggedDropFields(fields) });
+  const looks = makeLookFields(kept, changed);
+  const look = layLookFields(looks);
+  const box = answerBox({ fields: { ...flaggedDropFields(fields), ...flaggedLookFields(looks) } });
   const picture = pictureView();
   const ask = oncePerFrame(() => {
     const reply = askEngine({ ask: "drop", words: [kept.of], flags: dropFlags(kept), give: ["told", "picture"], narrow: section.clientWidth < 700 });
     const good = box.show(reply);
     picture.show(good ? reply.picture : null, good);
+    look.fold();
   });
   function changed() {
     takeDrop(fields, kept);
+    takeLook(looks, kept);
     aimDrop(fields, kept);
     keepSoon();
     ask();
   }
-  section.append(layDropFields(fields), picture.node, box.node);
+  section.append(layDropFields(fields), look.node, picture.node, box.node);
   aimDrop(fields, kept);
   ask();
 }
@@ -80,6 +84,6 @@ function aimDrop(fields, kept) {
 function dropFlags(kept) {
   return flagsOf({
     "--depth": kept.depth, "--tow": kept.tow, [`--${kept.as}`]: kept[kept.as], "--feel": kept.feel,
-    "--squeeze": kept.as === "ball" ? kept.squeeze : "",
+    "--squeeze": kept.as === "ball" ? kept.squeeze : "", ...lookFlags(kept),
   });
 }

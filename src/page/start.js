@@ -116,7 +116,10 @@ async function openTheEngine() {
     fail(mishap);
     return;
   }
-  if (bank.missed) openStrategy(bank.strategy.name, bank.kept.place);
+  if (bank.missed) {
+    clearPlaces();
+    showPlace(bank.kept.place);
+  }
   afterFrame(() => {
     document.documentElement.dataset.ready = "yes";
     performance.mark("bank-ready");

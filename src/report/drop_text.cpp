@@ -86,7 +86,7 @@ std::string hook_line(const HookAnswer& hook, const DropAnswer& answer) {
 
 std::string sure_line(const DropAnswer& answer) {
     std::string text = "All of this is an estimate within a factor of two or three; likely means 9 times in 10.";
-    if (answer.own.empty()) return text + " Drop one into a clear bucket, look into clear water, and say what you saw: --hold, --breaks-at, --carpet-seen, --cup-weighs.";
+    if (answer.own.empty()) return text + " Drop one into a clear bucket, look into clear water, and say what you saw: how long it held (--hold), how deep it broke (--breaks-at), how wide it lay (--carpet-seen), what a cup of it weighs (--cup-weighs).";
     text += " Yours are: ";
     for (std::size_t i = 0; i < answer.own.size(); ++i) text += (i ? ", " : "") + answer.own[i];
     return text + ".";

@@ -1,0 +1,40 @@
+"use strict";
+
+// What a person saw of the feed in a bucket or in clear water: it takes the place of the engine's estimates.
+
+const dropLooks = {
+  holds: { flag: "--hold", label: "It held for", unit: "s", step: 5, least: 5, fresh: "20 s" },
+  breaks_at: { flag: "--breaks-at", label: "It broke at", unit: "m", step: 0.1, least: 0.1, fresh: "0.5 m" },
+  carpet: { flag: "--carpet-seen", label: "It lay this wide", unit: "m", step: 0.1, least: 0.1, fresh: "1 m" },
+  cup_weighs: { flag: "--cup-weighs", label: "A level cup weighs", unit: "g", step: 5, least: 5, fresh: "250 g" },
+};
+
+function makeLookFields(kept, changed) {
+  return Object.fromEntries(Object.entries(dropLooks).map(([name, look]) => [name, amountField({ ...look, text: kept[name], changed })]));
+}
+
+// Folded away until it is wanted; its line says what was seen, for that counts until it is taken out.
+function layLookFields(fields) {
+  const summary = make("summary");
+  const folded = make("details", {}, summary, make("div", { class: "pair" }, ...Object.values(fields).map((field) => field.node)));
+  const fold = () => {
+    const seen = Object.entries(dropLooks).filter(([name]) => fields[name].text()).map(([name, look]) => `${look.label.toLowerCase()} ${fields[name].text()}`);
+    setText(summary, seen.length ? `You saw: ${seen.join(", ")}` : "What did you see yourself?");
+    if (folded.querySelector("[aria-invalid]")) folded.open = true;
+  };
+  return { node: folded, fold };
+}
+
+function flaggedLookFields(fields) {
+  return Object.fromEntries(Object.entries(dropLooks).map(([name, { flag }]) => [flag, fields[name]]));
+}
+
+function takeLook(fields, kept) {
+  for (const name of Object.keys(dropLooks)) kept[name] = fields[name].text();
+}
+
+// A cup that was weighed tells nothing of a ball.
+function lookFlags(kept) {
+  const fitting = Object.entries(dropLooks).filter(([name]) => name !== "cup_weighs" || kept.as === "cup");
+  return Object.fromEntries(fitting.map(([name, { flag }]) => [flag, kept[name]]));
+}
