@@ -6,6 +6,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { after, before, test } from "node:test";
 import assert from "node:assert/strict";
+import { runInThisContext } from "node:vm";
 import { gunzipSync } from "node:zlib";
 import { randomJobs } from "./random_jobs.mjs";
 
@@ -24,20 +25,15 @@ function run(args) {
 
 const between = (html, start, end) => html.slice(html.indexOf(start) + start.length, html.indexOf(end, html.indexOf(start)));
 
+/** The page's own bridge, behind the engine's own loader. */
+globalThis.makeEngine = createRequire(import.meta.url)(join(dirname(program), "engine", "engine.js"));
+const openEngine = runInThisContext(readFileSync(new URL("../../src/page/engine_bridge.js", import.meta.url), "utf8") + "\nopenEngine;");
+
 async function openPage(file) {
   const html = readFileSync(file, "utf8");
   const data = JSON.parse(between(html, '<script type="application/json" id="bank-data">', "</script>"));
   const wasm = gunzipSync(Buffer.from(between(html, '<script type="text/plain" id="engine-wasm">', "</script>"), "base64"));
-  const engine = await createRequire(import.meta.url)(join(dirname(program), "engine", "engine.js"))({ wasmBinary: wasm });
-  const askEngine = (request) => {
-    const text = Buffer.from(JSON.stringify(request));
-    const at = engine._malloc(text.length + 1);
-    engine.HEAPU8.set(text, at);
-    engine.HEAPU8[at + text.length] = 0;
-    const reply = engine._baitwright_ask(at);
-    engine._free(at);
-    return JSON.parse(Buffer.from(engine.HEAPU8.subarray(reply, engine.HEAPU8.indexOf(0, reply))).toString("utf8"));
-  };
+  const askEngine = await openEngine(wasm);
   askEngine({ ask: "open", library: data.library, today: data.made_on, have: data.have });
   return { ask: askEngine, data, contents: askEngine({ ask: "add", library: JSON.parse(between(html, '<script type="application/json" id="bank-more">', "</script>")) }) };
 }
