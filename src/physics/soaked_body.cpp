@@ -19,6 +19,9 @@ constexpr double negligible_exponent = 39;  // exp(-39) = 1e-17
 constexpr int kept_eigenvalues = 32;
 constexpr std::size_t kept_drain_terms = 10;
 
+/// Bessel functions worked out in doubles: in long doubles they are no better here, and on a phone those are done by software.
+constexpr boost::math::policies::policy<boost::math::policies::promote_double<false>> in_doubles{};
+
 double dimensions(BodyShape shape) { return shape == BodyShape::sheet ? 1 : shape == BodyShape::cylinder ? 2 : 3; }
 
 /// The m-th zero of J_order by McMahon's expansion, good to 1e-14 from the sixteenth on.
@@ -34,7 +37,7 @@ double mcmahon_zero(int order, int m) {
 
 double bessel_zero(int order, int m) {
     constexpr int from_here_by_expansion = 16;
-    return m < from_here_by_expansion ? boost::math::cyl_bessel_j_zero(static_cast<double>(order), m)
+    return m < from_here_by_expansion ? boost::math::cyl_bessel_j_zero(static_cast<double>(order), m, in_doubles)
                                       : mcmahon_zero(order, m);
 }
 
@@ -71,7 +74,7 @@ Eigenvalues first_eigenvalues(Find find) {
 /// The m-th closed shape, 1 in the middle, at mu times the distance from there.
 double shape_value(BodyShape shape, double at) {
     if (shape == BodyShape::sheet) return std::cos(at);
-    if (shape == BodyShape::cylinder) return boost::math::cyl_bessel_j(0, at);
+    if (shape == BodyShape::cylinder) return boost::math::cyl_bessel_j(0, at, in_doubles);
     return at > 0 ? std::sin(at) / at : 1;
 }
 
@@ -120,7 +123,7 @@ double SoakedBody::missing_at_once(Place place) const {
         const double lambda = std::sqrt(soak_[i].lambda_squared), sign = i % 2 ? -1 : 1;
         double weight = 2 * sign;                                        // sphere
         if (shape_ == BodyShape::sheet) weight = 2 * sign / lambda;      // (4/pi) (-1)^n / (2n + 1)
-        if (shape_ == BodyShape::cylinder) weight = 2 / (lambda * boost::math::cyl_bessel_j(1, lambda));
+        if (shape_ == BodyShape::cylinder) weight = 2 / (lambda * boost::math::cyl_bessel_j(1, lambda, in_doubles));
         core += weight * soak_[i].decay;
     }
     return core;
