@@ -13,9 +13,9 @@ function flagsOf(values) {
 }
 
 function askEngine(question) {
-  if (!bank.ask) return knownReply(question);
+  if (!bank.engine) return knownReply(question);
   try {
-    return bank.ask(question);
+    return bank.engine.ask(question);
   } catch (mishap) {
     return { errors: [{ code: "engine", message: `this could not be worked out (${mishap.message})`, hint: "close the page and open it again" }] };
   }

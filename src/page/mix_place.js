@@ -5,7 +5,8 @@
 function mixPlace(section) {
   const kept = bank.kept.mix;
   startMix(kept);
-  const tub = tubPart();
+  let tub = null;
+  const askTub = () => { if (tub) tub.ask(); };
   const redraw = oncePerFrame(() => {
     const began = performance.now();
     draw();
@@ -20,7 +21,7 @@ function mixPlace(section) {
     amount: changed,
     wetness: () => {
       changed();
-      tub.ask();
+      askTub();
     },
     target: () => {
       kept.target = fields.target.text();
@@ -31,7 +32,7 @@ function mixPlace(section) {
       fields.feel.offer(feelChoices(fields.of.text()), planFeel(fields.of.text()));
       fields.dryOf.offer([theDryMix], "");
       changed();
-      tub.ask();
+      askTub();
     },
   });
   const box = answerBox({ fields: flaggedMixFields(fields), first: "water" });
@@ -45,7 +46,11 @@ function mixPlace(section) {
     agreeMix(fields, kept, answer);
   }
   const note = button("Note it as mixed", () => noteAsMixed(answer), "quiet");
-  section.append(layMixFields(fields, kept), box.node, make("p", { class: "after" }, note), tub.node);
+  section.append(layMixFields(fields, kept), box.node, make("p", { class: "after" }, note));
+  whenDrawn(() => {
+    tub = tubPart();
+    section.append(tub.node);
+  });
   bank.whenMore.push(() => fields.of.offer(mixChoices(), kept.of));
   aimMix(fields, kept);
   draw();
@@ -55,10 +60,16 @@ function mixPlace(section) {
 function startMix(kept) {
   if (kept.water_temp === null) kept.water_temp = temperatureText();
   if (!kept.people) kept.people = String(bank.data.people || 1);
-  if (kept.of && !knownMix(kept.of)) readTheRest();
+  if (mixIsToCome()) readTheRest();
   if (knownMix(kept.of)) return;
   kept.of = firstMix();
   kept.feel = planFeel(kept.of);
+}
+
+// One of the other mixes was looked at last, and they are not read yet.
+function mixIsToCome() {
+  const { of } = bank.kept.mix;
+  return Boolean(of) && !bank.rest && !knownMix(of);
 }
 
 function knownMix(name) {

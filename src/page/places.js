@@ -8,7 +8,7 @@ const scrolled = {};
 
 function buildPlace(name) {
   if (built.has(name)) return;
-  if (name !== "mix" && !bank.ask) {
+  if (!bank.engine && (name !== "mix" || mixIsToCome())) {
     bank.missed = true;  // it is built as soon as the engine is open
     return;
   }
@@ -22,7 +22,7 @@ function placeButtons() {
 }
 
 function showPlace(name) {
-  scrolled[bank.kept.place] = window.scrollY;
+  if (bank.drawn) scrolled[bank.kept.place] = window.scrollY;
   bank.kept.place = name;
   for (const place of Object.keys(places)) byId(`place-${place}`).hidden = place !== name;
   for (const one of placeButtons()) {
@@ -31,7 +31,7 @@ function showPlace(name) {
   }
   buildPlace(name);
   if (name === "notes") notesView.rewrite();
-  window.scrollTo(0, scrolled[name] || 0);
+  if (bank.drawn) window.scrollTo(0, scrolled[name] || 0);
 }
 
 // Forgets what was built, for another strategy or other data.
@@ -39,6 +39,7 @@ function clearPlaces() {
   for (const stop of bank.ticking) stop();
   bank.ticking = [];
   bank.whenMore = [];
+  bank.whenDrawn = [];
   built.clear();
   for (const name of Object.keys(places)) {
     byId(`place-${name}`).querySelector(".content").replaceChildren();

@@ -1,24 +1,12 @@
 "use strict";
 
-// Opens the page: draws the answer that it brought along, unpacks the engine, and hands it the library. `ask` is there once the engine
-// is open; `missed` says that something was asked before.
+// Opens the page: draws the answer that it brought along, then opens the engine. `engine` is there once that is open; `missed` says that
+// something was asked before.
 
-const bank = { ask: null, missed: false, rest: false, data: null, library: null, strategy: null, kept: null, plan: undefined, ticking: [], whenMore: [], unkept: null };
-
-function bytesOf(base64) {
-  if (Uint8Array.fromBase64) return Uint8Array.fromBase64(base64);
-  const letters = atob(base64);
-  const bytes = new Uint8Array(letters.length);
-  for (let at = 0; at < letters.length; at += 1) bytes[at] = letters.charCodeAt(at);
-  return bytes;
-}
-
-async function unpackEngine() {
-  if (!window.DecompressionStream) throw new Error("This browser cannot unpack the page. Chrome from 80, Firefox from 113 and Safari from 16.4 can.");
-  if (!window.WebAssembly) throw new Error("This browser has WebAssembly switched off, which the page reckons with.");
-  const packed = new Blob([bytesOf(byId("engine-wasm").textContent.trim())]).stream();
-  return new Uint8Array(await new Response(packed.pipeThrough(new DecompressionStream("gzip"))).arrayBuffer());
-}
+const bank = {
+  engine: null, missed: false, rest: false, data: null, library: null, strategy: null, kept: null, plan: undefined,
+  drawn: false, whenDrawn: [], whenMore: [], ticking: [], unkept: null,
+};
 
 // Opens a strategy with what is kept of it, and shows one of its places.
 function openStrategy(name, place = null) {
@@ -58,31 +46,16 @@ function offerStrategies() {
   return first;
 }
 
-// What the strategies need is read first; the other mixes and pellets when there is time, or when they are wanted.
-function openLibrary(ask) {
-  const library = ask({ ask: "open", library: bank.data.library, today: dateOf(Date.now()), have: bank.data.have || [] });
-  if (library.errors) throw new Error(library.errors.map((error) => error.message).join(". "));
-  useLibrary(library);
-}
-
 function useLibrary(library) {
   bank.library = library;
   library.strategies = bank.data.strategies.map((name) => library.strategies.find((strategy) => strategy.name === name)).filter(Boolean);
   if (bank.strategy) bank.strategy = library.strategies.find((strategy) => strategy.name === bank.strategy.name);
 }
 
-function readTheRest() {
-  if (bank.rest || !bank.ask) return;
-  bank.rest = true;
-  const library = bank.ask({ ask: "add", library: JSON.parse(byId("bank-more").textContent) });
-  if (library.errors) return;
-  useLibrary(library);
-  for (const told of bank.whenMore) told();
-}
-
 function fail(mishap) {
-  setText(byId("opening"), `The page could not be opened. ${mishap.message}`);
-  byId("opening").hidden = false;
+  const words = `The page could not be opened. ${mishap.message}`;
+  if (document.documentElement.dataset.begun) notice(words);
+  else setText(byId("opening"), words);
 }
 
 // Run before the engine's text has been read: what is needed to see the first answer, and no more.
@@ -92,26 +65,25 @@ function start() {
     useLibrary(bank.data.contents);
     if (!bank.library.strategies.length) throw new Error("This page holds no strategy.");
   } catch (mishap) {
-    fail(mishap);
+    document.addEventListener("DOMContentLoaded", () => fail(mishap));
     return;
   }
   keeping.store = openStore();
   if (!keeping.store) notice("This browser keeps nothing for this page: all is gone when it is closed. Save your notes before.");
   watchPlaces();
   openStrategy(offerStrategies());
-  watchStore(() => openStrategy(bank.strategy.name, bank.kept.place));
-  watchTimers();
-  byId("opening").hidden = true;
+  document.documentElement.dataset.begun = "yes";
   byId("card").hidden = false;
-  afterFrame(() => performance.mark("bank-drawn"));
-  document.addEventListener("DOMContentLoaded", openTheEngine);
+  const read = new Promise((done) => document.addEventListener("DOMContentLoaded", done));
+  const aside = startAside();
+  afterFrame(() => read.then(() => openTheEngine(aside)));
 }
 
-async function openTheEngine() {
+async function openTheEngine(aside) {
   try {
-    const ask = await openEngine(await unpackEngine());
-    openLibrary(ask);
-    bank.ask = ask;
+    const opening = openEngine(aside);
+    drawTheRest();
+    await opening;
   } catch (mishap) {
     fail(mishap);
     return;
@@ -121,15 +93,37 @@ async function openTheEngine() {
     showPlace(bank.kept.place);
   }
   afterFrame(() => {
-    document.documentElement.dataset.ready = "yes";
     performance.mark("bank-ready");
-    readTheRest();
+    readTheRestAside(aside);
   });
 }
 
-// Once what stands in the document has been drawn.
+// Once what stands in the document has been drawn; at once where nobody looks, for then nothing is.
 function afterFrame(then) {
-  requestAnimationFrame(() => setTimeout(then));
+  if (document.hidden) {
+    setTimeout(then);
+    return;
+  }
+  const frame = new MessageChannel();
+  frame.port1.onmessage = () => {
+    frame.port1.close();
+    then();
+  };
+  requestAnimationFrame(() => frame.port2.postMessage(null));
+}
+
+// While the engine is opened aside: what was out of sight, and watching what comes from elsewhere.
+function drawTheRest() {
+  bank.drawn = true;
+  watchStore(() => openStrategy(bank.strategy.name, bank.kept.place));
+  watchTimers();
+  for (const draw of bank.whenDrawn.splice(0)) draw();
+}
+
+// What is out of sight at first, and can wait until what is in sight has been drawn.
+function whenDrawn(draw) {
+  if (bank.drawn) draw();
+  else bank.whenDrawn.push(draw);
 }
 
 start();

@@ -1,13 +1,11 @@
 // The page's engine and the command line give the same answers: the same records to 1e-9, the same words, the same refusals.
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { join } from "node:path";
 import { after, before, test } from "node:test";
 import assert from "node:assert/strict";
 import { runInThisContext } from "node:vm";
-import { gunzipSync } from "node:zlib";
 import { randomJobs } from "./random_jobs.mjs";
 
 const program = process.env.BANK_PROGRAM;
@@ -25,17 +23,18 @@ function run(args) {
 
 const between = (html, start, end) => html.slice(html.indexOf(start) + start.length, html.indexOf(end, html.indexOf(start)));
 
-/** The page's own bridge, behind the engine's own loader. */
-globalThis.makeEngine = createRequire(import.meta.url)(join(dirname(program), "engine", "engine.js"));
-const openEngine = runInThisContext(readFileSync(new URL("../../src/page/engine_bridge.js", import.meta.url), "utf8") + "\nopenEngine;");
+/** The page's own bridge to its engine. */
+const bridge = runInThisContext(`${readFileSync(new URL("../../src/page/engine_bridge.js", import.meta.url), "utf8")}\n({ bytesOf, engineModule, startEngine })`);
 
 async function openPage(file) {
   const html = readFileSync(file, "utf8");
   const data = JSON.parse(between(html, '<script type="application/json" id="bank-data">', "</script>"));
-  const wasm = gunzipSync(Buffer.from(between(html, '<script type="text/plain" id="engine-wasm">', "</script>"), "base64"));
-  const askEngine = await openEngine(wasm);
-  askEngine({ ask: "open", library: data.library, today: data.made_on, have: data.have });
-  return { ask: askEngine, data, contents: askEngine({ ask: "add", library: JSON.parse(between(html, '<script type="application/json" id="bank-more">', "</script>")) }) };
+  const module = await bridge.engineModule(bridge.bytesOf(between(html, '<script type="text/plain" id="engine-wasm">', "</script>")));
+  const opened = await bridge.startEngine(module);
+  opened.ask({ ask: "open", library: data.library, today: data.made_on, have: data.have });
+  const contents = opened.ask({ ask: "add", library: JSON.parse(between(html, '<script type="application/json" id="bank-more">', "</script>")) });
+  const engine = await bridge.startEngine(module, opened.state());  // as the page does, which opens one aside and takes over what it knows
+  return { ask: engine.ask, data, contents };
 }
 
 before(async () => {

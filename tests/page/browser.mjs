@@ -35,8 +35,9 @@ export async function openTab(context, name, { before, problems = [] } = {}) {
   return page;
 }
 
+/** The engine is open, and all that the page carries is read. */
 export async function ready(page) {
-  await page.waitForFunction(() => document.documentElement.dataset.ready === "yes");
+  await page.waitForFunction(() => document.documentElement.dataset.whole === "yes");
 }
 
 export async function reload(page) {

@@ -1,57 +1,77 @@
-// How fast the page is on a slow phone: the processor slowed four times. Prints; judges nothing.
-import { drawn, openBrowser, pageFile } from "./browser.mjs";
+// How fast the page is on a slow phone: the processor slowed four times. Prints; judges nothing. An empty page is timed too: that
+// much is the browser's and the machine's.
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { pageFile } from "./browser.mjs";
+import { PlainBrowser } from "./plain_browser.mjs";
 
-const middle = (times, share) => times.sort((one, other) => one - other)[Math.min(times.length - 1, Math.floor(times.length * share))];
-const shown = (times) => `median ${middle(times, 0.5).toFixed(1)} ms, 95 % ${middle(times, 0.95).toFixed(1)} ms`;
+const openings = 11, movesEach = 60;
+const at = (times, share) => [...times].sort((one, other) => one - other)[Math.min(times.length - 1, Math.floor(times.length * share))].toFixed(1);
+const shown = (times) => `least ${at(times, 0)} ms, median ${at(times, 0.5)} ms, 95 % ${at(times, 0.95)} ms`;
+const pause = (ms) => new Promise((done) => setTimeout(done, ms));
 
-async function slowPage(browser) {
-  const context = await browser.newContext({ viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true, offline: true });
-  const page = await context.newPage();
-  const session = await context.newCDPSession(page);
-  await session.send("Emulation.setCPUThrottlingRate", { rate: 4 });
-  await page.goto(pathToFileURL(pageFile("carpet")).href);
-  await page.waitForFunction(() => document.documentElement.dataset.ready === "yes");
-  return { context, page };
+const emptyPage = `<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Empty</title></head>
+<body><p>Empty</p></body></html>
+`;
+
+/** Opens a page, leaves it alone for a while, and gives when each mark was reached. */
+async function marksOf(browser, file, marks) {
+  const tab = await browser.openTab({ slowed: 4 });
+  await pause(200);
+  await tab.goto(pathToFileURL(file).href);
+  await pause(3000);
+  const times = await tab.evaluate((names) => names.map((name) => performance.getEntriesByName(name)[0].startTime), marks);
+  return { tab, times };
 }
 
-/** From the move of the slider until the frame with the new weights is laid out and painted. */
-async function moveTimes(page) {
-  const slider = page.getByRole("slider", { name: "Amount" });
-  const times = [];
-  for (let move = 0; move < 60; ++move) {
-    times.push(await slider.evaluate((input, value) => new Promise((done) => {
-      const frame = new MessageChannel();
-      requestAnimationFrame(() => {
-        const began = performance.now();
-        input.value = value;
-        input.dispatchEvent(new Event("input", { bubbles: true }));
-        requestAnimationFrame(() => {
-          frame.port1.onmessage = () => done(performance.now() - began);
-          frame.port2.postMessage(null);
-        });
-      });
-    }), String(1 + (move % 30) / 4)));
-  }
-  return times;
+/** From the move of the slider until the frame with the new weights is laid out and painted; and the work in between. */
+async function moveTimes(tab) {
+  const whole = await tab.evaluate(async (moves) => {
+    const slider = document.querySelector('input[type="range"]');
+    const frame = () => new Promise(requestAnimationFrame);
+    const painted = () => new Promise((done) => {
+      const channel = new MessageChannel();
+      channel.port1.onmessage = done;
+      channel.port2.postMessage(null);
+    });
+    const times = [];
+    performance.clearMeasures();
+    for (let move = 0; move < moves; move += 1) {
+      await frame();
+      const began = performance.now();
+      slider.value = String(1 + (move % 30) / 4);
+      slider.dispatchEvent(new Event("input", { bubbles: true }));
+      await frame();
+      await painted();
+      times.push(performance.now() - began);
+    }
+    return times;
+  }, movesEach);
+  const work = await tab.evaluate(() => performance.getEntriesByName("bank-move").map((one) => one.duration));
+  return { whole, work };
 }
 
-const browser = await openBrowser();
-const drawnTimes = [], readyTimes = [], workTimes = [], wholeTimes = [];
-for (let run = 0; run < 5; ++run) {
-  const { context, page } = await slowPage(browser);
-  drawnTimes.push(await page.evaluate(() => performance.getEntriesByName("bank-drawn")[0].startTime));
-  readyTimes.push(await page.evaluate(() => performance.getEntriesByName("bank-ready")[0].startTime));
-  await drawn(page);
-  await page.waitForTimeout(2500);
-  await page.evaluate(() => performance.clearMeasures());
-  wholeTimes.push(...await moveTimes(page));
-  workTimes.push(...await page.evaluate(() => performance.getEntriesByName("bank-move").map((one) => one.duration)));
-  await context.close();
+const empty = join(process.env.BANK_PAGES, "empty.html");
+writeFileSync(empty, emptyPage);
+const browser = new PlainBrowser();
+const blank = [], drawn = [], ready = [], work = [], whole = [];
+for (let run = 0; run < openings; run += 1) {
+  const nothing = await marksOf(browser, empty, ["first-contentful-paint"]);
+  blank.push(nothing.times[0]);
+  await nothing.tab.close();
+  const page = await marksOf(browser, pageFile("carpet"), ["first-contentful-paint", "bank-ready"]);
+  drawn.push(page.times[0]);
+  ready.push(page.times[1]);
+  const moved = await moveTimes(page.tab);
+  whole.push(...moved.whole);
+  work.push(...moved.work);
+  await page.tab.close();
 }
 await browser.close();
-console.log(`processor slowed four times, ${readyTimes.length} openings, ${workTimes.length} moves`);
-console.log(`first answer drawn:                   ${shown(drawnTimes)}`);
-console.log(`ready, engine open and library read:  ${shown(readyTimes)}`);
-console.log(`a move: asked, answered, texts set:   ${shown(workTimes)}`);
-console.log(`a move: frame to frame, painted:      ${shown(wholeTimes)}`);
+console.log(`processor slowed four times, ${ready.length} openings, ${work.length} moves`);
+console.log(`an empty page drawn:                 ${shown(blank)}`);
+console.log(`first answer drawn:                  ${shown(drawn)}`);
+console.log(`ready, engine open:                  ${shown(ready)}`);
+console.log(`a move: asked, answered, texts set:  ${shown(work)}`);
+console.log(`a move: frame to frame, painted:     ${shown(whole)}`);
