@@ -11,7 +11,7 @@ import { randomJobs } from "./random_jobs.mjs";
 const program = process.env.BANK_PROGRAM;
 const today = "2026-05-16";
 const strategies = ["open carpet", "tight balls", "shallow cloud", "particle led", "cold water"];
-let folder, store, ask, contents, data;
+let folder, store, ask, state, contents, data;
 
 function run(args) {
   const ran = spawnSync(program, [...args, "--store", store], {
@@ -34,7 +34,7 @@ async function openPage(file) {
   opened.ask({ ask: "open", library: data.library, today: data.made_on, have: data.have });
   const contents = opened.ask({ ask: "add", library: JSON.parse(between(html, '<script type="application/json" id="bank-more">', "</script>")) });
   const engine = await bridge.startEngine(module, opened.state());  // as the page does, which opens one aside and takes over what it knows
-  return { ask: engine.ask, data, contents };
+  return { ...engine, data, contents };
 }
 
 before(async () => {
@@ -42,7 +42,7 @@ before(async () => {
   store = join(folder, "store.db");
   const made = run(["page", ...strategies, "-o", join(folder, "bank.html")]);
   assert.equal(made.status, 0, made.errors);
-  ({ ask, contents, data } = await openPage(join(folder, "bank.html")));
+  ({ ask, state, contents, data } = await openPage(join(folder, "bank.html")));
 });
 
 after(() => rmSync(folder, { recursive: true, force: true }));
@@ -128,4 +128,15 @@ test("a request that makes no sense is answered, and the engine goes on", () => 
     assert.ok(reply.errors?.[0]?.message, JSON.stringify(request));
   }
   assert.equal(ask({ ask: "mix", words: ["silt bed"], flags: {} }).status, 0);
+});
+
+test("after all this, half of the engine's stack has never been used", () => {
+  const halfOfStack = 128 * 1024;  // src/page/CMakeLists.txt
+  const memory = new Uint8Array(state().used);
+  let zeros = 0, longest = 0;
+  for (const byte of memory) {
+    zeros = byte === 0 ? zeros + 1 : 0;
+    longest = Math.max(longest, zeros);
+  }
+  assert.ok(longest >= halfOfStack, `the longest stretch of memory never written is ${longest} bytes`);
 });
