@@ -1,24 +1,12 @@
 #include "cli/parse_arguments.h"
 
-#include <fmt/format.h>
-
 #include <CLI/CLI.hpp>
 
 #include "quantities/suggestion.h"
-#include "report/text_table.h"
 
 namespace baitwright {
 
 namespace {
-
-std::string usage_line(const CommandSpec& command) {
-    std::string line = "baitwright " + std::string(command.verb);
-    for (const Word& word : command.words) {
-        std::string name = std::string(word.name) + (word.repeatable ? "..." : "");
-        line += word.required ? " " + name : " [" + name + "]";
-    }
-    return line + " [flags]";
-}
 
 std::string see_help(const CommandSpec& command) { return "see: baitwright " + std::string(command.verb) + " --help"; }
 
@@ -143,35 +131,10 @@ private:
     CLI::App app_;
 };
 
-std::string flags_text(const std::vector<Flag>& flags) {
-    std::string text;
-    for (const Flag& flag : flags) {
-        const std::string left = std::string(flag.name) + (flag.value.empty() ? "" : " " + std::string(flag.value));
-        text += paragraph(fmt::format("  {:<24}  ", left), flag.help);
-    }
-    return text;
-}
-
 }  // namespace
 
 Arguments parse_arguments(const CommandSpec& command, const std::vector<std::string>& given) {
     return Parser(command).parse(given);
-}
-
-std::string help_text(const CommandSpec& command) {
-    std::string text = usage_line(command) + "\n" + paragraph("", command.summary) + "\n";
-    for (const Word& word : command.words) text += paragraph(fmt::format("  {:<24}  ", word.name), word.help);
-    text += flags_text(command.flags) + "\nAny command also takes\n" + flags_text(common_flags());
-    if (!command.example.empty()) text += "\nFor example\n  " + std::string(command.example) + "\n";
-    return text;
-}
-
-std::string help_text() {
-    std::string text =
-        "baitwright works out an angler's bait: what to weigh, how much water, what it\ncosts. Say what you want to know:\n\n";
-    for (const CommandSpec& command : all_commands())
-        text += paragraph(fmt::format("  {:<18}  ", command.verb), command.summary);
-    return text + "\nEach tells more with --help. For example\n  baitwright mix \"silt bed\" --wet-volume 3l\n";
 }
 
 }  // namespace baitwright

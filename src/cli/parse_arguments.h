@@ -11,8 +11,4 @@ namespace baitwright {
 /// you mean" for an unknown flag, a missing value, a word too few or too many.
 Arguments parse_arguments(const CommandSpec& command, const std::vector<std::string>& given);
 
-/// The help of one command, and of all.
-std::string help_text(const CommandSpec& command);
-std::string help_text();
-
 }  // namespace baitwright

@@ -26,6 +26,7 @@
 #include "cli/command_swap.h"
 #include "cli/command_venue.h"
 #include "cli/command_water.h"
+#include "cli/help.h"
 #include "cli/parse_arguments.h"
 #include "quantities/date.h"
 #include "quantities/suggestion.h"
@@ -115,6 +116,16 @@ const CommandSpec* find_command(const std::vector<std::string>& given, std::size
     throw UsageError("unknown-command", "'" + given[0] + "' is not a command", hint.empty() ? "see: baitwright --help" : hint);
 }
 
+/// Help with the command or the group that these words begin with; with everything where there are no words.
+std::string help_with(const std::vector<std::string>& words) {
+    if (words.empty()) return help_text();
+    std::size_t used = 0;
+    if (const CommandSpec* command = find_command(words, used)) return help_text(*command);
+    const std::string group = help_of_group(words[0]);
+    if (group.empty()) refuse_command(words);
+    return group;
+}
+
 }  // namespace
 
 const char* program_version() { return "0.1.0"; }
@@ -142,14 +153,14 @@ const std::vector<CommandSpec>& all_commands() {
 
 CommandResult run_program(const std::vector<std::string>& given) {
     if (given.empty()) throw UsageError("no-command", "say what you want to know", "see: baitwright --help; or try: baitwright mix \"silt bed\" --wet-volume 3l");
-    if (asks_for_help(given[0])) return {help_text(), 0};
+    if (asks_for_help(given[0])) return {help_with({given.begin() + 1, given.end()}), 0};
     if (given[0] == "--version") return {std::string("baitwright ") + program_version() + "\n", 0};
+    if (std::any_of(given.begin(), given.end(), [](const std::string& word) { return word == "--help" || word == "-h"; }))
+        return {help_with(given), 0};
     std::size_t words = 0;
     const CommandSpec* command = find_command(given, words);
     if (!command) refuse_command(given);
     const std::vector<std::string> rest(given.begin() + static_cast<std::ptrdiff_t>(words), given.end());
-    if (std::any_of(rest.begin(), rest.end(), [](const std::string& word) { return word == "--help" || word == "-h"; }))
-        return {help_text(*command), 0};
     const Arguments arguments = parse_arguments(*command, rest);
     if (arguments.has("--json") && arguments.has("--csv"))
         throw UsageError("two-formats", "--json and --csv were both given", "give one of them");
