@@ -20,6 +20,7 @@ function startAside() {
       clearTimeout(silence);
       waiting(data);
     };
+    worker.onmessageerror = end;
     worker.onerror = (event) => {
       event.preventDefault();
       end();

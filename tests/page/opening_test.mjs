@@ -58,6 +58,12 @@ const hinderedWorkers = {
     const Real = globalThis.Worker;
     globalThis.Worker = class { constructor() { return new Real(URL.createObjectURL(new Blob(["this is no script"]))); } };
   },
+  "what a worker sends cannot be read": () => {
+    globalThis.Worker = class {
+      postMessage() { setTimeout(() => this.onmessageerror()); }
+      terminate() {}
+    };
+  },
   "a worker cannot unpack": () => {
     const Real = globalThis.Worker;
     globalThis.Worker = class { constructor() { return new Real(URL.createObjectURL(new Blob(["onmessage = () => postMessage(null);"]))); } };
