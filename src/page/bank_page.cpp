@@ -10,8 +10,8 @@ namespace {
 
 constexpr std::string_view place_of_data = "@BANK_DATA@", place_of_more = "@BANK_MORE@";
 
-/// JSON that cannot end the script element it stands in, whatever names it holds. In ASCII: a browser reads a page without any other letter
-/// twice as fast.
+/// JSON that cannot end the script element it stands in, whatever names it holds. In ASCII, for one other letter makes a browser keep the
+/// whole page in twice the room.
 std::string as_script_text(const Json& data) {
     std::string text;
     for (const char letter : data.dump(-1, ' ', true, Json::error_handler_t::replace)) {

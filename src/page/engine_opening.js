@@ -97,7 +97,6 @@ function readTheRest() {
 
 function useTheRest(library) {
   bank.rest = true;
-  document.documentElement.dataset.whole = "yes";
   if (library.errors) return;
   useLibrary(library);
   for (const tell of bank.whenMore) tell();

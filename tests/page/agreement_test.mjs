@@ -132,7 +132,8 @@ test("a request that makes no sense is answered, and the engine goes on", () => 
 
 test("after all this, half of the engine's stack has never been used", () => {
   const halfOfStack = 128 * 1024;  // src/page/CMakeLists.txt
-  const memory = new Uint8Array(state().used);
+  const dataAndStack = 512 * 1024;  // above lies what was allocated, whose gaps prove nothing
+  const memory = new Uint8Array(state().used).subarray(0, dataAndStack);
   let zeros = 0, longest = 0;
   for (const byte of memory) {
     zeros = byte === 0 ? zeros + 1 : 0;

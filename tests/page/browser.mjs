@@ -37,7 +37,7 @@ export async function openTab(context, name, { before, problems = [] } = {}) {
 
 /** The engine is open, and all that the page carries is read. */
 export async function ready(page) {
-  await page.waitForFunction(() => document.documentElement.dataset.whole === "yes");
+  await page.waitForFunction(() => typeof bank !== "undefined" && bank.rest);
 }
 
 export async function reload(page) {

@@ -12,7 +12,6 @@ export class PlainBrowser {
   #asked = new Map();
   #questions = 0;
   #text = "";
-  #heard = [];
 
   constructor() {
     this.profile = mkdtempSync(join(tmpdir(), "plain-browser-"));
@@ -27,7 +26,6 @@ export class PlainBrowser {
     this.#text = parts.pop();
     for (const part of parts) {
       const message = JSON.parse(part);
-      if (!message.id) for (const listener of this.#heard) listener(message);
       const { done, failed } = this.#asked.get(message.id) ?? {};
       this.#asked.delete(message.id);
       if (message.error) failed(new Error(JSON.stringify(message.error)));
@@ -40,10 +38,6 @@ export class PlainBrowser {
     const id = this.#questions;
     this.process.stdio[3].write(`${JSON.stringify({ id, method, params, sessionId })}\0`);
     return new Promise((done, failed) => this.#asked.set(id, { done, failed }));
-  }
-
-  listen(listener) {
-    this.#heard.push(listener);
   }
 
   /** A phone's empty tab, in a context of its own. */
