@@ -18,7 +18,8 @@ std::string main_colour(const std::vector<SolidPart>& solids) {
     std::map<std::string, double> shares;
     for (const SolidPart& part : solids) shares[part.ingredient.colour] += double(part.share);
     shares.erase("");
-    const auto most = std::max_element(shares.begin(), shares.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
+    const auto most = std::max_element(shares.begin(), shares.end(),
+                                       [](const auto& a, const auto& b) { return a.second < b.second; });
     return most == shares.end() ? std::string() : most->first;
 }
 
@@ -39,7 +40,8 @@ AdvisedStrategy advised(const Shelf& shelf, const Strategy& strategy, const Advi
     found.points = points_of(strategy, answer.advice, answer.now);
     found.score = sum_of(found.points);
     for (const FeedNeed& need : unrolled.feeds)
-        found.feeds.push_back({need.name, need.fed.feel, main_colour(need.fed.mix.solids), need.form, need.size, need.count, need.put_ins});
+        found.feeds.push_back({need.name, need.fed.feel, main_colour(need.fed.mix.solids), need.form, need.size,
+                               need.count, need.put_ins});
     found.as_written = unrolled.wet_mass;
     found.low = answer.share.low * unrolled.wet_mass;
     found.high = answer.share.high * unrolled.wet_mass;
@@ -54,17 +56,21 @@ AdvisedMix advised(const Shelf& shelf, const Recipe& recipe, const AdviseAnswer&
     return found;
 }
 
-void refuse_unknown_fish(const Shelf& shelf, const std::vector<AdviceRule>& rules, const std::vector<std::string>& fish) {
+void refuse_unknown_fish(const Shelf& shelf, const std::vector<AdviceRule>& rules,
+                         const std::vector<std::string>& fish) {
     std::vector<std::string> known;
     for (const AdviceRule& rule : rules) known.insert(known.end(), rule.when.fish.begin(), rule.when.fish.end());
     for (const std::string& one_of : fish) {
         if (std::find(known.begin(), known.end(), one_of) != known.end()) continue;
         bool named = false;
-        for (const std::string& name : shelf.strategy_names()) named = named || names_fish(shelf.strategy(name).purpose, one_of);
-        for (const std::string& name : shelf.recipe_names()) named = named || names_fish(shelf.recipe(name).purpose, one_of);
+        for (const std::string& name : shelf.strategy_names())
+            named = named || names_fish(shelf.strategy(name).purpose, one_of);
+        for (const std::string& name : shelf.recipe_names())
+            named = named || names_fish(shelf.recipe(name).purpose, one_of);
         if (named) continue;
         const std::string hint = did_you_mean(one_of, known);
-        throw InputError("unknown-fish", "nothing is known of feeding for '" + one_of + "'", hint.empty() ? "leave it out, or write an [[advice]] for it" : hint);
+        throw InputError("unknown-fish", "nothing is known of feeding for '" + one_of + "'",
+                         hint.empty() ? "leave it out, or write an [[advice]] for it" : hint);
     }
 }
 
@@ -86,8 +92,10 @@ AdviseAnswer advise(const Shelf& shelf, const std::vector<AdviceRule>& rules, co
         answer.share.low *= rule.share->low;
         answer.share.high *= rule.share->high;
     }
-    for (const std::string& name : shelf.strategy_names()) answer.strategies.push_back(advised(shelf, shelf.strategy(name), answer));
-    for (const std::string& name : shelf.recipe_names()) answer.mixes.push_back(advised(shelf, shelf.recipe(name), answer));
+    for (const std::string& name : shelf.strategy_names())
+        answer.strategies.push_back(advised(shelf, shelf.strategy(name), answer));
+    for (const std::string& name : shelf.recipe_names())
+        answer.mixes.push_back(advised(shelf, shelf.recipe(name), answer));
     rank(answer.strategies);
     rank(answer.mixes);
     return answer;

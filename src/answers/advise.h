@@ -43,8 +43,8 @@ struct AdvisedMix {
 /// What experience says of a day and a water. All of it is advice: it changes no other answer.
 struct AdviseAnswer {
     Circumstances now;
-    std::vector<AdviceRule> advice;  ///< the rules that hold
-    FeedShare share;                 ///< their shares multiplied
+    std::vector<AdviceRule> advice;           ///< the rules that hold
+    FeedShare share;                          ///< their shares multiplied
     std::vector<AdvisedStrategy> strategies;  ///< best first
     std::vector<AdvisedMix> mixes;            ///< best first
 };

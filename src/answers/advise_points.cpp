@@ -13,12 +13,13 @@ namespace baitwright {
 namespace {
 
 constexpr int much = 2, some = 1;
-constexpr double near_kelvin = 3, far_kelvin = 8;  // between the water that is and the one it is meant for
+constexpr double near_kelvin = 3, far_kelvin = 8;    // between the water that is and the one it is meant for
 constexpr double near_depth = 1.5, far_depth = 2.5;  // as ratios
 constexpr Speed flowing = 10.0 * centimetre_per_second;
 
 bool is_among(const std::vector<std::string>& names, const std::string& name) {
-    return std::any_of(names.begin(), names.end(), [&](const std::string& one_of) { return folded_name(one_of) == folded_name(name); });
+    return std::any_of(names.begin(), names.end(),
+                       [&](const std::string& one_of) { return folded_name(one_of) == folded_name(name); });
 }
 
 void add_named(const std::vector<AdviceRule>& holding, const std::string& name, std::vector<AdvicePoint>& points) {
@@ -44,7 +45,8 @@ void add_temperature(const WaterSetting& water, const Circumstances& now, std::v
 void add_clarity(const WaterSetting& water, const Circumstances& now, std::vector<AdvicePoint>& points) {
     if (water.clarity.empty() || now.clarity.empty()) return;
     if (water.clarity == now.clarity) points.push_back({some, "meant for " + now.clarity + " water"});
-    if ((water.clarity == "clear" && now.clarity == "coloured") || (water.clarity == "coloured" && now.clarity == "clear"))
+    if ((water.clarity == "clear" && now.clarity == "coloured") ||
+        (water.clarity == "coloured" && now.clarity == "clear"))
         points.push_back({-some, "meant for " + water.clarity + " water"});
 }
 
@@ -78,7 +80,8 @@ bool names_fish(std::string_view text, std::string_view fish) {
     return false;
 }
 
-std::vector<AdvicePoint> points_of(const Strategy& strategy, const std::vector<AdviceRule>& holding, const Circumstances& now) {
+std::vector<AdvicePoint> points_of(const Strategy& strategy, const std::vector<AdviceRule>& holding,
+                                   const Circumstances& now) {
     std::vector<AdvicePoint> points;
     add_named(holding, strategy.name, points);
     add_fish(strategy.purpose, now, points);
@@ -89,7 +92,8 @@ std::vector<AdvicePoint> points_of(const Strategy& strategy, const std::vector<A
     return points;
 }
 
-std::vector<AdvicePoint> points_of(const Recipe& recipe, const std::string& feel, const std::string& colour, const std::vector<AdviceRule>& holding, const Circumstances& now) {
+std::vector<AdvicePoint> points_of(const Recipe& recipe, const std::string& feel, const std::string& colour,
+                                   const std::vector<AdviceRule>& holding, const Circumstances& now) {
     std::vector<AdvicePoint> points;
     add_named(holding, recipe.name, points);
     add_fish(recipe.purpose, now, points);

@@ -39,7 +39,8 @@ MixAnswer answer_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest&
     MixAnswer answer = scale_mix(mix, shelf.feels(), request);
     answer.doubt = doubt_of(mix, answer, request.seed);
     if (request.today)
-        if (auto stale = stale_prices(ingredients_of(mix), *request.today)) answer.warnings.push_back(*std::move(stale));
+        if (auto stale = stale_prices(ingredients_of(mix), *request.today))
+            answer.warnings.push_back(*std::move(stale));
     answer.cautions = cautions_of(mix);
     add_soaks(mix, answer);
     return answer;

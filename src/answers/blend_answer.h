@@ -52,8 +52,9 @@ struct BlendAnswer {
     std::vector<BlendShare> shares;                    ///< those in it, the largest first
     std::vector<BlendPropertyValue> properties;        ///< those known of every part
     std::vector<BindingLimit> binding;                 ///< the dearest first
-    std::vector<BlendLimitEnd> conflicts;  ///< infeasible: together they cannot hold, and without any one of them the others can
-    Recipe recipe;                         ///< what is saved: shares in percent, to a hundredth
+    std::vector<BlendLimitEnd>
+        conflicts;  ///< infeasible: together they cannot hold, and without any one of them the others can
+    Recipe recipe;  ///< what is saved: shares in percent, to a hundredth
     std::vector<Warning> warnings;
 };
 

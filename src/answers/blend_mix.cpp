@@ -21,7 +21,9 @@ using End = BlendLimitEnd::End;
 constexpr double saved_parts = 10000;
 constexpr double cheapest_price = 1e-6;  // minor units: less is the solver's rounding
 
-double step_of(const BlendLimitEnd& limit) { return limit.property ? facts_of(*limit.property).step : 0.01; }
+double step_of(const BlendLimitEnd& limit) {
+    return limit.property ? facts_of(*limit.property).step : 0.01;
+}
 
 /// Works out the answer from the optimum.
 class BlendTeller {
@@ -35,7 +37,8 @@ public:
 
     BlendAnswer infeasible(const BlendProgramme& programme, LinearSolver& solver) {
         answer_.status = BlendAnswer::Status::infeasible;
-        for (const std::size_t i : conflicting_limits(programme, solver)) answer_.conflicts.push_back(programme.limits[i].limit);
+        for (const std::size_t i : conflicting_limits(programme, solver))
+            answer_.conflicts.push_back(programme.limits[i].limit);
         return std::move(answer_);
     }
 
@@ -128,7 +131,8 @@ private:
         const std::vector<std::int64_t> parts = round_to_sum(exact);
         for (std::size_t i = 0; i < parts.size(); ++i)
             if (parts[i] > 0)
-                recipe.parts.push_back({answer_.shares[i].ingredient.name, Share{static_cast<double>(parts[i]) / 100}, {}});
+                recipe.parts.push_back(
+                    {answer_.shares[i].ingredient.name, Share{static_cast<double>(parts[i]) / 100}, {}});
         return recipe;
     }
 
@@ -151,12 +155,13 @@ private:
 
     void check(const MixPropertyFacts& facts, const Limits& bounds, double value) {
         const double slack = 0.05 * facts.step;
-        const bool low = bounds.least && value < *bounds.least - slack, high = bounds.most && value > *bounds.most + slack;
+        const bool low = bounds.least && value < *bounds.least - slack,
+                   high = bounds.most && value > *bounds.most + slack;
         if (!low && !high) return;
         std::string message = "mixed, the " + std::string(facts.name) + " comes to " +
                               number_text_within(value, 0.2 * facts.step) + " " + std::string(facts.symbol) +
-                              (low ? ", below the " : ", above the ") + number_text(low ? *bounds.least : *bounds.most) +
-                              " asked for";
+                              (low ? ", below the " : ", above the ") +
+                              number_text(low ? *bounds.least : *bounds.most) + " asked for";
         if (facts.property == MixProperty::loose_density) message += ": fine grains fill the gaps of coarse ones";
         answer_.warnings.push_back({"limit-missed", std::move(message)});
     }
@@ -175,9 +180,12 @@ BlendAnswer blend_mix(const Shelf& shelf, const BlendSpec& spec, const BlendRequ
     const LinearSolution solution = solver.solve(programme.programme);
     BlendTeller teller(shelf, blend);
     switch (solution.status) {
-        case LinearStatus::optimal: return teller.optimal(programme, solution);
-        case LinearStatus::infeasible: return teller.infeasible(programme, solver);
-        default: throw std::logic_error("the solver found neither a blend nor why there is none");
+        case LinearStatus::optimal:
+            return teller.optimal(programme, solution);
+        case LinearStatus::infeasible:
+            return teller.infeasible(programme, solver);
+        default:
+            throw std::logic_error("the solver found neither a blend nor why there is none");
     }
 }
 

@@ -42,11 +42,13 @@ private:
         LinearColumn& column = built_.programme.columns[i];
         if (candidate.share.least) {
             column.bounds.lowest = *candidate.share.least;
-            built_.limits.push_back({{std::nullopt, of, End::least, *candidate.share.least}, PlacedLimit::Place::column, i, {}});
+            built_.limits.push_back(
+                {{std::nullopt, of, End::least, *candidate.share.least}, PlacedLimit::Place::column, i, {}});
         }
         if (candidate.share.most) {
             column.bounds.highest = *candidate.share.most;
-            built_.limits.push_back({{std::nullopt, of, End::most, *candidate.share.most}, PlacedLimit::Place::column, i, {}});
+            built_.limits.push_back(
+                {{std::nullopt, of, End::most, *candidate.share.most}, PlacedLimit::Place::column, i, {}});
         }
     }
 
@@ -65,7 +67,8 @@ private:
 
     void add_property(const BlendLimit& limit) {
         std::vector<PropertyTerms> terms;
-        for (std::size_t i = 0; i < blend_.ingredients.size(); ++i) terms.push_back(candidate_terms(blend_, *limit.on, i));
+        for (std::size_t i = 0; i < blend_.ingredients.size(); ++i)
+            terms.push_back(candidate_terms(blend_, *limit.on, i));
         add_ends(limit.on, {}, limit.bounds, terms);
     }
 
@@ -99,7 +102,9 @@ private:
 
 }  // namespace
 
-BlendProgramme programme_of(const ResolvedBlend& blend) { return ProgrammeBuilder(blend).build(); }
+BlendProgramme programme_of(const ResolvedBlend& blend) {
+    return ProgrammeBuilder(blend).build();
+}
 
 double price_of_bound(const PlacedLimit& limit, const LinearSolution& solution) {
     if (limit.place == PlacedLimit::Place::column) {

@@ -13,7 +13,9 @@ namespace {
 /// Which shops are gone to.
 using Choice = std::vector<bool>;
 
-bool sold(const PackOnSale& pack, const Choice& choice) { return pack.shop < 0 || choice[static_cast<std::size_t>(pack.shop)]; }
+bool sold(const PackOnSale& pack, const Choice& choice) {
+    return pack.shop < 0 || choice[static_cast<std::size_t>(pack.shop)];
+}
 
 /// The plan of one ingredient for each choice of shops, worked out once for all choices that sell it alike.
 class PlansOfOne {
@@ -75,8 +77,9 @@ private:
         for (std::size_t shop = 0; shop < question_.shops.size(); ++shop)
             if (question_.shops[shop].delivery_minor > 0) delivering.push_back(shop);
         if (delivering.size() > most_delivering_shops)
-            throw InputError("too-many-shops", std::to_string(delivering.size()) + " shops ask for delivery, and at most " +
-                                                   std::to_string(most_delivering_shops) + " can be weighed against each other",
+            throw InputError("too-many-shops",
+                             std::to_string(delivering.size()) + " shops ask for delivery, and at most " +
+                                 std::to_string(most_delivering_shops) + " can be weighed against each other",
                              "leave out those that you would not go to");
         for (unsigned mask = 0; mask < 1U << delivering.size(); ++mask) {
             Choice choice(question_.shops.size(), true);
@@ -119,6 +122,8 @@ private:
 
 }  // namespace
 
-std::optional<PackAnswer> buy_packs(const PackQuestion& question) { return PackBuyer(question).run(); }
+std::optional<PackAnswer> buy_packs(const PackQuestion& question) {
+    return PackBuyer(question).run();
+}
 
 }  // namespace baitwright

@@ -5,8 +5,8 @@
 #include <string>
 #include <vector>
 
-/// What to buy of each ingredient for one or many sessions, in whole packs. Everything is in whole grams and whole minor
-/// units of one currency, so that the cheapest is the cheapest and ties are ties.
+/// What to buy of each ingredient for one or many sessions, in whole packs. Everything is in whole grams and whole
+/// minor units of one currency, so that the cheapest is the cheapest and ties are ties.
 namespace baitwright {
 
 /// A pack that can be bought, any number of times, for any session.
@@ -49,22 +49,23 @@ struct PackPurchase {
 struct PackPlan {
     std::vector<PackPurchase> purchases;
     std::int64_t outlay_minor = 0;
-    std::int64_t from_stock = 0; ///< grams used of what is there already
-    std::int64_t bought = 0;     ///< grams
-    std::int64_t left_over = 0;  ///< grams left after the last session, and all that went past its best
-    std::int64_t past_best = 0;  ///< of which past its best before the last session, and so lost
+    std::int64_t from_stock = 0;  ///< grams used of what is there already
+    std::int64_t bought = 0;      ///< grams
+    std::int64_t left_over = 0;   ///< grams left after the last session, and all that went past its best
+    std::int64_t past_best = 0;   ///< of which past its best before the last session, and so lost
 };
 
-/// The cheapest purchases, of those the ones that leave least over, and of those the latest; nothing where no packs keep the most left over,
-/// or none are for sale.
+/// The cheapest purchases, of those the ones that leave least over, and of those the latest; nothing where no packs
+/// keep the most left over, or none are for sale.
 ///
-/// Prices do not change, so buying as late as possible costs no more and keeps longest: packs are bought for a session only
-/// where what is there does not reach, and that is then used up first. So what is left after a purchase is all of one age, and
-/// what can happen next hangs on the session and those grams alone. Of plans that reach a session in need with as much left
-/// or more, for no more money and no more bought, one is kept.
+/// Prices do not change, so buying as late as possible costs no more and keeps longest: packs are bought for a session
+/// only where what is there does not reach, and that is then used up first. So what is left after a purchase is all of
+/// one age, and what can happen next hangs on the session and those grams alone. Of plans that reach a session in need
+/// with as much left or more, for no more money and no more bought, one is kept.
 /// **Source**: ours; dynamic programme over states (session, grams left). The dominance of stock on hand is that of the
 /// lot-sizing problem, Wagner & Whitin 1958 (from memory). **Valid for**: needs from 0, in all at most 10 t.
-/// **Test**: every way to buy, for small needs, `tests/answers/buy_packs_test.cpp`; integer programmes of two other solvers, `tests/solver/outside_solvers_test.cpp`.
+/// **Test**: every way to buy, for small needs, `tests/answers/buy_packs_test.cpp`; integer programmes of two other
+/// solvers, `tests/solver/outside_solvers_test.cpp`.
 std::optional<PackPlan> cheapest_packs_over(const PackNeed& need);
 
 /// All ingredients together, with shops that may ask for delivery.

@@ -17,9 +17,9 @@ struct Way {
     std::int64_t outlay;
     Grams bought, lost;
     std::int64_t held;  ///< grams bought, each times the sessions to the end: the less, the later
-    std::size_t from;  ///< place among all ways
-    int at;            ///< the session that was bought for on the way
-    Grams sum;         ///< what was bought for it
+    std::size_t from;   ///< place among all ways
+    int at;             ///< the session that was bought for on the way
+    Grams sum;          ///< what was bought for it
 };
 
 struct Point {
@@ -43,8 +43,10 @@ public:
         const bool reaches = at_ == sessions;
         if (reaches && at_ > 0) --at_;  // good in the last session is good enough
         left_ = usable();
-        if (reaches) at_ = sessions;
-        else used_ += left_;
+        if (reaches)
+            at_ = sessions;
+        else
+            used_ += left_;
     }
 
     [[nodiscard]] int falls_short_at() const { return at_; }
@@ -79,7 +81,10 @@ private:
 class PackProgramme {
 public:
     explicit PackProgramme(const PackNeed& need)
-        : need_(need), sessions_(static_cast<int>(need.grams.size())), phase_(need), sums_(need.packs, widest_window()) {
+        : need_(need),
+          sessions_(static_cast<int>(need.grams.size())),
+          phase_(need),
+          sums_(need.packs, widest_window()) {
         for (const Grams grams : need.grams) needed_ += grams;
         needed_ -= phase_.used();
         most_bought_ = need.most_left_over ? needed_ + *need.most_left_over : std::numeric_limits<Grams>::max();
@@ -107,7 +112,8 @@ public:
 private:
     [[nodiscard]] Grams need_at(int session) const { return need_.grams[static_cast<std::size_t>(session)]; }
     [[nodiscard]] int last_good(int bought_for) const {
-        return need_.shelf_life >= sessions_ ? sessions_ - 1 : std::min(sessions_ - 1, bought_for + need_.shelf_life - 1);
+        return need_.shelf_life >= sessions_ ? sessions_ - 1
+                                             : std::min(sessions_ - 1, bought_for + need_.shelf_life - 1);
     }
 
     /// All that a purchase for that session can be used for.
@@ -119,7 +125,8 @@ private:
 
     [[nodiscard]] Grams widest_window() const {
         Grams widest = 0;
-        for (int session = phase_.falls_short_at(); session < sessions_; ++session) widest = std::max(widest, window(session));
+        for (int session = phase_.falls_short_at(); session < sessions_; ++session)
+            widest = std::max(widest, window(session));
         return widest;
     }
 
@@ -127,7 +134,8 @@ private:
     [[nodiscard]] Point next(int session, Grams left) const {
         Point point{session + 1, left};
         const int last = last_good(session);
-        for (; point.session <= last && need_at(point.session) <= point.left; ++point.session) point.left -= need_at(point.session);
+        for (; point.session <= last && need_at(point.session) <= point.left; ++point.session)
+            point.left -= need_at(point.session);
         if (point.session <= last || point.session == sessions_) return point;
         point.lost = point.left;
         point.left = 0;
@@ -150,7 +158,9 @@ private:
     }
 
     /// What is to be least, in this order: outlay, what is bought (and so left over), how early it is bought.
-    static std::tuple<std::int64_t, Grams, std::int64_t> price_of(const Way& way) { return {way.outlay, way.bought, way.held}; }
+    static std::tuple<std::int64_t, Grams, std::int64_t> price_of(const Way& way) {
+        return {way.outlay, way.bought, way.held};
+    }
 
     void go_on(int session, std::size_t from, const PackSums::Sum& sum) {
         const Way& way = all_[from];
@@ -169,7 +179,8 @@ private:
         });
         std::vector<std::size_t> kept;
         for (const std::size_t way : ways)
-            if (std::none_of(kept.rbegin(), kept.rend(), [&](std::size_t other) { return makes_needless(all_[other], all_[way]); }))
+            if (std::none_of(kept.rbegin(), kept.rend(),
+                             [&](std::size_t other) { return makes_needless(all_[other], all_[way]); }))
                 kept.push_back(way);
         ways = std::move(kept);
     }
@@ -215,6 +226,8 @@ private:
 
 }  // namespace
 
-std::optional<PackPlan> cheapest_packs_over(const PackNeed& need) { return PackProgramme(need).run(); }
+std::optional<PackPlan> cheapest_packs_over(const PackNeed& need) {
+    return PackProgramme(need).run();
+}
 
 }  // namespace baitwright

@@ -26,7 +26,8 @@ public:
             best_of_size_ = {};
             std::vector<std::size_t> chosen;
             try_from(0, chosen);
-            if (best_of_size_.found && (!best.found || best_of_size_.distance < best.distance - worth_another)) best = best_of_size_;
+            if (best_of_size_.found && (!best.found || best_of_size_.distance < best.distance - worth_another))
+                best = best_of_size_;
         }
         return best;
     }
@@ -37,7 +38,8 @@ private:
         for (const std::size_t part : chosen) few.push_back(parts_[part]);
         const Match match = closest_match(few, solver_);
         Match whole{match.distance, std::vector<double>(parts_.size(), 0), match.found};
-        for (std::size_t i = 0; i < match.shares.size(); ++i) whole.shares[i < first_ ? i : chosen[i - first_]] = match.shares[i];
+        for (std::size_t i = 0; i < match.shares.size(); ++i)
+            whole.shares[i < first_ ? i : chosen[i - first_]] = match.shares[i];
         return whole;
     }
 
@@ -50,13 +52,15 @@ private:
         std::sort(alone.begin(), alone.end());
         for (std::size_t i = 0; i < std::min(short_list, alone.size()); ++i) list_.push_back(alone[i].second);
         for (std::size_t part = first_; part < parts_.size(); ++part)
-            if (freely.shares[part] > least_share && std::find(list_.begin(), list_.end(), part) == list_.end()) list_.push_back(part);
+            if (freely.shares[part] > least_share && std::find(list_.begin(), list_.end(), part) == list_.end())
+                list_.push_back(part);
     }
 
     void try_from(std::size_t next, std::vector<std::size_t>& chosen) {
         if (chosen.size() == size_) {
             Match match = with(chosen);
-            if (match.found && (!best_of_size_.found || match.distance < best_of_size_.distance - 1e-9)) best_of_size_ = std::move(match);
+            if (match.found && (!best_of_size_.found || match.distance < best_of_size_.distance - 1e-9))
+                best_of_size_ = std::move(match);
             return;
         }
         for (std::size_t i = next; i < list_.size(); ++i) {

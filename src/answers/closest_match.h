@@ -19,13 +19,13 @@ struct Match {
     bool found = false;
 };
 
-/// The shares that lie closest: least sum over the aspects of |sum(share x difference)|, shares summing to 1. As a linear
-/// programme each absolute value is two unknowns. **Source**: Charnes, Cooper & Ferguson 1955 (from memory).
+/// The shares that lie closest: least sum over the aspects of |sum(share x difference)|, shares summing to 1. As a
+/// linear programme each absolute value is two unknowns. **Source**: Charnes, Cooper & Ferguson 1955 (from memory).
 Match closest_match(const std::vector<MatchPart>& parts, LinearSolver& solver);
 
-/// The same with at most so many of the parts from `first` on, beyond those before it. A further one is taken only where
-/// it brings the mix closer by half a step. The best of a short list is found: those that are in the match without that
-/// limit, and the twelve that come closest alone.
+/// The same with at most so many of the parts from `first` on, beyond those before it. A further one is taken only
+/// where it brings the mix closer by half a step. The best of a short list is found: those that are in the match
+/// without that limit, and the twelve that come closest alone.
 Match closest_with_few(const std::vector<MatchPart>& parts, std::size_t first, int at_most, LinearSolver& solver);
 
 }  // namespace baitwright

@@ -36,7 +36,8 @@ bool can_hold(const BlendProgramme& blend, const Chosen& chosen, LinearSolver& s
     return solver.solve(programme).status == LinearStatus::optimal;
 }
 
-/// Each limit as a row that may give way at a cost of 1 a unit; the least strain names those that strain against each other.
+/// Each limit as a row that may give way at a cost of 1 a unit; the least strain names those that strain against each
+/// other.
 Chosen strained(const BlendProgramme& blend, LinearSolver& solver) {
     LinearProgramme elastic = blend.programme;
     for (LinearColumn& column : elastic.columns) column.cost = 0;
@@ -46,7 +47,8 @@ Chosen strained(const BlendProgramme& blend, LinearSolver& solver) {
         if (limit.place == Place::column) {
             const double bound = limit.limit.bound;
             row = elastic.rows.size();
-            elastic.rows.push_back(limit.limit.end == End::least ? Bounds{bound, without_limit} : Bounds{-without_limit, bound});
+            elastic.rows.push_back(limit.limit.end == End::least ? Bounds{bound, without_limit}
+                                                                 : Bounds{-without_limit, bound});
             elastic.columns[limit.at].entries.push_back({row, 1});
             lift(elastic, limit);
         }

@@ -7,9 +7,9 @@
 #include "answers/named_in_strategy.h"
 #include "answers/one_currency.h"
 #include "answers/priced_need.h"
-#include "bait/pricing.h"
 #include "answers/stale_prices.h"
 #include "bait/price_book.h"
+#include "bait/pricing.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
 
@@ -39,7 +39,8 @@ std::vector<PricedIngredient> priced_needs(const UnrolledStrategy& unrolled, con
 
 const Currency* currency_of(const UnrolledStrategy& unrolled, const std::vector<PricedIngredient>& priced) {
     std::vector<PricedIn> each;
-    for (std::size_t i = 0; i < priced.size(); ++i) each.push_back({unrolled.totals[i].ingredient.name, priced[i].currency()});
+    for (std::size_t i = 0; i < priced.size(); ++i)
+        each.push_back({unrolled.totals[i].ingredient.name, priced[i].currency()});
     return one_currency(each, "=£4/kg");
 }
 

@@ -50,7 +50,8 @@ Bait bait_of(const Shelf& shelf, const MassOrVolume& amount, const std::string& 
 
 void check_above_zero(Mass mass, const char* what) {
     if (!(mass > Mass{}) || mass > 10000.0 * kilogram)
-        throw UsageError("out-of-range", std::string(what) + " must be above zero and at most 10 t", "for example 15 ml or 500 g");
+        throw UsageError("out-of-range", std::string(what) + " must be above zero and at most 10 t",
+                         "for example 15 ml or 500 g");
 }
 
 DoseRate rate_of(const Shelf& shelf, const AdditiveRequest& request, const Ingredient& additive) {

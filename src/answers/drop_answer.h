@@ -50,10 +50,10 @@ struct DropClass {
 struct DropPart {
     std::string name;
     Ratio share;
-    std::optional<Time> landed;    ///< half of it; nothing where it does not sink
-    Length width;                  ///< of nine tenths of it
-    Length drift;                  ///< of its middle
-    Ratio fines;                   ///< of it, that cloud the water
+    std::optional<Time> landed;  ///< half of it; nothing where it does not sink
+    Length width;                ///< of nine tenths of it
+    Length drift;                ///< of its middle
+    Ratio fines;                 ///< of it, that cloud the water
 };
 
 struct HookAnswer {
@@ -66,7 +66,7 @@ struct DropAnswer : DropSketch {
     std::string recipe, feel, form;
     Ratio wetness;
     MixState state = MixState::cupped;
-    Volume volume;      ///< of the portion
+    Volume volume;  ///< of the portion
     Mass wet_mass, dry_mass;
     double free_offerings = 0;
     double in_hand = 0;  ///< of them, under a hand where nine tenths lie
@@ -79,7 +79,8 @@ struct DropAnswer : DropSketch {
     Range<Length> breaks_depth_range, width_range, length_range, drift_range;
     Range<Time> landed_half_range, landed_most_range;
     Range<Ratio> hanging_10_range;
-    std::vector<std::string> own;  ///< which numbers are the person's: "hold time", "breaking depth", "carpet", "packing"
+    std::vector<std::string>
+        own;  ///< which numbers are the person's: "hold time", "breaking depth", "carpet", "packing"
     std::vector<std::string> cautions;
     std::vector<Warning> warnings;
 };

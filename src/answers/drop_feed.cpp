@@ -25,9 +25,11 @@ constexpr double runs_back = -0.3;  // the bottom of still water under a wind, o
 void check_request(const DropRequest& r) {
     const auto refuse = [](const char* message, const char* hint) { throw UsageError("out-of-range", message, hint); };
     check_water_temperature(r.water);
-    if (!(r.depth >= 10.0 * centimetre && r.depth <= 100.0 * metre)) refuse("the depth must be from 10 cm to 100 m", "for example --depth 2.5m");
+    if (!(r.depth >= 10.0 * centimetre && r.depth <= 100.0 * metre))
+        refuse("the depth must be from 10 cm to 100 m", "for example --depth 2.5m");
     const auto flood = [](Speed speed) { return !(std::abs(speed.si()) <= 1.5); };
-    if (flood(r.tow) || flood(r.tow_bottom.value_or(Speed{}))) refuse("a tow of more than 1.5 m/s is a flood: nobody feeds in it", "for example --tow 2cm/s");
+    if (flood(r.tow) || flood(r.tow_bottom.value_or(Speed{})))
+        refuse("a tow of more than 1.5 m/s is a flood: nobody feeds in it", "for example --tow 2cm/s");
 }
 
 /// What the forms have in common: their volume and how the mix sits in them.
@@ -39,17 +41,28 @@ struct Portion {
 
 struct PortionOf {
     Ratio wetness;
-    Portion operator()(const DroppedCup& cup) const { return {fmt::format("a level cup of {:.0f} ml", cup.volume.in(millilitre)), checked(cup.volume), MixState::cupped}; }
+    Portion operator()(const DroppedCup& cup) const {
+        return {fmt::format("a level cup of {:.0f} ml", cup.volume.in(millilitre)), checked(cup.volume),
+                MixState::cupped};
+    }
     Portion operator()(const DroppedBall& ball) const {
         const bool holds = can_be(MixState::squeezed, wetness);
-        return {fmt::format("a ball of {:.0f} mm", ball.diameter.in(millimetre)), checked(ball_volume(ball.diameter)), holds ? MixState::squeezed : MixState::cupped};
+        return {fmt::format("a ball of {:.0f} mm", ball.diameter.in(millimetre)), checked(ball_volume(ball.diameter)),
+                holds ? MixState::squeezed : MixState::cupped};
     }
-    Portion operator()(const DroppedFeeder& feeder) const { return {fmt::format("a feeder of {:.0f} ml", feeder.volume.in(millilitre)), checked(feeder.volume), MixState::cupped}; }
-    Portion operator()(const DroppedLoose& loose) const { return {fmt::format("a loose handful of {:.0f} ml", loose.volume.in(millilitre)), checked(loose.volume), usual_state(wetness)}; }
+    Portion operator()(const DroppedFeeder& feeder) const {
+        return {fmt::format("a feeder of {:.0f} ml", feeder.volume.in(millilitre)), checked(feeder.volume),
+                MixState::cupped};
+    }
+    Portion operator()(const DroppedLoose& loose) const {
+        return {fmt::format("a loose handful of {:.0f} ml", loose.volume.in(millilitre)), checked(loose.volume),
+                usual_state(wetness)};
+    }
 
     static Volume checked(Volume volume) {
         if (!(volume >= 0.5 * millilitre && volume <= 10.0 * litre))
-            throw UsageError("out-of-range", "a portion must be from 0.5 ml to 10 l", "for example --cup 250ml or --ball 55mm");
+            throw UsageError("out-of-range", "a portion must be from 0.5 ml to 10 l",
+                             "for example --cup 250ml or --ball 55mm");
         return volume;
     }
 };
@@ -57,18 +70,26 @@ struct PortionOf {
 Ratio binder_of(const ResolvedMix& mix, const WettedMix& wetted) {
     std::vector<BinderShare> parts;
     for (const SolidPart& part : mix.solids) parts.push_back({part.share, part.ingredient.binder.value});
-    for (std::size_t i = 0; i < wetted.additives.size(); ++i) parts.push_back({wetted.additives[i], additive_ingredient(mix, i).binder.value});
+    for (std::size_t i = 0; i < wetted.additives.size(); ++i)
+        parts.push_back({wetted.additives[i], additive_ingredient(mix, i).binder.value});
     return binder_sum(parts);
 }
 
-DropSetup setup_of(const ResolvedMix& mix, const Portion& portion, const DropRequest& request, Ratio wetness, DropAnswer& answer) {
+DropSetup setup_of(const ResolvedMix& mix, const Portion& portion, const DropRequest& request, Ratio wetness,
+                   DropAnswer& answer) {
     const MixNumbers numbers = numbers_of(mix);
     const WettedMix wetted = wet(numbers, wetness);
     const WetPacking packing = pack(numbers, wetted);
     const StillWater water(request.water);
     const SpecificVolume volume = wet_volume(packing, portion.state, wetness);
-    DropSetup setup{feed_in_water(mix, numbers, wetted, water), portion.volume / volume, {}, wetness, binder_of(mix, wetted), water,
-                    {request.tow, request.tow_bottom.value_or(runs_back * request.tow), request.depth}, &request};
+    DropSetup setup{feed_in_water(mix, numbers, wetted, water),
+                    portion.volume / volume,
+                    {},
+                    wetness,
+                    binder_of(mix, wetted),
+                    water,
+                    {request.tow, request.tow_bottom.value_or(runs_back * request.tow), request.depth},
+                    &request};
     if (request.own.cup_weighs) setup.dry = *request.own.cup_weighs / wetted.wet_mass;
     setup.body.volume = portion.volume;
     setup.body.mass = setup.dry * wetted.wet_mass;
@@ -92,7 +113,8 @@ void add_classes(const ResolvedMix& mix, const DropSetup& setup, const DropOutco
     for (std::size_t i = 0; i < setup.feed.grains.size(); ++i) {
         const GrainClass& g = setup.feed.grains[i];
         const GrainsFate& fate = outcome.fates[i];
-        answer.classes.push_back({mix.solids[g.solid].ingredient.name, g.size, g.settling, g.share, fate.lands, fate.drift, fate.spread, fate.sinks});
+        answer.classes.push_back({mix.solids[g.solid].ingredient.name, g.size, g.settling, g.share, fate.lands,
+                                  fate.drift, fate.spread, fate.sinks});
     }
 }
 
@@ -128,7 +150,8 @@ void add_ranges(const DropSetup& setup, double own_spread, DropAnswer& answer) {
     std::vector<double> z(5), depth, width, length, drift, half, most, hanging;
     for (std::size_t i = 0; i < points; ++i) {
         normals.next(z);
-        DropFactors factors{std::exp(sigma(2.5) * z[0]), std::exp(sigma(1.5) * z[1]), std::exp(sigma(1.5) * z[2]), own_spread};
+        DropFactors factors{std::exp(sigma(2.5) * z[0]), std::exp(sigma(1.5) * z[1]), std::exp(sigma(1.5) * z[2]),
+                            own_spread};
         factors.drag = std::exp(sigma(1.5) * z[4]);
         if (!setup.request->own.carpet) factors.spread = std::exp(sigma(1.6) * z[3]);
         const DropSketch sketch = follow(setup, factors).sketch;
@@ -141,7 +164,9 @@ void add_ranges(const DropSetup& setup, double own_spread, DropAnswer& answer) {
         hanging.push_back(sketch.hanging[2]);
     }
     const auto range = [](std::vector<double>& values, auto unit) {
-        return Range<decltype(1.0 * unit)>{quantile_in_place(values, 0.05) * unit, quantile_in_place(values, 0.5) * unit, quantile_in_place(values, 0.95) * unit};
+        return Range<decltype(1.0 * unit)>{quantile_in_place(values, 0.05) * unit,
+                                           quantile_in_place(values, 0.5) * unit,
+                                           quantile_in_place(values, 0.95) * unit};
     };
     answer.breaks_depth_range = range(depth, metre);
     answer.width_range = range(width, metre);
@@ -149,13 +174,15 @@ void add_ranges(const DropSetup& setup, double own_spread, DropAnswer& answer) {
     answer.drift_range = range(drift, metre);
     answer.landed_half_range = range(half, second);
     answer.landed_most_range = range(most, second);
-    answer.hanging_10_range = {quantile_in_place(hanging, 0.05), quantile_in_place(hanging, 0.5), quantile_in_place(hanging, 0.95)};
+    answer.hanging_10_range = {quantile_in_place(hanging, 0.05), quantile_in_place(hanging, 0.5),
+                               quantile_in_place(hanging, 0.95)};
 }
 
 HookAnswer hook_of(const Shelf& shelf, const std::string& name, const DropSetup& setup, const DropAnswer& answer) {
     const Ingredient in = shelf.ingredient(name);
     if (in.kind != IngredientKind::expander && in.kind != IngredientKind::pellet)
-        throw UsageError("not-a-pellet", "'" + in.name + "' is no hook pellet", "see them with: baitwright ingredient list --kind expander");
+        throw UsageError("not-a-pellet", "'" + in.name + "' is no hook pellet",
+                         "see them with: baitwright ingredient list --kind expander");
     Density density = in.envelope_density.value;
     if (in.kind == IngredientKind::expander) density += in.porosity.value * setup.water.density;
     const Speed speed = terminal_speed(volume_diameter(in), density, setup.water, pellet_sphericity);
@@ -175,15 +202,22 @@ void name_own(const DropRequest& request, DropAnswer& answer) {
 void warn_of_floating(const ResolvedMix& mix, const DropSetup& setup, DropAnswer& answer) {
     std::string lighter;
     for (const SolidPart& part : mix.solids)
-        if (part.ingredient.skeleton_density.value < setup.water.density) lighter += (lighter.empty() ? "" : ", ") + part.ingredient.name;
-    answer.warnings.push_back({"floats", "it floats, even without air in it: " + (lighter.empty() ? std::string("it weighs nothing under water") : lighter + " is lighter than water"), true});
+        if (part.ingredient.skeleton_density.value < setup.water.density)
+            lighter += (lighter.empty() ? "" : ", ") + part.ingredient.name;
+    answer.warnings.push_back(
+        {"floats",
+         "it floats, even without air in it: " +
+             (lighter.empty() ? std::string("it weighs nothing under water") : lighter + " is lighter than water"),
+         true});
 }
 
 void warn_of_form(const DropRequest& request, const DropSketch& sketch, DropAnswer& answer) {
     const bool ball = std::holds_alternative<DroppedBall>(request.form);
     if (ball && !can_be(MixState::squeezed, answer.wetness)) {
         const bool dry = answer.wetness < 1;
-        answer.warnings.push_back({"no-ball", std::string("at this feel the mix is too ") + (dry ? "dry" : "wet") + " to be a ball: it goes in as a cupful" + (dry ? " and breaks at the surface" : "")});
+        answer.warnings.push_back({"no-ball", std::string("at this feel the mix is too ") + (dry ? "dry" : "wet") +
+                                                  " to be a ball: it goes in as a cupful" +
+                                                  (dry ? " and breaks at the surface" : "")});
     } else if (ball && request.thrown && sketch.breaks == Breaks::surface) {
         answer.warnings.push_back({"bursts", "thrown, a ball as loose as this bursts on the surface"});
     }

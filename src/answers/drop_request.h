@@ -41,8 +41,9 @@ struct DropRequest {
     bool thrown = false;
     Temperature water = Temperature::from_celsius(15);
     Length depth;
-    Speed tow;                        ///< at the top
-    std::optional<Speed> tow_bottom;  ///< the same way; on still water it runs back at 0.3 of the top's by default (wind)
+    Speed tow;  ///< at the top
+    std::optional<Speed>
+        tow_bottom;  ///< the same way; on still water it runs back at 0.3 of the top's by default (wind)
     std::optional<std::string> hook;  ///< an expander or a pellet, to see whether it falls with the feed
     OwnLook own;
 };

@@ -4,16 +4,15 @@
 #include <boost/math/tools/roots.hpp>
 #include <cmath>
 
-
 namespace baitwright {
 
 namespace {
 
 constexpr double wet_enough_for_a_ball = 0.85;
-constexpr double bursts_when_thrown = 1.07;   // the upper edge of crumbly
-constexpr double whole_patch = 1.5;           // radius of what falls apart on the bottom, in diameters
-constexpr Length handful = 0.15 * metre;      // radius over which a hand strews a loose handful. Default, from memory
-constexpr Length wake = 2.0 * metre;          // e-fold of the depth over which fines are shed
+constexpr double bursts_when_thrown = 1.07;  // the upper edge of crumbly
+constexpr double whole_patch = 1.5;          // radius of what falls apart on the bottom, in diameters
+constexpr Length handful = 0.15 * metre;     // radius over which a hand strews a loose handful. Default, from memory
+constexpr Length wake = 2.0 * metre;         // e-fold of the depth over which fines are shed
 constexpr Time ever = 3600.0 * second;
 
 /// Where and when it breaks; `whole` where it reaches the bed first.
@@ -56,7 +55,8 @@ std::optional<Break> break_of_cup(const DropSetup& s, const DropFactors& f) {
 std::optional<Break> break_of(const DropSetup& s, const DropFactors& f) {
     if (!(s.body.under_water > Mass{})) return std::nullopt;
     if (std::holds_alternative<DroppedLoose>(s.request->form)) return Break{};
-    if (std::holds_alternative<DroppedFeeder>(s.request->form)) return Break{{Time{}, s.tow.depth, {}, {}}, true, hold_time(s, f)};
+    if (std::holds_alternative<DroppedFeeder>(s.request->form))
+        return Break{{Time{}, s.tow.depth, {}, {}}, true, hold_time(s, f)};
     return std::holds_alternative<DroppedBall>(s.request->form) ? break_of_ball(s, f) : break_of_cup(s, f);
 }
 
@@ -72,8 +72,10 @@ std::vector<GrainsFate> fates_of_whole(const DropSetup& s, const Break& at, doub
 
 ParticleCloud cloud_of(const DropSetup& s, const Break& at, const DropFactors& f) {
     std::vector<CloudGrains> grains;
-    for (const GrainClass& g : s.feed.grains) grains.push_back({s.dry * (g.share * g.weight) / s.water.density, f.settling * g.settling});
-    for (const FinesShare& g : s.feed.fines) grains.push_back({s.dry * (g.share * g.weight) / s.water.density, f.settling * g.settling});
+    for (const GrainClass& g : s.feed.grains)
+        grains.push_back({s.dry * (g.share * g.weight) / s.water.density, f.settling * g.settling});
+    for (const FinesShare& g : s.feed.fines)
+        grains.push_back({s.dry * (g.share * g.weight) / s.water.density, f.settling * g.settling});
     Length radius = 0.5 * diameter_of(s.body.volume);
     if (std::holds_alternative<DroppedLoose>(s.request->form)) radius = std::max(radius, handful);
     return ParticleCloud({at.point.at, at.point.depth, radius, at.point.speed, at.point.drift}, grains, s.tow);
@@ -98,7 +100,8 @@ private:
     double for_ever_ = 0;
 };
 
-void add_fines(const DropSetup& s, const DropFactors& f, const Break& at, const ParticleCloud* cloud, Hanging& hanging) {
+void add_fines(const DropSetup& s, const DropFactors& f, const Break& at, const ParticleCloud* cloud,
+               Hanging& hanging) {
     constexpr int pieces = 12;
     for (const FinesShare& fines : s.feed.fines) {
         const double speed = f.settling * fines.settling.si(), height = (s.tow.depth - at.point.depth).si();
@@ -144,7 +147,9 @@ void summarise(const DropSetup& s, DropOutcome& outcome) {
     std::vector<double> shares;
     for (const GrainClass& g : s.feed.grains) shares.push_back(g.share);
     sketch.width = {width_of(outcome.fates, shares, 0.5), width_of(outcome.fates, shares, 0.9)};
-    const auto along = [&](double q) { return Length::from_si(point_of(drifts, 0.5 + q / 2) - point_of(drifts, 0.5 - q / 2)); };
+    const auto along = [&](double q) {
+        return Length::from_si(point_of(drifts, 0.5 + q / 2) - point_of(drifts, 0.5 - q / 2));
+    };
     sketch.length = {sketch.width.half + along(0.5), sketch.width.most + along(0.9)};
 }
 
@@ -157,7 +162,9 @@ double point_of(std::vector<std::pair<double, double>> values, double q) {
     double before = 0, last_middle = 0, last_value = values.front().first;
     for (const auto& [value, share] : values) {
         const double middle = (before + 0.5 * share) / all;
-        if (q <= middle) return middle > last_middle ? last_value + (value - last_value) * (q - last_middle) / (middle - last_middle) : value;
+        if (q <= middle)
+            return middle > last_middle ? last_value + (value - last_value) * (q - last_middle) / (middle - last_middle)
+                                        : value;
         before += share;
         last_middle = middle;
         last_value = value;
@@ -176,11 +183,13 @@ Length width_of(const std::vector<GrainsFate>& fates, const std::vector<double>&
     const auto missing = [&](double r) {
         double inside = 0;
         for (std::size_t i = 0; i < fates.size(); ++i)
-            if (fates[i].sinks) inside += shares[i] * std::min(1.0, r * r / (fates[i].spread.si() * fates[i].spread.si()));
+            if (fates[i].sinks)
+                inside += shares[i] * std::min(1.0, r * r / (fates[i].spread.si() * fates[i].spread.si()));
         return inside / all - q;
     };
     std::uintmax_t steps = 60;
-    const auto [low, high] = boost::math::tools::toms748_solve(missing, 0.0, widest, boost::math::tools::eps_tolerance<double>(36), steps);
+    const auto [low, high] =
+        boost::math::tools::toms748_solve(missing, 0.0, widest, boost::math::tools::eps_tolerance<double>(36), steps);
     return Length::from_si(low + high);
 }
 
@@ -201,14 +210,16 @@ DropOutcome follow(const DropSetup& s, const DropFactors& f) {
         outcome.fates = fates_of_whole(s, *at, f.spread);
     } else {
         cloud.emplace(cloud_of(s, *at, f));
-        outcome.fates.assign(cloud->fates().begin(), cloud->fates().begin() + static_cast<std::ptrdiff_t>(s.feed.grains.size()));
+        outcome.fates.assign(cloud->fates().begin(),
+                             cloud->fates().begin() + static_cast<std::ptrdiff_t>(s.feed.grains.size()));
         // What meets the bed as a cloud runs out over it at least as far as what falls apart on it.
         const Length least = whole_patch * diameter_of(s.body.volume);
         for (GrainsFate& fate : outcome.fates) fate.spread = f.spread * std::max(fate.spread, least);
     }
     Hanging hanging;
     for (std::size_t i = 0; i < outcome.fates.size(); ++i)
-        outcome.fates[i].sinks ? hanging.add(s.feed.grains[i].share, outcome.fates[i].lands.si()) : hanging.add_for_ever(s.feed.grains[i].share);
+        outcome.fates[i].sinks ? hanging.add(s.feed.grains[i].share, outcome.fates[i].lands.si())
+                               : hanging.add_for_ever(s.feed.grains[i].share);
     add_fines(s, f, *at, cloud ? &*cloud : nullptr, hanging);
     constexpr std::array<double, 4> minutes{1, 5, 10, 30};
     for (std::size_t i = 0; i < minutes.size(); ++i) sketch.hanging[i] = hanging.after(minutes[i] * minute);

@@ -14,8 +14,8 @@ namespace baitwright {
 
 /// A tub of the wet mix that stands open.
 struct DryRequest {
-    Area face;               ///< of the tub, open to the air
-    Time hours;              ///< how long it stands
+    Area face;   ///< of the tub, open to the air
+    Time hours;  ///< how long it stands
     Mass dry_mass = 1.0 * kilogram;
     std::optional<std::string> feel;
     Temperature air = Temperature::from_celsius(18);
@@ -41,9 +41,9 @@ struct DryAnswer {
     std::vector<Warning> warnings;
 };
 
-/// How an open tub dries: free water's evaporation (Carrier's form; in still air less by more than two: the band's lower end)
-/// times min(h, 1). A lid leaves a tenth of it; in the sun the face is 8 degC warmer than the air (both defaults, from memory).
-/// Throws UsageError for what is out of range and what `resolve` throws.
+/// How an open tub dries: free water's evaporation (Carrier's form; in still air less by more than two: the band's
+/// lower end) times min(h, 1). A lid leaves a tenth of it; in the sun the face is 8 degC warmer than the air (both
+/// defaults, from memory). Throws UsageError for what is out of range and what `resolve` throws.
 DryAnswer dry_out(const Shelf& shelf, const Recipe& recipe, const DryRequest& request);
 
 }  // namespace baitwright

@@ -27,7 +27,8 @@ Length volume_diameter(const Ingredient& in) {
     return std::cbrt(1.5 * in.length.value / in.diameter.value) * in.diameter.value;
 }
 
-FeedInWater feed_in_water(const ResolvedMix& mix, const MixNumbers& numbers, const WettedMix& wetted, const StillWater& water) {
+FeedInWater feed_in_water(const ResolvedMix& mix, const MixNumbers& numbers, const WettedMix& wetted,
+                          const StillWater& water) {
     const std::vector<WetGrain> wet = wet_grains(numbers, wetted);
     FeedInWater feed;
     for (std::size_t i = 0; i < mix.solids.size(); ++i) {
@@ -36,11 +37,13 @@ FeedInWater feed_in_water(const ResolvedMix& mix, const MixNumbers& numbers, con
         const double excess = weight / (wet[i].swollen * water.density);
         const double sigma = std::log(double(in.particle_spread.value));
         feed.weight = feed.weight + wet[i].mass * weight;
-        if (fines > 0) feed.fines.push_back({i, fines * wet[i].mass, ferguson_church_speed(of_fines, excess, water), weight});
+        if (fines > 0)
+            feed.fines.push_back({i, fines * wet[i].mass, ferguson_church_speed(of_fines, excess, water), weight});
         for (int k = 0; k < classes && fines < 1; ++k) {
             const double spread = std::exp(sigma * normal_quantile((k + 0.5) / classes));
             const Length size = wet[i].growth * std::max(smallest, spread * volume_diameter(in));
-            feed.grains.push_back({i, wet[i].mass * (1 - fines) / classes, size, settling_of(in, size, excess, water), weight});
+            feed.grains.push_back(
+                {i, wet[i].mass * (1 - fines) / classes, size, settling_of(in, size, excess, water), weight});
         }
     }
     return feed;

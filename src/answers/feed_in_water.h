@@ -40,8 +40,10 @@ struct FeedInWater {
 };
 
 /// The classes of a wetted feed: of each ingredient nine of equal mass, at the mid-points of its log-normal sizes, none
-/// below 0.1 mm; and its fines, of 60 micrometres. Pellets, seeds, live and cooked feed settle by Haider & Levenspiel with
-/// sphericity 0.87, the rest by Ferguson & Church, with the swollen size and the excess density m (1 - rho_w/skeleton)/v'.
-FeedInWater feed_in_water(const ResolvedMix& mix, const MixNumbers& numbers, const WettedMix& wetted, const StillWater& water);
+/// below 0.1 mm; and its fines, of 60 micrometres. Pellets, seeds, live and cooked feed settle by Haider & Levenspiel
+/// with sphericity 0.87, the rest by Ferguson & Church, with the swollen size and the excess density m (1 -
+/// rho_w/skeleton)/v'.
+FeedInWater feed_in_water(const ResolvedMix& mix, const MixNumbers& numbers, const WettedMix& wetted,
+                          const StillWater& water);
 
 }  // namespace baitwright

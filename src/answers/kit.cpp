@@ -42,9 +42,9 @@ KitItem::Kind kind_of(std::string_view word, std::string_view whole) {
         words.emplace_back(one.word);
     }
     const std::string near = folded.empty() ? "" : did_you_mean(folded, words);
-    throw InputError("unknown-kit", in_quotes(whole) + " is no kit known here",
-                     near.empty() ? "a cup, a pot, a feeder or a tub with its size, as in \"cup 250\" or \"tub 12 l\""
-                                  : near);
+    throw InputError(
+        "unknown-kit", in_quotes(whole) + " is no kit known here",
+        near.empty() ? "a cup, a pot, a feeder or a tub with its size, as in \"cup 250\" or \"tub 12 l\"" : near);
 }
 
 Volume size_of(std::string_view size, std::string_view whole) {
@@ -60,10 +60,14 @@ Volume size_of(std::string_view size, std::string_view whole) {
 
 std::optional<KitItem::Kind> carrier_of(FeedForm form) {
     switch (form) {
-        case FeedForm::cup: return KitItem::Kind::cup;
-        case FeedForm::pot: return KitItem::Kind::pot;
-        case FeedForm::feeder: return KitItem::Kind::feeder;
-        default: return std::nullopt;
+        case FeedForm::cup:
+            return KitItem::Kind::cup;
+        case FeedForm::pot:
+            return KitItem::Kind::pot;
+        case FeedForm::feeder:
+            return KitItem::Kind::feeder;
+        default:
+            return std::nullopt;
     }
 }
 
@@ -99,7 +103,8 @@ Warning carry_by_largest(const KitItem& largest, PlannedFeed& put_in) {
 }  // namespace
 
 KitItem parse_kit(std::string_view text) {
-    const auto digit = std::find_if(text.begin(), text.end(), [](char c) { return (c >= '0' && c <= '9') || c == '.'; });
+    const auto digit =
+        std::find_if(text.begin(), text.end(), [](char c) { return (c >= '0' && c <= '9') || c == '.'; });
     const auto at = static_cast<std::size_t>(digit - text.begin());
     KitItem item;
     item.kind = kind_of(text.substr(0, at), text);
@@ -122,13 +127,16 @@ std::vector<Warning> check_kit(const std::vector<KitItem>& kit, std::vector<Plan
         if (kit.empty()) continue;
         if (!kind) {
             if (put_in.form != FeedForm::ball) continue;
-            if (const KitItem* cup = smallest_that_holds(cups, cup_over_ball * put_in.each_volume)) put_in.with = cup->name;
+            if (const KitItem* cup = smallest_that_holds(cups, cup_over_ball * put_in.each_volume))
+                put_in.with = cup->name;
             continue;
         }
         const std::vector<const KitItem*> items = sorted_items(kit, *kind);
         if (items.empty())
-            tell({"kit-lacks", "the kit has no " + std::string(word_of(*kind)) + ", and " + put_in.name +
-                                   " goes in by the " + std::string(word_of(*kind)), true});
+            tell({"kit-lacks",
+                  "the kit has no " + std::string(word_of(*kind)) + ", and " + put_in.name + " goes in by the " +
+                      std::string(word_of(*kind)),
+                  true});
         else if (const KitItem* item = smallest_that_holds(items, put_in.each_volume))
             put_in.with = item->name;
         else

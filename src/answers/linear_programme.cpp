@@ -8,7 +8,9 @@ namespace baitwright {
 
 namespace {
 
-bool crossed(const Bounds& bounds) { return bounds.lowest > bounds.highest; }
+bool crossed(const Bounds& bounds) {
+    return bounds.lowest > bounds.highest;
+}
 
 void check(const Bounds& bounds) {
     if (std::isnan(bounds.lowest) || std::isnan(bounds.highest)) throw std::logic_error("a bound that is not a number");

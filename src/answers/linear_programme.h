@@ -5,7 +5,8 @@
 #include <vector>
 
 /// A linear programme: of all plans within limits, the one that costs least. What solves it is loaded when it is needed
-/// (`src/solver/`), so nothing here knows of it. All numbers are pure: whoever makes a programme says what they stand for.
+/// (`src/solver/`), so nothing here knows of it. All numbers are pure: whoever makes a programme says what they stand
+/// for.
 namespace baitwright {
 
 inline constexpr double without_limit = std::numeric_limits<double>::infinity();
@@ -46,8 +47,9 @@ enum class LinearStatus {
 struct LinearSolution {
     LinearStatus status = LinearStatus::failed;
     double cost = 0;
-    std::vector<double> values;         ///< of the columns
-    std::vector<double> row_prices;     ///< what one unit more of the bound that a row lies at costs; 0 where it lies at none
+    std::vector<double> values;  ///< of the columns
+    std::vector<double>
+        row_prices;  ///< what one unit more of the bound that a row lies at costs; 0 where it lies at none
     std::vector<double> reduced_costs;  ///< the same for the bounds of the columns
 };
 
@@ -69,8 +71,8 @@ private:
     virtual void fill(const LinearProgramme& programme, LinearSolution& solution) noexcept = 0;
 };
 
-/// What a solver that is loaded is looked up by: a function without arguments that returns a `LinearSolver*` which lives
-/// as long as the program. The number rises with every change above.
+/// What a solver that is loaded is looked up by: a function without arguments that returns a `LinearSolver*` which
+/// lives as long as the program. The number rises with every change above.
 inline constexpr const char* linear_solver_symbol = "baitwright_linear_solver_1";
 
 }  // namespace baitwright

@@ -88,7 +88,9 @@ struct DryMassFor {
     MixAmount operator()(const WetVolume& wet) const { return {wet.volume / per_dry.wet_volume, {}}; }
     MixAmount operator()(const WetMass& wet) const { return {wet.mass / per_dry.wet_mass, {}}; }
     MixAmount operator()(const DryMass& dry) const { return {dry.mass, {}}; }
-    MixAmount operator()(const Vessels& vessels) const { return {vessels.count * vessels.each / per_dry.wet_volume, {}}; }
+    MixAmount operator()(const Vessels& vessels) const {
+        return {vessels.count * vessels.each / per_dry.wet_volume, {}};
+    }
     MixAmount operator()(const Balls& balls) const {
         return {balls.count * ball_volume(balls.diameter) / per_dry.wet_volume, {}};
     }
@@ -97,7 +99,9 @@ struct DryMassFor {
 
 }  // namespace
 
-Volume ball_volume(Length diameter) { return std::numbers::pi / 6 * diameter * diameter * diameter; }
+Volume ball_volume(Length diameter) {
+    return std::numbers::pi / 6 * diameter * diameter * diameter;
+}
 
 MixState wanted_state(const MixRequest& request, const std::string& feel, Ratio wetness) {
     const MixState meant = state_meant(request, wetness);
@@ -119,7 +123,8 @@ MixAmount wanted_amount(const ResolvedMix& mix, const MixRequest& request, const
     if (!(request.spare >= 0 && request.spare <= 5))
         throw UsageError("out-of-range", "the spare must be from 0 to 500 %", "for example --spare 10%");
     if (!(request.already_added >= Volume{} && request.already_added <= 20000.0 * litre))
-        throw UsageError("out-of-range", "the water already added must not be below zero or above 20,000 l", "for example --added 300ml");
+        throw UsageError("out-of-range", "the water already added must not be below zero or above 20,000 l",
+                         "for example --added 300ml");
     MixAmount amount = std::visit(DryMassFor{mix, per_dry}, request.target);
     const bool fixed_stock = std::holds_alternative<OnHand>(request.target);
     if (fixed_stock && request.spare > 0)

@@ -39,10 +39,10 @@ struct AdditiveAnswer {
     std::string name;
     bool liquid = false;
     Mass mass;
-    Volume volume;  ///< a powder's is loose
-    Mass wetting;   ///< grams that count towards the feel
+    Volume volume;                      ///< a powder's is loose
+    Mass wetting;                       ///< grams that count towards the feel
     std::optional<Ratio> of_label_max;  ///< 1 is the label's most; nothing where there is no label
-    std::string rate;  ///< as the recipe says it; empty for a liquid part
+    std::string rate;                   ///< as the recipe says it; empty for a liquid part
     std::optional<Money> cost;
 };
 
@@ -89,7 +89,7 @@ struct MixAnswer {
     bool all_parts_take_water = true;
     Ratio wetness_in_tub;  ///< as the tub stands: above `wetness` where it is too wet
     std::optional<MixDoubt> doubt;
-    Time rest;        ///< until 90 % of the absorption is taken up
+    Time rest;  ///< until 90 % of the absorption is taken up
     Mass wet_mass;
     Volume wet_volume;
     Ratio saturation;
@@ -101,7 +101,7 @@ struct MixAnswer {
     Mass kitchen_water;
     std::optional<PortionsAnswer> portions;
     TubsAnswer tubs;
-    std::string limited_by;  ///< the ingredient that sets the amount, for a target by what is on hand
+    std::string limited_by;              ///< the ingredient that sets the amount, for a target by what is on hand
     std::optional<StockReceipt> booked;  ///< where it was taken out of the shed
     std::vector<std::string> cautions;
     std::vector<Warning> warnings;

@@ -72,7 +72,8 @@ Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, cons
         for (std::size_t i = 0; i < mix.solids.size(); ++i)
             draw_body(numbers.solids[i], mix.solids[i].ingredient, &normals[1 + 3 * parts.size() + 3 * i]);
         const WettedMix wetted = wet(numbers, answer.wetness, already);
-        one = wet_volume(pack(numbers, wetted), answer.state, std::min<double>(wetted.wetness, wettest)).in(millilitre_per_gram);
+        one = wet_volume(pack(numbers, wetted), answer.state, std::min<double>(wetted.wetness, wettest))
+                  .in(millilitre_per_gram);
     }
     return range_of(volumes, answer.dry_mass * (1.0 * millilitre_per_gram));
 }
@@ -96,8 +97,8 @@ void name_first_to_measure(const ResolvedMix& mix, const MixAnswer& answer, cons
         most = square;
         doubt.measure_first = mix.solids[part.solid].ingredient.name;
         doubt.measure_first_what = by_absorption >= std::max(by_gap, by_moisture) ? "absorption"
-                                   : by_gap >= by_moisture                       ? "slump"
-                                                                                 : "moisture";
+                                   : by_gap >= by_moisture                        ? "slump"
+                                                                                  : "moisture";
     }
     const double hand = log_normal_sigma(hand_spread) * wanted;
     if (all > 0) doubt.measure_first_share = most / (all + hand * hand);

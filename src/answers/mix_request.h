@@ -52,8 +52,8 @@ struct MixRequest {
     std::optional<std::string> feel;
     std::optional<Ratio> wetness;  ///< in place of a feel
     std::optional<MixState> state;
-    Ratio spare;      ///< more than asked, 0.1 for a tenth
-    int people = 1;   ///< the target is for each of them
+    Ratio spare;     ///< more than asked, 0.1 for a tenth
+    int people = 1;  ///< the target is for each of them
     Temperature water_temperature = Temperature::from_celsius(15);
     Volume already_added;  ///< water that is in the tub already
     std::uint64_t seed = 1;

@@ -13,7 +13,9 @@ namespace {
 
 constexpr double soft_wetness = 1.7;
 
-std::string percents(double share) { return std::to_string(std::lround(share * 100)) + " %"; }
+std::string percents(double share) {
+    return std::to_string(std::lround(share * 100)) + " %";
+}
 
 void check_sinking(const ResolvedMix& mix, std::vector<Warning>& odd) {
     const MixNumbers numbers = numbers_of(mix);
@@ -29,8 +31,9 @@ void check_fines(const ResolvedMix& mix, std::vector<Warning>& odd) {
     double fines = 0;
     for (const SolidPart& part : mix.solids) fines += part.share * part.ingredient.fines.value;
     if (fines > 0.5)
-        odd.push_back({"mostly-fines", percents(fines) + " of it is dust under 0.1 mm: it clouds rather than feeds, and it "
-                                                         "dusts when tipped"});
+        odd.push_back({"mostly-fines", percents(fines) +
+                                           " of it is dust under 0.1 mm: it clouds rather than feeds, and it "
+                                           "dusts when tipped"});
 }
 
 void check_binding(const ResolvedMix& mix, std::vector<Warning>& odd) {
@@ -72,7 +75,8 @@ void check_parts(const ResolvedMix& mix, std::vector<Warning>& odd) {
     for (const SolidPart& part : mix.solids) {
         const Ingredient& in = part.ingredient;
         if (in.kind == IngredientKind::seed && (has_caution(in, "pulse") || has_caution(in, "hard seed")))
-            odd.push_back({"cook-first", in.name + " must be soaked and cooked before it goes in; weigh it in as cooked feed"});
+            odd.push_back(
+                {"cook-first", in.name + " must be soaked and cooked before it goes in; weigh it in as cooked feed"});
         if (in.kind == IngredientKind::expander)
             odd.push_back({"hook-pellet", in.name + " is a hook pellet: it takes no part in the water"});
         if (part.share < 0.002)

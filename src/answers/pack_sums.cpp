@@ -24,7 +24,8 @@ PackSums::PackSums(const std::vector<PackOnSale>& packs, std::int64_t most) : pa
     if (packs.empty()) return;
     const std::int64_t entries = (most + largest) / unit_ + 1;
     if (entries > most_entries)
-        throw InputError("too-many-grams", "so much of an ingredient, in packs of such odd sizes, is too much to work out",
+        throw InputError("too-many-grams",
+                         "so much of an ingredient, in packs of such odd sizes, is too much to work out",
                          "ask for fewer sessions at once, or round the packs to whole hundreds of grams");
     cheapest_.assign(static_cast<std::size_t>(entries), -1);
     last_.assign(static_cast<std::size_t>(entries), -1);
@@ -40,7 +41,8 @@ PackSums::PackSums(const std::vector<PackOnSale>& packs, std::int64_t most) : pa
             last_[static_cast<std::size_t>(u)] = static_cast<std::int32_t>(p);
         }
     for (std::int64_t u = 0; u < entries; ++u)
-        if (cheapest_[static_cast<std::size_t>(u)] >= 0) sums_.push_back({u * unit_, cheapest_[static_cast<std::size_t>(u)]});
+        if (cheapest_[static_cast<std::size_t>(u)] >= 0)
+            sums_.push_back({u * unit_, cheapest_[static_cast<std::size_t>(u)]});
 }
 
 std::vector<PackSums::Sum> PackSums::worth_having() const {

@@ -13,8 +13,8 @@ using LinkedJobs = std::vector<PrepJob>;
 /// One pair of hands: no two jobs of it overlap. What does not fit where it is wanted is done earlier.
 class PairOfHands {
 public:
-    /// Does the jobs so that the last is done, and has waited, by then: as late as the hands are free for each of them, at
-    /// whole minutes. Returns when the first begins.
+    /// Does the jobs so that the last is done, and has waited, by then: as late as the hands are free for each of them,
+    /// at whole minutes. Returns when the first begins.
     Time do_by(LinkedJobs jobs, Time by);
 
     /// All that is done, by time.

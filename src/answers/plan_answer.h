@@ -23,14 +23,14 @@ namespace baitwright {
 /// One put-in of one angler. Where several feeds go in at one moment, each is a put-in of its own.
 struct PlannedFeed {
     Time at;
-    std::string name;  ///< "silt bed", "silt bed and casters"
+    std::string name;      ///< "silt bed", "silt bed and casters"
     std::size_t feed = 0;  ///< its place in `SessionPlan::feeds`
     FeedForm form = FeedForm::cup;
     int count = 1;
-    FeedSize size;          ///< of one, as the strategy has it
-    std::string with;       ///< what carries it: of the kit "cup 250", else "cup", "hand"
-    int fills = 1;          ///< how often that is filled for this put-in
-    Volume each_volume;     ///< of one cup, ball or portion
+    FeedSize size;       ///< of one, as the strategy has it
+    std::string with;    ///< what carries it: of the kit "cup 250", else "cup", "hand"
+    int fills = 1;       ///< how often that is filled for this put-in
+    Volume each_volume;  ///< of one cup, ball or portion
     Mass each_mass;
     Volume volume;  ///< of all that go in at once
     Mass mass;
@@ -60,16 +60,16 @@ struct PrepJob {
 /// How much of one ingredient. Their masses are those of `UnrolledStrategy::totals`.
 struct PlannedTotal {
     std::string name;
-    Mass mass;        ///< as bought: pellets before soaking
-    Mass soaked;      ///< how much of it goes in soaked
-    Volume volume;    ///< loose; of a liquid its own
+    Mass mass;      ///< as bought: pellets before soaking
+    Mass soaked;    ///< how much of it goes in soaked
+    Volume volume;  ///< loose; of a liquid its own
     bool liquid = false;
 };
 
 /// What goes in in one tub: feeds of one mix at one feel, or a pellet or a live feed that goes in as it is.
 struct PlannedBatch {
     std::string name;
-    std::string feel;  ///< empty where it goes in as it is
+    std::string feel;                ///< empty where it goes in as it is
     std::vector<std::size_t> feeds;  ///< places in `SessionPlan::feeds`
     std::vector<PlannedTotal> parts;
     std::vector<std::size_t> doses;  ///< those of `parts` that are liquids or doses
@@ -78,7 +78,7 @@ struct PlannedBatch {
     Range<Mass> water_range;              ///< 5, 50 and 95 % points of all of it
     Time rest;                            ///< between the two
     Mass wet_mass;
-    Volume wet_volume;  ///< as it goes in
+    Volume wet_volume;   ///< as it goes in
     int containers = 1;  ///< buckets of at most 5 kg wet
 };
 
@@ -129,11 +129,11 @@ struct PlanAdvice {
 /// A session for a person at a bench and then at the water.
 struct SessionPlan {
     std::string strategy;
-    std::string venue;                ///< empty where none was named
-    std::optional<int> start;         ///< minutes since midnight, where a clock was given
+    std::string venue;         ///< empty where none was named
+    std::optional<int> start;  ///< minutes since midnight, where a clock was given
     Time length;
     int people = 1;
-    int times = 1;  ///< sessions; all but `cost` is of the first
+    int times = 1;      ///< sessions; all but `cost` is of the first
     Temperature water;  ///< by which the pellets soak
 
     std::vector<PlannedFeed> put_ins;  ///< by time

@@ -35,8 +35,18 @@ std::vector<PlannedFeed> planned_put_ins(const UnrolledStrategy& session) {
     std::vector<PlannedFeed> put_ins;
     for (const PutIn& put_in : session.put_ins) {
         const FeedNeed& need = session.feeds[put_in.feed];
-        put_ins.push_back({put_in.at, need.name, put_in.feed, put_in.form, put_in.count, need.size, {}, 1,
-                           put_in.each_volume, put_in.each_mass, put_in.wet_volume, put_in.wet_mass});
+        put_ins.push_back({put_in.at,
+                           need.name,
+                           put_in.feed,
+                           put_in.form,
+                           put_in.count,
+                           need.size,
+                           {},
+                           1,
+                           put_in.each_volume,
+                           put_in.each_mass,
+                           put_in.wet_volume,
+                           put_in.wet_mass});
     }
     return put_ins;
 }
@@ -63,8 +73,8 @@ std::vector<InTheSwim> swim_over_time(const UnrolledStrategy& session) {
 
 void fill_amounts(SessionPlan& plan, const UnrolledStrategy& session) {
     for (const FeedNeed& need : session.feeds)
-        plan.feeds.push_back({need.name, need.form, need.size, need.count, need.put_ins, need.portions, need.wet_mass,
-                              need.wet_volume});
+        plan.feeds.push_back(
+            {need.name, need.form, need.size, need.count, need.put_ins, need.portions, need.wet_mass, need.wet_volume});
     for (const IngredientNeed& need : session.totals) plan.totals.push_back(planned_total(need));
     plan.hookbaits = session.hookbaits;
     plan.dry = session.dry;
@@ -105,7 +115,11 @@ void refuse_late_work(const SessionPlan& plan, const PlanRequest& request) {
                 Fault{"no-time",
                       "the work before the start takes " + minutes + " min, and there are only " +
                           std::to_string(std::lround(request.work_from->in(minute))) + " min for it",
-                      hint + "; or " + what_to_soften(plan), {}, 0, 0, {}});
+                      hint + "; or " + what_to_soften(plan),
+                      {},
+                      0,
+                      0,
+                      {}});
 }
 
 void plan_prep(SessionPlan& plan, const PlanRequest& request) {

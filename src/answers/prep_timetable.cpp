@@ -56,9 +56,8 @@ private:
     [[nodiscard]] std::vector<std::size_t> slowest_first() const {
         std::vector<std::size_t> order(needs_.batches.size());
         std::iota(order.begin(), order.end(), std::size_t{0});
-        std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-            return needs_.batches[a].rest < needs_.batches[b].rest;
-        });
+        std::stable_sort(order.begin(), order.end(),
+                         [&](std::size_t a, std::size_t b) { return needs_.batches[a].rest < needs_.batches[b].rest; });
         return order;
     }
 
@@ -77,8 +76,8 @@ private:
         }
         by = hands_.do_by(
             {job_of(PrepTask::second_wetting, batch.name, buckets * finish_a_bucket, batch.water_rest, settle)}, by);
-        by = hands_.do_by({job_of(PrepTask::riddle, batch.name, buckets * riddle_a_bucket, batch.dry + batch.water_first)},
-                          by);
+        by = hands_.do_by(
+            {job_of(PrepTask::riddle, batch.name, buckets * riddle_a_bucket, batch.dry + batch.water_first)}, by);
         return hands_.do_by(
             {job_of(PrepTask::first_wetting, batch.name, buckets * wet_a_bucket, batch.water_first, batch.rest)}, by);
     }
@@ -132,7 +131,8 @@ private:
         PrepJob drain = job_of(PrepTask::drain, soak.name, drain_pellets, {}, soak.stand);
         drain.at = soak.soak;
         const Time poured = hands_.do_by(
-            {job_of(PrepTask::pour_on, soak.name, std::min(pour_on_pellets, soak.soak), soak.pour, soak.soak), drain}, by);
+            {job_of(PrepTask::pour_on, soak.name, std::min(pour_on_pellets, soak.soak), soak.pour, soak.soak), drain},
+            by);
         weigh_alone(soak.name, soak.dry, poured);
     }
 
@@ -143,9 +143,8 @@ private:
     }
 
     static bool takes(const PlannedBatch& batch, const PlannedSoak& soak) {
-        return std::any_of(batch.parts.begin(), batch.parts.end(), [&](const PlannedTotal& part) {
-            return part.name == soak.name && part.soaked > Mass{};
-        });
+        return std::any_of(batch.parts.begin(), batch.parts.end(),
+                           [&](const PlannedTotal& part) { return part.name == soak.name && part.soaked > Mass{}; });
     }
 
     const PrepNeeds& needs_;

@@ -20,8 +20,10 @@ public:
 
     ResolvedBlend run() {
         const BlendSpec& spec = blend_.spec;
-        if (!spec.feel.empty() && !find_feel(shelf_.feels(), spec.feel)) faults_.push_back(unknown_feel(spec.feel, shelf_));
-        for (std::size_t i = 0; i < spec.candidates.size(); ++i) add(spec.candidates[i], "candidate " + std::to_string(i + 1));
+        if (!spec.feel.empty() && !find_feel(shelf_.feels(), spec.feel))
+            faults_.push_back(unknown_feel(spec.feel, shelf_));
+        for (std::size_t i = 0; i < spec.candidates.size(); ++i)
+            add(spec.candidates[i], "candidate " + std::to_string(i + 1));
         if (!faults_.empty()) throw InputError(std::move(faults_));
         return std::move(blend_);
     }

@@ -52,7 +52,8 @@ struct AsVolume {
 Volume portion_of(const PlannedFeedTotal& feed, const SessionPlan& plan) {
     Volume portion;
     for (const PlannedFeed& put_in : plan.put_ins)
-        if (put_in.name == feed.name && (portion == Volume{} || put_in.each_volume < portion)) portion = put_in.each_volume;
+        if (put_in.name == feed.name && (portion == Volume{} || put_in.each_volume < portion))
+            portion = put_in.each_volume;
     return portion;
 }
 
@@ -76,8 +77,10 @@ void spread(RestOfFeed& feed, Volume portion, Time time) {
     if (!(rest > Volume{}) || !(portion > Volume{})) return;
     const double portions = rest / portion, most = std::max(1.0, std::floor(time.in(minute)));
     double put_ins = static_cast<double>(feed.planned_put_ins);
-    if (feed.planned_put_ins == 0) put_ins = std::floor(portions + 1e-9);
-    else put_ins = std::min(std::max(put_ins, std::ceil(portions / 2 - 1e-9)), std::floor(2 * portions + 1e-9));
+    if (feed.planned_put_ins == 0)
+        put_ins = std::floor(portions + 1e-9);
+    else
+        put_ins = std::min(std::max(put_ins, std::ceil(portions / 2 - 1e-9)), std::floor(2 * portions + 1e-9));
     feed.put_ins = static_cast<int>(std::clamp(put_ins, 1.0, most));
     feed.each = rest / feed.put_ins;
     feed.gap = time / (feed.put_ins + 1.0);

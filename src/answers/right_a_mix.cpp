@@ -36,19 +36,23 @@ Ratio water_per_dry(const MixNumbers& numbers, const TubRequest& request) {
 
 void check_request(const TubRequest& request) {
     if (!(request.dry_mass > Mass{}) || request.dry_mass > 10000.0 * kilogram)
-        throw UsageError("out-of-range", "the dry mass must be above zero and at most 10 t", "for example --dry-mass 1kg");
+        throw UsageError("out-of-range", "the dry mass must be above zero and at most 10 t",
+                         "for example --dry-mass 1kg");
     if (request.since && *request.since < Time{})
-        throw UsageError("out-of-range", "the time since the water went in must not be below zero", "for example --minutes 5");
+        throw UsageError("out-of-range", "the time since the water went in must not be below zero",
+                         "for example --minutes 5");
     check_water_temperature(request.water_temperature);
 }
 
-Ratio capped(Ratio wetness) { return std::min<double>(wetness, wettest); }
+Ratio capped(Ratio wetness) {
+    return std::min<double>(wetness, wettest);
+}
 
 void add_warnings(double settled, double water_taking, TubAnswer& answer) {
-    if (settled > wettest)
-        answer.warnings.push_back({"beyond-scale", "it is wetter than our scale tells apart: soup"});
+    if (settled > wettest) answer.warnings.push_back({"beyond-scale", "it is wetter than our scale tells apart: soup"});
     if (!(water_taking > 0))
-        answer.warnings.push_back({"takes-no-water", "nothing in this mix takes water, so it cannot be put right by water"});
+        answer.warnings.push_back(
+            {"takes-no-water", "nothing in this mix takes water, so it cannot be put right by water"});
 }
 
 }  // namespace
@@ -85,7 +89,8 @@ TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest
     answer.wetness_now = ratio > 0 ? capped(wetness_at(marks_after(need.marks, taken), ratio)) : answer.wetness_settled;
     answer.feel_settled = feel_of(feels, answer.wetness_settled).name;
     answer.feel_now = feel_of(feels, answer.wetness_now).name;
-    if (request.since && ratio > 0) answer.settles_in = std::max(Time{}, uptake.time_to(settled_share) - *request.since);
+    if (request.since && ratio > 0)
+        answer.settles_in = std::max(Time{}, uptake.time_to(settled_share) - *request.since);
     add_warnings(settled, 1, answer);
 
     const WettedMix righted = wet(numbers, wanted.wetness, water_in);

@@ -34,9 +34,9 @@ struct TubAnswer {
     Mass dry_mass, water_in;
     Ratio wetness_now, wetness_settled;
     std::string feel_now, feel_settled;
-    Time settles_in;   ///< until 90 % of the absorption is taken up, from now
+    Time settles_in;  ///< until 90 % of the absorption is taken up, from now
     Mass water_to_add;
-    Mass dry_to_add;   ///< of the parts of the mix that take water
+    Mass dry_to_add;  ///< of the parts of the mix that take water
     bool all_parts_take_water = true;
     std::vector<Warning> warnings;
 };

@@ -77,7 +77,8 @@ std::vector<AdditiveAnswer> additives_of(const ResolvedMix& mix, const WettedMix
     return additives;
 }
 
-/// Prices every part and additive so that whole pence sum to the whole; a missing price leaves its own and the total out.
+/// Prices every part and additive so that whole pence sum to the whole; a missing price leaves its own and the total
+/// out.
 void price(const ResolvedMix& mix, MixAnswer& answer) {
     struct Line {
         const Ingredient* ingredient;
@@ -98,16 +99,16 @@ void price(const ResolvedMix& mix, MixAnswer& answer) {
         exact.push_back(minor.value_or(0));
         if (!minor) {
             complete = false;
-            answer.warnings.push_back({"no-price", "no price is known for " + line.ingredient->name +
-                                                       ", so the cost leaves it out"});
+            answer.warnings.push_back(
+                {"no-price", "no price is known for " + line.ingredient->name + ", so the cost leaves it out"});
             continue;
         }
         const Currency& its = pricing_pack(*line.ingredient)->price->currency();
         if (currency && !(*currency == its)) {
-            answer.warnings.push_back({"mixed-currencies",
-                                       "the prices are in more than one currency, so no cost is given: " +
-                                           std::string(currency->code) + " (" + first_priced + ") and " +
-                                           std::string(its.code) + " (" + line.ingredient->name + ")"});
+            answer.warnings.push_back(
+                {"mixed-currencies",
+                 "the prices are in more than one currency, so no cost is given: " + std::string(currency->code) +
+                     " (" + first_priced + ") and " + std::string(its.code) + " (" + line.ingredient->name + ")"});
             return;
         }
         if (!currency) first_priced = line.ingredient->name;
@@ -173,10 +174,10 @@ void warn_of_water(const WettedMix& wetted, Mass dry, MixAnswer& answer) {
         answer.warnings.push_back({"takes-no-water", "nothing in this mix takes water, so none is added"});
     if (!wetted.too_wet) return;
     const double ratio = added_water_ratio(wetted.need.marks, answer.wetness);  // what the feel asks for
-    if (ratio > 0)
-        answer.dry_to_add = (wetted.wetting_present / ratio - wetted.need.wetted_share) * dry;
-    answer.warnings.push_back({"too-wet", "the liquids, films and water already in are more than this feel asks for: no "
-                                          "water, and more of the dry mix is needed",
+    if (ratio > 0) answer.dry_to_add = (wetted.wetting_present / ratio - wetted.need.wetted_share) * dry;
+    answer.warnings.push_back({"too-wet",
+                               "the liquids, films and water already in are more than this feel asks for: no "
+                               "water, and more of the dry mix is needed",
                                true});
 }
 

@@ -43,8 +43,11 @@ public:
         const PackChoice choice = cheapest_packs(offers, share.weigh);
         for (std::size_t i = 0; i < packs.size(); ++i)
             if (choice.counts[i] > 0)
-                shared_.packs.push_back({share.ingredient.name, *packs[i], mass_in(*packs[i], share.ingredient), choice.counts[i], Money(choice.counts[i] * packs[i]->price->minor(), currency)});
-        if (choice.bought - share.weigh >= 0.5 * gram) shared_.left_over.push_back({share.ingredient.name, choice.bought - share.weigh});
+                shared_.packs.push_back({share.ingredient.name, *packs[i], mass_in(*packs[i], share.ingredient),
+                                         choice.counts[i],
+                                         Money(choice.counts[i] * packs[i]->price->minor(), currency)});
+        if (choice.bought - share.weigh >= 0.5 * gram)
+            shared_.left_over.push_back({share.ingredient.name, choice.bought - share.weigh});
         outlay_ += choice.outlay_minor;
     }
 
@@ -60,7 +63,9 @@ private:
 };
 
 /// So little is weighed to the gram.
-bool is_small(double grams) { return grams < 50; }
+bool is_small(double grams) {
+    return grams < 50;
+}
 
 std::vector<Mass> in_grams(double grams, const std::vector<double>& shares) {
     std::vector<double> exact;

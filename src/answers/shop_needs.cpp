@@ -19,7 +19,9 @@ bool gone_to(const Pack& pack, const std::vector<std::string>& at) {
     return at.empty() || pack.shop.empty() || std::find(at.begin(), at.end(), pack.shop) != at.end();
 }
 
-int days_between(Date from, Date to) { return static_cast<int>((to - from).count()); }
+int days_between(Date from, Date to) {
+    return static_cast<int>((to - from).count());
+}
 
 /// The last session on or before that day; -1 where all are later.
 int last_session_by(Date last, const std::vector<SessionNeed>& sessions) {
@@ -30,7 +32,8 @@ int last_session_by(Date last, const std::vector<SessionNeed>& sessions) {
 
 }  // namespace
 
-std::vector<ShoppedIngredient> shopped_ingredients(const std::vector<SessionNeed>& sessions, const std::vector<std::string>& at) {
+std::vector<ShoppedIngredient> shopped_ingredients(const std::vector<SessionNeed>& sessions,
+                                                   const std::vector<std::string>& at) {
     std::map<std::string, ShoppedIngredient> by_name;
     for (std::size_t session = 0; session < sessions.size(); ++session) {
         for (const IngredientNeed& need : sessions[session].needs) {
@@ -60,7 +63,9 @@ int sessions_good_for(const Keeping& keeps, const std::vector<SessionNeed>& sess
     int fewest = all;
     for (std::size_t first = 0; first < sessions.size(); ++first) {
         std::size_t past = first;
-        while (past < sessions.size() && days_between(sessions[first].on, sessions[past].on) <= longest->in(day) + gram_slack) ++past;
+        while (past < sessions.size() &&
+               days_between(sessions[first].on, sessions[past].on) <= longest->in(day) + gram_slack)
+            ++past;
         if (past < sessions.size()) fewest = std::min(fewest, static_cast<int>(past - first));
     }
     return std::max(1, fewest);
@@ -86,12 +91,14 @@ PackNeed pack_need(const ShoppedIngredient& shopped, const std::vector<SessionNe
     need.shelf_life = sessions_good_for(shopped.ingredient.keeps, sessions);
     for (const Pack& pack : shopped.sold) {
         const auto shop = std::find(shops.begin(), shops.end(), pack.shop);
-        need.packs.push_back({std::max<std::int64_t>(1, static_cast<std::int64_t>(mass_in(pack, shopped.ingredient).in(gram) + gram_slack)),
+        need.packs.push_back({std::max<std::int64_t>(1, static_cast<std::int64_t>(
+                                                            mass_in(pack, shopped.ingredient).in(gram) + gram_slack)),
                               pack.price->minor(), shop == shops.end() ? -1 : static_cast<int>(shop - shops.begin())});
     }
     for (const StockLot& lot : stock.lots(shopped.ingredient.name, date_text(sessions.front().on))) {
         const auto grams = static_cast<std::int64_t>(lot.mass.in(gram) + gram_slack);
-        const int last = lot.best_before.empty() ? static_cast<int>(sessions.size()) - 1 : last_session_by(parse_date(lot.best_before), sessions);
+        const int last = lot.best_before.empty() ? static_cast<int>(sessions.size()) - 1
+                                                 : last_session_by(parse_date(lot.best_before), sessions);
         if (grams > 0 && last >= 0) need.stock.push_back({grams, last});
     }
     return need;

@@ -18,7 +18,8 @@ struct ShoppedIngredient {
 };
 
 /// All that the sessions take, by name.
-std::vector<ShoppedIngredient> shopped_ingredients(const std::vector<SessionNeed>& sessions, const std::vector<std::string>& at);
+std::vector<ShoppedIngredient> shopped_ingredients(const std::vector<SessionNeed>& sessions,
+                                                   const std::vector<std::string>& at);
 
 /// How many sessions it is good for that is bought for the first of these days, that one among them.
 int sessions_good_for(const Keeping& keeps, const std::vector<SessionNeed>& sessions);

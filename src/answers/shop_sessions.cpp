@@ -20,7 +20,9 @@ namespace baitwright {
 
 namespace {
 
-Mass grams(std::int64_t count) { return static_cast<double>(count) * gram; }
+Mass grams(std::int64_t count) {
+    return static_cast<double>(count) * gram;
+}
 
 std::vector<std::string> shops_of(const std::vector<ShoppedIngredient>& ingredients) {
     std::set<std::string> shops;
@@ -33,16 +35,20 @@ std::vector<std::string> shops_of(const std::vector<ShoppedIngredient>& ingredie
 void check_shop(const std::string& shop, const std::vector<std::string>& shops) {
     if (std::find(shops.begin(), shops.end(), shop) != shops.end()) return;
     std::string hint = did_you_mean(shop, shops);
-    if (hint.empty()) hint = shops.empty() ? "no price of what is needed names a shop" : "shops that sell something of it: " + listed(shops);
+    if (hint.empty())
+        hint = shops.empty() ? "no price of what is needed names a shop"
+                             : "shops that sell something of it: " + listed(shops);
     throw NotFound("unknown-shop", "'" + shop + "' sells nothing of what is needed", std::move(hint));
 }
 
 /// Builds the list out of what the programme over packs found.
 class Shopper {
 public:
-    Shopper(std::vector<SessionNeed> sessions, const StockOnHand& stock, const ShopRequest& request) : stock_(stock), request_(request) {
+    Shopper(std::vector<SessionNeed> sessions, const StockOnHand& stock, const ShopRequest& request)
+        : stock_(stock), request_(request) {
         answer_.sessions = std::move(sessions);
-        std::stable_sort(answer_.sessions.begin(), answer_.sessions.end(), [](const SessionNeed& a, const SessionNeed& b) { return a.on < b.on; });
+        std::stable_sort(answer_.sessions.begin(), answer_.sessions.end(),
+                         [](const SessionNeed& a, const SessionNeed& b) { return a.on < b.on; });
     }
 
     ShopAnswer run() {
@@ -64,7 +70,8 @@ private:
         std::vector<PricedIn> priced;
         for (const ShoppedIngredient& shopped : all)
             for (const Pack& pack : shopped.packs) priced.push_back({shopped.ingredient.name, &pack.price->currency()});
-        for (const ShopRequest::Delivery& delivery : request_.deliveries) priced.push_back({"delivery of " + delivery.shop, &delivery.charge.currency()});
+        for (const ShopRequest::Delivery& delivery : request_.deliveries)
+            priced.push_back({"delivery of " + delivery.shop, &delivery.charge.currency()});
         answer_.currency = one_currency(priced);
     }
 
@@ -108,8 +115,13 @@ private:
         }
         if (too_much.empty()) return;
         throw Error(FaultClass::answer_is_no,
-                    {"too-much-left", "whole packs leave more than that over, at the least " + listed(too_much),
-                     "allow more with --most-left, or leave it out", {}, 0, 0, {}});
+                    {"too-much-left",
+                     "whole packs leave more than that over, at the least " + listed(too_much),
+                     "allow more with --most-left, or leave it out",
+                     {},
+                     0,
+                     0,
+                     {}});
     }
 
     [[nodiscard]] Error no_one_shop() const {
@@ -117,7 +129,8 @@ private:
         for (std::size_t shop = 0; shop < shops_.size(); ++shop) {
             std::vector<std::string> lacks;
             for (const ShoppedIngredient& shopped : ingredients_)
-                if (std::none_of(shopped.sold.begin(), shopped.sold.end(), [&](const Pack& pack) { return pack.shop.empty() || pack.shop == shops_[shop]; }))
+                if (std::none_of(shopped.sold.begin(), shopped.sold.end(),
+                                 [&](const Pack& pack) { return pack.shop.empty() || pack.shop == shops_[shop]; }))
                     lacks.push_back(shopped.ingredient.name);
             message += (shop == 0 ? ": " : "; ") + shops_[shop] + " lacks " + listed(lacks);
         }
@@ -139,8 +152,8 @@ private:
     void add(const ShoppedIngredient& shopped, const PackNeed& need, const PackPlan& plan) {
         std::int64_t needed = 0;
         for (const std::int64_t each : need.grams) needed += each;
-        answer_.lines.push_back({shopped.ingredient.name, grams(needed), grams(plan.from_stock), grams(plan.bought), grams(plan.left_over),
-                                 grams(plan.past_best), shopped.ingredient.keeps});
+        answer_.lines.push_back({shopped.ingredient.name, grams(needed), grams(plan.from_stock), grams(plan.bought),
+                                 grams(plan.left_over), grams(plan.past_best), shopped.ingredient.keeps});
         for (const PackPurchase& purchase : plan.purchases) {
             const Pack& pack = shopped.sold[purchase.pack];
             answer_.packs.push_back({{shopped.ingredient.name, pack, mass_in(pack, shopped.ingredient), purchase.count,
@@ -162,20 +175,24 @@ private:
     void warn() {
         for (const NotOnSale& missing : answer_.missing) {
             if (missing.why == NotOnSale::Why::no_price)
-                answer_.warnings.push_back({"no-price", "no price is known for " + missing.name + ", so it is not on the list"});
+                answer_.warnings.push_back(
+                    {"no-price", "no price is known for " + missing.name + ", so it is not on the list"});
             else
-                answer_.warnings.push_back({"not-sold-there", "the shops that you go to do not sell " + missing.name + ", so it is not on the list"});
+                answer_.warnings.push_back({"not-sold-there", "the shops that you go to do not sell " + missing.name +
+                                                                  ", so it is not on the list"});
         }
         std::vector<std::string> stale, large;
         for (const PackToBuy& bought : answer_.packs) {
             const std::string dated = bought.name + " (" + bought.pack.on + ")";
-            if (is_stale(bought.pack, request_.today) && std::find(stale.begin(), stale.end(), dated) == stale.end()) stale.push_back(dated);
+            if (is_stale(bought.pack, request_.today) && std::find(stale.begin(), stale.end(), dated) == stale.end())
+                stale.push_back(dated);
         }
         if (auto warning = stale_warning(stale)) answer_.warnings.push_back(*std::move(warning));
         for (const ShopLine& line : answer_.lines)
             if (line.bought > Mass{} && line.left_over > line.need) large.push_back(line.name);
         if (!large.empty())
-            answer_.warnings.push_back({"more-left-than-used", "packs are so large that more is left over than used of " + listed(large)});
+            answer_.warnings.push_back(
+                {"more-left-than-used", "packs are so large that more is left over than used of " + listed(large)});
     }
 
     const StockOnHand& stock_;

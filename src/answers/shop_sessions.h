@@ -62,14 +62,15 @@ struct NotOnSale {
     Why why;
 };
 
-/// The cheapest whole packs for all sessions, each bought as late as it can be; of those the ones that leave least over.
+/// The cheapest whole packs for all sessions, each bought as late as it can be; of those the ones that leave least
+/// over.
 struct ShopAnswer {
-    std::vector<SessionNeed> sessions;  ///< by day
-    std::vector<PackToBuy> packs;       ///< by shop, then by session
-    std::vector<ShopSum> shops;         ///< those that something is bought at
-    std::vector<ShopLine> lines;        ///< by name, those on sale
-    std::vector<NotOnSale> missing;     ///< what the shed lacks and nobody sells
-    const Currency* currency = nullptr; ///< null where nothing has a price
+    std::vector<SessionNeed> sessions;   ///< by day
+    std::vector<PackToBuy> packs;        ///< by shop, then by session
+    std::vector<ShopSum> shops;          ///< those that something is bought at
+    std::vector<ShopLine> lines;         ///< by name, those on sale
+    std::vector<NotOnSale> missing;      ///< what the shed lacks and nobody sells
+    const Currency* currency = nullptr;  ///< null where nothing has a price
     std::int64_t delivery_minor = 0, total_minor = 0;
     std::vector<Warning> warnings;
 };

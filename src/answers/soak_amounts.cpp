@@ -7,7 +7,9 @@ namespace baitwright {
 
 namespace {
 
-double grains_per_gram(const Ingredient& pellet) { return free_offerings_in(pellet, 1.0 * gram); }
+double grains_per_gram(const Ingredient& pellet) {
+    return free_offerings_in(pellet, 1.0 * gram);
+}
 
 /// The dry mass that a pellet's share of the total comes to.
 struct ShareOfTotal {

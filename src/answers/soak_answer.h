@@ -44,7 +44,7 @@ struct BatchAnswer {
     Volume dry_volume;  ///< loose
     GrainsAnswer grains;
     Mass pour;
-    Mass inside;        ///< water taken up
+    Mass inside;  ///< water taken up
     Mass wet;
     Volume wet_volume;
     std::vector<SteepedAdditive> additives;
@@ -73,7 +73,7 @@ struct StrokeAnswer {
     Ratio fill;       ///< of the open pores
     Density density;  ///< of a pellet
     Buoyancy buoyancy;
-    Ratio sinking;    ///< share of bags that sink, from the spreads
+    Ratio sinking;  ///< share of bags that sink, from the spreads
 };
 
 /// Expanders under a pump.
@@ -81,11 +81,11 @@ struct PumpedAnswer : BatchAnswer {
     Volume stroke, vessel;
     Volume free_volume;  ///< air in the vessel above water and pellets
     Pressure air, vapour;
-    StrokeAnswer at;                     ///< after the strokes asked for, or advised
-    std::optional<int> fewest;           ///< strokes at which the usual bag sinks
-    std::optional<int> fewest_sure;      ///< at which 95 of 100 bags do
-    int boils_after = 0;                 ///< strokes from which only vapour is drawn
-    std::vector<StrokeAnswer> by_stroke; ///< 1, 2, ... until the vapour's floor
+    StrokeAnswer at;                      ///< after the strokes asked for, or advised
+    std::optional<int> fewest;            ///< strokes at which the usual bag sinks
+    std::optional<int> fewest_sure;       ///< at which 95 of 100 bags do
+    int boils_after = 0;                  ///< strokes from which only vapour is drawn
+    std::vector<StrokeAnswer> by_stroke;  ///< 1, 2, ... until the vapour's floor
 };
 
 /// Something to do, before the moment at which all is ready.

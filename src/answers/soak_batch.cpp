@@ -13,8 +13,8 @@ namespace baitwright {
 
 namespace {
 
-/// How densely a hand squeezes soaked pellets: as the mix's own rule has it for a squeezed mix at the wetness just below
-/// firm. **Source**: default, from memory.
+/// How densely a hand squeezes soaked pellets: as the mix's own rule has it for a squeezed mix at the wetness just
+/// below firm. **Source**: default, from memory.
 constexpr double squeezed_packing = 0.77;
 
 GrainsAnswer grains_of(const Ingredient& pellet, const SoakedBatch& batch, const PortionsWanted& portions) {
@@ -59,18 +59,20 @@ std::optional<Ratio> activity_in(const std::vector<Dissolved>& dissolved, Mass w
     return activity;
 }
 
-/// Where the water is measured, what is stirred in is part of what they take: less water goes with it. A dose by the litre
-/// hangs on the water in turn; a few rounds settle it.
+/// Where the water is measured, what is stirred in is part of what they take: less water goes with it. A dose by the
+/// litre hangs on the water in turn; a few rounds settle it.
 Mass water_beside(const std::vector<Steeped>& additives, double share, Mass to_take, const BatchAnswer& batch) {
     Mass water = to_take;
     for (int round = 0; round < 60; ++round) {
         Mass all;
         const DoseGround ground{batch.dry, batch.wet, water, batch.dry_volume};
-        for (const Steeped& added : additives) all += std::visit(DoseOfBatch{added.ingredient, ground, share}, added.dose);
+        for (const Steeped& added : additives)
+            all += std::visit(DoseOfBatch{added.ingredient, ground, share}, added.dose);
         water = std::max(Mass{}, to_take - all);
     }
     if (!(water > Mass{}))
-        throw UsageError("too-much-additive", "what is stirred in is more than the " + batch.name + " are to take, with no water at all",
+        throw UsageError("too-much-additive",
+                         "what is stirred in is more than the " + batch.name + " are to take, with no water at all",
                          "stir in less, let them take more with --uptake, or cover and drain them");
     return water;
 }
@@ -93,8 +95,8 @@ BatchAnswer batch_answer(const Ingredient& pellet, const SoakedBatch& batch, con
     return answer;
 }
 
-void steep(const std::vector<Steeped>& additives, Ratio share, SoakMethod method, const Ingredient& pellet, const SoakedBatch& soaked,
-           BatchAnswer& batch, std::vector<Warning>& warnings) {
+void steep(const std::vector<Steeped>& additives, Ratio share, SoakMethod method, const Ingredient& pellet,
+           const SoakedBatch& soaked, BatchAnswer& batch, std::vector<Warning>& warnings) {
     if (additives.empty()) return;
     if (method == SoakMethod::measured) batch.pour = water_beside(additives, share, soaked.inside, batch);
     const DoseGround ground{batch.dry, batch.wet, batch.pour, batch.dry_volume};
@@ -107,7 +109,8 @@ void steep(const std::vector<Steeped>& additives, Ratio share, SoakMethod method
         line.mass = std::visit(DoseOfBatch{added.ingredient, ground, share}, added.dose);
         line.volume = line.mass / measured_density(added.ingredient);
         line.of_label_max = share_of_label(added.ingredient, line.mass, ground);
-        if (line.of_label_max.value_or(0.0) > 1 + 1e-9) warnings.push_back(over_label(added.ingredient, *line.of_label_max));
+        if (line.of_label_max.value_or(0.0) > 1 + 1e-9)
+            warnings.push_back(over_label(added.ingredient, *line.of_label_max));
         all += line.mass;
         steeped.push_back(line);
     }

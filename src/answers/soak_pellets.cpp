@@ -57,11 +57,13 @@ void add_soak_curve(const Diffusing& pellet, Area soaked, std::vector<SoakPoint>
     }
 }
 
-void add_stand_curve(const Diffusing& pellet, const SoakedGrain& grain, Time soak, Area even, std::vector<SoakPoint>& curve) {
+void add_stand_curve(const Diffusing& pellet, const SoakedGrain& grain, Time soak, Area even,
+                     std::vector<SoakPoint>& curve) {
     constexpr int steps = 40;
     constexpr double beyond_even = 1.15;
     for (int i = 1; i <= steps; ++i)
-        curve.push_back(point_at(grain, soak, (i * i / double(steps * steps)) * beyond_even * even, pellet.diffusivity));
+        curve.push_back(
+            point_at(grain, soak, (i * i / double(steps * steps)) * beyond_even * even, pellet.diffusivity));
 }
 
 /// What a soak of this length comes to in the bags that the spreads allow.
@@ -77,7 +79,8 @@ void draw_uptake(const Diffusing& pellet, const Ingredient& in, Area diffused, S
     }
     const Mass film = answer.wet - answer.dry - answer.inside;
     const auto wet = [&](double p) { return answer.dry + film + quantile_in_place(gains, p) * answer.dry; };
-    answer.uptake_range = {quantile_in_place(uptakes, 0.05), quantile_in_place(uptakes, 0.5), quantile_in_place(uptakes, 0.95)};
+    answer.uptake_range = {quantile_in_place(uptakes, 0.05), quantile_in_place(uptakes, 0.5),
+                           quantile_in_place(uptakes, 0.95)};
     answer.wet_range = {wet(0.05), wet(0.5), wet(0.95)};
 }
 
@@ -124,40 +127,54 @@ SoakedAnswer soak_of(const Ingredient& in, Mass dry, const SoakRequest& request)
 void check_request(const SoakRequest& request) {
     check_water_temperature(request.water);
     if (!(request.uptake >= 0.01 && request.uptake <= 0.95))
-        throw UsageError("out-of-range", "the uptake must be from 1 to 95 % of what they can take", "for example --uptake 40%");
+        throw UsageError("out-of-range", "the uptake must be from 1 to 95 % of what they can take",
+                         "for example --uptake 40%");
     if (request.soaked && !(*request.soaked >= 5.0 * second && *request.soaked <= 48.0 * hour))
-        throw UsageError("out-of-range", "the time under water must be from 5 seconds to 48 hours", "for example --soaked 10min");
+        throw UsageError("out-of-range", "the time under water must be from 5 seconds to 48 hours",
+                         "for example --soaked 10min");
     if (request.soaked && request.method == SoakMethod::measured)
-        throw UsageError("unfit-flag", "with measured water they take what is there, however long", "leave out --soaked or --method measured");
+        throw UsageError("unfit-flag", "with measured water they take what is there, however long",
+                         "leave out --soaked or --method measured");
     const PortionsWanted& p = request.portions;
-    if (!(p.cup <= 20.0 * litre && p.ball <= 300.0 * millimetre && p.carpet >= 50.0 * millimetre && p.carpet <= 100.0 * metre))
-        throw UsageError("out-of-range", "no such cup, ball or carpet is fed", "for example --cup 250ml --ball egg --carpet 1m");
+    if (!(p.cup <= 20.0 * litre && p.ball <= 300.0 * millimetre && p.carpet >= 50.0 * millimetre &&
+          p.carpet <= 100.0 * metre))
+        throw UsageError("out-of-range", "no such cup, ball or carpet is fed",
+                         "for example --cup 250ml --ball egg --carpet 1m");
 }
 
 Ingredient pellet_called(const Shelf& shelf, const std::string& name) {
     Ingredient in = shelf.ingredient(name);
     if (in.kind == IngredientKind::pellet || in.kind == IngredientKind::expander) return in;
     const bool hard = in.kind == IngredientKind::seed;
-    throw UsageError("not-a-pellet", "'" + in.name + "' is a " + std::string(name_of(in.kind)) + ", and only pellets are soaked here",
-                     hard ? "seeds and pulses must be soaked for hours and boiled: see baitwright ingredient show \"" + in.name + "\""
+    throw UsageError("not-a-pellet",
+                     "'" + in.name + "' is a " + std::string(name_of(in.kind)) + ", and only pellets are soaked here",
+                     hard ? "seeds and pulses must be soaked for hours and boiled: see baitwright ingredient show \"" +
+                                in.name + "\""
                           : "see them with: baitwright ingredient list --kind pellet");
 }
 
 void warn_of_soak(const SoakedAnswer& soaked, std::vector<Warning>& warnings) {
     constexpr double hardly_soaked = 0.15;
     if (soaked.uptake > over_soaked)
-        warnings.push_back({"over-soaked", soaked.name + " would be over-soaked, at " + std::to_string(std::lround(100 * soaked.uptake)) +
-                                               " % of all they can take: they go to mush in the hand; give them less time"});
+        warnings.push_back(
+            {"over-soaked", soaked.name + " would be over-soaked, at " +
+                                std::to_string(std::lround(100 * soaked.uptake)) +
+                                " % of all they can take: they go to mush in the hand; give them less time"});
     if (soaked.uptake < hardly_soaked)
-        warnings.push_back({"hardly-soaked", soaked.name + " would be hardly soaked: they stay hard inside and swell later"});
+        warnings.push_back(
+            {"hardly-soaked", soaked.name + " would be hardly soaked: they stay hard inside and swell later"});
 }
 
 void warn_of_pump(const PumpedAnswer& pumped, std::vector<Warning>& warnings) {
     if (!pumped.fewest)
-        warnings.push_back({"cannot-sink", "no number of strokes sinks " + pumped.name + ": their pores are too small for what they weigh", true});
+        warnings.push_back(
+            {"cannot-sink",
+             "no number of strokes sinks " + pumped.name + ": their pores are too small for what they weigh", true});
     else if (pumped.at.buoyancy == Buoyancy::floats)
-        warnings.push_back({"floats", pumped.name + " would still float after " + std::to_string(pumped.at.strokes) + " strokes; from " +
-                                          std::to_string(*pumped.fewest) + " they sink", true});
+        warnings.push_back({"floats",
+                            pumped.name + " would still float after " + std::to_string(pumped.at.strokes) +
+                                " strokes; from " + std::to_string(*pumped.fewest) + " they sink",
+                            true});
 }
 
 std::vector<Steeped> steeped_of(const Shelf& shelf, const SoakRequest& request) {
@@ -165,8 +182,10 @@ std::vector<Steeped> steeped_of(const Shelf& shelf, const SoakRequest& request) 
     for (const InTheWater& in : request.in_the_water) {
         Ingredient additive = shelf.ingredient(in.of);
         if (additive.kind != IngredientKind::liquid && additive.kind != IngredientKind::powder)
-            throw UsageError("not-an-additive", "'" + additive.name + "' is a " + std::string(name_of(additive.kind)) +
-                                                    ", and does not dissolve in the water", "stir in liquids and powders only");
+            throw UsageError("not-an-additive",
+                             "'" + additive.name + "' is a " + std::string(name_of(additive.kind)) +
+                                 ", and does not dissolve in the water",
+                             "stir in liquids and powders only");
         steeped.push_back({std::move(additive), in.dose});
     }
     return steeped;
@@ -200,20 +219,23 @@ SoakAnswer soak_pellets(const Shelf& shelf, const SoakRequest& request) {
         caution_words.insert(caution_words.end(), in.cautions.begin(), in.cautions.end());
         if (in.kind == IngredientKind::expander) {
             PumpedAnswer pumped = pump_expanders(in, amounts[i], request);
-            const SoakedBatch batch{pumped.dry, pumped.inside, pumped.wet - pumped.dry - pumped.inside, pumped.pour, pumped.wet_volume};
+            const SoakedBatch batch{pumped.dry, pumped.inside, pumped.wet - pumped.dry - pumped.inside, pumped.pour,
+                                    pumped.wet_volume};
             steep(steeped, amounts[i] / all, SoakMethod::covered, in, batch, pumped, answer.warnings);
             warn_of_pump(pumped, answer.warnings);
             answer.pumped.push_back(std::move(pumped));
         } else {
             SoakedAnswer soaked = soak_of(in, amounts[i], request);
-            const SoakedBatch batch{soaked.dry, soaked.inside, soaked.wet - soaked.dry - soaked.inside, soaked.pour, soaked.wet_volume};
+            const SoakedBatch batch{soaked.dry, soaked.inside, soaked.wet - soaked.dry - soaked.inside, soaked.pour,
+                                    soaked.wet_volume};
             steep(steeped, amounts[i] / all, request.method, in, batch, soaked, answer.warnings);
             warn_of_soak(soaked, answer.warnings);
             answer.soaked.push_back(std::move(soaked));
         }
     }
     for (const Steeped& one_additive : steeped)
-        caution_words.insert(caution_words.end(), one_additive.ingredient.cautions.begin(), one_additive.ingredient.cautions.end());
+        caution_words.insert(caution_words.end(), one_additive.ingredient.cautions.begin(),
+                             one_additive.ingredient.cautions.end());
     answer.cautions = caution_sentences(caution_words);
     answer.timetable = soak_timetable(answer.soaked, answer.pumped, request.method);
     return answer;

@@ -43,7 +43,7 @@ struct InTheWater {
 
 /// The hand pump that draws air out of the vessel in which expanders lie under water.
 struct PumpSetup {
-    std::optional<int> strokes;  ///< the fewest that sink nearly every bag, where not given
+    std::optional<int> strokes;          ///< the fewest that sink nearly every bag, where not given
     Volume stroke = 100.0 * millilitre;  // common practice, no source
     Volume vessel = 500.0 * millilitre;
     Pressure air = standard_air_pressure;

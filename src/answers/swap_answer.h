@@ -39,14 +39,14 @@ struct SwapAnswer {
     std::vector<SwapShare> rest;       ///< in the order of the mix
     std::vector<SwapChange> changes;   ///< every aspect that could be compared
     std::vector<std::string> not_compared;
-    double distance = 0;         ///< noticeable differences, all aspects added
-    double least_distance = 0;   ///< with any number of stand-ins
+    double distance = 0;        ///< noticeable differences, all aspects added
+    double least_distance = 0;  ///< with any number of stand-ins
 
-    std::string feel;             ///< of the mix
-    Ratio water_was, water_is;    ///< to add for that feel, g per g dry
+    std::string feel;           ///< of the mix
+    Ratio water_was, water_is;  ///< to add for that feel, g per g dry
     std::string feel_of_old_water;
     Ratio wetness_of_old_water;
-    double hold = 1;              ///< how much longer a ball holds together
+    double hold = 1;                            ///< how much longer a ball holds together
     std::optional<double> price_was, price_is;  ///< of a kilogram of its dry parts, in minor units
     const Currency* currency = nullptr;
     std::vector<std::string> new_cautions;

@@ -18,11 +18,14 @@ constexpr double least_share = 1e-7;
 constexpr double most_calibre = 2.001;  // twice, but for rounding
 
 bool is_fed_by_the_piece(IngredientKind kind) {
-    return kind == IngredientKind::pellet || kind == IngredientKind::expander || kind == IngredientKind::seed || kind == IngredientKind::particle;
+    return kind == IngredientKind::pellet || kind == IngredientKind::expander || kind == IngredientKind::seed ||
+           kind == IngredientKind::particle;
 }
 
 bool same_sort(IngredientKind a, IngredientKind b) {
-    const auto meal = [](IngredientKind kind) { return kind == IngredientKind::base || kind == IngredientKind::powder; };
+    const auto meal = [](IngredientKind kind) {
+        return kind == IngredientKind::base || kind == IngredientKind::powder;
+    };
     return a == b || (meal(a) && meal(b));
 }
 
@@ -30,7 +33,8 @@ bool same_sort(IngredientKind a, IngredientKind b) {
 /// twice as large, for two sizes in place of one would not fish alike. **Source**: common practice, no source.
 bool same_calibre(const Ingredient& gone, const Ingredient& other) {
     if (!is_fed_by_the_piece(gone.kind) || !gone.particle_size.known() || !other.particle_size.known()) return true;
-    return other.particle_size.value <= most_calibre * gone.particle_size.value && gone.particle_size.value <= most_calibre * other.particle_size.value;
+    return other.particle_size.value <= most_calibre * gone.particle_size.value &&
+           gone.particle_size.value <= most_calibre * other.particle_size.value;
 }
 
 /// Finds what may stand in, compares, and tells.
@@ -59,9 +63,9 @@ private:
         for (const SolidPart& part : mix_.solids) names.push_back(part.ingredient.name);
         for (const std::string& without : request_.without) check_name(without, names);
         for (const SolidPart& part : mix_.solids) {
-            const bool gone = std::any_of(request_.without.begin(), request_.without.end(), [&](const std::string& without) {
-                return folded_name(without) == folded_name(part.ingredient.name);
-            });
+            const bool gone = std::any_of(
+                request_.without.begin(), request_.without.end(),
+                [&](const std::string& without) { return folded_name(without) == folded_name(part.ingredient.name); });
             (gone ? removed_ : rest_).push_back(part);
         }
     }
@@ -69,9 +73,10 @@ private:
     void check_name(const std::string& without, const std::vector<std::string>& names) const {
         const auto is_it = [&](const std::string& name) { return folded_name(name) == folded_name(without); };
         if (std::any_of(names.begin(), names.end(), is_it)) return;
-        const bool additive =
-            std::any_of(mix_.liquids.begin(), mix_.liquids.end(), [&](const LiquidPart& part) { return is_it(part.ingredient.name); }) ||
-            std::any_of(mix_.doses.begin(), mix_.doses.end(), [&](const ResolvedDose& dose) { return is_it(dose.ingredient.name); });
+        const bool additive = std::any_of(mix_.liquids.begin(), mix_.liquids.end(),
+                                          [&](const LiquidPart& part) { return is_it(part.ingredient.name); }) ||
+                              std::any_of(mix_.doses.begin(), mix_.doses.end(),
+                                          [&](const ResolvedDose& dose) { return is_it(dose.ingredient.name); });
         if (additive)
             throw UsageError("not-a-dry-part", in_quotes(without) + " is dosed into the mix and is no dry part of it",
                              "a swap is for dry parts; leave the additive out, or dose another: baitwright dose");
@@ -100,7 +105,8 @@ private:
     void find_stand_ins() {
         for (const std::string& name : shelf_.ingredient_names()) {
             const auto ingredient = shelf_.find_ingredient(name);
-            if (ingredient && is_solid(ingredient->kind) && may_stand_in(*ingredient)) stand_ins_.push_back({*ingredient, preparation(), 0});
+            if (ingredient && is_solid(ingredient->kind) && may_stand_in(*ingredient))
+                stand_ins_.push_back({*ingredient, preparation(), 0});
         }
         if (stand_ins_.empty()) refuse_none(place() + " holds nothing of its sort that is not in the mix already");
     }
@@ -111,14 +117,19 @@ private:
         std::string gone;
         for (const SolidPart& part : removed_) gone += (gone.empty() ? "" : " and ") + in_quotes(part.ingredient.name);
         throw Error(FaultClass::answer_is_no,
-                    Fault{"nothing-to-swap-in", "nothing can stand in for " + gone + ": " + why,
+                    Fault{"nothing-to-swap-in",
+                          "nothing can stand in for " + gone + ": " + why,
                           request_.from ? "leave --from-stock out to look through the whole library"
                                         : "put something like it into the library: baitwright ingredient add",
-                          {}, 0, 0, {}});
+                          {},
+                          0,
+                          0,
+                          {}});
     }
 
-    /// Compared is what is known of all that ran out, and of the rest where that may move. A stand-in of which something
-    /// compared is not known is left out; where that leaves none, only what is known of all of them is compared.
+    /// Compared is what is known of all that ran out, and of the rest where that may move. A stand-in of which
+    /// something compared is not known is left out; where that leaves none, only what is known of all of them is
+    /// compared.
     void weigh_aspects() {
         const std::size_t count = likeness_aspects().size();
         std::vector<SolidPart> must_know = removed_;
@@ -172,7 +183,8 @@ private:
     [[nodiscard]] std::vector<MatchPart> match_parts() const {
         std::vector<MatchPart> parts;
         for (const SolidPart& part : rest_)
-            parts.push_back(match_part(part, {part.share * (1 - request_.rest_may_move), part.share * (1 + request_.rest_may_move)}));
+            parts.push_back(match_part(
+                part, {part.share * (1 - request_.rest_may_move), part.share * (1 + request_.rest_may_move)}));
         for (const SolidPart& part : stand_ins_) parts.push_back(match_part(part, {0, 1}));
         return parts;
     }
@@ -202,7 +214,8 @@ private:
             }
             if (!(means_[k].weight > 0) || !(sums[k].weight > 0)) continue;
             const double was = means_[k].amount / means_[k].weight, is = sums[k].amount / sums[k].weight;
-            answer.changes.push_back({std::string(aspect.name), std::string(aspect.symbol), was, is, std::abs(is - was) / aspect.step});
+            answer.changes.push_back(
+                {std::string(aspect.name), std::string(aspect.symbol), was, is, std::abs(is - was) / aspect.step});
         }
     }
 

@@ -44,7 +44,8 @@ public:
 
 private:
     void take_shares() {
-        for (const SolidPart& part : removed_) answer_.gone.push_back({part.ingredient.name, part.prepare, part.share, 0.0});
+        for (const SolidPart& part : removed_)
+            answer_.gone.push_back({part.ingredient.name, part.prepare, part.share, 0.0});
         for (const SolidPart& part : after_.solids) {
             SwapShare share{part.ingredient.name, part.prepare, 0.0, part.share};
             for (const SolidPart& old : before_.solids)
@@ -66,8 +67,8 @@ private:
             answer_.wetness_of_old_water = feel.aim;
             return;
         }
-        answer_.wetness_of_old_water =
-            std::min<double>(wettest, wetness_at(with_old.need.marks, with_old.wetting_present / with_old.need.wetted_share));
+        answer_.wetness_of_old_water = std::min<double>(
+            wettest, wetness_at(with_old.need.marks, with_old.wetting_present / with_old.need.wetted_share));
         answer_.feel_of_old_water = feel_of(shelf_.feels(), answer_.wetness_of_old_water).name;
     }
 
@@ -133,7 +134,8 @@ private:
         if (const Mass* mass = std::get_if<Mass>(&part.amount)) return *mass * factor;
         const auto ingredient = shelf_.find_ingredient(part.of);
         for (const SolidPart& solid : before_.solids)
-            if (ingredient && solid.ingredient.name == ingredient->name) return before_.as_written * solid.share * factor;
+            if (ingredient && solid.ingredient.name == ingredient->name)
+                return before_.as_written * solid.share * factor;
         return part.amount;  // a liquid, or another mix, which stays as it is
     }
 
@@ -172,8 +174,8 @@ private:
 
 }  // namespace
 
-SwapAnswer swapped_mix(const Shelf& shelf, const Recipe& recipe, const ResolvedMix& mix, const std::vector<SolidPart>& removed,
-                       const std::vector<SolidPart>& solids) {
+SwapAnswer swapped_mix(const Shelf& shelf, const Recipe& recipe, const ResolvedMix& mix,
+                       const std::vector<SolidPart>& removed, const std::vector<SolidPart>& solids) {
     return SwapTeller(shelf, recipe, mix, removed, solids).run();
 }
 

@@ -166,7 +166,7 @@ private:
         const double grains_a_kilogram = free_offerings_in(*ingredient, 1.0 * kilogram);
         if (const BitesPerHour* bites = std::get_if<BitesPerHour>(&hookbait.amount)) {
             const double wanted =
-                bites->bites * result_.length.in(hour) * pellets_per_bite * (1 + strategy_.spare) * everyone;
+                bites->bites * result_.length.in(hour)*pellets_per_bite * (1 + strategy_.spare) * everyone;
             need.count = std::ceil(wanted - 1e-9);
             need.mass = need.count / grains_a_kilogram * kilogram;
         } else {

@@ -67,8 +67,7 @@ void add_feed(Planned& planned, const RuleSubject& subject, const FeedNeed& feed
 void add_hookbaits(Planned& planned, const RuleSubject& subject, const UnrolledStrategy& angler) {
     for (const HookbaitNeed& hook : angler.hookbaits)
         for (const IngredientNeed& total : angler.totals)
-            if (total.ingredient.name == hook.name)
-                add_dry(planned, subject, {total.ingredient, hook.mass, {}}, false);
+            if (total.ingredient.name == hook.name) add_dry(planned, subject, {total.ingredient, hook.mass, {}}, false);
 }
 
 Planned planned_of(const RuleSubject& subject, const UnrolledStrategy& angler, VenueLimit::Reckoned reckoned) {

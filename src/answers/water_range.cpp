@@ -82,7 +82,8 @@ Fit fit_of(const std::vector<Draw>& draws, double hand_sigma) {
     double mean = 0, square = 0;
     for (const Draw& draw : draws) {
         mean += draw.by_hand * first + draw.fixed;
-        square += draw.by_hand * draw.by_hand * second + 2 * draw.by_hand * draw.fixed * first + draw.fixed * draw.fixed;
+        square +=
+            draw.by_hand * draw.by_hand * second + 2 * draw.by_hand * draw.fixed * first + draw.fixed * draw.fixed;
     }
     const auto count = static_cast<double>(draws.size());
     mean = std::max(mean / count, 1e-9);

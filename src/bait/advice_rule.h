@@ -62,7 +62,7 @@ struct AdviceRule {
     std::vector<std::string> colours;  ///< mixes of these are favoured
     std::vector<std::string> feels;    ///< mixes of these are favoured
     std::optional<FeedShare> share;
-    int line = 0;      ///< where it stands, for faults
+    int line = 0;  ///< where it stands, for faults
     std::string file;
 };
 

@@ -24,10 +24,12 @@ Ratio binder_sum(std::span<const BinderShare> parts) {
 }
 
 Time ball_holds(Ratio wetness, Length diameter, Ratio binder, Squeeze squeeze) {
-    static const std::array<Knot, 3> log_seconds{{{0.95, std::log(3.0)}, {1.20, std::log(90.0)}, {1.40, std::log(400.0)}}};
+    static const std::array<Knot, 3> log_seconds{
+        {{0.95, std::log(3.0)}, {1.20, std::log(90.0)}, {1.40, std::log(400.0)}}};
     constexpr std::array<double, 3> by_squeeze{0.5, 1, 2};
     const double size = diameter / (60.0 * millimetre);
-    return std::exp(piecewise_linear(log_seconds, wetness) + binder) * size * size * by_squeeze[static_cast<std::size_t>(squeeze)] * second;
+    return std::exp(piecewise_linear(log_seconds, wetness) + binder) * size * size *
+           by_squeeze[static_cast<std::size_t>(squeeze)] * second;
 }
 
 Ratio cup_breaks_after(Ratio wetness) {
@@ -35,6 +37,8 @@ Ratio cup_breaks_after(Ratio wetness) {
     return piecewise_linear(diameters, wetness);
 }
 
-Length diameter_of(Volume volume) { return std::cbrt(volume.si() * 6 / std::numbers::pi) * metre; }
+Length diameter_of(Volume volume) {
+    return std::cbrt(volume.si() * 6 / std::numbers::pi) * metre;
+}
 
 }  // namespace baitwright

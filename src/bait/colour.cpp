@@ -12,9 +12,9 @@ struct NamedColour {
 };
 
 constexpr NamedColour colours[] = {
-    {"black", {15, 0, 0}},        {"dark brown", {25, 8, 12}}, {"brown", {38, 12, 24}}, {"light brown", {58, 9, 28}},
-    {"cream", {88, 1, 16}},       {"white", {95, 0, 3}},       {"grey", {55, 0, 2}},    {"gold", {72, 8, 50}},
-    {"yellow", {82, 2, 62}},      {"orange", {65, 35, 55}},    {"red", {40, 50, 32}},   {"pink", {75, 26, 6}},
+    {"black", {15, 0, 0}},    {"dark brown", {25, 8, 12}}, {"brown", {38, 12, 24}}, {"light brown", {58, 9, 28}},
+    {"cream", {88, 1, 16}},   {"white", {95, 0, 3}},       {"grey", {55, 0, 2}},    {"gold", {72, 8, 50}},
+    {"yellow", {82, 2, 62}},  {"orange", {65, 35, 55}},    {"red", {40, 50, 32}},   {"pink", {75, 26, 6}},
     {"green", {45, -22, 24}},
 };
 

@@ -5,8 +5,8 @@
 
 namespace baitwright {
 
-/// A colour by how light it is (0 black, 100 white), how red (above 0) or green, and how yellow (above 0) or blue: the axes
-/// of CIELAB (CIE 15). The differences between two are about as large as they look.
+/// A colour by how light it is (0 black, 100 white), how red (above 0) or green, and how yellow (above 0) or blue: the
+/// axes of CIELAB (CIE 15). The differences between two are about as large as they look.
 struct Colour {
     double lightness, redness, yellowness;
 };

@@ -13,10 +13,11 @@ namespace baitwright {
 
 namespace {
 
-constexpr std::array<std::pair<std::string_view, DoseBasis>, 4> bases{{{"per kg dry", DoseBasis::per_kg_dry},
-                                                                       {"per kg wet", DoseBasis::per_kg_wet},
-                                                                       {"per l water", DoseBasis::per_litre_water},
-                                                                       {"per pt pellets", DoseBasis::per_pint_pellets}}};
+constexpr std::array<std::pair<std::string_view, DoseBasis>, 4> bases{
+    {{"per kg dry", DoseBasis::per_kg_dry},
+     {"per kg wet", DoseBasis::per_kg_wet},
+     {"per l water", DoseBasis::per_litre_water},
+     {"per pt pellets", DoseBasis::per_pint_pellets}}};
 constexpr std::string_view usage =
     "write it as in \"25 ml per kg dry\", \"5 g per kg wet\", \"10 ml per l water\", \"15 ml per pt pellets\" or \"2 %\"";
 
@@ -30,7 +31,9 @@ std::variant<Mass, Volume> parse_each(std::string_view text) {
 }
 
 /// Without the tail of digits that a change of unit leaves: within 1e-12.
-std::string short_number(double value) { return number_text_within(value, 0.99e-12 * std::abs(value)); }
+std::string short_number(double value) {
+    return number_text_within(value, 0.99e-12 * std::abs(value));
+}
 
 double si_of(const std::variant<Mass, Volume>& amount) {
     return std::visit([](auto quantity) { return quantity.si(); }, amount);
@@ -44,7 +47,8 @@ DoseRate parse_dose_rate(std::string_view text) {
     DoseRate rate;
     if (per == std::string::npos) {
         if (folded.find('%') == std::string::npos)
-            throw InputError("no-basis", "'" + std::string(text) + "' does not say what it is dosed by", std::string(usage));
+            throw InputError("no-basis", "'" + std::string(text) + "' does not say what it is dosed by",
+                             std::string(usage));
         rate = {DoseBasis::share_of_dry, parse<Ratio>(folded) * (1.0 * kilogram)};
     } else {
         const std::string basis = folded.substr(per + 1);
@@ -58,12 +62,13 @@ DoseRate parse_dose_rate(std::string_view text) {
         rate.each = parse_each(std::string_view(folded).substr(0, per));
     }
     if (!(si_of(rate.each) > 0))
-        throw InputError("out-of-range", "a dose must be above zero, not '" + std::string(text) + "'", std::string(usage));
+        throw InputError("out-of-range", "a dose must be above zero, not '" + std::string(text) + "'",
+                         std::string(usage));
     return rate;
 }
 
 std::string dose_rate_text(const DoseRate& rate) {
-    if (rate.basis == DoseBasis::share_of_dry) return short_number(std::get<Mass>(rate.each).in(kilogram) * 100) + " %";
+    if (rate.basis == DoseBasis::share_of_dry) return short_number(std::get<Mass>(rate.each).in(kilogram)*100) + " %";
     std::string text = std::holds_alternative<Mass>(rate.each)
                            ? short_number(std::get<Mass>(rate.each).in(gram)) + " g "
                            : short_number(std::get<Volume>(rate.each).in(millilitre)) + " ml ";

@@ -37,11 +37,15 @@ bool granular(IngredientKind kind) {
 
 Length usual_size(IngredientKind kind) {
     switch (kind) {
-        case IngredientKind::powder: return 0.15 * millimetre;
-        case IngredientKind::soil: return 0.1 * millimetre;
+        case IngredientKind::powder:
+            return 0.15 * millimetre;
+        case IngredientKind::soil:
+            return 0.1 * millimetre;
         case IngredientKind::seed:
-        case IngredientKind::particle: return 3.0 * millimetre;
-        default: return 0.7 * millimetre;
+        case IngredientKind::particle:
+            return 3.0 * millimetre;
+        default:
+            return 0.7 * millimetre;
     }
 }
 
@@ -98,14 +102,25 @@ void check_needs(const Ingredient& ingredient, std::vector<PropertyFault>& fault
         const std::string key(facts.key), kind(name_of(ingredient.kind));
         const Need need = need_of(ingredient.kind, facts.key);
         if (need == Need::required && !property.known())
-            faults.push_back({key, {"missing-value", "'" + key + "' is missing; a " + kind + " must state it",
-                                    key == "absorption" ? "measure it with the squeeze test (see docs/method.md)"
-                                                        : "add a line such as " + key + " = \"... " +
-                                                              std::string(facts.symbol) + "\"",
-                                    {}, 0, 0, {}}});
+            faults.push_back(
+                {key,
+                 {"missing-value",
+                  "'" + key + "' is missing; a " + kind + " must state it",
+                  key == "absorption" ? "measure it with the squeeze test (see docs/method.md)"
+                                      : "add a line such as " + key + " = \"... " + std::string(facts.symbol) + "\"",
+                  {},
+                  0,
+                  0,
+                  {}}});
         if (need == Need::absent && property.known())
-            faults.push_back({key, {"unfit-key", "'" + key + "' does not belong to a " + kind,
-                                    "take the line out, or give the ingredient another kind", {}, 0, 0, {}}});
+            faults.push_back({key,
+                              {"unfit-key",
+                               "'" + key + "' does not belong to a " + kind,
+                               "take the line out, or give the ingredient another kind",
+                               {},
+                               0,
+                               0,
+                               {}}});
     });
 }
 
@@ -116,8 +131,8 @@ void check_above(const Property<Q>& higher, const Property<Q>& lower, bool or_eq
     // Units written differently ("500 g/l", "0.5 g/ml") may differ in the last bit and still be equal.
     const bool equal = std::abs(higher.value.si() - lower.value.si()) <= 1e-12 * std::abs(lower.value.si());
     if (equal ? or_equal : lower.value < higher.value) return;
-    faults.push_back({std::string(higher_key),
-                      {"inconsistent-values", std::string(message), std::string(hint), {}, 0, 0, {}}});
+    faults.push_back(
+        {std::string(higher_key), {"inconsistent-values", std::string(message), std::string(hint), {}, 0, 0, {}}});
 }
 
 }  // namespace

@@ -29,9 +29,7 @@ void visit_properties(AnIngredient& i, Visit&& visit) {
     const auto density = [](std::string_view key, double low, double high, double spread) {
         return PropertyFacts<Dimension<1, -3, 0>>{key, "g/ml", gram_per_millilitre, low, high, false, spread};
     };
-    const auto share = [](std::string_view key, double spread) {
-        return R{key, "%", percent, 0, 100, false, spread};
-    };
+    const auto share = [](std::string_view key, double spread) { return R{key, "%", percent, 0, 100, false, spread}; };
     const auto length = [](std::string_view key, double low) {
         return PropertyFacts<Dimension<0, 1, 0>>{key, "mm", millimetre, low, 60, false, 0.05};
     };

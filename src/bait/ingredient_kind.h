@@ -15,7 +15,9 @@ constexpr std::string_view name_of(IngredientKind kind) {
 }
 
 /// Solids are weighed into the tub; a liquid is poured.
-constexpr bool is_solid(IngredientKind kind) { return kind != IngredientKind::liquid; }
+constexpr bool is_solid(IngredientKind kind) {
+    return kind != IngredientKind::liquid;
+}
 
 /// Live and cooked feed and hook pellets carry their own water: they take none from the mix.
 constexpr bool takes_water(IngredientKind kind) {

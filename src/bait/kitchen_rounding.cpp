@@ -26,21 +26,35 @@ double rounded(double amount, std::initializer_list<Step> steps, double otherwis
     return std::max(1.0, std::round(amount / step * (1 + last_digits))) * step;
 }
 
-double rounded_additive(double amount) { return rounded(amount, {{5, 0.1}, {20, 0.5}, {100, 1}}, 5); }
+double rounded_additive(double amount) {
+    return rounded(amount, {{5, 0.1}, {20, 0.5}, {100, 1}}, 5);
+}
 
 }  // namespace
 
-Mass kitchen_mass(Mass mass) { return rounded(mass.in(gram), {{50, 1}, {2000, 5}}, 10) * gram; }
+Mass kitchen_mass(Mass mass) {
+    return rounded(mass.in(gram), {{50, 1}, {2000, 5}}, 10) * gram;
+}
 
-Mass kitchen_weighed(Mass mass) { return mass < 5.0 * gram ? kitchen_additive(mass) : kitchen_mass(mass); }
+Mass kitchen_weighed(Mass mass) {
+    return mass < 5.0 * gram ? kitchen_additive(mass) : kitchen_mass(mass);
+}
 
-Mass kitchen_water(Mass water) { return rounded(water.in(gram), {{20, 1}, {2000, 5}}, 10) * gram; }
+Mass kitchen_water(Mass water) {
+    return rounded(water.in(gram), {{20, 1}, {2000, 5}}, 10) * gram;
+}
 
-Mass kitchen_additive(Mass mass) { return rounded_additive(mass.in(gram)) * gram; }
+Mass kitchen_additive(Mass mass) {
+    return rounded_additive(mass.in(gram)) * gram;
+}
 
-Volume kitchen_additive(Volume volume) { return rounded_additive(volume.in(millilitre)) * millilitre; }
+Volume kitchen_additive(Volume volume) {
+    return rounded_additive(volume.in(millilitre)) * millilitre;
+}
 
-Time kitchen_time(Time time) { return rounded(time.in(minute), {{9.5, 1}, {8 * 60 - 2.5, 5}}, 60) * minute; }
+Time kitchen_time(Time time) {
+    return rounded(time.in(minute), {{9.5, 1}, {8 * 60 - 2.5, 5}}, 60) * minute;
+}
 
 Time kitchen_soak_time(Time time) {
     const double seconds = time.in(second);

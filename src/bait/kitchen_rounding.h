@@ -3,7 +3,8 @@
 #include "quantities/quantity.h"
 
 /// Amounts as a kitchen scale or a measuring jug can show them. Rounding is to the nearest step, never to nothing:
-/// what is there at all is at least one step. **Valid for**: amounts from 0. **Test**: `tests/bait/kitchen_rounding_test.cpp`.
+/// what is there at all is at least one step. **Valid for**: amounts from 0. **Test**:
+/// `tests/bait/kitchen_rounding_test.cpp`.
 namespace baitwright {
 
 /// Dry parts: 1 g below 50 g, 5 g below 2 kg, 10 g above.

@@ -44,10 +44,18 @@ AdditiveNumbers numbers_of_dose(const ResolvedDose& dose) {
     const Ratio per_kilogram = each / (1.0 * kilogram) * dose.reach;
     switch (dose.rate.basis) {
         case DoseBasis::per_kg_dry:
-        case DoseBasis::share_of_dry: n.fixed = per_kilogram; break;
-        case DoseBasis::per_kg_wet: n.by_wet = per_kilogram; break;
-        case DoseBasis::per_litre_water: n.by_water = per_kilogram; break;  // a litre of water weighs a kilogram
-        case DoseBasis::per_pint_pellets: n.fixed = each / (1.0 * imperial_pint) * dose.pellets; break;
+        case DoseBasis::share_of_dry:
+            n.fixed = per_kilogram;
+            break;
+        case DoseBasis::per_kg_wet:
+            n.by_wet = per_kilogram;
+            break;
+        case DoseBasis::per_litre_water:
+            n.by_water = per_kilogram;
+            break;  // a litre of water weighs a kilogram
+        case DoseBasis::per_pint_pellets:
+            n.fixed = each / (1.0 * imperial_pint) * dose.pellets;
+            break;
     }
     return n;
 }

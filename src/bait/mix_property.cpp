@@ -6,7 +6,9 @@ namespace baitwright {
 
 namespace {
 
-std::optional<PropertyTerms> by_mass(double amount) { return PropertyTerms{amount, 1}; }
+std::optional<PropertyTerms> by_mass(double amount) {
+    return PropertyTerms{amount, 1};
+}
 
 std::optional<PropertyTerms> of_the_thirsty(const Ingredient& ingredient, const Property<Ratio>& mark) {
     if (!takes_water(ingredient.kind)) return PropertyTerms{0, 0};
@@ -46,24 +48,39 @@ const std::vector<MixPropertyFacts>& mix_properties() {
     return all;
 }
 
-const MixPropertyFacts& facts_of(MixProperty property) { return mix_properties()[static_cast<std::size_t>(property)]; }
+const MixPropertyFacts& facts_of(MixProperty property) {
+    return mix_properties()[static_cast<std::size_t>(property)];
+}
 
 std::optional<PropertyTerms> terms_of(MixProperty property, const Ingredient& ingredient) {
     using P = MixProperty;
     switch (property) {
-        case P::absorption: return of_the_thirsty(ingredient, ingredient.absorption);
-        case P::slump: return of_the_thirsty(ingredient, ingredient.slump);
-        case P::binder: return by_mass(ingredient.binder.value);
-        case P::fines: return by_mass(ingredient.fines.value.in(percent));
-        case P::loose_density: return PropertyTerms{1, 1.0 / ingredient.loose_density.value.in(gram_per_litre)};
-        case P::moisture: return percent_of(ingredient.moisture);
-        case P::protein: return of_composition(ingredient, &Composition::protein);
-        case P::fat: return of_composition(ingredient, &Composition::fat);
-        case P::carbohydrate: return of_composition(ingredient, &Composition::carbohydrate);
-        case P::ash: return of_composition(ingredient, &Composition::ash);
-        case P::fibre: return of_composition(ingredient, &Composition::fibre);
-        case P::salt: return of_composition(ingredient, &Composition::salt);
-        case P::price: return std::nullopt;
+        case P::absorption:
+            return of_the_thirsty(ingredient, ingredient.absorption);
+        case P::slump:
+            return of_the_thirsty(ingredient, ingredient.slump);
+        case P::binder:
+            return by_mass(ingredient.binder.value);
+        case P::fines:
+            return by_mass(ingredient.fines.value.in(percent));
+        case P::loose_density:
+            return PropertyTerms{1, 1.0 / ingredient.loose_density.value.in(gram_per_litre)};
+        case P::moisture:
+            return percent_of(ingredient.moisture);
+        case P::protein:
+            return of_composition(ingredient, &Composition::protein);
+        case P::fat:
+            return of_composition(ingredient, &Composition::fat);
+        case P::carbohydrate:
+            return of_composition(ingredient, &Composition::carbohydrate);
+        case P::ash:
+            return of_composition(ingredient, &Composition::ash);
+        case P::fibre:
+            return of_composition(ingredient, &Composition::fibre);
+        case P::salt:
+            return of_composition(ingredient, &Composition::salt);
+        case P::price:
+            return std::nullopt;
     }
     return std::nullopt;
 }

@@ -14,9 +14,12 @@ std::optional<MixState> find_mix_state(std::string_view name) {
 
 WetnessLimits limits_of(MixState state) {
     switch (state) {
-        case MixState::riddled: return {0, 1.6};
-        case MixState::squeezed: return {0.85, 1.6};
-        default: return {0, wettest};
+        case MixState::riddled:
+            return {0, 1.6};
+        case MixState::squeezed:
+            return {0.85, 1.6};
+        default:
+            return {0, wettest};
     }
 }
 

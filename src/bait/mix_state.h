@@ -16,7 +16,9 @@ enum class MixState {
 };
 
 inline constexpr std::array<std::string_view, 3> mix_state_names{"riddled", "cupped", "squeezed"};
-constexpr std::string_view name_of(MixState state) { return mix_state_names[static_cast<std::size_t>(state)]; }
+constexpr std::string_view name_of(MixState state) {
+    return mix_state_names[static_cast<std::size_t>(state)];
+}
 std::optional<MixState> find_mix_state(std::string_view name);
 
 /// The wetness a state needs, in closed limits: too dry it cannot be made, too wet it runs.

@@ -8,7 +8,8 @@ namespace {
 
 constexpr const char* see_all = "see what there is with: baitwright ingredient list";
 
-std::string hint_among(const std::string& name, const std::vector<std::string>& names, const std::string& otherwise = see_all) {
+std::string hint_among(const std::string& name, const std::vector<std::string>& names,
+                       const std::string& otherwise = see_all) {
     const std::string hint = did_you_mean(name, names);
     return hint.empty() ? otherwise : hint;
 }
@@ -18,11 +19,25 @@ std::string hint_among(const std::string& name, const std::vector<std::string>& 
 Fault unknown_part(const std::string& of, const std::string& subject, const Shelf& shelf) {
     std::vector<std::string> names = shelf.ingredient_names();
     for (std::string& name : shelf.recipe_names()) names.push_back(std::move(name));
-    return {"unknown-ingredient", "no ingredient or mix is called '" + of + "'", hint_among(of, names), {}, 0, 0, {}, subject};
+    return {"unknown-ingredient",
+            "no ingredient or mix is called '" + of + "'",
+            hint_among(of, names),
+            {},
+            0,
+            0,
+            {},
+            subject};
 }
 
 Fault unknown_additive(const std::string& of, const std::string& subject, const Shelf& shelf) {
-    return {"unknown-ingredient", "no additive is called '" + of + "'", hint_among(of, shelf.ingredient_names()), {}, 0, 0, {}, subject};
+    return {"unknown-ingredient",
+            "no additive is called '" + of + "'",
+            hint_among(of, shelf.ingredient_names()),
+            {},
+            0,
+            0,
+            {},
+            subject};
 }
 
 Fault unknown_feel(const std::string& feel, const Shelf& shelf) {
@@ -32,7 +47,14 @@ Fault unknown_feel(const std::string& feel, const Shelf& shelf) {
         names.push_back(known.name);
         listed += (listed.empty() ? "" : ", ") + known.name;
     }
-    return {"unknown-feel", "no feel is called '" + feel + "'", hint_among(feel, names, "the feels are: " + listed), {}, 0, 0, {}, "feel"};
+    return {"unknown-feel",
+            "no feel is called '" + feel + "'",
+            hint_among(feel, names, "the feels are: " + listed),
+            {},
+            0,
+            0,
+            {},
+            "feel"};
 }
 
 std::vector<Fault> unknown_names(const Recipe& recipe, const Shelf& shelf) {

@@ -105,21 +105,25 @@ Opened Opener::open(const Recipe& recipe) {
 }
 
 void Opener::open_part(const Recipe& recipe, const Part& part, const std::string& subject, Opened& into) {
-    if (const auto ingredient = shelf_.find_ingredient(part.of)) return open_ingredient(part, *ingredient, subject, into);
+    if (const auto ingredient = shelf_.find_ingredient(part.of))
+        return open_ingredient(part, *ingredient, subject, into);
     const std::string inner_name = folded_name(part.of);
     if (std::find(trail_.begin(), trail_.end(), inner_name) != trail_.end()) {
         std::string round;
         for (const std::string& name : trail_) round += "'" + name + "' holds ";
-        return add_fault(subject, "cycle", "'" + recipe.name + "' ends up inside itself: " + round + "'" + inner_name + "'",
+        return add_fault(subject, "cycle",
+                         "'" + recipe.name + "' ends up inside itself: " + round + "'" + inner_name + "'",
                          "take one of these parts out");
     }
     if (opened_ > most_opened) return;  // said once
     if (const auto inner = shelf_.find_recipe(part.of)) {
         if (++opened_ > most_opened)
-            return add_fault(subject, "too-many-mixes", "more than " + std::to_string(most_opened) + " mixes lie inside each other",
+            return add_fault(subject, "too-many-mixes",
+                             "more than " + std::to_string(most_opened) + " mixes lie inside each other",
                              "write some of them out");
         if (trail_.size() < deepest_nesting) return open_inner(part, *inner, subject, into);
-        return add_fault(subject, "too-deep", "mixes lie more than " + std::to_string(deepest_nesting) + " deep inside each other",
+        return add_fault(subject, "too-deep",
+                         "mixes lie more than " + std::to_string(deepest_nesting) + " deep inside each other",
                          "write some of them out");
     }
     add_fault(unknown_part(part.of, subject, shelf_));
@@ -127,7 +131,8 @@ void Opener::open_part(const Recipe& recipe, const Part& part, const std::string
 
 std::optional<Mass> Opener::mass_of_packs(double count, const Ingredient& ingredient, const std::string& subject) {
     if (ingredient.packs.empty()) {
-        add_fault(subject, "no-pack", "no pack size is known for '" + ingredient.name + "'", "state the part by mass or volume");
+        add_fault(subject, "no-pack", "no pack size is known for '" + ingredient.name + "'",
+                  "state the part by mass or volume");
         return std::nullopt;
     }
     for (const Pack& pack : ingredient.packs)
@@ -142,18 +147,22 @@ std::optional<Mass> Opener::mass_of_packs(double count, const Ingredient& ingred
 std::optional<Mass> Opener::mass_of(const Part& part, const Ingredient& ingredient, const std::string& subject) {
     if (const Mass* mass = std::get_if<Mass>(&part.amount)) return *mass;
     if (const Share* share = std::get_if<Share>(&part.amount)) return share->parts * kilogram;
-    if (const WholePacks* packs = std::get_if<WholePacks>(&part.amount)) return mass_of_packs(packs->count, ingredient, subject);
+    if (const WholePacks* packs = std::get_if<WholePacks>(&part.amount))
+        return mass_of_packs(packs->count, ingredient, subject);
     return std::get<Volume>(part.amount) * measured_density(ingredient);
 }
 
 void Opener::open_ingredient(const Part& part, const Ingredient& ingredient, const std::string& subject, Opened& into) {
     if (part.prepare == Preparation::soaked && ingredient.kind != IngredientKind::pellet)
-        return add_fault(subject, "unfit-preparation", "only pellets are soaked; '" + ingredient.name + "' is a " + std::string(name_of(ingredient.kind)),
-                         "take prepare = \"soaked\" out");
+        return add_fault(
+            subject, "unfit-preparation",
+            "only pellets are soaked; '" + ingredient.name + "' is a " + std::string(name_of(ingredient.kind)),
+            "take prepare = \"soaked\" out");
     const auto mass = mass_of(part, ingredient, subject);
     if (!mass) return;
     if (!(*mass > Mass{}) || !is_finite(*mass))
-        return add_fault(subject, "out-of-range", "the amount of '" + part.of + "' must be above zero", "for example mass = \"400 g\"");
+        return add_fault(subject, "out-of-range", "the amount of '" + part.of + "' must be above zero",
+                         "for example mass = \"400 g\"");
     if (ingredient.kind == IngredientKind::liquid)
         into.liquids.push_back({ingredient, *mass});
     else
@@ -164,20 +173,24 @@ void Opener::open_inner(const Part& part, const Recipe& inner, const std::string
     if (part.prepare == Preparation::soaked)
         return add_fault(subject, "unfit-preparation", "a mix is not soaked", "take prepare = \"soaked\" out");
     if (std::holds_alternative<WholePacks>(part.amount))
-        return add_fault(subject, "no-pack", "a mix is not sold in packs: '" + part.of + "'", "state the part by mass or volume");
+        return add_fault(subject, "no-pack", "a mix is not sold in packs: '" + part.of + "'",
+                         "state the part by mass or volume");
     const std::size_t faults_before = faults.size();
     Opened opened = open(inner);
     if (faults.size() > faults_before) return;
     if (!(opened.dry > Mass{}))
-        return add_fault(subject, "no-solid", "the mix '" + part.of + "' has nothing dry in it", "give it a solid part");
+        return add_fault(subject, "no-solid", "the mix '" + part.of + "' has nothing dry in it",
+                         "give it a solid part");
     Mass wanted;
     if (const Mass* mass = std::get_if<Mass>(&part.amount)) wanted = *mass;
     if (const Share* share = std::get_if<Share>(&part.amount)) wanted = share->parts * kilogram;
     if (const Volume* volume = std::get_if<Volume>(&part.amount))
         wanted = *volume / dry_volume(numbers_of(shares_of(opened)));
     const double scale = wanted / opened.dry;
-    for (Opened::Solid& solid : opened.solids) into.solids.push_back({std::move(solid.ingredient), solid.prepare, scale * solid.mass});
-    for (Opened::Liquid& liquid : opened.liquids) into.liquids.push_back({std::move(liquid.ingredient), scale * liquid.mass});
+    for (Opened::Solid& solid : opened.solids)
+        into.solids.push_back({std::move(solid.ingredient), solid.prepare, scale * solid.mass});
+    for (Opened::Liquid& liquid : opened.liquids)
+        into.liquids.push_back({std::move(liquid.ingredient), scale * liquid.mass});
     for (Opened::DoseInto& dose : opened.doses)
         into.doses.push_back({std::move(dose.ingredient), dose.rate, scale * dose.reach, scale * dose.pellets});
 }
@@ -187,9 +200,11 @@ void Opener::open_dose(const Dose& dose, const std::string& subject, Opened& int
     if (!ingredient) return add_fault(unknown_additive(dose.of, subject, shelf_));
     Volume pellets;
     for (const Opened::Solid& solid : into.solids)
-        if (solid.ingredient.kind == IngredientKind::pellet) pellets += solid.mass / solid.ingredient.loose_density.value;
+        if (solid.ingredient.kind == IngredientKind::pellet)
+            pellets += solid.mass / solid.ingredient.loose_density.value;
     if (dose.rate.basis == DoseBasis::per_pint_pellets && !(pellets > Volume{}))
-        return add_fault(subject, "no-pellets", "'" + dose.of + "' is dosed by the pint of pellets, but the mix has no pellets",
+        return add_fault(subject, "no-pellets",
+                         "'" + dose.of + "' is dosed by the pint of pellets, but the mix has no pellets",
                          "dose it per kg dry");
     into.doses.push_back({*ingredient, dose.rate, into.dry, pellets});
 }
@@ -210,7 +225,8 @@ ResolvedMix shares_of(Opened opened) {
     for (Opened::Liquid& liquid : opened.liquids)
         mix.liquids.push_back({std::move(liquid.ingredient), liquid.mass / opened.dry});
     for (Opened::DoseInto& dose : opened.doses)
-        mix.doses.push_back({std::move(dose.ingredient), dose.rate, dose.reach / opened.dry, dose.pellets / opened.dry});
+        mix.doses.push_back(
+            {std::move(dose.ingredient), dose.rate, dose.reach / opened.dry, dose.pellets / opened.dry});
     return mix;
 }
 
@@ -234,8 +250,13 @@ ResolvedMix resolve(const Recipe& recipe, const Shelf& shelf) {
     const Feel* feel = find_feel(feels, feel_name);
     if (!feel) opener.faults.push_back(unknown_feel(feel_name, shelf));
     if (opener.faults.empty() && !(opened.dry > Mass{}))
-        opener.faults.push_back({"no-solid", "the mix '" + recipe.name + "' has nothing dry in it",
-                                 "give it a part that is not a liquid", {}, 0, 0, {}});
+        opener.faults.push_back({"no-solid",
+                                 "the mix '" + recipe.name + "' has nothing dry in it",
+                                 "give it a part that is not a liquid",
+                                 {},
+                                 0,
+                                 0,
+                                 {}});
     if (!opener.faults.empty()) throw InputError(std::move(opener.faults));
     ResolvedMix mix = shares_of(std::move(opened));
     check_doses_by_wet_mass(mix);

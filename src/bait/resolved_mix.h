@@ -44,9 +44,9 @@ inline const Ingredient& additive_ingredient(const ResolvedMix& mix, std::size_t
     return i < mix.liquids.size() ? mix.liquids[i].ingredient : mix.doses[i - mix.liquids.size()].ingredient;
 }
 
-/// Opens a recipe up. Throws InputError with all its faults: an unknown ingredient or feel, a cycle of recipes, parts by
-/// share beside parts by measure, packs of an ingredient with none or several sizes, no solid at all, soaking what is
-/// not a pellet, a dose by pellets in a mix without any.
+/// Opens a recipe up. Throws InputError with all its faults: an unknown ingredient or feel, a cycle of recipes, parts
+/// by share beside parts by measure, packs of an ingredient with none or several sizes, no solid at all, soaking what
+/// is not a pellet, a dose by pellets in a mix without any.
 ResolvedMix resolve(const Recipe& recipe, const Shelf& shelf);
 
 }  // namespace baitwright

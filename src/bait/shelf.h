@@ -12,7 +12,8 @@
 
 namespace baitwright {
 
-/// Where ingredients, recipes, strategies and feels are found by name, whoever keeps them. Names match whatever their case.
+/// Where ingredients, recipes, strategies and feels are found by name, whoever keeps them. Names match whatever their
+/// case.
 class Shelf {
 public:
     Shelf() = default;

@@ -34,8 +34,10 @@ const char* feel_of_uptake(Ratio share_of_capacity) {
         double below;
         const char* word;
     };
-    constexpr std::array<Step, 6> steps{{{0.08, "hard"}, {0.18, "firm"}, {0.35, "just soft"}, {0.55, "soft"}, {0.75, "very soft"}, {1e9, "mushy"}}};
-    return std::find_if(steps.begin(), steps.end(), [&](const Step& step) { return share_of_capacity < step.below; })->word;
+    constexpr std::array<Step, 6> steps{
+        {{0.08, "hard"}, {0.18, "firm"}, {0.35, "just soft"}, {0.55, "soft"}, {0.75, "very soft"}, {1e9, "mushy"}}};
+    return std::find_if(steps.begin(), steps.end(), [&](const Step& step) { return share_of_capacity < step.below; })
+        ->word;
 }
 
 }  // namespace baitwright

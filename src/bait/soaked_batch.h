@@ -28,10 +28,10 @@ struct SoakedBatch {
     [[nodiscard]] Mass wet() const { return dry + inside + film; }
 };
 
-/// `inside` is grams of water per gram dry. Covered: pour = what they take + 1.2 times the gaps between dry grains, gaps =
-/// dry (1/loose - 1/envelope). Volume: the swollen grains lie as loosely as the dry ones.
-/// **Valid for**: a completed pellet or expander. **Test**: `tests/bait/soaked_batch_test.cpp`; a pint of 2 mm pellets makes
-/// 1.25 to 1.3 pints (common practice says 1.3 to 1.5).
+/// `inside` is grams of water per gram dry. Covered: pour = what they take + 1.2 times the gaps between dry grains,
+/// gaps = dry (1/loose - 1/envelope). Volume: the swollen grains lie as loosely as the dry ones.
+/// **Valid for**: a completed pellet or expander. **Test**: `tests/bait/soaked_batch_test.cpp`; a pint of 2 mm pellets
+/// makes 1.25 to 1.3 pints (common practice says 1.3 to 1.5).
 SoakedBatch soaked_batch(const Ingredient& pellet, Mass dry, Ratio inside, SoakMethod method);
 
 /// How a pellet feels at a place that holds that share of its capacity, in a word or two: "hard", "firm", "just soft",

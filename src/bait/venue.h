@@ -10,8 +10,8 @@
 
 namespace baitwright {
 
-/// What a rule of a venue is about: all that is fed, what is wetted to a feel (groundbait), a kind of ingredient, or one
-/// ingredient.
+/// What a rule of a venue is about: all that is fed, what is wetted to a feel (groundbait), a kind of ingredient, or
+/// one ingredient.
 struct AllFeed {};
 struct Groundbait {};
 struct OneIngredient {

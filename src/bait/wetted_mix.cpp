@@ -15,7 +15,7 @@ namespace baitwright {
 namespace {
 
 constexpr SpecificVolume water_volume = 1.0 * millilitre_per_gram;  // per gram; within 0.2 % from 0 to 20 degC
-constexpr double densest_fill = 0.97;  // the last air is never squeezed out by hand
+constexpr double densest_fill = 0.97;                               // the last air is never squeezed out by hand
 
 using PackedClasses = boost::container::small_vector<PackedClass, 12>;
 
@@ -52,7 +52,9 @@ OwnLoad own_load(std::span<const SolidNumbers> solids) {
     return load;
 }
 
-SpecificVolume dry_grain(const SolidNumbers& part) { return 1.0 / part.envelope; }
+SpecificVolume dry_grain(const SolidNumbers& part) {
+    return 1.0 / part.envelope;
+}
 
 SpecificVolume swollen_grain(const SolidNumbers& part, Ratio inside_water) {
     return swollen_grain(part.envelope, part.skeleton, inside_water);
@@ -92,8 +94,8 @@ WettedMix wet(const MixNumbers& mix, Ratio wetness, Ratio already_added) {
     // Two linear equations in the water W and the wet mass T; `in_tub` is T's part that does not hang on W.
     const double wet_part = 1 - s.mass_by_wet;
     const double in_tub = own.mass + s.mass_fixed + (1 + s.mass_by_water) * already_added;
-    const double present_without_water = own.films + already_added * (1 + s.wetting_by_water) + s.wetting_fixed +
-                                         s.wetting_by_wet * in_tub / wet_part;
+    const double present_without_water =
+        own.films + already_added * (1 + s.wetting_by_water) + s.wetting_fixed + s.wetting_by_wet * in_tub / wet_part;
     const double each_gram_wets = 1 + s.wetting_by_water + s.wetting_by_wet * (1 + s.mass_by_water) / wet_part;
     const double water = (wanted - present_without_water) / each_gram_wets;
     result.too_wet = result.need.wetted_share > 0 && water < -1e-12;

@@ -14,13 +14,13 @@ namespace baitwright {
 
 /// One solid as the equations see it.
 struct SolidNumbers {
-    Ratio share;      ///< of the dry mass
-    bool takes_water; ///< part of M; the rest brings its own
+    Ratio share;       ///< of the dry mass
+    bool takes_water;  ///< part of M; the rest brings its own
     WaterMarks marks;
-    Ratio moisture;   ///< at which the marks are stated, wet basis
-    Ratio inside;     ///< theta, share of A inside the grains
-    Ratio carried;    ///< water it brings inside, g/g (soaked batches)
-    Ratio film;       ///< water it brings on its surface, g/g
+    Ratio moisture;  ///< at which the marks are stated, wet basis
+    Ratio inside;    ///< theta, share of A inside the grains
+    Ratio carried;   ///< water it brings inside, g/g (soaked batches)
+    Ratio film;      ///< water it brings on its surface, g/g
     Density loose, envelope, skeleton;
     Length size;
 };
@@ -28,8 +28,8 @@ struct SolidNumbers {
 /// One liquid or powder additive: its grams per gram dry = fixed + by_water x (water to add) + by_wet x (wet mass).
 struct AdditiveNumbers {
     Ratio fixed, by_water, by_wet;
-    Ratio wetting;          ///< grams of wetting per gram
-    Density density;        ///< of a liquid
+    Ratio wetting;    ///< grams of wetting per gram
+    Density density;  ///< of a liquid
     bool liquid;
     SolidNumbers as_solid;  ///< of a powder
 };
@@ -51,12 +51,12 @@ MixWaterNeed water_need(std::span<const SolidNumbers> solids);
 /// The mix at a wetness, all per gram of dry mass.
 struct WettedMix {
     MixWaterNeed need;
-    Ratio wetness;                    ///< aimed at, or what it already has where that is more
-    Ratio water;                      ///< to add; never below 0
-    Ratio wetting_present;            ///< of liquids, films and water already in, as grams of wetting
-    std::vector<Ratio> additives;     ///< grams of each
-    Ratio wet_mass;                   ///< all that is in the tub
-    bool too_wet;                     ///< the liquids alone are more than the feel asks for
+    Ratio wetness;                 ///< aimed at, or what it already has where that is more
+    Ratio water;                   ///< to add; never below 0
+    Ratio wetting_present;         ///< of liquids, films and water already in, as grams of wetting
+    std::vector<Ratio> additives;  ///< grams of each
+    Ratio wet_mass;                ///< all that is in the tub
+    bool too_wet;                  ///< the liquids alone are more than the feel asks for
 };
 
 /// Solves for the water (and with it the doses by water and by wet mass).
@@ -75,9 +75,9 @@ WetPacking pack(const MixNumbers& mix, const WettedMix& wetted);
 
 /// The grains of each solid of the mix, in its order, as they are once wetted; per gram of dry mass.
 struct WetGrain {
-    Ratio mass;               ///< g per gram of dry mass, as bought
-    SpecificVolume swollen;   ///< per gram of its own
-    Ratio growth;             ///< of its size
+    Ratio mass;              ///< g per gram of dry mass, as bought
+    SpecificVolume swollen;  ///< per gram of its own
+    Ratio growth;            ///< of its size
 };
 std::vector<WetGrain> wet_grains(const MixNumbers& mix, const WettedMix& wetted);
 

@@ -24,7 +24,8 @@ cairo_status_t append(void* bytes, const unsigned char* data, unsigned length) {
 }
 
 Surface pdf_surface(std::string& bytes, const CardSheet& sheet) {
-    Surface surface(cairo_pdf_surface_create_for_stream(append, &bytes, page_width, page_height), cairo_surface_destroy);
+    Surface surface(cairo_pdf_surface_create_for_stream(append, &bytes, page_width, page_height),
+                    cairo_surface_destroy);
     const std::string moment = sheet.day + "T00:00:00Z";
     cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_TITLE, sheet.title.c_str());
     cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_SUBJECT, sheet.subtitle.c_str());
@@ -39,7 +40,8 @@ Surface surface_of(SheetFormat format, std::string& bytes, const CardSheet& shee
     if (format == SheetFormat::svg)
         return {cairo_svg_surface_create_for_stream(append, &bytes, page_width, page_height), cairo_surface_destroy};
     const double dots = png_dots_per_inch / 72;
-    return {cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(page_width * dots + 0.5), static_cast<int>(page_height * dots + 0.5)),
+    return {cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(page_width * dots + 0.5),
+                                       static_cast<int>(page_height * dots + 0.5)),
             cairo_surface_destroy};
 }
 
@@ -72,7 +74,8 @@ PrintedSheet printed_sheet(const CardSheet& sheet, SheetFormat format) {
     const FittedSheet fit = draw_on(surface.get(), sheet, format, printed);
     if (format == SheetFormat::png) cairo_surface_write_to_png_stream(surface.get(), append, &printed.bytes);
     cairo_surface_finish(surface.get());
-    if (const cairo_status_t status = cairo_surface_status(surface.get()); status != CAIRO_STATUS_SUCCESS && printed.fault.empty())
+    if (const cairo_status_t status = cairo_surface_status(surface.get());
+        status != CAIRO_STATUS_SUCCESS && printed.fault.empty())
         printed.fault = cairo_status_to_string(status);
     if (!printed.fault.empty()) printed.bytes.clear();
     if (format == SheetFormat::pdf) printed.bytes = with_language(std::move(printed.bytes));

@@ -21,9 +21,10 @@ std::string with_language(std::string pdf) {
     const std::size_t old_table = number_after(pdf, "startxref\n"), catalog = number_after(pdf, "/Root ");
     const std::string opening = "\n" + std::to_string(catalog) + " 0 obj\n<<";
     const auto begin = pdf.rfind(opening);
-    const auto end = pdf.find("endobj", begin), trailer = pdf.rfind("trailer\n<<"), trailer_end = pdf.find(">>", trailer);
-    if (old_table == 0 || catalog == 0 || begin == std::string::npos || end == std::string::npos || trailer == std::string::npos ||
-        trailer_end == std::string::npos || pdf.compare(old_table, 4, "xref") != 0)
+    const auto end = pdf.find("endobj", begin), trailer = pdf.rfind("trailer\n<<"),
+               trailer_end = pdf.find(">>", trailer);
+    if (old_table == 0 || catalog == 0 || begin == std::string::npos || end == std::string::npos ||
+        trailer == std::string::npos || trailer_end == std::string::npos || pdf.compare(old_table, 4, "xref") != 0)
         return pdf;
     std::string object = pdf.substr(begin + 1, end - begin - 1);
     object.insert(object.rfind(">>"), language);
@@ -31,8 +32,9 @@ std::string with_language(std::string pdf) {
     const std::size_t place = pdf.size(), new_table = place + object.size() + 7;
     char row[32];
     std::snprintf(row, sizeof row, "%010zu 00000 n \n", place);
-    return pdf + object + "endobj\n" + "xref\n0 1\n0000000000 65535 f \n" + std::to_string(catalog) + " 1\n" + row + entries + "   /Prev " + std::to_string(old_table) +
-           "\n>>\nstartxref\n" + std::to_string(new_table) + "\n%%EOF\n";
+    return pdf + object + "endobj\n" + "xref\n0 1\n0000000000 65535 f \n" + std::to_string(catalog) + " 1\n" + row +
+           entries + "   /Prev " + std::to_string(old_table) + "\n>>\nstartxref\n" + std::to_string(new_table) +
+           "\n%%EOF\n";
 }
 
 }  // namespace baitwright

@@ -9,11 +9,13 @@ namespace {
 /// The first of these that the machine has; each letter that one lacks is taken from the next.
 constexpr const char* families = "DejaVu Sans Condensed,DejaVu Sans,Liberation Sans,Noto Sans,sans-serif";
 constexpr double shade_of_grey = 0.87;  // light enough for black letters on any printer
-/// Points. All text is laid out in letters of this size and drawn larger or smaller: they are not hinted, so lines break
-/// alike in every size, and Pango, which looks for fonts in two threads for each size, looks twice in all.
+/// Points. All text is laid out in letters of this size and drawn larger or smaller: they are not hinted, so lines
+/// break alike in every size, and Pango, which looks for fonts in two threads for each size, looks twice in all.
 constexpr double set_in = 10;
 
-double points(int pango_units) { return static_cast<double>(pango_units) / PANGO_SCALE; }
+double points(int pango_units) {
+    return static_cast<double>(pango_units) / PANGO_SCALE;
+}
 
 }  // namespace
 
@@ -48,10 +50,12 @@ void Pen::set(const std::string& text, const Lettering& lettering, double width)
     PangoFontDescription* font = pango_font_description_new();
     pango_font_description_set_family_static(font, families);
     pango_font_description_set_absolute_size(font, set_in * PANGO_SCALE);
-    pango_font_description_set_weight(font, lettering.weight == Lettering::Weight::bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
+    pango_font_description_set_weight(
+        font, lettering.weight == Lettering::Weight::bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
     pango_layout_set_font_description(layout_, font);
     pango_font_description_free(font);
-    pango_layout_set_alignment(layout_, lettering.side == Lettering::Side::right ? PANGO_ALIGN_RIGHT : PANGO_ALIGN_LEFT);
+    pango_layout_set_alignment(layout_,
+                               lettering.side == Lettering::Side::right ? PANGO_ALIGN_RIGHT : PANGO_ALIGN_LEFT);
     pango_layout_set_width(layout_, width > 0 ? static_cast<int>(width * set_in / lettering.size * PANGO_SCALE) : -1);
     pango_layout_set_text(layout_, text.data(), static_cast<int>(text.size()));
 }
@@ -65,7 +69,8 @@ Extent Pen::extent(double size) const {
 Extent Pen::measure(const std::string& text, const Lettering& lettering, double width) {
     if (text.empty()) return {};
     const Extent& line = in_one_line(text, lettering.weight);
-    if (width <= 0 || line.width * lettering.size < width) return {line.width * lettering.size, line.height * lettering.size};
+    if (width <= 0 || line.width * lettering.size < width)
+        return {line.width * lettering.size, line.height * lettering.size};
     set(text, lettering, width);
     return extent(lettering.size);
 }
@@ -78,7 +83,8 @@ const Extent& Pen::in_one_line(const std::string& text, Lettering::Weight weight
     return known.emplace(text, extent(1)).first->second;
 }
 
-Extent Pen::write(const char* tag, const std::string& text, const Lettering& lettering, double x, double y, double width) {
+Extent Pen::write(const char* tag, const std::string& text, const Lettering& lettering, double x, double y,
+                  double width) {
     if (text.empty()) return {};
     if (ink_ == Ink::none) return measure(text, lettering, width);
     set(text, lettering, width);

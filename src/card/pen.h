@@ -38,7 +38,8 @@ public:
     Extent measure(const std::string& text, const Lettering& lettering, double width = 0);
     /// Writes it with its upper left corner there, broken into lines of that width, under a tag of the PDF's structure
     /// ("TD"); says what room it took.
-    Extent write(const char* tag, const std::string& text, const Lettering& lettering, double x, double y, double width);
+    Extent write(const char* tag, const std::string& text, const Lettering& lettering, double x, double y,
+                 double width);
     void box(double x, double y, double side);
     void line(double x1, double y, double x2, double thickness);
     void shade(double x, double y, double width, double height);

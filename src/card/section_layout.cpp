@@ -7,7 +7,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr double gap = 0.6;          // between what stands in one line, in letter sizes
+constexpr double gap = 0.6;  // between what stands in one line, in letter sizes
 constexpr double between_rows = 0.18;
 constexpr double box_side = 0.95;
 constexpr double hairline = 0.3;  // points: leads the eye from a name to its amount
@@ -18,12 +18,16 @@ struct Widths {
     double tick = 0, when = 0, what = 0, amount = 0, also = 0;
 };
 
-Lettering plain(const Column& column) { return {column.size}; }
+Lettering plain(const Column& column) {
+    return {column.size};
+}
 Lettering bold(const Column& column, Lettering::Side side = Lettering::Side::left) {
     return {column.size, Lettering::Weight::bold, side};
 }
 
-double with_gap(double width, const Column& column) { return width > 0 ? width + gap * column.size : 0; }
+double with_gap(double width, const Column& column) {
+    return width > 0 ? width + gap * column.size : 0;
+}
 
 Widths widths_of(Pen& pen, const CardSection& section, const Column& column) {
     Widths widths;
@@ -87,7 +91,8 @@ double flow_row(Pen& pen, const CardRow& row, const Widths& widths, const Column
 
 double flow_rows(Pen& pen, const std::vector<CardRow>& rows, const Widths& widths, const Column& column, double y) {
     for (const CardRow& row : rows) {
-        if (&row != &rows.front()) pen.line(column.x, y - 0.5 * between_rows * column.size, column.x + column.width, hairline);
+        if (&row != &rows.front())
+            pen.line(column.x, y - 0.5 * between_rows * column.size, column.x + column.width, hairline);
         y = flow_row(pen, row, widths, column, y) + between_rows * column.size;
     }
     return y;

@@ -28,19 +28,23 @@ double flow(Pen& pen, const CardSheet& sheet, double size) {
     return y + pen.write("P", sheet.foot, {0.92 * size}, margin, y, text_width).height;
 }
 
-bool fits(Pen& pen, const CardSheet& sheet, double size) { return flow(pen, sheet, size) <= page_height - margin - rounding; }
+bool fits(Pen& pen, const CardSheet& sheet, double size) {
+    return flow(pen, sheet, size) <= page_height - margin - rounding;
+}
 
 /// The section whose rows can best be spared and that still has one.
 CardSection* most_spare(CardSheet& sheet) {
     CardSection* found = nullptr;
     for (CardSection& section : sheet.sections)
-        if (!section.rows.empty() && section.spare_rank > 0 && (!found || section.spare_rank > found->spare_rank)) found = &section;
+        if (!section.rows.empty() && section.spare_rank > 0 && (!found || section.spare_rank > found->spare_rank))
+            found = &section;
     return found;
 }
 
 CardRow left_out_row(std::size_t rows, const CardSection& section) {
     CardRow row;
-    row.what = "... and " + std::to_string(rows) + (rows == 1 ? " more line" : " more lines") + (section.where_else.empty() ? "" : ": " + section.where_else);
+    row.what = "... and " + std::to_string(rows) + (rows == 1 ? " more line" : " more lines") +
+               (section.where_else.empty() ? "" : ": " + section.where_else);
     return row;
 }
 

@@ -7,8 +7,8 @@
 
 namespace baitwright {
 
-/// The end of a command that checks a mix or a strategy: its faults, status 1; or what is odd about it. `odd_of` takes the
-/// word that was given and returns the oddities, or throws the faults.
+/// The end of a command that checks a mix or a strategy: its faults, status 1; or what is odd about it. `odd_of` takes
+/// the word that was given and returns the oddities, or throws the faults.
 template <class OddOf>
 CommandResult checked(const Arguments& arguments, const char* what, OddOf&& odd_of) {
     const std::string& given = arguments.words().front();

@@ -4,9 +4,9 @@
 
 #include "answers/advise.h"
 #include "answers/check_temperature.h"
-#include "questions/read_flags.h"
 #include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
+#include "questions/read_flags.h"
 #include "report/advise_report.h"
 #include "shelf/advice_rules.h"
 
@@ -19,7 +19,8 @@ std::string read_word(const std::string& text, const std::array<std::string_view
     const std::vector<std::string> known{words.begin(), words.end()};
     if (std::find(known.begin(), known.end(), text) != known.end()) return text;
     std::string all = "it can be";
-    for (const std::string& word : known) all += (word == known.front() ? " " : word == known.back() ? " or " : ", ") + word;
+    for (const std::string& word : known)
+        all += (word == known.front() ? " " : word == known.back() ? " or " : ", ") + word;
     const std::string near = did_you_mean(text, known);
     throw InputError("unknown-word", "it cannot be " + in_quotes(text), near.empty() ? all : near);
 }
@@ -46,11 +47,16 @@ Circumstances circumstances(const Arguments& arguments) {
         now.temperature = parse<Temperature>(text);
         check_water_temperature(*now.temperature);
     });
-    read_flag(arguments, "--depth", [&](const std::string& text) { now.depth = up_to(parse<Length>(text), 100.0 * metre, "above 0 and at most 100 m"); });
-    read_flag(arguments, "--hours", [&](const std::string& text) { now.hours = up_to(parse<Time>(text), 24.0 * hour, "above 0 and at most 24 h, as in --hours 5h"); });
+    read_flag(arguments, "--depth", [&](const std::string& text) {
+        now.depth = up_to(parse<Length>(text), 100.0 * metre, "above 0 and at most 100 m");
+    });
+    read_flag(arguments, "--hours", [&](const std::string& text) {
+        now.hours = up_to(parse<Time>(text), 24.0 * hour, "above 0 and at most 24 h, as in --hours 5h");
+    });
     read_flag(arguments, "--tow", [&](const std::string& text) {
         now.tow = parse<Speed>(text);
-        if (*now.tow < Speed{} || *now.tow > 5.0 * metre_per_second) throw InputError("out-of-range", "it must be from 0 to 5 m/s");
+        if (*now.tow < Speed{} || *now.tow > 5.0 * metre_per_second)
+            throw InputError("out-of-range", "it must be from 0 to 5 m/s");
     });
     for (const std::string& fish : arguments.values("--fish")) now.fish.push_back(lower(fish));
     return now;

@@ -3,9 +3,9 @@
 #include "answers/blend_mix.h"
 #include "answers/share_batch.h"
 #include "cli/load_solver.h"
-#include "questions/read_flags.h"
 #include "cli/result_formats.h"
 #include "cli/save_recipe.h"
+#include "questions/read_flags.h"
 #include "report/blend_report.h"
 #include "report/share_report.h"
 #include "shelf/blend_argument.h"
@@ -24,7 +24,8 @@ BlendRequest blend_request(const Arguments& arguments) {
 /// How many bags; 0 where they are not asked for.
 int read_bags(const Arguments& arguments) {
     int bags = 0;
-    read_flag(arguments, "--bags", [&](const std::string& text) { bags = read_count(text, "as in --bags 6, one for each angler"); });
+    read_flag(arguments, "--bags",
+              [&](const std::string& text) { bags = read_count(text, "as in --bags 6, one for each angler"); });
     return bags;
 }
 
@@ -42,31 +43,40 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const NamedBlend named = blend_argument(arguments.words().front(), around.library, *shelf);
     LinearSolver& solver = load_solver("blend");
-    const BlendAnswer answer = with_places(named, [&] { return blend_mix(named.shelf(), named.spec, request, solver); });
+    const BlendAnswer answer =
+        with_places(named, [&] { return blend_mix(named.shelf(), named.spec, request, solver); });
     if (answer.status == BlendAnswer::Status::infeasible) return infeasible(arguments, answer);
     std::string text = blend_text(answer);
     Json json = blend_json(answer);
     if (bags > 0) {
         if (answer.batch < bags * (10.0 * gram))
-            throw UsageError("too-many-bags", "a batch that small does not fill " + std::to_string(bags) + " bags", "give a larger --batch, or fewer --bags");
+            throw UsageError("too-many-bags", "a batch that small does not fill " + std::to_string(bags) + " bags",
+                             "give a larger --batch, or fewer --bags");
         const SharedBatch shared = share_batch(named.shelf(), answer, bags);
         text += "\n" + share_text(answer, shared, parse_date(around.today));
         json["shared"] = share_json(answer, shared, parse_date(around.today));
     }
     text += save_recipe(arguments, around, answer.recipe);
-    return {arguments.has("--json") ? json_text(json) : arguments.has("--csv") ? csv_of_rows(blend_rows(answer)) : text, 0};
+    return {arguments.has("--json")  ? json_text(json)
+            : arguments.has("--csv") ? csv_of_rows(blend_rows(answer))
+                                     : text,
+            0};
 }
 
 }  // namespace
 
 CommandSpec command_blend() {
-    return {"blend", "the cheapest mix within limits, and what each limit costs",
-            {{"SPEC", "what it may hold and what must hold of it: a shipped blend's name, a TOML file, or - for standard input"}},
-            {{"--batch", "MASS", "how much of it is made, dry: 25kg; decides which packs its prices are from"},
-             {"--bags", "NUMBER", "shares the batch out dry into so many bags, with labels and the cost a head"},
-             save_flag(),
-             {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            run, "baitwright blend \"club sack\" --batch 25kg --bags 6"};
+    return {
+        "blend",
+        "the cheapest mix within limits, and what each limit costs",
+        {{"SPEC",
+          "what it may hold and what must hold of it: a shipped blend's name, a TOML file, or - for standard input"}},
+        {{"--batch", "MASS", "how much of it is made, dry: 25kg; decides which packs its prices are from"},
+         {"--bags", "NUMBER", "shares the batch out dry into so many bags, with labels and the cost a head"},
+         save_flag(),
+         {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
+        run,
+        "baitwright blend \"club sack\" --batch 25kg --bags 6"};
 }
 
 }  // namespace baitwright

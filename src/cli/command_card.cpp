@@ -1,6 +1,5 @@
 #include "cli/command_card.h"
 
-
 #include "cli/load_module.h"
 #include "cli/output_file.h"
 #include "cli/plan_flags.h"
@@ -11,7 +10,8 @@ namespace baitwright {
 
 namespace {
 
-constexpr Module drawing{"baitwright_card.so", sheet_printer_symbol, "no-drawing", "the drawing of sheets", "Pango (Debian: libpango1.0-dev)"};
+constexpr Module drawing{"baitwright_card.so", sheet_printer_symbol, "no-drawing", "the drawing of sheets",
+                         "Pango (Debian: libpango1.0-dev)"};
 
 struct SheetFile {
     std::string path;
@@ -21,20 +21,28 @@ struct SheetFile {
 /// Refuses, before anything is worked out, a name that says no format, and a file that is there without --replace.
 SheetFile sheet_file(const Arguments& arguments) {
     const auto path = arguments.value("-o");
-    if (!path) throw UsageError("no-file", "where is the sheet to go?", "say it with -o sheet.pdf, sheet.svg or sheet.png");
+    if (!path)
+        throw UsageError("no-file", "where is the sheet to go?", "say it with -o sheet.pdf, sheet.svg or sheet.png");
     for (const SheetFormat format : {SheetFormat::pdf, SheetFormat::svg, SheetFormat::png}) {
         if (!path->ends_with("." + std::string(name_of(format)))) continue;
         keep_unless_told(*path, arguments);
         return {*path, format};
     }
-    throw UsageError("unfit-sheet", "'" + *path + "' does not end in .pdf, .svg or .png", "a sheet is one of these: -o sheet.pdf");
+    throw UsageError("unfit-sheet", "'" + *path + "' does not end in .pdf, .svg or .png",
+                     "a sheet is one of these: -o sheet.pdf");
 }
 
 PrintedSheet print(const CardSheet& sheet, SheetFormat format) {
     auto* const printer = static_cast<SheetPrinter*>(load_module(drawing, "card"));
     PrintedSheet printed = printer->print(sheet, format);
     if (!printed.fault.empty())
-        throw Error(FaultClass::answer_is_no, Fault{"no-sheet", "the sheet could not be drawn: " + printed.fault, "what it would say is in: baitwright plan", {}, 0, 0, {}});
+        throw Error(FaultClass::answer_is_no, Fault{"no-sheet",
+                                                    "the sheet could not be drawn: " + printed.fault,
+                                                    "what it would say is in: baitwright plan",
+                                                    {},
+                                                    0,
+                                                    0,
+                                                    {}});
     return printed;
 }
 
@@ -44,7 +52,8 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
     const CardSheet sheet = session_sheet(plan, around.today);
     const PrintedSheet printed = print(sheet, file.format);
     write_text_file(file.path, printed.bytes);
-    return {arguments.has("--json") ? json_text(card_json(plan, sheet, file.path, file.format, printed)) : card_text(plan, file.path, printed),
+    return {arguments.has("--json") ? json_text(card_json(plan, sheet, file.path, file.format, printed))
+                                    : card_text(plan, file.path, printed),
             plan_status(plan)};
 }
 

@@ -22,7 +22,8 @@ CommandResult cost(const Arguments& arguments, const Surroundings& around) {
     request.what_if.times = word.times;
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const NamedStrategy named = strategy_argument(word.strategy, *shelf);
-    const UnrolledStrategy unrolled = with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy); });
+    const UnrolledStrategy unrolled =
+        with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy); });
     const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around, unrolled.totals);
     const StrategyCost found =
         with_places(named, [&] { return cost_strategy(named.shelf(), named.strategy, stock, request); });

@@ -2,9 +2,9 @@
 
 #include "answers/dose_amounts.h"
 #include "cli/mix_flags.h"
-#include "questions/read_flags.h"
-#include "quantities/suggestion.h"
 #include "cli/result_formats.h"
+#include "quantities/suggestion.h"
+#include "questions/read_flags.h"
 #include "report/dose_report.h"
 #include "report/rows.h"
 #include "shelf/recipe_argument.h"
@@ -40,7 +40,8 @@ AdditiveRequest additive_request(const Arguments& arguments) {
     AdditiveRequest request;
     request.additive = arguments.words().front();
     if (!arguments.has("--amount"))
-        throw UsageError("no-amount", "how much bait is it for?", "say it with --amount 500g, or --amount 2pt --bait \"...\"");
+        throw UsageError("no-amount", "how much bait is it for?",
+                         "say it with --amount 500g, or --amount 2pt --bait \"...\"");
     read_flag(arguments, "--amount", [&](const std::string& text) { request.amount = read_amount(text); });
     read_flag(arguments, "--rate", [&](const std::string& text) { request.rate = parse_dose_rate(text); });
     read_flag(arguments, "--as", [&](const std::string& text) { request.carried = read_carried(text); });
@@ -89,16 +90,19 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
 }  // namespace
 
 CommandSpec command_dose() {
-    return {"dose", "how much of an additive: by its rate, its label, or as it went on another bait",
-            {{"WHAT", "a mix, for all its additives; or one additive, for a bait"}},
-            {{"--amount", "AMOUNT", "of the bait: 500g, 2pt; of a mix its dry mass, or a volume of it wet"},
-             {"--bait", "INGREDIENT", "what the additive goes on; a volume needs it"},
-             {"--rate", "RATE", "\"25 ml per kg dry\", \"2 %\"; the label's where not given"},
-             {"--as", "DOSE", "carried over from another bait: \"15ml in 0.5pt of fishmeal micro pellet 2 mm\""},
-             {"--water", "VOLUME", "that it is stirred into: tells the strength"},
-             {"--feel", "FEEL", "of a mix"},
-             {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            run, "baitwright dose \"sweet liquid\" --amount 2pt --bait \"fishmeal pellet 4 mm\" --rate \"20 ml per kg dry\""};
+    return {
+        "dose",
+        "how much of an additive: by its rate, its label, or as it went on another bait",
+        {{"WHAT", "a mix, for all its additives; or one additive, for a bait"}},
+        {{"--amount", "AMOUNT", "of the bait: 500g, 2pt; of a mix its dry mass, or a volume of it wet"},
+         {"--bait", "INGREDIENT", "what the additive goes on; a volume needs it"},
+         {"--rate", "RATE", "\"25 ml per kg dry\", \"2 %\"; the label's where not given"},
+         {"--as", "DOSE", "carried over from another bait: \"15ml in 0.5pt of fishmeal micro pellet 2 mm\""},
+         {"--water", "VOLUME", "that it is stirred into: tells the strength"},
+         {"--feel", "FEEL", "of a mix"},
+         {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
+        run,
+        "baitwright dose \"sweet liquid\" --amount 2pt --bait \"fishmeal pellet 4 mm\" --rate \"20 ml per kg dry\""};
 }
 
 }  // namespace baitwright

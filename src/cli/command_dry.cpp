@@ -39,7 +39,9 @@ Time read_hours(const std::string& text) {
 }
 
 DryRequest dry_request(const Arguments& arguments) {
-    if (!arguments.has("--tub")) throw UsageError("no-tub", "how large is the open tub?", "say it with --tub 40x30cm, or --tub 35cm for a round one");
+    if (!arguments.has("--tub"))
+        throw UsageError("no-tub", "how large is the open tub?",
+                         "say it with --tub 40x30cm, or --tub 35cm for a round one");
     if (!arguments.has("--hours")) throw UsageError("no-hours", "how long does it stand?", "say it with --hours 5");
     DryRequest request;
     request.feel = arguments.value("--feel");
@@ -47,7 +49,8 @@ DryRequest dry_request(const Arguments& arguments) {
     request.in_sun = arguments.has("--sun");
     read_flag(arguments, "--tub", [&](const std::string& text) { request.face = read_tub(text); });
     read_flag(arguments, "--hours", [&](const std::string& text) { request.hours = read_hours(text); });
-    read_flag(arguments, "--dry-mass", [&](const std::string& text) { request.dry_mass = above_zero(parse<Mass>(text)); });
+    read_flag(arguments, "--dry-mass",
+              [&](const std::string& text) { request.dry_mass = above_zero(parse<Mass>(text)); });
     read_flag(arguments, "--air-temp", [&](const std::string& text) { request.air = parse<Temperature>(text); });
     read_flag(arguments, "--humidity", [&](const std::string& text) { request.humidity = parse<Ratio>(text); });
     read_flag(arguments, "--wind", [&](const std::string& text) { request.wind = parse<Speed>(text); });
@@ -65,7 +68,8 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
 }  // namespace
 
 CommandSpec command_dry() {
-    return {"dry", "how an open tub dries out: water lost, when it leaves its feel, what to spray back",
+    return {"dry",
+            "how an open tub dries out: water lost, when it leaves its feel, what to spray back",
             {{"RECIPE", "the mix in the tub: its name, a TOML file, or - for standard input"}},
             {{"--tub", "SIZE", "its open face: 40x30cm, or 35cm across for a round one"},
              {"--hours", "TIME", "how long it stands: 5, 90min"},
@@ -76,7 +80,8 @@ CommandSpec command_dry() {
              {"--wind", "SPEED", "over the tub; 2m/s where not given"},
              {"--covered", "", "it has a lid on"},
              {"--sun", "", "it stands in the sun"}},
-            run, "baitwright dry \"silt bed\" --tub 40x30cm --hours 5 --air-temp 24degC"};
+            run,
+            "baitwright dry \"silt bed\" --tub 40x30cm --hours 5 --air-temp 24degC"};
 }
 
 }  // namespace baitwright

@@ -19,7 +19,8 @@ IngredientKind read_kind(const std::string& text) {
         listed += (i ? ", " : "") + names.back();
     }
     const std::string hint = did_you_mean(text, names);
-    throw InputError("unknown-kind", "'" + text + "' is no kind of ingredient", hint.empty() ? "the kinds are: " + listed : hint);
+    throw InputError("unknown-kind", "'" + text + "' is no kind of ingredient",
+                     hint.empty() ? "the kinds are: " + listed : hint);
 }
 
 CommandResult list(const Arguments& arguments, const Surroundings& around) {
@@ -32,7 +33,8 @@ CommandResult list(const Arguments& arguments, const Surroundings& around) {
         if (!kind || ingredient.kind == *kind) ingredients.push_back(std::move(ingredient));
     }
     if (arguments.has("--csv")) return {csv_text(ingredients), 0};
-    return {arguments.has("--json") ? json_text(ingredient_list_json(ingredients)) : ingredient_list_text(ingredients), 0};
+    return {arguments.has("--json") ? json_text(ingredient_list_json(ingredients)) : ingredient_list_text(ingredients),
+            0};
 }
 
 CommandResult show(const Arguments& arguments, const Surroundings& around) {
@@ -44,15 +46,22 @@ CommandResult show(const Arguments& arguments, const Surroundings& around) {
 }  // namespace
 
 CommandSpec command_ingredient_list() {
-    return {"ingredient list", "what the library holds", {},
+    return {"ingredient list",
+            "what the library holds",
+            {},
             {{"--kind", "KIND", "only these: base, pellet, expander, seed, particle, powder, soil, liquid"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            list, "baitwright ingredient list --kind pellet"};
+            list,
+            "baitwright ingredient list --kind pellet"};
 }
 
 CommandSpec command_ingredient_show() {
-    return {"ingredient show", "all that is known of an ingredient, and from where",
-            {{"INGREDIENT", "its name"}}, {{"--old", "", "the versions that were replaced"}}, show, "baitwright ingredient show \"brown crumb\""};
+    return {"ingredient show",
+            "all that is known of an ingredient, and from where",
+            {{"INGREDIENT", "its name"}},
+            {{"--old", "", "the versions that were replaced"}},
+            show,
+            "baitwright ingredient show \"brown crumb\""};
 }
 
 }  // namespace baitwright

@@ -2,12 +2,12 @@
 
 #include "bait/wetness.h"
 #include "cli/output_file.h"
-#include "questions/read_flags.h"
 #include "cli/result_formats.h"
 #include "cli/soak_test_flags.h"
 #include "files/disk.h"
 #include "files/ingredient_csv.h"
 #include "files/library_text.h"
+#include "questions/read_flags.h"
 #include "report/change_report.h"
 #include "shelf/change_library.h"
 #include "shelf/edited_ingredient.h"
@@ -19,11 +19,14 @@ namespace {
 
 void refuse_folder(const Surroundings& around) {
     if (around.library.folder)
-        throw UsageError("unfit-flag", "--library reads a folder and changes nothing", "leave it out, to change the store");
+        throw UsageError("unfit-flag", "--library reads a folder and changes nothing",
+                         "leave it out, to change the store");
 }
 
 CommandResult told(const Arguments& arguments, const std::string& command, const std::vector<EntryChange>& changes) {
-    return {arguments.has("--json") ? json_text(change_json(command, names_of(changes))) : change_text(names_of(changes)), 0};
+    return {
+        arguments.has("--json") ? json_text(change_json(command, names_of(changes))) : change_text(names_of(changes)),
+        0};
 }
 
 KeyValue read_key_value(const std::string& text) {
@@ -47,7 +50,8 @@ CommandResult add(const Arguments& arguments, const Surroundings& around) {
 }
 
 std::string level_vessel(const Arguments& arguments) {
-    const Volume vessel = flag_value("--vessel", [&] { return above_zero(parse_vessel_size(*arguments.value("--vessel"))); });
+    const Volume vessel =
+        flag_value("--vessel", [&] { return above_zero(parse_vessel_size(*arguments.value("--vessel"))); });
     const Mass holds = flag_value("--holds", [&] { return above_zero(parse<Mass>(*arguments.value("--holds"))); });
     return number_text_within((holds / vessel).in(gram_per_litre), 0.05) + " g/l";
 }
@@ -57,7 +61,8 @@ std::vector<KeyValue> read_measurements(const Arguments& arguments, const std::s
     std::vector<KeyValue> measured;
     const std::string spread = arguments.value("--spread").value_or("5 %");
     const auto add = [&](const char* key, const std::string& value, const char* usual_how) {
-        measured.push_back({key, value, "measured: " + arguments.value("--how").value_or(usual_how) + ", " + today, spread});
+        measured.push_back(
+            {key, value, "measured: " + arguments.value("--how").value_or(usual_how) + ", " + today, spread});
     };
     if (const auto value = arguments.value("--absorption")) add("absorption", *value, "squeeze test");
     if (const auto value = arguments.value("--slump")) add("slump", *value, "up-ended pot");
@@ -73,7 +78,8 @@ std::vector<KeyValue> read_measurements(const Arguments& arguments, const std::s
 void move_marks(const Arguments& arguments, const Ingredient& old, std::vector<KeyValue>& measured) {
     if (!arguments.has("--moisture") || arguments.has("--absorption") || !takes_water(old.kind)) return;
     const Ratio bag = flag_value("--moisture", [&] { return parse<Ratio>(*arguments.value("--moisture")); });
-    if (!(bag >= 0 && bag < 1)) throw UsageError("out-of-range", "--moisture must be from 0 to below 100 %", "for example --moisture 8%");
+    if (!(bag >= 0 && bag < 1))
+        throw UsageError("out-of-range", "--moisture must be from 0 to below 100 %", "for example --moisture 8%");
     const WaterMarks moved = marks_at_moisture({old.absorption.value, old.slump.value}, old.moisture.value, bag);
     if (!(moved.absorption > 0))
         throw UsageError("too-damp", "a bag as damp as that takes no more water by the reckoning from its old moisture",
@@ -94,7 +100,9 @@ void check_marks(const Arguments& arguments, const Ingredient& old) {
     if (!text || arguments.has("--slump") || !old.slump.stated()) return;
     const Ratio absorption = flag_value("--absorption", [&] { return parse<Ratio>(*text); });
     if (absorption >= old.slump.value)
-        throw UsageError("inconsistent-values", "that absorption is not below the slump of " + old.name + " in the library, " + exact_text(old.slump.value, one, "g/g"),
+        throw UsageError("inconsistent-values",
+                         "that absorption is not below the slump of " + old.name + " in the library, " +
+                             exact_text(old.slump.value, one, "g/g"),
                          "measure the slump too, with the up-ended pot, and give both: --absorption and --slump");
 }
 
@@ -105,7 +113,8 @@ CommandResult measure(const Arguments& arguments, const Surroundings& around) {
     const Ingredient old = store.ingredient(arguments.words().front());
     for (KeyValue& value : read_soak_test(arguments, old, around.today)) measured.push_back(std::move(value));
     if (measured.empty())
-        throw UsageError("nothing-measured", "nothing to put down", "for example --absorption \"0.7 g/g\", or --vessel 1pt --holds 240g");
+        throw UsageError("nothing-measured", "nothing to put down",
+                         "for example --absorption \"0.7 g/g\", or --vessel 1pt --holds 240g");
     check_marks(arguments, old);
     move_marks(arguments, old, measured);
     const Ingredient made = edited_ingredient(old.name, old, measured);
@@ -124,7 +133,13 @@ CommandResult import_file(const Arguments& arguments, const Surroundings& around
     const std::string& path = arguments.words().front();
     const LibraryFile file = read_any(path);
     if (file.ingredients.empty())
-        throw InputError({"nothing-here", "there is no ingredient in this file", "mixes are added with: baitwright recipe add " + path, path, 0, 0, {}});
+        throw InputError({"nothing-here",
+                          "there is no ingredient in this file",
+                          "mixes are added with: baitwright recipe add " + path,
+                          path,
+                          0,
+                          0,
+                          {}});
     Store store = open_store(around.library.store);
     return told(arguments, "ingredient import", put_ingredients(store, file.ingredients, around.today));
 }
@@ -135,12 +150,16 @@ CommandResult export_file(const Arguments& arguments, const Surroundings& around
     if (names.empty()) names = shelf->ingredient_names();
     std::vector<Ingredient> ingredients;
     for (const std::string& name : names) ingredients.push_back(shelf->ingredient(name));
-    const std::string text = arguments.has("--csv") || arguments.value("--to").value_or("").ends_with(".csv") ? csv_text(ingredients) : toml_text(ingredients);
+    const std::string text = arguments.has("--csv") || arguments.value("--to").value_or("").ends_with(".csv")
+                                 ? csv_text(ingredients)
+                                 : toml_text(ingredients);
     const auto path = arguments.value("--to");
     if (!path) return {text, 0};
     keep_unless_told(*path, arguments);
     write_text_file(*path, text);
-    return {std::to_string(ingredients.size()) + (ingredients.size() == 1 ? " ingredient" : " ingredients") + " written to " + *path + "\n", 0};
+    return {std::to_string(ingredients.size()) + (ingredients.size() == 1 ? " ingredient" : " ingredients") +
+                " written to " + *path + "\n",
+            0};
 }
 
 CommandResult recipe_add(const Arguments& arguments, const Surroundings& around) {
@@ -149,7 +168,8 @@ CommandResult recipe_add(const Arguments& arguments, const Surroundings& around)
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const LibraryFile file = read_mixes(path, *shelf);
     if (file.recipes.empty())
-        throw InputError({"no-mix", "the file holds no mix", "a mix has a name and at least one [[part]]", path, 0, 0, {}});
+        throw InputError(
+            {"no-mix", "the file holds no mix", "a mix has a name and at least one [[part]]", path, 0, 0, {}});
     std::vector<Recipe> recipes;
     for (const RecipeEntry& entry : file.recipes) recipes.push_back(entry.recipe);
     Store store = open_store(around.library.store);
@@ -162,46 +182,60 @@ CommandResult recipe_add(const Arguments& arguments, const Surroundings& around)
 }  // namespace
 
 CommandSpec command_ingredient_add() {
-    return {"ingredient add", "put an ingredient of your own into the store",
+    return {"ingredient add",
+            "put an ingredient of your own into the store",
             {{"NAME", "what you call it"}},
             {{"--kind", "KIND", "base, pellet, expander, seed, particle, powder, soil, liquid"},
              {"--like", "INGREDIENT", "begin with the values of this one"},
              {"--set", "KEY=VALUE", "a value, by its key in the files: \"absorption=0.7 g/g\"; may be repeated", true}},
-            add, "baitwright ingredient add \"red crumb\" --like \"brown crumb\" --set colour=red"};
+            add,
+            "baitwright ingredient add \"red crumb\" --like \"brown crumb\" --set colour=red"};
 }
 
 CommandSpec command_ingredient_measure() {
-    CommandSpec spec{"ingredient measure", "put your own kitchen measurement in place of a default",
-            {{"INGREDIENT", "its name"}},
-            {{"--absorption", "RATIO", "squeeze test: water per g at which 3 balls of 5 hold, \"0.7 g/g\""},
-             {"--slump", "RATIO", "up-ended pot: water per g at which it loses a third of its height"},
-             {"--moisture", "SHARE", "of the bag: \"8 %\""},
-             {"--vessel", "VOLUME", "level vessel: what it holds, 1pt"},
-             {"--holds", "MASS", "level vessel: what that weighs, 240g"},
-             {"--spread", "SHARE", "how far your measurements differ; 5 % where not given"},
-             {"--how", "TEXT", "how you measured, in your words"}},
-            measure, "baitwright ingredient measure \"brown crumb\" --absorption \"0.7 g/g\""};
+    CommandSpec spec{"ingredient measure",
+                     "put your own kitchen measurement in place of a default",
+                     {{"INGREDIENT", "its name"}},
+                     {{"--absorption", "RATIO", "squeeze test: water per g at which 3 balls of 5 hold, \"0.7 g/g\""},
+                      {"--slump", "RATIO", "up-ended pot: water per g at which it loses a third of its height"},
+                      {"--moisture", "SHARE", "of the bag: \"8 %\""},
+                      {"--vessel", "VOLUME", "level vessel: what it holds, 1pt"},
+                      {"--holds", "MASS", "level vessel: what that weighs, 240g"},
+                      {"--spread", "SHARE", "how far your measurements differ; 5 % where not given"},
+                      {"--how", "TEXT", "how you measured, in your words"}},
+                     measure,
+                     "baitwright ingredient measure \"brown crumb\" --absorption \"0.7 g/g\""};
     for (const Flag& flag : soak_test_flags()) spec.flags.push_back(flag);
     return spec;
 }
 
 CommandSpec command_ingredient_import() {
-    return {"ingredient import", "take the ingredients of a TOML or CSV file into the store; old versions are kept",
-            {{"FILE", "ending in .toml or .csv"}}, {}, import_file, "baitwright ingredient import my-bags.csv"};
+    return {"ingredient import",
+            "take the ingredients of a TOML or CSV file into the store; old versions are kept",
+            {{"FILE", "ending in .toml or .csv"}},
+            {},
+            import_file,
+            "baitwright ingredient import my-bags.csv"};
 }
 
 CommandSpec command_ingredient_export() {
-    return {"ingredient export", "ingredients as TOML, or as CSV for a spreadsheet",
+    return {"ingredient export",
+            "ingredients as TOML, or as CSV for a spreadsheet",
             {{"INGREDIENT", "their names; all of them where none is given", true, false}},
             {{"--csv", "", "as CSV"},
              {"--to", "FILE", "into a file, not onto the screen"},
              {"--replace", "", "write over a file that is there"}},
-            export_file, "baitwright ingredient export --csv --to bags.csv"};
+            export_file,
+            "baitwright ingredient export --csv --to bags.csv"};
 }
 
 CommandSpec command_recipe_add() {
-    return {"recipe add", "take the mixes of a TOML file into the store; old versions are kept",
-            {{"FILE", "ending in .toml, or - for standard input"}}, {}, recipe_add, "baitwright recipe add my-mix.toml"};
+    return {"recipe add",
+            "take the mixes of a TOML file into the store; old versions are kept",
+            {{"FILE", "ending in .toml, or - for standard input"}},
+            {},
+            recipe_add,
+            "baitwright recipe add my-mix.toml"};
 }
 
 }  // namespace baitwright

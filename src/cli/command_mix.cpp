@@ -20,9 +20,8 @@ void limit_by_shed(const Arguments& arguments, const NamedRecipe& named, Store& 
                    std::vector<Warning>& warnings) {
     if (!arguments.has("--from-stock")) return;
     std::vector<Warning> past;
-    request.target = with_places(named, [&] {
-        return on_hand_in_shed(named.recipe, named.shelf(), store.shed(), *request.today, past);
-    });
+    request.target = with_places(
+        named, [&] { return on_hand_in_shed(named.recipe, named.shelf(), store.shed(), *request.today, past); });
     if (!arguments.has("--book")) warnings = std::move(past);
 }
 
@@ -63,9 +62,12 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
 }  // namespace
 
 CommandSpec command_mix() {
-    return {"mix", "scale a mix: what to weigh, how much water and when, what it costs",
+    return {"mix",
+            "scale a mix: what to weigh, how much water and when, what it costs",
             {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
-            mix_flags(), run, "baitwright mix \"silt bed\" --balls 20x55mm --feel firm"};
+            mix_flags(),
+            run,
+            "baitwright mix \"silt bed\" --balls 20x55mm --feel firm"};
 }
 
 }  // namespace baitwright

@@ -27,7 +27,8 @@ namespace {
 std::string page_file(const Arguments& arguments) {
     const auto path = arguments.value("-o");
     if (!path) throw UsageError("no-file", "where is the page to go?", "say it with -o bank.html");
-    if (!path->ends_with(".html")) throw UsageError("unfit-page", in_quotes(*path) + " does not end in .html", "a page is one file: -o bank.html");
+    if (!path->ends_with(".html"))
+        throw UsageError("unfit-page", in_quotes(*path) + " does not end in .html", "a page is one file: -o bank.html");
     keep_unless_told(*path, arguments);
     return *path;
 }
@@ -38,19 +39,23 @@ std::vector<NamedStrategy> strategies_of(const Arguments& arguments, const Shelf
     for (const std::string& word : arguments.words()) {
         named.push_back(strategy_argument(word, shelf));
         const std::string& name = named.back().strategy.name;
-        if (std::count_if(named.begin(), named.end(), [&](const NamedStrategy& one) { return folded_name(one.strategy.name) == folded_name(name); }) > 1)
+        if (std::count_if(named.begin(), named.end(), [&](const NamedStrategy& one) {
+                return folded_name(one.strategy.name) == folded_name(name);
+            }) > 1)
             throw UsageError("named-twice", in_quotes(name) + " is named twice", "name each strategy once");
     }
     return named;
 }
 
-BankContents contents_of(const Arguments& arguments, const Surroundings& around, const Shelf& shelf, const std::vector<NamedStrategy>& named) {
+BankContents contents_of(const Arguments& arguments, const Surroundings& around, const Shelf& shelf,
+                         const std::vector<NamedStrategy>& named) {
     BankContents contents;
     contents.library = &shelf;
     contents.made_on = around.today;
     contents.version = program_version();
     read_flag(arguments, "--start", [&](const std::string& text) { contents.start = parse_clock(text); });
-    read_flag(arguments, "--people", [&](const std::string& text) { contents.people = read_count(text, "for example --people 4"); });
+    read_flag(arguments, "--people",
+              [&](const std::string& text) { contents.people = read_count(text, "for example --people 4"); });
     std::vector<IngredientNeed> needs;
     for (const NamedStrategy& one : named) {
         add_unlisted(needs, with_places(one, [&] { return unroll_strategy(one.shelf(), one.strategy); }).totals);
@@ -61,9 +66,12 @@ BankContents contents_of(const Arguments& arguments, const Surroundings& around,
 }
 
 std::string page_text(const std::vector<std::string>& names, const std::string& file, std::size_t bytes) {
-    return paragraph("", fmt::format("The bank page of {} is in {} ({:.0f} kB).", listed(names), file, std::round(static_cast<double>(bytes) / 1000))) +
-           paragraph("", "Send it to the phone and open it there once before you leave: it needs no signal and no other file. What you enter on it "
-                         "stays on the phone.");
+    return paragraph("", fmt::format("The bank page of {} is in {} ({:.0f} kB).", listed(names), file,
+                                     std::round(static_cast<double>(bytes) / 1000))) +
+           paragraph(
+               "",
+               "Send it to the phone and open it there once before you leave: it needs no signal and no other file. What you enter on it "
+               "stays on the phone.");
 }
 
 CommandResult run(const Arguments& arguments, const Surroundings& around) {
@@ -91,7 +99,8 @@ CommandSpec command_page() {
              {"--replace", "", "lets -o write over a file that is there"},
              {"--start", "CLOCK", "the first put-in: 09:30; chosen on the phone where not given"},
              {"--people", "NUMBER", "so many anglers, each feeding all of it"},
-             {"--have", "NAME=AMOUNT", "this is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
+             {"--have", "NAME=AMOUNT",
+              "this is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
              {"--empty-shed", "", "reckon as if nothing were in the shed"}},
             run,
             "baitwright page \"open carpet\" --start 09:30 -o bank.html"};

@@ -23,7 +23,8 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
 std::vector<Flag> flags_of_plan() {
     std::vector<Flag> flags = plan_flags();
     flags.push_back({"--now", "CLOCK", "on the day: it is now 11:20, or so many minutes after the start"});
-    flags.push_back({"--left", "AMOUNT", "with --now: \"1.5 l silt bed\" is left, as it goes in; may be repeated", true});
+    flags.push_back(
+        {"--left", "AMOUNT", "with --now: \"1.5 l silt bed\" is left, as it goes in; may be repeated", true});
     flags.push_back({"--bites", "WORD", "with --now: steady, slow or none; steady where not given"});
     return flags;
 }

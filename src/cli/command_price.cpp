@@ -1,9 +1,9 @@
 #include "cli/command_price.h"
 
-#include "questions/read_flags.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "quantities/suggestion.h"
+#include "questions/read_flags.h"
 #include "report/price_report.h"
 #include "shelf/change_shed.h"
 

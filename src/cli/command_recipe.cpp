@@ -40,19 +40,25 @@ CommandResult check(const Arguments& arguments, const Surroundings& around) {
 }  // namespace
 
 CommandSpec command_recipe_list() {
-    return {"recipe list", "the mixes of the library", {}, {{"--csv", "", "as CSV for a spreadsheet, unrounded"}}, list, "baitwright recipe list"};
+    return {"recipe list", "the mixes of the library", {}, {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
+            list,          "baitwright recipe list"};
 }
 
 CommandSpec command_recipe_show() {
-    return {"recipe show", "a mix as it is written down, and what it is for",
+    return {"recipe show",
+            "a mix as it is written down, and what it is for",
             {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
-            {{"--old", "", "the versions that were replaced"}}, show,
+            {{"--old", "", "the versions that were replaced"}},
+            show,
             "baitwright recipe show \"silt bed\""};
 }
 
 CommandSpec command_recipe_check() {
-    return {"recipe check", "everything that is wrong with a mix, before you stand at the tub",
-            {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}}, {}, check,
+    return {"recipe check",
+            "everything that is wrong with a mix, before you stand at the tub",
+            {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
+            {},
+            check,
             "baitwright recipe check my-mix.toml"};
 }
 

@@ -5,8 +5,8 @@
 
 #include "answers/shop_sessions.h"
 #include "cli/cost_flags.h"
-#include "questions/read_flags.h"
 #include "cli/result_formats.h"
+#include "questions/read_flags.h"
 #include "report/shop_report.h"
 #include "shelf/strategy_argument.h"
 
@@ -64,17 +64,20 @@ std::vector<TimedWord> timed_words(const Arguments& arguments) {
         sessions += static_cast<std::size_t>(words.back().times);
     }
     if (sessions > most_sessions)
-        throw UsageError("too-many-sessions", std::to_string(sessions) + " sessions are more than can be shopped for at once",
+        throw UsageError("too-many-sessions",
+                         std::to_string(sessions) + " sessions are more than can be shopped for at once",
                          "name at most " + std::to_string(most_sessions));
     return words;
 }
 
 /// The sessions one after the other, as they are named.
-std::vector<SessionNeed> sessions_of(const std::vector<TimedWord>& words, const Shelf& shelf, const StrategyRequest& what_if, Calendar days) {
+std::vector<SessionNeed> sessions_of(const std::vector<TimedWord>& words, const Shelf& shelf,
+                                     const StrategyRequest& what_if, Calendar days) {
     std::vector<SessionNeed> sessions;
     for (const TimedWord& word : words) {
         const NamedStrategy named = strategy_argument(word.strategy, shelf);
-        const UnrolledStrategy unrolled = with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy, what_if); });
+        const UnrolledStrategy unrolled =
+            with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy, what_if); });
         for (int time = 0; time < word.times; ++time) {
             sessions.push_back({unrolled.name, days.first, unrolled.totals});
             days.first += std::chrono::days{days.gap};
@@ -87,7 +90,8 @@ CommandResult shop(const Arguments& arguments, const Surroundings& around) {
     const Calendar days = calendar(arguments, around);
     const ShopRequest request = shop_request(arguments, around);
     StrategyRequest what_if;
-    read_flag(arguments, "--people", [&](const std::string& text) { what_if.people = read_count(text, "for example --people 4"); });
+    read_flag(arguments, "--people",
+              [&](const std::string& text) { what_if.people = read_count(text, "for example --people 4"); });
     const std::vector<TimedWord> words = timed_words(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<SessionNeed> sessions = sessions_of(words, *shelf, what_if, days);
@@ -112,7 +116,8 @@ CommandSpec command_shop() {
              {"--people", "NUMBER", "so many anglers, each feeding all of it"},
              {"--at", "SHOP", "go to this shop and to no other that is not named so; may be repeated", true},
              {"--one-shop", "", "buy all of it at one shop"},
-             {"--delivery", "SHOP=CHARGE", "what a shop asks for bringing it, once: \"the mill=£4.50\"; may be repeated", true},
+             {"--delivery", "SHOP=CHARGE",
+              "what a shop asks for bringing it, once: \"the mill=£4.50\"; may be repeated", true},
              {"--most-left", "MASS", "of nothing that is bought may more than this be left over"},
              {"--have", "NAME=AMOUNT", "this is in the shed, in place of what stock says; may be repeated", true},
              {"--empty-shed", "", "reckon as if nothing were in the shed"},

@@ -2,9 +2,9 @@
 
 #include "bait/stock_rules.h"
 #include "cli/command_stock.h"
-#include "questions/read_flags.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
+#include "questions/read_flags.h"
 #include "report/stock_json.h"
 #include "report/stock_text.h"
 #include "shelf/change_shed.h"

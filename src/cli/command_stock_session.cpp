@@ -1,8 +1,8 @@
 #include "answers/unroll_strategy.h"
 #include "cli/command_stock.h"
-#include "questions/read_flags.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
+#include "questions/read_flags.h"
 #include "report/stock_json.h"
 #include "report/stock_text.h"
 #include "shelf/session_stock.h"
@@ -15,11 +15,13 @@ namespace {
 CommandResult run(const Arguments& arguments, const Surroundings& around) {
     StrategyRequest request;
     read_flag(arguments, "--length", [&](const std::string& text) { request.length = above_zero(parse<Time>(text)); });
-    read_flag(arguments, "--people", [&](const std::string& text) { request.people = static_cast<int>(parse_number(text)); });
+    read_flag(arguments, "--people",
+              [&](const std::string& text) { request.people = static_cast<int>(parse_number(text)); });
     const Date on = day_of(arguments, around);
     Store store = store_of(around);
     const NamedStrategy named = strategy_argument(arguments.words().front(), store);
-    const UnrolledStrategy session = with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy, request); });
+    const UnrolledStrategy session =
+        with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy, request); });
     const StockChangeAnswer answer = book_session(store, session, on);
     return {arguments.has("--json")  ? json_text(stock_change_json("stock session", answer))
             : arguments.has("--csv") ? csv_of_rows(stock_change_rows(answer))

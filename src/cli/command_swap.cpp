@@ -2,10 +2,10 @@
 
 #include "answers/swap_ingredient.h"
 #include "cli/load_solver.h"
-#include "questions/read_flags.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "cli/save_recipe.h"
+#include "questions/read_flags.h"
 #include "report/swap_report.h"
 #include "shelf/recipe_argument.h"
 
@@ -15,14 +15,16 @@ namespace {
 
 Ratio read_rest(const std::string& text) {
     const Ratio share = parse<Ratio>(text);
-    if (!(share >= 0 && share <= 1)) throw InputError("out-of-range", "'" + text + "' is not a share from 0 to 100 %", "for example 10%");
+    if (!(share >= 0 && share <= 1))
+        throw InputError("out-of-range", "'" + text + "' is not a share from 0 to 100 %", "for example 10%");
     return share;
 }
 
 int read_at_most(const std::string& text) {
     const double count = parse_number(text);
     if (!(count >= 1 && count <= 3) || count != static_cast<int>(count))
-        throw InputError("out-of-range", "'" + text + "' is not 1, 2 or 3", "more than three are no swap but another mix");
+        throw InputError("out-of-range", "'" + text + "' is not 1, 2 or 3",
+                         "more than three are no swap but another mix");
     return static_cast<int>(count);
 }
 
@@ -39,7 +41,8 @@ SwapRequest swap_request(const Arguments& arguments) {
 std::string saved(const Arguments& arguments, const Surroundings& around, const SwapAnswer& answer) {
     if (!arguments.has("--save")) return {};
     if (!answer.changed)
-        throw UsageError("not-saved", "the mix cannot be saved with its swap: " + answer.why_not_saved, "leave --save out to see the match");
+        throw UsageError("not-saved", "the mix cannot be saved with its swap: " + answer.why_not_saved,
+                         "leave --save out to see the match");
     return save_recipe(arguments, around, *answer.changed);
 }
 
@@ -61,7 +64,8 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const NamedRecipe named = recipe_argument(arguments.words().front(), *shelf);
     LinearSolver& solver = load_solver("swap");
-    const SwapAnswer answer = with_places(named, [&] { return swap_ingredient(named.shelf(), named.recipe, request, solver); });
+    const SwapAnswer answer =
+        with_places(named, [&] { return swap_ingredient(named.shelf(), named.recipe, request, solver); });
     const std::string note = saved(arguments, around, answer);
     return {arguments.has("--json")  ? json_text(swap_json(answer))
             : arguments.has("--csv") ? csv_of_rows(swap_rows(answer))
@@ -72,15 +76,18 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
 }  // namespace
 
 CommandSpec command_swap() {
-    return {"swap", "what to use in place of what ran out, and what that changes",
+    return {"swap",
+            "what to use in place of what ran out, and what that changes",
             {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
             {{"--without", "INGREDIENT", "what ran out; may be repeated", true},
              {"--at-most", "NUMBER", "how many ingredients may stand in: 1 to 3; 2 where not given"},
-             {"--rest-may-move", "SHARE", "by so much of itself each other share may rise or fall: 10%; not at all where not given"},
+             {"--rest-may-move", "SHARE",
+              "by so much of itself each other share may rise or fall: 10%; not at all where not given"},
              {"--from-stock", "", "only what lies in the shed may stand in, however little of it"},
              save_flag(),
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            run, "baitwright swap \"silt bed\" --without \"fishmeal, brown\""};
+            run,
+            "baitwright swap \"silt bed\" --without \"fishmeal, brown\""};
 }
 
 }  // namespace baitwright

@@ -32,18 +32,19 @@ const Word venue_word{"VENUE", "the venue: its name, a TOML file, or - for stand
 }  // namespace
 
 CommandSpec command_venue_list() {
-    return {"venue list", "the waters whose rules are shipped, to show how they are written", {}, {}, list,
+    return {"venue list",           "the waters whose rules are shipped, to show how they are written", {}, {}, list,
             "baitwright venue list"};
 }
 
 CommandSpec command_venue_show() {
-    return {"venue show", "the rules of a water as they are written down", {venue_word}, {}, show,
-            "baitwright venue show \"long pit\""};
+    return {"venue show", "the rules of a water as they are written down",
+            {venue_word}, {},
+            show,         "baitwright venue show \"long pit\""};
 }
 
 CommandSpec command_venue_check() {
-    return {"venue check", "everything that is wrong with a file of rules", {venue_word}, {}, check,
-            "baitwright venue check my-water.toml"};
+    return {"venue check", "everything that is wrong with a file of rules", {venue_word}, {},
+            check,         "baitwright venue check my-water.toml"};
 }
 
 }  // namespace baitwright

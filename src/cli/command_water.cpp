@@ -20,7 +20,8 @@ CommandResult run(const Arguments& arguments, const Surroundings& around) {
 }  // namespace
 
 CommandSpec command_water() {
-    return {"water", "put a tub right: how wet it is now and settled, and what to add",
+    return {"water",
+            "put a tub right: how wet it is now and settled, and what to add",
             {{"RECIPE", "the mix in the tub: its name, a TOML file, or - for standard input"}},
             {{"--dry-mass", "MASS", "the dry mix that went into the tub: 1kg"},
              {"--added", "VOLUME", "the water poured in so far: 700ml"},
@@ -28,7 +29,8 @@ CommandSpec command_water() {
              {"--minutes", "TIME", "since the water went in: 2, 20min; settled where not given"},
              {"--feel", "FEEL", "how wet you want it; the mix's own feel where not given"},
              {"--water-temp", "TEMPERATURE", "of the water poured in: 8degC"}},
-            run, "baitwright water \"silt bed\" --dry-mass 1kg --added 820ml --minutes 5"};
+            run,
+            "baitwright water \"silt bed\" --dry-mass 1kg --added 820ml --minutes 5"};
 }
 
 }  // namespace baitwright

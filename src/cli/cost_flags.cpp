@@ -3,8 +3,8 @@
 #include <algorithm>
 
 #include "cli/picture_file.h"
-#include "shelf/session_stock.h"
 #include "report/cost_plot.h"
+#include "shelf/session_stock.h"
 
 namespace baitwright {
 
@@ -16,7 +16,8 @@ std::vector<Flag> cost_flags() {
         {"--price", "NAME=PRICE", "what if it cost this: \"brown crumb=£2.10/kg\", \"maggots=£3/pt\"; may be repeated",
          true},
         {"--people", "NUMBER", "so many anglers, each feeding all of it"},
-        {"--have", "NAME=AMOUNT", "this is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
+        {"--have", "NAME=AMOUNT",
+         "this is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
         {"--empty-shed", "", "reckon as if nothing were in the shed"},
         {"--reused-frozen", "SHARE", "of each session's damp mix, kept frozen for the next: 50%, not paid twice"},
         {"--on", "DATE", "the day of the session, 2026-11-28; today where not given"},
@@ -31,14 +32,16 @@ StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const 
                           const std::vector<IngredientNeed>& needs) {
     if (arguments.has("--have") && arguments.has("--empty-shed"))
         throw UsageError("two-sheds", "--have and --empty-shed were both given", "give one of them");
-    if (arguments.has("--have") || arguments.has("--empty-shed") || around.library.folder) return stock_told(arguments, shelf);
+    if (arguments.has("--have") || arguments.has("--empty-shed") || around.library.folder)
+        return stock_told(arguments, shelf);
     Store store = open_store(around.library.store);
     return shed_on_hand(store.shed(), needs);
 }
 
 void add_unlisted(std::vector<IngredientNeed>& needs, const std::vector<IngredientNeed>& more) {
     for (const IngredientNeed& need : more)
-        if (std::none_of(needs.begin(), needs.end(), [&](const IngredientNeed& known) { return known.ingredient.name == need.ingredient.name; }))
+        if (std::none_of(needs.begin(), needs.end(),
+                         [&](const IngredientNeed& known) { return known.ingredient.name == need.ingredient.name; }))
             needs.push_back(need);
 }
 

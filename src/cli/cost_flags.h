@@ -10,7 +10,8 @@ namespace baitwright {
 /// The flags of the commands that say what strategies cost.
 std::vector<Flag> cost_flags();
 
-/// What is in the shed of what is needed: what the flags say, else what the store's shed holds; nothing with --empty-shed or a library folder.
+/// What is in the shed of what is needed: what the flags say, else what the store's shed holds; nothing with
+/// --empty-shed or a library folder.
 StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const Surroundings& around,
                           const std::vector<IngredientNeed>& needs);
 

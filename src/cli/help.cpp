@@ -30,14 +30,16 @@ std::string flags_text(const std::vector<Flag>& flags) {
 std::string command_lines(std::string_view beginning) {
     std::string lines;
     for (const CommandSpec& command : all_commands())
-        if (command.verb.starts_with(beginning)) lines += paragraph(fmt::format("  {:<18}  ", command.verb), command.summary);
+        if (command.verb.starts_with(beginning))
+            lines += paragraph(fmt::format("  {:<18}  ", command.verb), command.summary);
     return lines;
 }
 
 }  // namespace
 
 std::string help_text() {
-    return "baitwright works out an angler's bait: what to weigh, how much water, what it\ncosts. Say what you want to know:\n\n" + command_lines("") +
+    return "baitwright works out an angler's bait: what to weigh, how much water, what it\ncosts. Say what you want to know:\n\n" +
+           command_lines("") +
            "\nEach tells more with --help. For example\n  baitwright mix \"silt bed\" --wet-volume 3l\n";
 }
 
@@ -45,14 +47,17 @@ std::string help_text(const CommandSpec& command) {
     std::string text = usage_line(command) + "\n" + paragraph("", command.summary) + "\n";
     for (const Word& word : command.words) text += paragraph(fmt::format("  {:<24}  ", word.name), word.help);
     text += flags_text(command.flags) + "\nAny command also takes\n" + flags_text(common_flags());
-    if (const std::string more = command_lines(std::string(command.verb) + " "); !more.empty()) text += "\nThere is also\n" + more;
+    if (const std::string more = command_lines(std::string(command.verb) + " "); !more.empty())
+        text += "\nThere is also\n" + more;
     if (!command.example.empty()) text += "\nFor example\n  " + std::string(command.example) + "\n";
     return text;
 }
 
 std::string help_of_group(std::string_view word) {
     const std::string lines = command_lines(std::string(word) + " ");
-    return lines.empty() ? lines : fmt::format("baitwright {} needs a word more:\n\n{}\nEach tells more with --help.\n", word, lines);
+    return lines.empty()
+               ? lines
+               : fmt::format("baitwright {} needs a word more:\n\n{}\nEach tells more with --help.\n", word, lines);
 }
 
 }  // namespace baitwright

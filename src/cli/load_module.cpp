@@ -14,8 +14,10 @@ namespace {
 namespace fs = std::filesystem;
 
 [[noreturn]] void refuse(const Module& module, std::string_view command, const std::string& why) {
-    throw NotFound(std::string(module.code), "'" + std::string(command) + "' needs " + std::string(module.what) + ", and " + why,
-                   "install " + std::string(module.needs) + ", build baitwright again, and keep " + module.file + " beside the program; all other commands work without it");
+    throw NotFound(std::string(module.code),
+                   "'" + std::string(command) + "' needs " + std::string(module.what) + ", and " + why,
+                   "install " + std::string(module.needs) + ", build baitwright again, and keep " + module.file +
+                       " beside the program; all other commands work without it");
 }
 
 fs::path module_path(const Module& module, std::string_view command) {
@@ -25,7 +27,9 @@ fs::path module_path(const Module& module, std::string_view command) {
         const fs::path path = folder / module.file;
         if (fs::exists(path, unreadable)) return path;
     }
-    refuse(module, command, "its module " + std::string(module.file) + " is neither beside the program nor in " + (program / BAITWRIGHT_MODULE_FOLDER).lexically_normal().string());
+    refuse(module, command,
+           "its module " + std::string(module.file) + " is neither beside the program nor in " +
+               (program / BAITWRIGHT_MODULE_FOLDER).lexically_normal().string());
 }
 
 }  // namespace

@@ -8,11 +8,11 @@ namespace baitwright {
 /// Something that only a few commands need, in a shared library of its own beside the program, or where
 /// `cmake --install` puts it. Linked into the program it would cost every command the time to load it.
 struct Module {
-    const char* file;         ///< "baitwright_card.so"
-    const char* symbol;       ///< the function in it that returns the object
-    std::string_view code;    ///< of the fault where it is missing: "no-drawing"
-    std::string_view what;    ///< "the drawing of sheets"
-    std::string_view needs;   ///< "Pango (Debian: libpango1.0-dev)"
+    const char* file;        ///< "baitwright_card.so"
+    const char* symbol;      ///< the function in it that returns the object
+    std::string_view code;   ///< of the fault where it is missing: "no-drawing"
+    std::string_view what;   ///< "the drawing of sheets"
+    std::string_view needs;  ///< "Pango (Debian: libpango1.0-dev)"
 };
 
 /// What the module's function returns. `command` is what needs it ("card"). Throws NotFound, saying what is missing.

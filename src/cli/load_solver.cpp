@@ -6,7 +6,8 @@ namespace baitwright {
 
 namespace {
 
-constexpr Module solver{"baitwright_solver.so", linear_solver_symbol, "no-solver", "the solver", "Clp (Debian: coinor-libclp-dev)"};
+constexpr Module solver{"baitwright_solver.so", linear_solver_symbol, "no-solver", "the solver",
+                        "Clp (Debian: coinor-libclp-dev)"};
 
 }  // namespace
 

@@ -10,12 +10,15 @@ CommandResult old_versions(const Arguments& arguments, const Surroundings& aroun
     const std::string& name = arguments.words().front();
     const Store store = open_store(around.library.store);
     const bool mix = kind == "mix", strategy = kind == "strategy";
-    const std::string known =
-        mix ? store.recipe(name).name : strategy ? store.strategy(name).name : store.ingredient(name).name;
+    const std::string known = mix        ? store.recipe(name).name
+                              : strategy ? store.strategy(name).name
+                                         : store.ingredient(name).name;
     std::vector<OldVersion> versions;
     for (const RetiredEntry& entry : store.retired(kind, known)) versions.push_back({entry.retired_on, entry.text});
     const std::string command = (mix ? "recipe" : kind) + " show";
-    return {arguments.has("--json") ? json_text(old_versions_json(command, known, versions)) : old_versions_text(known, versions), 0};
+    return {arguments.has("--json") ? json_text(old_versions_json(command, known, versions))
+                                    : old_versions_text(known, versions),
+            0};
 }
 
 }  // namespace baitwright

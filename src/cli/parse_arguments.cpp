@@ -8,7 +8,9 @@ namespace baitwright {
 
 namespace {
 
-std::string see_help(const CommandSpec& command) { return "see: baitwright " + std::string(command.verb) + " --help"; }
+std::string see_help(const CommandSpec& command) {
+    return "see: baitwright " + std::string(command.verb) + " --help";
+}
 
 [[noreturn]] void refuse_unknown(const CommandSpec& command, const std::string& given) {
     std::vector<std::string> names;
@@ -40,8 +42,8 @@ std::string with_value(const Flag& flag, const std::string& value) {
     return std::string(flag.name) + (flag.name.starts_with("--") ? "=" : "") + value;
 }
 
-/// CLI11 would take "-5 ml" after a flag for a flag of its own, and an empty value for none: join value to flag, so that
-/// we can say what is wrong.
+/// CLI11 would take "-5 ml" after a flag for a flag of its own, and an empty value for none: join value to flag, so
+/// that we can say what is wrong.
 std::vector<std::string> joined(const CommandSpec& command, const std::vector<std::string>& given) {
     std::vector<std::string> result;
     for (std::size_t i = 0; i < given.size(); ++i) {
@@ -57,7 +59,8 @@ std::vector<std::string> joined(const CommandSpec& command, const std::vector<st
             result.push_back(with_value(*flag, given[i].substr(equals + 1)));
             continue;
         }
-        if (equals != std::string::npos || i + 1 == given.size() || given[i + 1].empty() || find_flag(command, given[i + 1]))
+        if (equals != std::string::npos || i + 1 == given.size() || given[i + 1].empty() ||
+            find_flag(command, given[i + 1]))
             refuse_missing_value(command, *flag);
         result.push_back(with_value(*flag, given[i + 1]));
         ++i;
@@ -122,8 +125,11 @@ private:
             endless = endless || word.repeatable;
         }
         if (words.size() < least)
-            throw UsageError("missing-word", "'" + std::string(command_.verb) + "' needs " + std::string(command_.words[words.size()].name) + ": " + std::string(command_.words[words.size()].help),
-                             command_.example.empty() ? see_help(command_) : "for example: " + std::string(command_.example));
+            throw UsageError(
+                "missing-word",
+                "'" + std::string(command_.verb) + "' needs " + std::string(command_.words[words.size()].name) + ": " +
+                    std::string(command_.words[words.size()].help),
+                command_.example.empty() ? see_help(command_) : "for example: " + std::string(command_.example));
         if (!endless && words.size() > most) refuse_unknown(command_, words[most]);
     }
 

@@ -12,13 +12,14 @@ namespace baitwright {
 std::vector<Flag> plan_flags() {
     std::vector<Flag> flags{
         {"--start", "CLOCK", "the first put-in: 09:30; minutes from the start where not given"},
-        {"--from", "CLOCK", "the work can begin then, and nothing is done before: 08:10, or \"80 min\" before the start"},
+        {"--from", "CLOCK",
+         "the work can begin then, and nothing is done before: 08:10, or \"80 min\" before the start"},
         {"--venue", "VENUE", "hold it against the rules of this water: its name, or a TOML file"},
         {"--kit", "ITEM", "what you have: \"cup 250\", \"pot 25\", \"feeder 30\", \"tub 12 l\"; may be repeated", true},
         {"--water-temp", "TEMPERATURE", "of the water poured on; the strategy's where not given"},
     };
-    constexpr std::array<std::string_view, 9> shared{"--length", "--feel", "--without", "--price", "--people",
-                                                     "--have", "--empty-shed", "--reused-frozen", "--on"};
+    constexpr std::array<std::string_view, 9> shared{
+        "--length", "--feel", "--without", "--price", "--people", "--have", "--empty-shed", "--reused-frozen", "--on"};
     for (const Flag& flag : cost_flags())
         if (std::find(shared.begin(), shared.end(), flag.name) != shared.end()) flags.push_back(flag);
     return flags;
@@ -31,7 +32,8 @@ SessionPlan planned_session(const Arguments& arguments, const Surroundings& arou
     const NamedStrategy named = strategy_argument(word.strategy, *shelf);
     if (const auto venue = arguments.value("--venue"))
         request.venue = venue_argument(*venue, around.library, named.shelf()).venue;
-    const UnrolledStrategy unrolled = with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy); });
+    const UnrolledStrategy unrolled =
+        with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy); });
     const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around, unrolled.totals);
     return with_places(named, [&] { return plan_session(named.shelf(), named.strategy, stock, request); });
 }

@@ -5,8 +5,8 @@
 #include <cstdlib>
 #include <ctime>
 
-#include "cli/command_blend.h"
 #include "cli/command_advise.h"
+#include "cli/command_blend.h"
 #include "cli/command_card.h"
 #include "cli/command_cost.h"
 #include "cli/command_dose.h"
@@ -37,7 +37,9 @@ namespace baitwright {
 
 namespace {
 
-bool asks_for_help(const std::string& word) { return word == "--help" || word == "-h" || word == "help"; }
+bool asks_for_help(const std::string& word) {
+    return word == "--help" || word == "-h" || word == "help";
+}
 
 std::string environment(const char* name) {
     const char* value = std::getenv(name);
@@ -50,7 +52,8 @@ std::filesystem::path usual_store() {
     if (!folder.is_absolute()) {
         const std::string home = environment("HOME");
         if (home.empty())
-            throw StorageError(FaultClass::cannot_create, "no-home", "neither HOME nor XDG_DATA_HOME is set, so there is no place for the store",
+            throw StorageError(FaultClass::cannot_create, "no-home",
+                               "neither HOME nor XDG_DATA_HOME is set, so there is no place for the store",
                                "say where it is with --store FILE");
         folder = std::filesystem::path(home) / ".local" / "share";
     }
@@ -107,13 +110,18 @@ const CommandSpec* find_command(const std::vector<std::string>& given, std::size
         if (command.verb.starts_with(given[0] + " ")) subcommands += "\n    baitwright " + std::string(command.verb);
     }
     if (!subcommands.empty())
-        throw UsageError("incomplete-command", "'" + given[0] + "' needs a word more" + (given.size() > 1 ? ", and '" + given[1] + "' is none of them" : ""),
+        throw UsageError("incomplete-command",
+                         "'" + given[0] + "' needs a word more" +
+                             (given.size() > 1 ? ", and '" + given[1] + "' is none of them" : ""),
                          "one of these:" + subcommands);
     if (given[0].starts_with("-"))
-        throw UsageError("unknown-command", "'" + given[0] + "' stands before any command", "flags come after it, as in: baitwright mix \"silt bed\" --json");
-    for (const CommandSpec& command : all_commands()) verbs.emplace_back(command.verb.substr(0, command.verb.find(' ')));
+        throw UsageError("unknown-command", "'" + given[0] + "' stands before any command",
+                         "flags come after it, as in: baitwright mix \"silt bed\" --json");
+    for (const CommandSpec& command : all_commands())
+        verbs.emplace_back(command.verb.substr(0, command.verb.find(' ')));
     const std::string hint = did_you_mean(given[0], verbs);
-    throw UsageError("unknown-command", "'" + given[0] + "' is not a command", hint.empty() ? "see: baitwright --help" : hint);
+    throw UsageError("unknown-command", "'" + given[0] + "' is not a command",
+                     hint.empty() ? "see: baitwright --help" : hint);
 }
 
 /// Help with the command or the group that these words begin with; with everything where there are no words.
@@ -128,7 +136,9 @@ std::string help_with(const std::vector<std::string>& words) {
 
 }  // namespace
 
-const char* program_version() { return "0.1.0"; }
+const char* program_version() {
+    return "0.1.0";
+}
 
 const std::vector<Flag>& common_flags() {
     static const std::vector<Flag> flags{
@@ -140,22 +150,61 @@ const std::vector<Flag>& common_flags() {
 }
 
 const std::vector<CommandSpec>& all_commands() {
-    static const std::vector<CommandSpec> commands{command_mix(), command_water(), command_soak(), command_dose(), command_drop(), command_dry(), command_cost(), command_compare(), command_plan(), command_advise(), command_card(), command_page(), command_shop(), command_swap(), command_blend(), command_ingredient_list(),
-                                                   command_ingredient_show(), command_ingredient_add(), command_ingredient_measure(), command_ingredient_import(), command_ingredient_export(), command_recipe_list(),
-                                                   command_recipe_show(), command_recipe_check(), command_recipe_add(),
-                                                   command_strategy_list(), command_strategy_show(), command_strategy_check(), command_strategy_add(),
-                                                   command_venue_list(), command_venue_show(), command_venue_check(),
-                                                   command_stock(), command_stock_history(), command_stock_buy(), command_stock_keep(), command_stock_count(),
-                                                   command_stock_use(), command_stock_waste(), command_stock_undo(), command_stock_session(),
-                                                   command_price(), command_price_list(), command_price_history()};
+    static const std::vector<CommandSpec> commands{command_mix(),
+                                                   command_water(),
+                                                   command_soak(),
+                                                   command_dose(),
+                                                   command_drop(),
+                                                   command_dry(),
+                                                   command_cost(),
+                                                   command_compare(),
+                                                   command_plan(),
+                                                   command_advise(),
+                                                   command_card(),
+                                                   command_page(),
+                                                   command_shop(),
+                                                   command_swap(),
+                                                   command_blend(),
+                                                   command_ingredient_list(),
+                                                   command_ingredient_show(),
+                                                   command_ingredient_add(),
+                                                   command_ingredient_measure(),
+                                                   command_ingredient_import(),
+                                                   command_ingredient_export(),
+                                                   command_recipe_list(),
+                                                   command_recipe_show(),
+                                                   command_recipe_check(),
+                                                   command_recipe_add(),
+                                                   command_strategy_list(),
+                                                   command_strategy_show(),
+                                                   command_strategy_check(),
+                                                   command_strategy_add(),
+                                                   command_venue_list(),
+                                                   command_venue_show(),
+                                                   command_venue_check(),
+                                                   command_stock(),
+                                                   command_stock_history(),
+                                                   command_stock_buy(),
+                                                   command_stock_keep(),
+                                                   command_stock_count(),
+                                                   command_stock_use(),
+                                                   command_stock_waste(),
+                                                   command_stock_undo(),
+                                                   command_stock_session(),
+                                                   command_price(),
+                                                   command_price_list(),
+                                                   command_price_history()};
     return commands;
 }
 
 CommandResult run_program(const std::vector<std::string>& given) {
-    if (given.empty()) throw UsageError("no-command", "say what you want to know", "see: baitwright --help; or try: baitwright mix \"silt bed\" --wet-volume 3l");
+    if (given.empty())
+        throw UsageError("no-command", "say what you want to know",
+                         "see: baitwright --help; or try: baitwright mix \"silt bed\" --wet-volume 3l");
     if (asks_for_help(given[0])) return {help_with({given.begin() + 1, given.end()}), 0};
     if (given[0] == "--version") return {std::string("baitwright ") + program_version() + "\n", 0};
-    if (std::any_of(given.begin(), given.end(), [](const std::string& word) { return word == "--help" || word == "-h"; }))
+    if (std::any_of(given.begin(), given.end(),
+                    [](const std::string& word) { return word == "--help" || word == "-h"; }))
         return {help_with(given), 0};
     std::size_t words = 0;
     const CommandSpec* command = find_command(given, words);
@@ -174,14 +223,22 @@ std::string error_text(const Error& error, const std::vector<std::string>& given
 
 int exit_status(FaultClass fault_class) {
     switch (fault_class) {
-        case FaultClass::answer_is_no: return 1;
-        case FaultClass::usage: return 64;
-        case FaultClass::bad_data: return 65;
-        case FaultClass::not_found: return 66;
-        case FaultClass::cannot_create: return 73;
-        case FaultClass::input_output: return 74;
-        case FaultClass::try_again: return 75;
-        case FaultClass::interrupted: return 130;
+        case FaultClass::answer_is_no:
+            return 1;
+        case FaultClass::usage:
+            return 64;
+        case FaultClass::bad_data:
+            return 65;
+        case FaultClass::not_found:
+            return 66;
+        case FaultClass::cannot_create:
+            return 73;
+        case FaultClass::input_output:
+            return 74;
+        case FaultClass::try_again:
+            return 75;
+        case FaultClass::interrupted:
+            return 130;
     }
     return 70;
 }

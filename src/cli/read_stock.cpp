@@ -3,9 +3,9 @@
 #include <algorithm>
 
 #include "bait/pricing.h"
-#include "questions/read_flags.h"
 #include "quantities/number_text.h"
 #include "quantities/suggestion.h"
+#include "questions/read_flags.h"
 
 namespace baitwright {
 

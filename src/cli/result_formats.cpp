@@ -7,7 +7,8 @@ namespace baitwright {
 std::vector<NamedChange> names_of(const std::vector<EntryChange>& changes) {
     std::vector<NamedChange> names;
     for (const EntryChange& change : changes) {
-        const bool added = change.kind == EntryChange::Kind::added, replaced = change.kind == EntryChange::Kind::replaced;
+        const bool added = change.kind == EntryChange::Kind::added,
+                   replaced = change.kind == EntryChange::Kind::replaced;
         names.push_back({change.name, added ? "added" : replaced ? "replaced" : "unchanged"});
     }
     return names;

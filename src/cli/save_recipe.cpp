@@ -6,14 +6,18 @@
 
 namespace baitwright {
 
-Flag save_flag() { return {"--save", "NAME", "keep it in the store as a mix of that name"}; }
+Flag save_flag() {
+    return {"--save", "NAME", "keep it in the store as a mix of that name"};
+}
 
 void check_save(const Arguments& arguments, const Surroundings& around) {
     const auto name = arguments.value("--save");
     if (!name) return;
     if (around.library.folder)
-        throw UsageError("unfit-flag", "--library reads a folder and changes nothing", "leave it out, to save into the store");
-    if (name->find('/') != std::string::npos || name->front() == '-' || name->find_first_not_of(' ') == std::string::npos)
+        throw UsageError("unfit-flag", "--library reads a folder and changes nothing",
+                         "leave it out, to save into the store");
+    if (name->find('/') != std::string::npos || name->front() == '-' ||
+        name->find_first_not_of(' ') == std::string::npos)
         throw UsageError("bad-name", "--save: '" + *name + "' is no name for a mix", "a name is a few plain words");
 }
 

@@ -16,8 +16,10 @@ std::vector<std::string> words_of(const std::string& text) {
     std::vector<std::string> words;
     std::string word;
     for (const char c : text + " ") {
-        if (c != ' ') word += c;
-        else if (!word.empty()) words.push_back(std::exchange(word, {}));
+        if (c != ' ')
+            word += c;
+        else if (!word.empty())
+            words.push_back(std::exchange(word, {}));
     }
     return words;
 }
@@ -27,7 +29,8 @@ SoakTest read_test(const std::string& text) {
     if (words.size() != 3)
         throw InputError("not-a-test", "'" + text + "' is not dry mass, time under water and drained mass",
                          "write it as in --soak-test \"100g 10min 142g\"");
-    SoakTest test{above_zero(parse<Mass>(words[0])), above_zero(parse<Mass>(words[2])), above_zero(parse<Time>(words[1])), Temperature::from_celsius(15)};
+    SoakTest test{above_zero(parse<Mass>(words[0])), above_zero(parse<Mass>(words[2])),
+                  above_zero(parse<Time>(words[1])), Temperature::from_celsius(15)};
     if (!(test.under_water >= 5.0 * second && test.under_water <= 48.0 * hour))
         throw InputError("out-of-range", "the time under water must be from 5 seconds to 48 hours");
     return test;
@@ -36,7 +39,8 @@ SoakTest read_test(const std::string& text) {
 Ratio read_through(const std::string& text) {
     const std::vector<std::string> words = words_of(text);
     if (words.size() != 2)
-        throw InputError("not-a-test", "'" + text + "' is not dry mass and drained mass", "write it as in --soaked-through \"100g 185g\"");
+        throw InputError("not-a-test", "'" + text + "' is not dry mass and drained mass",
+                         "write it as in --soaked-through \"100g 185g\"");
     return capacity_of_test(above_zero(parse<Mass>(words[0])), above_zero(parse<Mass>(words[1])));
 }
 
@@ -51,12 +55,15 @@ std::vector<Flag> soak_test_flags() {
 std::vector<KeyValue> read_soak_test(const Arguments& arguments, const Ingredient& pellet, const std::string& today) {
     const bool tested = arguments.has("--soak-test"), through = arguments.has("--soaked-through");
     if (!tested && !through) {
-        if (arguments.has("--water-temp")) throw UsageError("unfit-flag", "--water-temp goes with --soak-test", "leave it out");
+        if (arguments.has("--water-temp"))
+            throw UsageError("unfit-flag", "--water-temp goes with --soak-test", "leave it out");
         return {};
     }
     if (pellet.kind != IngredientKind::pellet)
-        throw UsageError("not-a-pellet", "'" + pellet.name + "' is a " + std::string(name_of(pellet.kind)) + "; only pellets have a soak test",
-                         "pump expanders and drop three in a glass");
+        throw UsageError(
+            "not-a-pellet",
+            "'" + pellet.name + "' is a " + std::string(name_of(pellet.kind)) + "; only pellets have a soak test",
+            "pump expanders and drop three in a glass");
     std::vector<KeyValue> measured;
     const std::string spread = arguments.value("--spread").value_or("15 %"), source = "measured: soak test, " + today;
     Ratio capacity = pellet.capacity.value;
@@ -66,7 +73,8 @@ std::vector<KeyValue> read_soak_test(const Arguments& arguments, const Ingredien
     });
     read_flag(arguments, "--soak-test", [&](const std::string& text) {
         SoakTest test = read_test(text);
-        read_flag(arguments, "--water-temp", [&](const std::string& warmth) { test.water = parse<Temperature>(warmth); });
+        read_flag(arguments, "--water-temp",
+                  [&](const std::string& warmth) { test.water = parse<Temperature>(warmth); });
         if (!(test.water >= Temperature::from_celsius(0) && test.water <= Temperature::from_celsius(60)))
             throw InputError("out-of-range", "the water must be from 0 to 60 degC");
         const Diffusivity diffusivity = diffusivity_of_test(pellet, capacity, test);

@@ -16,13 +16,15 @@ namespace {
 constexpr double most_of_the_feed = 5;
 
 /// A list of texts; `known`, where it is not empty, is what they can be.
-std::vector<std::string> read_list(TableReader& table, std::string_view key, std::string_view example, const std::vector<std::string>& known = {}) {
+std::vector<std::string> read_list(TableReader& table, std::string_view key, std::string_view example,
+                                   const std::vector<std::string>& known = {}) {
     std::vector<std::string> words;
     const toml::node* node = table.find(key);
     if (!node) return words;
     const auto* list = node->as_array();
     if (!list || list->empty()) {
-        table.faults().add(place_of(*node), "wrong-type", in_quotes(key) + " must be a list, not " + (list ? "an empty one" : shown(*node)),
+        table.faults().add(place_of(*node), "wrong-type",
+                           in_quotes(key) + " must be a list, not " + (list ? "an empty one" : shown(*node)),
                            "as in " + std::string(key) + " = [\"" + std::string(example) + "\"]");
         return words;
     }
@@ -47,11 +49,14 @@ std::vector<std::string> read_list(TableReader& table, std::string_view key, std
 template <class Q>
 Bounds<Q> read_bounds(TableReader& table, const std::string& what, std::string_view example) {
     Bounds<Q> bounds;
-    const auto read = [&](const std::string& key) { return parsed(table, key, example, [](std::string_view text) { return parse<Q>(text); }); };
+    const auto read = [&](const std::string& key) {
+        return parsed(table, key, example, [](std::string_view text) { return parse<Q>(text); });
+    };
     bounds.from = read(what + "_from");
     bounds.below = read(what + "_below");
     if (bounds.from && bounds.below && !(*bounds.from < *bounds.below))
-        table.faults().add(table.place_of_value(what + "_below"), "inconsistent-values", in_quotes(what + "_below") + " must be more than " + in_quotes(what + "_from"),
+        table.faults().add(table.place_of_value(what + "_below"), "inconsistent-values",
+                           in_quotes(what + "_below") + " must be more than " + in_quotes(what + "_from"),
                            "the rule holds from the one up to the other");
     return bounds;
 }
@@ -78,13 +83,16 @@ std::optional<FeedShare> read_share(TableReader& table) {
     FeedShare share;
     const auto ratio = [&](std::string_view key) {
         if (!block->required(key, "\"50 %\"")) return 1.0;
-        return double(parsed(*block, key, "50 %", [](std::string_view text) { return parse<Ratio>(text); }).value_or(Ratio(1)));
+        return double(
+            parsed(*block, key, "50 %", [](std::string_view text) { return parse<Ratio>(text); }).value_or(Ratio(1)));
     };
     share.low = ratio("low");
     share.high = ratio("high");
     block->refuse_unknown_keys();
     if (!(share.low > 0) || share.low > share.high || share.high > most_of_the_feed)
-        table.faults().add(table.place_of_key("share"), "out-of-range", "'share' must rise from above 0 % to at most 500 %", "as in share = { low = \"33 %\", high = \"50 %\" }");
+        table.faults().add(table.place_of_key("share"), "out-of-range",
+                           "'share' must rise from above 0 % to at most 500 %",
+                           "as in share = { low = \"33 %\", high = \"50 %\" }");
     return share;
 }
 
@@ -99,7 +107,8 @@ std::optional<AdviceRule> read_advice(TableReader& table) {
     const std::size_t faults_before = table.faults().count();
     AdviceRule rule;
     rule.line = table.place().line;
-    if (table.required("about", "\"amount\"")) rule.about = table.word("about", {advice_topics.begin(), advice_topics.end()}).value_or("");
+    if (table.required("about", "\"amount\""))
+        rule.about = table.word("about", {advice_topics.begin(), advice_topics.end()}).value_or("");
     rule.say = required_prose(table, "say", "\"Feed half.\"");
     rule.why = required_prose(table, "why", "\"fish eat little in the cold\"");
     rule.source = table.prose("source");

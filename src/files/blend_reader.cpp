@@ -37,8 +37,9 @@ std::optional<double> property_bound(TableReader& table, std::string_view key, c
     }
     if (!bound || (*bound >= facts.lowest && *bound <= facts.highest)) return bound;
     table.faults().add(table.place_of_value(key), "out-of-range",
-                       in_quotes(key) + " of " + std::string(facts.name) + " must be from " + number_text(facts.lowest) +
-                           " to " + number_text(facts.highest) + " " + std::string(facts.symbol));
+                       in_quotes(key) + " of " + std::string(facts.name) + " must be from " +
+                           number_text(facts.lowest) + " to " + number_text(facts.highest) + " " +
+                           std::string(facts.symbol));
     return std::nullopt;
 }
 
@@ -53,8 +54,8 @@ template <class Bound>
 Limits read_limits(TableReader& table, Bound&& bound) {
     Limits limits{bound("min"), bound("max")};
     if (limits.least && limits.most && *limits.least > *limits.most)
-        table.faults().add(table.place_of_value("min"), "crossed-limits", "'min' is above 'max', so nothing fits between",
-                           "swap them, or take one out");
+        table.faults().add(table.place_of_value("min"), "crossed-limits",
+                           "'min' is above 'max', so nothing fits between", "swap them, or take one out");
     return limits;
 }
 
@@ -88,8 +89,9 @@ private:
     void read_candidates() {
         table_.each_block("candidate", "a candidate", [&](TableReader& candidate) { read_candidate(candidate); });
         if (entry_.spec.candidates.empty())
-            table_.faults().add(table_.has("candidate") ? table_.place_of_key("candidate") : table_.place(), "missing-value",
-                                "the blend has nothing to be made of", "add a [[candidate]] with of = \"...\" for each ingredient that it may hold");
+            table_.faults().add(table_.has("candidate") ? table_.place_of_key("candidate") : table_.place(),
+                                "missing-value", "the blend has nothing to be made of",
+                                "add a [[candidate]] with of = \"...\" for each ingredient that it may hold");
     }
 
     void read_candidate(TableReader& table) {
@@ -97,8 +99,8 @@ private:
         if (const auto of = table.name("of")) {
             candidate.of = *of;
             if (!names_.insert(folded_name(*of)).second)
-                table.faults().add(table.place_of_value("of"), "duplicate-name", in_quotes(*of) + " is a candidate twice",
-                                   "take one of the two out");
+                table.faults().add(table.place_of_value("of"), "duplicate-name",
+                                   in_quotes(*of) + " is a candidate twice", "take one of the two out");
         }
         candidate.share = read_limits(table, [&](std::string_view key) { return share_bound(table, key); });
         candidate.price = parsed(table, "price", "\u00a31.40 per kg", parse_price_per_kilogram);
@@ -116,7 +118,8 @@ private:
         if (table.has("on") == table.has("of")) {
             table.find("on");
             table.find("of");
-            table.faults().add(table.place(), "missing-value", "a limit is on a property or of some candidates: say one of them",
+            table.faults().add(table.place(), "missing-value",
+                               "a limit is on a property or of some candidates: say one of them",
                                "as in on = \"protein\", or of = [\"brown crumb\", \"rusk\"] for their shares together");
         } else if (table.has("on")) {
             read_limit_on(table, limit);
@@ -155,7 +158,8 @@ private:
             const auto name = text_of(entry, "of", "brown crumb", table.faults());
             if (!name) continue;
             if (names_.count(folded_name(*name)) == 0)
-                table.faults().add(place_of(entry), "unknown-candidate", in_quotes(*name) + " is not a candidate of this blend",
+                table.faults().add(place_of(entry), "unknown-candidate",
+                                   in_quotes(*name) + " is not a candidate of this blend",
                                    did_you_mean(*name, candidate_names()));
             names.push_back(*name);
         }
@@ -183,6 +187,8 @@ BlendEntry read_blend(TableReader& table, EntryNames& names) {
     return entry;
 }
 
-bool is_blend_key(std::string_view key) { return key == "candidate" || key == "limit" || key == "goal" || key == "batch"; }
+bool is_blend_key(std::string_view key) {
+    return key == "candidate" || key == "limit" || key == "goal" || key == "batch";
+}
 
 }  // namespace baitwright

@@ -11,9 +11,9 @@
 #include "files/toml_syntax.h"
 #include "files/toml_writer.h"
 #include "files/utf8.h"
+#include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
-#include "quantities/in_quotes.h"
 
 namespace baitwright {
 

@@ -40,7 +40,8 @@ IngredientHeadings::IngredientHeadings(const CsvRow& row, FileFaults& faults) : 
             unheaded_.insert(cell);
         } else if (std::find(known.begin(), known.end(), heading) == known.end()) {
             const std::string near = did_you_mean(heading, known);
-            faults.add(row.places[cell], "unknown-column", in_quotes(row.cells[cell]) + " is not a heading of ingredients",
+            faults.add(row.places[cell], "unknown-column",
+                       in_quotes(row.cells[cell]) + " is not a heading of ingredients",
                        near.empty() ? "take the column out, or put what it says into the column 'note'" : near);
         } else if (!found.emplace(heading, cell).second) {
             faults.add(row.places[cell], "set-twice", in_quotes(heading) + " heads two columns", "keep one of the two");

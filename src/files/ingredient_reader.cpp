@@ -117,8 +117,8 @@ std::vector<std::string> read_cautions(TableReader& table) {
         if (find_caution(*word))
             cautions.push_back(*word);
         else
-            table.faults().add(place_of(entry), "unknown-caution",
-                               in_quotes(*word) + " is not a known caution", caution_hint(*word));
+            table.faults().add(place_of(entry), "unknown-caution", in_quotes(*word) + " is not a known caution",
+                               caution_hint(*word));
     }
     return cautions;
 }

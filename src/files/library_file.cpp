@@ -192,7 +192,8 @@ private:
         if (found_blocks_ || root_.faults().count() > 0) return root_.refuse_unknown_keys();
         Position first{1, 1};
         if (!root_.table().empty()) first = first_key();
-        root_.faults().add(first, "nothing-here", "there is no ingredient, mix, strategy, blend, venue or feel in this file",
+        root_.faults().add(first, "nothing-here",
+                           "there is no ingredient, mix, strategy, blend, venue or feel in this file",
                            std::string(what_a_file_holds));
     }
 

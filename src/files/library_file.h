@@ -49,7 +49,7 @@ struct VenueEntry {
 /// A blend as read.
 struct BlendEntry {
     BlendSpec spec;
-    EntryPlaces places;  ///< "candidate 2", "limit 1", "feel", "name"
+    EntryPlaces places;   ///< "candidate 2", "limit 1", "feel", "name"
     bool faulty = false;  ///< something in it could not be read
 };
 
@@ -69,9 +69,9 @@ struct LibraryFile {
     std::vector<Fault> faults;  ///< in the order of the file
 };
 
-/// Reads the TOML of a library file (`docs/files.md`): ingredients, mixes, strategies, venues, blends, feels, or several of
-/// them. Never throws for what a person wrote: every fault is returned with file, line, column, the line itself and a hint.
-/// No file, clock or thread is touched, so that the phone can use it too.
+/// Reads the TOML of a library file (`docs/files.md`): ingredients, mixes, strategies, venues, blends, feels, or
+/// several of them. Never throws for what a person wrote: every fault is returned with file, line, column, the line
+/// itself and a hint. No file, clock or thread is touched, so that the phone can use it too.
 LibraryFile read_library_file(std::string_view text, std::string file_name);
 
 /// Gives faults that carry a subject the place of that subject in the file; others the file's name alone.

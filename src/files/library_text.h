@@ -10,8 +10,9 @@
 
 namespace baitwright {
 
-/// An ingredient, recipe, strategy or feel as TOML that `read_library_file` reads back to the same record. Derived properties are left
-/// out, for they are derived again. Blocks of several ([[ingredient]], [[mix]], [[strategy]], [[feel]]) may be joined into one file.
+/// An ingredient, recipe, strategy or feel as TOML that `read_library_file` reads back to the same record. Derived
+/// properties are left out, for they are derived again. Blocks of several ([[ingredient]], [[mix]], [[strategy]],
+/// [[feel]]) may be joined into one file.
 std::string toml_text(const std::vector<Ingredient>& ingredients);
 std::string toml_text(const Recipe& recipe);
 std::string toml_text(const Strategy& strategy);

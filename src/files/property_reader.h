@@ -30,8 +30,9 @@ bool in_range(const toml::node& node, const PropertyFacts<D>& facts, Quantity<D>
     if (shown_value >= facts.lowest - slack && shown_value <= facts.highest + slack) return true;
     const std::string unit = facts.symbol.empty() ? "" : " " + std::string(facts.symbol);
     faults.add(place_of(node), "out-of-range",
-               in_quotes(facts.key) + " must be from " + number_text(facts.lowest) + " to " + number_text(facts.highest) +
-                   unit + ", not " + number_text_within(shown_value, 1e-9 * std::abs(shown_value)) + unit);
+               in_quotes(facts.key) + " must be from " + number_text(facts.lowest) + " to " +
+                   number_text(facts.highest) + unit + ", not " +
+                   number_text_within(shown_value, 1e-9 * std::abs(shown_value)) + unit);
     return false;
 }
 

@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
-#include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -96,8 +96,8 @@ std::optional<double> number_of(const toml::node& node, std::string_view key, do
     const auto value = node.value<double>();
     if (!value || !node.is_number()) {
         faults.add(place_of(node), "wrong-type",
-                   in_quotes(key) + " must be a plain number such as " + number_text(lowest > 0 ? lowest : 1) + ", not " +
-                       shown(node),
+                   in_quotes(key) + " must be a plain number such as " + number_text(lowest > 0 ? lowest : 1) +
+                       ", not " + shown(node),
                    "a number without a unit stands without quotes");
         return std::nullopt;
     }

@@ -43,10 +43,10 @@ RuleSubject read_subject(TableReader& table) {
 }
 
 void refuse_wet_volume(TableReader& table, const VenueLimit& limit) {
-    const bool whole = std::holds_alternative<AllFeed>(limit.subject) || std::holds_alternative<Groundbait>(limit.subject);
+    const bool whole =
+        std::holds_alternative<AllFeed>(limit.subject) || std::holds_alternative<Groundbait>(limit.subject);
     if (whole || limit.reckoned == VenueLimit::Reckoned::dry || std::holds_alternative<Mass>(limit.most)) return;
-    table.faults().add(table.place_of_value("as"), "unfit-value",
-                       "the wet volume of one thing in a mix cannot be told",
+    table.faults().add(table.place_of_value("as"), "unfit-value", "the wet volume of one thing in a mix cannot be told",
                        "limit it by mass, or dry, or limit all groundbait or all feed");
 }
 

@@ -9,16 +9,20 @@
 
 namespace baitwright {
 
-/// The engine of the bank page: the library it was given, and a person's questions to it. A question is made of the words and
-/// flags of the command of that name, so that both read it alike, and is answered by the same pieces and the same JSON.
+/// The engine of the bank page: the library it was given, and a person's questions to it. A question is made of the
+/// words and flags of the command of that name, so that both read it alike, and is answered by the same pieces and the
+/// same JSON.
 ///
 /// Requests, all JSON records with `ask`:
-/// * `open` {library: TOML, today: ISO 8601 date, have: ["brown crumb=400g", ...]}: what is asked from here on is asked of it;
+/// * `open` {library: TOML, today: ISO 8601 date, have: ["brown crumb=400g", ...]}: what is asked from here on is asked
+/// of it;
 ///   `add` {library}: more entries on the same shelf. Reply: {mixes: [{name, feel}], feels: [name], strategies: [{name,
 ///   length_minutes, depth_m, tow_cm_s, water_temp_c, mixes: [name], feels: {mix: feel}}], pellets: [{name, kind}]}.
-/// * `mix`, `water`, `soak`, `drop`, `cost`, `plan` {words: [text], flags: {"--cups": ["4x250ml"]}, give: ["told", "json",
+/// * `mix`, `water`, `soak`, `drop`, `cost`, `plan` {words: [text], flags: {"--cups": ["4x250ml"]}, give: ["told",
+/// "json",
 ///   "picture"], narrow}: `give` is ["told"] where left out; `plan` with `--now` is the rest of the session.
-///   Reply: {status, told, json, picture}: what was asked for. `told` is `told_json`, `json` the command's own, `picture` an SVG.
+///   Reply: {status, told, json, picture}: what was asked for. `told` is `told_json`, `json` the command's own,
+///   `picture` an SVG.
 ///
 /// What is wrong with a request comes back as {errors: [...]}, as every command gives it with --json.
 class Bank {

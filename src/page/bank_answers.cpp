@@ -28,7 +28,9 @@ namespace baitwright {
 namespace {
 
 int status_of(const std::vector<Warning>& warnings) {
-    return std::any_of(warnings.begin(), warnings.end(), [](const Warning& warning) { return warning.answer_is_no; }) ? 1 : 0;
+    return std::any_of(warnings.begin(), warnings.end(), [](const Warning& warning) { return warning.answer_is_no; })
+               ? 1
+               : 0;
 }
 
 /// `tell` and `record` make the forms that are wanted.
@@ -44,13 +46,15 @@ Json mix_reply(const Bank& bank, const Arguments& arguments, const Wanted& wante
     MixRequest request = mix_request(arguments);
     request.today = parse_date(bank.today());
     const MixAnswer answer = answer_mix(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request);
-    return reply(wanted, status_of(answer.warnings), [&] { return mix_told(answer); }, [&] { return mix_json(answer); });
+    return reply(
+        wanted, status_of(answer.warnings), [&] { return mix_told(answer); }, [&] { return mix_json(answer); });
 }
 
 Json tub_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
     const TubRequest request = tub_request(arguments);
     const TubAnswer answer = right_a_mix(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request);
-    return reply(wanted, 0, [&] { return tub_told(answer); }, [&] { return tub_json(answer); });
+    return reply(
+        wanted, 0, [&] { return tub_told(answer); }, [&] { return tub_json(answer); });
 }
 
 Json soak_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
@@ -58,13 +62,16 @@ Json soak_reply(const Bank& bank, const Arguments& arguments, const Wanted& want
     const SoakAnswer answer = soak_pellets(bank.shelf(), request);
     refuse_unfit_soak_flags(arguments, answer);
     const SoakTelling telling = soak_telling(request, ready_at(arguments));
-    return reply(wanted, status_of(answer.warnings), [&] { return soak_told(answer, telling); }, [&] { return soak_json(answer); });
+    return reply(
+        wanted, status_of(answer.warnings), [&] { return soak_told(answer, telling); },
+        [&] { return soak_json(answer); });
 }
 
 Json drop_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
     const DropRequest request = drop_request(arguments);
     const DropAnswer answer = drop_feed(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request);
-    Json json = reply(wanted, status_of(answer.warnings), [&] { return drop_told(answer); }, [&] { return drop_json(answer); });
+    Json json = reply(
+        wanted, status_of(answer.warnings), [&] { return drop_told(answer); }, [&] { return drop_json(answer); });
     if (wanted.picture) json["picture"] = drop_plot(answer, wanted.narrow ? PictureWidth::phone : PictureWidth::page);
     return json;
 }
@@ -73,8 +80,10 @@ Json cost_reply(const Bank& bank, const Arguments& arguments, const Wanted& want
     CostRequest request = cost_request(arguments, bank.today());
     const TimedWord word = timed_word(arguments.words().front());
     request.what_if.times = word.times;
-    const StrategyCost cost = cost_strategy(bank.shelf(), bank.shelf().strategy(word.strategy), bank.stock(arguments), request);
-    return reply(wanted, 0, [&] { return cost_told(cost); }, [&] { return cost_json(cost); });
+    const StrategyCost cost =
+        cost_strategy(bank.shelf(), bank.shelf().strategy(word.strategy), bank.stock(arguments), request);
+    return reply(
+        wanted, 0, [&] { return cost_told(cost); }, [&] { return cost_json(cost); });
 }
 
 Json plan_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
@@ -83,11 +92,15 @@ Json plan_reply(const Bank& bank, const Arguments& arguments, const Wanted& want
     const TimedWord word = timed_word(arguments.words().front());
     request.cost.what_if.times = word.times;
     const RestRequest asked = rest_request(arguments, request.start);
-    const SessionPlan plan = plan_session(bank.shelf(), bank.shelf().strategy(word.strategy), bank.stock(arguments), request);
+    const SessionPlan plan =
+        plan_session(bank.shelf(), bank.shelf().strategy(word.strategy), bank.stock(arguments), request);
     if (!arguments.has("--now"))
-        return reply(wanted, plan.breaches.empty() ? status_of(plan.warnings) : 1, [&] { return plan_told(plan); }, [&] { return plan_json(plan); });
+        return reply(
+            wanted, plan.breaches.empty() ? status_of(plan.warnings) : 1, [&] { return plan_told(plan); },
+            [&] { return plan_json(plan); });
     const RestOfSession rest = rest_of_session(plan, asked);
-    return reply(wanted, 0, [&] { return rest_told(plan, rest); }, [&] { return rest_json(plan, rest); });
+    return reply(
+        wanted, 0, [&] { return rest_told(plan, rest); }, [&] { return rest_json(plan, rest); });
 }
 
 }  // namespace

@@ -13,7 +13,8 @@ struct Wanted {
 };
 Wanted wanted_of(const Json& request);
 
-/// The reply to one of the questions of `Bank`. Throws the project's errors; NotFound for a question that is none of them.
+/// The reply to one of the questions of `Bank`. Throws the project's errors; NotFound for a question that is none of
+/// them.
 Json answer_of(const Bank& bank, const std::string& question, const Arguments& arguments, const Wanted& wanted);
 
 }  // namespace baitwright

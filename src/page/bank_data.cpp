@@ -28,7 +28,8 @@ public:
         if (is_new)
             in_order_.push_back(std::move(toml));
         else if (entry->second != toml)
-            throw UsageError("two-meanings", "the strategies mean different things by " + in_quotes(name), "make a page of each");
+            throw UsageError("two-meanings", "the strategies mean different things by " + in_quotes(name),
+                             "make a page of each");
     }
     [[nodiscard]] bool has(const std::string& name) const { return by_name_.count(folded_name(name)) > 0; }
     [[nodiscard]] std::string toml() const {
@@ -63,7 +64,8 @@ std::string carried_text(Strategy strategy) {
 void put_named(Entries& entries, const std::string& name, const Shelf& shelf) {
     const auto recipe = shelf.find_recipe(name);
     const auto ingredient = shelf.find_ingredient(name);
-    entries.put(name, (recipe ? carried_text(*recipe) : std::string()) + (ingredient ? carried_text(*ingredient) : std::string()));
+    entries.put(name, (recipe ? carried_text(*recipe) : std::string()) +
+                          (ingredient ? carried_text(*ingredient) : std::string()));
 }
 
 /// What no strategy of the page needs: the other mixes with what is in them, and the other pellets.
@@ -89,7 +91,8 @@ std::string other_entries(const Shelf& library, const Entries& carried) {
 void put_a_mix(Entries& entries, const BankContents& contents) {
     const auto feeds_a_mix = [](const CarriedStrategy& carried) {
         const std::set<std::string> names = names_in(carried.strategy, *carried.shelf);
-        return std::any_of(names.begin(), names.end(), [&](const std::string& name) { return carried.shelf->find_recipe(name).has_value(); });
+        return std::any_of(names.begin(), names.end(),
+                           [&](const std::string& name) { return carried.shelf->find_recipe(name).has_value(); });
     };
     if (std::any_of(contents.strategies.begin(), contents.strategies.end(), feeds_a_mix)) return;
     for (const std::string& name : contents.library->recipe_names()) {
@@ -127,17 +130,21 @@ Json first_question(const Json& strategy, const Json& mixes, int people) {
     const Json& mix = strategy["mixes"].empty() ? mixes[0]["name"] : strategy["mixes"][0];
     Json flags{{"--wet-volume", {"3 l"}}};
     const auto own = std::find_if(mixes.begin(), mixes.end(), [&](const Json& one) { return one["name"] == mix; });
-    if (const auto fed = strategy["feels"].find(mix.get<std::string>()); fed != strategy["feels"].end() && *fed != (*own)["feel"]) flags["--feel"] = {*fed};
+    if (const auto fed = strategy["feels"].find(mix.get<std::string>());
+        fed != strategy["feels"].end() && *fed != (*own)["feel"])
+        flags["--feel"] = {*fed};
     const Json& warmth = strategy["water_temp_c"];
     flags["--water-temp"] = {(warmth.is_null() ? std::string("15") : number_text(warmth)) + " degC"};
     flags["--people"] = {std::to_string(people)};
     return {{"ask", "mix"}, {"words", {mix}}, {"flags", flags}, {"give", {"told", "json"}}};
 }
 
-/// What there is to choose from, and the first answers, so that a phone has something to show before its engine is open.
+/// What there is to choose from, and the first answers, so that a phone has something to show before its engine is
+/// open.
 void answer_ahead(Json& data) {
     Bank bank;
-    data["contents"] = bank.ask({{"ask", "open"}, {"library", data["library"]}, {"today", data["made_on"]}, {"have", data["have"]}});
+    data["contents"] =
+        bank.ask({{"ask", "open"}, {"library", data["library"]}, {"today", data["made_on"]}, {"have", data["have"]}});
     data["known"] = Json::array();
     if (data["contents"]["mixes"].empty()) return;
     for (const Json& strategy : data["contents"]["strategies"]) {
@@ -152,12 +159,14 @@ Json bank_data(const BankContents& contents) {
     Entries entries;
     Json names = Json::array();
     for (const CarriedStrategy& carried : contents.strategies) {
-        for (const std::string& name : names_in(carried.strategy, *carried.shelf)) put_named(entries, name, *carried.shelf);
+        for (const std::string& name : names_in(carried.strategy, *carried.shelf))
+            put_named(entries, name, *carried.shelf);
         names.push_back(carried.strategy.name);
     }
     put_a_mix(entries, contents);
     Entries strategies;
-    for (const CarriedStrategy& carried : contents.strategies) strategies.put(carried.strategy.name, carried_text(carried.strategy));
+    for (const CarriedStrategy& carried : contents.strategies)
+        strategies.put(carried.strategy.name, carried_text(carried.strategy));
     Json data{{"version", contents.version},
               {"made_on", contents.made_on},
               {"start", contents.start ? Json(clock_text(*contents.start)) : Json()},

@@ -20,17 +20,18 @@ struct CarriedStrategy {
 /// What goes into a page beside the engine.
 struct BankContents {
     std::vector<CarriedStrategy> strategies;
-    const Shelf* library;        ///< for the mixes and pellets beyond the strategies'
+    const Shelf* library;  ///< for the mixes and pellets beyond the strategies'
     StockOnHand stock;
-    std::string made_on;         ///< ISO 8601 date
-    std::string version;         ///< of the program
-    std::optional<int> start;    ///< minutes since midnight
+    std::string made_on;       ///< ISO 8601 date
+    std::string version;       ///< of the program
+    std::optional<int> start;  ///< minutes since midnight
     int people = 1;
 };
 
-/// {id, version, made_on, start, people, strategies: [name], have: ["brown crumb=400 g"], library, more, contents, known}: `library` is TOML with all that
-/// the strategies need, `more` with the other mixes, what is in them, and the other pellets. `id` is another where anything that
-/// is worked out from would be another. `contents` is what `Bank` replies to `open`, `known` its replies to what a phone asks first:
+/// {id, version, made_on, start, people, strategies: [name], have: ["brown crumb=400 g"], library, more, contents,
+/// known}: `library` is TOML with all that the strategies need, `more` with the other mixes, what is in them, and the
+/// other pellets. `id` is another where anything that is worked out from would be another. `contents` is what `Bank`
+/// replies to `open`, `known` its replies to what a phone asks first:
 /// [{asked, reply}]. Throws UsageError "two-meanings" where two strategies mean different things by a name.
 Json bank_data(const BankContents& contents);
 

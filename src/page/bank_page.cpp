@@ -10,8 +10,8 @@ namespace {
 
 constexpr std::string_view place_of_data = "@BANK_DATA@", place_of_more = "@BANK_MORE@";
 
-/// JSON that cannot end the script element it stands in, whatever names it holds. In ASCII, for one other letter makes a browser keep the
-/// whole page in twice the room.
+/// JSON that cannot end the script element it stands in, whatever names it holds. In ASCII, for one other letter makes
+/// a browser keep the whole page in twice the room.
 std::string as_script_text(const Json& data) {
     std::string text;
     for (const char letter : data.dump(-1, ' ', true, Json::error_handler_t::replace)) {
@@ -37,8 +37,10 @@ std::string_view cut_at(std::string_view place, std::string_view& left) {
 std::string bank_page(Json data) {
     std::string_view left = bank_template();
     if (left.empty())
-        throw StorageError(FaultClass::cannot_create, "no-page-engine", "this program was built without the engine that a page carries",
-                           "build it again where Emscripten is installed (Debian: emscripten, zopfli), with -DBAITWRIGHT_PAGE=ON");
+        throw StorageError(
+            FaultClass::cannot_create, "no-page-engine",
+            "this program was built without the engine that a page carries",
+            "build it again where Emscripten is installed (Debian: emscripten, zopfli), with -DBAITWRIGHT_PAGE=ON");
     const Json more = data["more"];
     data.erase("more");
     std::string page(cut_at(place_of_data, left));

@@ -35,7 +35,9 @@ Ratio sphere_uptake(Ratio fourier_number) {
 
 Ratio fourier_number_of_uptake(Ratio share) {
     if (share <= 0) return 0.0;
-    if (!(share < 1)) throw InputError("out-of-range", "full saturation is reached only after endless time", "ask for less than 100 %");
+    if (!(share < 1))
+        throw InputError("out-of-range", "full saturation is reached only after endless time",
+                         "ask for less than 100 %");
     const auto miss = [share](double fourier) { return sphere_uptake(fourier) - share; };
     // From where the short-time form, or the slowest term alone, has the share: within a few parts in a thousand.
     const double root_pi = std::sqrt(std::numbers::pi), square = std::numbers::pi * std::numbers::pi;

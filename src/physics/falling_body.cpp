@@ -29,14 +29,18 @@ struct Motion {
 Motion motion_of(const FallingBody& body, const StillWater& water, const Tow& tow) {
     const double radius = std::cbrt(body.volume.si() * 3 / (4 * std::numbers::pi));
     const double resistance = 0.5 * body.drag * water.density.si() * std::numbers::pi * radius * radius;
-    return {body.mass.si(), body.under_water.si(), body.air.si(), body.air_fades.si(), water.density.si(), body.volume.si(), resistance, tow};
+    return {body.mass.si(),     body.under_water.si(), body.air.si(), body.air_fades.si(),
+            water.density.si(), body.volume.si(),      resistance,    tow};
 }
 
-FallPoint point_of(const State& s, double t) { return {Time::from_si(t), Length::from_si(s[0]), Speed::from_si(s[1]), Length::from_si(s[2])}; }
+FallPoint point_of(const State& s, double t) {
+    return {Time::from_si(t), Length::from_si(s[0]), Speed::from_si(s[1]), Length::from_si(s[2])};
+}
 
 }  // namespace
 
-std::optional<FallPoint> fall_from_rest(const FallingBody& body, const StillWater& water, const Tow& tow, Length to_depth, Time for_time) {
+std::optional<FallPoint> fall_from_rest(const FallingBody& body, const StillWater& water, const Tow& tow,
+                                        Length to_depth, Time for_time) {
     if (!(body.under_water > Mass{})) return std::nullopt;
     const Motion motion = motion_of(body, water, tow);
     const double buoyed = motion.water * motion.air / motion.weight;
@@ -44,7 +48,8 @@ std::optional<FallPoint> fall_from_rest(const FallingBody& body, const StillWate
     State start{0, 0, waits * tow.top.si()};
     if (waits >= for_time.si()) return FallPoint{for_time, {}, {}, for_time * tow.top};
     constexpr double accuracy = 1e-9;
-    auto stepper = boost::numeric::odeint::make_dense_output(accuracy, accuracy, boost::numeric::odeint::runge_kutta_dopri5<State>());
+    auto stepper = boost::numeric::odeint::make_dense_output(accuracy, accuracy,
+                                                             boost::numeric::odeint::runge_kutta_dopri5<State>());
     stepper.initialize(start, waits, 1e-3);
     const double last = for_time.si(), bottom = to_depth.si();
     while (stepper.current_time() < last && stepper.current_state()[0] < bottom) stepper.do_step(motion);

@@ -26,11 +26,12 @@ struct FallPoint {
 };
 
 /// From rest at the surface until it has fallen to the depth or for the time, whichever comes first:
-///     d(M v)/dt = g (under_water - rho_w air(t)) - 1/2 Cd rho_w A v^2,  M = mass + rho_w (air(0) - air(t)) + 1/2 rho_w volume,
-///     air(t) = air(0) exp(-t/air_fades);
+///     d(M v)/dt = g (under_water - rho_w air(t)) - 1/2 Cd rho_w A v^2,  M = mass + rho_w (air(0) - air(t)) + 1/2 rho_w
+///     volume, air(t) = air(0) exp(-t/air_fades);
 /// while it is lighter than water it waits at the surface. Nothing where it would float for good.
-/// **Source**: Newton's law with an added mass of half the water displaced (Lamb 1932, from memory); Boost.Odeint, Dormand
-/// and Prince's method to 1e-9. **Test**: row FALL_FROM_REST, `tests/physics/falling_body_test.cpp`.
-std::optional<FallPoint> fall_from_rest(const FallingBody& body, const StillWater& water, const Tow& tow, Length to_depth, Time for_time);
+/// **Source**: Newton's law with an added mass of half the water displaced (Lamb 1932, from memory); Boost.Odeint,
+/// Dormand and Prince's method to 1e-9. **Test**: row FALL_FROM_REST, `tests/physics/falling_body_test.cpp`.
+std::optional<FallPoint> fall_from_rest(const FallingBody& body, const StillWater& water, const Tow& tow,
+                                        Length to_depth, Time for_time);
 
 }  // namespace baitwright

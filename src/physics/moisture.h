@@ -9,13 +9,19 @@
 namespace baitwright {
 
 /// Md = Mw / (1 - Mw)
-constexpr Ratio dry_basis(Ratio wet_basis) { return wet_basis / (1.0 - wet_basis); }
+constexpr Ratio dry_basis(Ratio wet_basis) {
+    return wet_basis / (1.0 - wet_basis);
+}
 
 /// Mw = Md / (1 + Md)
-constexpr Ratio wet_basis(Ratio dry_basis) { return dry_basis / (1.0 + dry_basis); }
+constexpr Ratio wet_basis(Ratio dry_basis) {
+    return dry_basis / (1.0 + dry_basis);
+}
 
 /// The water that brings a mass from one wet-basis moisture to another: Q = W (M2 - M1) / (1 - M2).
-constexpr Mass tempering_water(Mass mass, Ratio from, Ratio to) { return mass * ((to - from) / (1.0 - to)); }
+constexpr Mass tempering_water(Mass mass, Ratio from, Ratio to) {
+    return mass * ((to - from) / (1.0 - to));
+}
 
 /// An added-water ratio (g per g as bought) stated for moisture `stated`, for stuff that is at `actual`:
 /// the same total water per dry matter. a' = (a + M0)(1 - M1)/(1 - M0) - M1.

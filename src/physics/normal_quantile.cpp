@@ -31,8 +31,8 @@ double central(double q) {
 }
 
 double near_tail(double r) {
-    constexpr double c[] = {1.42343711074968357734e0,  4.63033784615654529590e0,  5.76949722146069140550e0,
-                            3.64784832476320460504e0,  1.27045825245236838258e0,  2.41780725177450611770e-1,
+    constexpr double c[] = {1.42343711074968357734e0,  4.63033784615654529590e0, 5.76949722146069140550e0,
+                            3.64784832476320460504e0,  1.27045825245236838258e0, 2.41780725177450611770e-1,
                             2.27238449892691845833e-2, 7.74545014278341407640e-4};
     constexpr double d[] = {1.0,
                             2.05319162663775882187e0,
@@ -76,6 +76,8 @@ double normal_quantile(Ratio probability) {
     return std::copysign(size, q);
 }
 
-double log_normal_sigma(Ratio relative_spread) { return std::sqrt(std::log1p(relative_spread * relative_spread)); }
+double log_normal_sigma(Ratio relative_spread) {
+    return std::sqrt(std::log1p(relative_spread * relative_spread));
+}
 
 }  // namespace baitwright

@@ -13,9 +13,9 @@ namespace baitwright {
 namespace {
 
 struct PackingClass {
-    double share;    // y, summing to 1
-    double residual; // beta, the densest packing alone
-    double size;     // d
+    double share;     // y, summing to 1
+    double residual;  // beta, the densest packing alone
+    double size;      // d
 };
 using PackingClasses = boost::container::small_vector<PackingClass, 12>;
 

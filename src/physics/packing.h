@@ -28,7 +28,9 @@ Ratio packing_density(std::span<const PackedClass> classes, double compaction_in
 
 /// Share of a volume that is not solid: 1 - loose / particle density.
 /// **Test**: rows POROSITY.
-constexpr Ratio porosity(Density bulk, Density particle) { return 1.0 - bulk / particle; }
+constexpr Ratio porosity(Density bulk, Density particle) {
+    return 1.0 - bulk / particle;
+}
 
 /// Share of the pores that liquid fills: S = w (rho_s / rho_l) (1 - e) / e, w liquid per solid mass, e porosity.
 /// **Source**: identity; Iveson et al. 2001 (from memory). **Test**: rows SATURATION.

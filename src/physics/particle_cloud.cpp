@@ -14,28 +14,36 @@ namespace baitwright {
 namespace {
 
 constexpr double pi = std::numbers::pi;
-constexpr double spreading = 3e-4;      // K, m2/s
+constexpr double spreading = 3e-4;  // K, m2/s
 
-double fourth(double r) { return r * r * r * r; }
+double fourth(double r) {
+    return r * r * r * r;
+}
 
-/// The momentum where the cloud has grown to r: P^2 = Ps^2 + (pi B/alpha)(r^4 - rs^4); none where it has stopped before.
+/// The momentum where the cloud has grown to r: P^2 = Ps^2 + (pi B/alpha)(r^4 - rs^4); none where it has stopped
+/// before.
 double momentum_at(double p, double b, double from, double to) {
     return std::sqrt(std::max(0.0, p * p + pi * b / cloud_widens * (fourth(to) - fourth(from))));
 }
 
 }  // namespace
 
-ParticleCloud::ParticleCloud(const CloudStart& start, std::span<const CloudGrains> grains, const Tow& tow) : start_(start), tow_(tow), fates_(grains.size()) {
+ParticleCloud::ParticleCloud(const CloudStart& start, std::span<const CloudGrains> grains, const Tow& tow)
+    : start_(start), tow_(tow), fates_(grains.size()) {
     const double r0 = start.radius.si();
     end_radius_ = r0 + cloud_widens * (tow.depth - start.depth).si();
-    if (!(r0 > 0) || !(end_radius_ >= r0)) throw InputError("out-of-range", "the cloud must begin above the bed and be wider than nothing");
+    if (!(r0 > 0) || !(end_radius_ >= r0))
+        throw InputError("out-of-range", "the cloud must begin above the bed and be wider than nothing");
     double weight = 0;
     for (const CloudGrains& g : grains) weight += g.weight.si();
-    if (!(weight > 0 || start.speed.si() > 0)) throw InputError("out-of-range", "a cloud that weighs nothing under water does not sink");
-    stretches_.push_back({start.at.si(), r0, 2 * pi * r0 * r0 * r0 * start.speed.si(), standard_gravity * weight, start.drift.si()});
+    if (!(weight > 0 || start.speed.si() > 0))
+        throw InputError("out-of-range", "a cloud that weighs nothing under water does not sink");
+    stretches_.push_back(
+        {start.at.si(), r0, 2 * pi * r0 * r0 * r0 * start.speed.si(), standard_gravity * weight, start.drift.si()});
     std::vector<std::size_t> order(grains.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return grains[a].settling > grains[b].settling; });
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return grains[a].settling > grains[b].settling; });
     bool at_bed = false;
     for (const std::size_t i : order) {
         const double settling = grains[i].settling.si();
@@ -61,8 +69,10 @@ double ParticleCloud::slowing_radius() const {
 double ParticleCloud::leaving_radius(double settling) const {
     const Stretch& s = stretches_.back();
     const double slowing = slowing_radius();
-    // With u = r^2: w <= ws where f(u) = 4 pi^2 ws^2 u^3 - (pi B/alpha) u^2 - c >= 0; past the slowing f rises and is convex.
-    const double cube = 4 * pi * pi * settling * settling, square = pi * s.b / cloud_widens, c = s.p * s.p - square * fourth(s.r);
+    // With u = r^2: w <= ws where f(u) = 4 pi^2 ws^2 u^3 - (pi B/alpha) u^2 - c >= 0; past the slowing f rises and is
+    // convex.
+    const double cube = 4 * pi * pi * settling * settling, square = pi * s.b / cloud_widens,
+                 c = s.p * s.p - square * fourth(s.r);
     const auto f = [&](double u) { return (cube * u - square) * u * u - c; };
     double u = slowing * slowing;
     if (f(u) >= 0) return slowing;
@@ -85,7 +95,8 @@ void ParticleCloud::advance(double r) {
         const double t = took * root * root;
         return 2 * root * std::sqrt(std::sqrt(fourth(s.r) + cloud_widens / pi * (2 * s.p + s.b * t) * t));
     };
-    const double mean_radius = took > 0 ? boost::math::quadrature::gauss<double, 20>::integrate(radius_at, 0.0, 1.0) : s.r;
+    const double mean_radius =
+        took > 0 ? boost::math::quadrature::gauss<double, 20>::integrate(radius_at, 0.0, 1.0) : s.r;
     const double mean_depth = start_.depth.si() + (mean_radius - start_.radius.si()) / cloud_widens;
     stretches_.push_back({s.t + took, r, p, s.b, s.drift + took * tow_.at(Length::from_si(mean_depth)).si()});
 }

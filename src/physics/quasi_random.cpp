@@ -29,7 +29,9 @@ QuasiRandomNormals::QuasiRandomNormals(std::size_t coordinates, std::uint64_t se
 
 QuasiRandomNormals::~QuasiRandomNormals() = default;
 
-std::size_t QuasiRandomNormals::coordinates() const { return sequence_->shift.size(); }
+std::size_t QuasiRandomNormals::coordinates() const {
+    return sequence_->shift.size();
+}
 
 void QuasiRandomNormals::next(std::span<double> point) {
     for (std::size_t i = 0; i < point.size(); ++i) {

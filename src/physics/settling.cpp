@@ -7,7 +7,8 @@
 
 namespace baitwright {
 
-StillWater::StillWater(Temperature temperature) : density(water_density(temperature)), viscosity(water_viscosity(temperature)) {}
+StillWater::StillWater(Temperature temperature)
+    : density(water_density(temperature)), viscosity(water_viscosity(temperature)) {}
 
 Ratio haider_levenspiel_drag(Ratio reynolds, Ratio sphericity) {
     constexpr double highest = 2.6e5;
@@ -26,7 +27,9 @@ Speed terminal_speed(Length diameter, Density density, const StillWater& water, 
     const double d = diameter.si(), nu = water.viscosity.si() / water.density.si();
     // Re^2 Cd does not hang on the speed; Newton's steps in log Re, along which it is nearly a straight line.
     const double wanted = std::log(4 * std::abs(excess) * standard_gravity * d * d * d / (3 * nu * nu));
-    const auto log_of = [&](double log_re) { return 2 * log_re + std::log(double(haider_levenspiel_drag(std::exp(log_re), sphericity))); };
+    const auto log_of = [&](double log_re) {
+        return 2 * log_re + std::log(double(haider_levenspiel_drag(std::exp(log_re), sphericity)));
+    };
     double log_re = wanted - std::log(24.0);  // Stokes
     if (log_re > 0) log_re = std::min(log_re, 0.5 * (wanted - std::log(0.44)));
     for (int step = 0; step < 40; ++step) {

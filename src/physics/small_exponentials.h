@@ -8,9 +8,9 @@
 namespace baitwright {
 
 /// out[k] = exp(scale[k] x[k]) for a whole row of draws at once. Where every argument is within -1..1, as for spreads
-/// below a third, exp(x) = exp(x/4)^4 with the Taylor series to the seventh power (2e-9 relative), and the compiler works
-/// on several at a time; a row with a larger argument goes through std::exp. Three times as fast as std::exp one by one,
-/// which was a third of the time of a water range.
+/// below a third, exp(x) = exp(x/4)^4 with the Taylor series to the seventh power (2e-9 relative), and the compiler
+/// works on several at a time; a row with a larger argument goes through std::exp. Three times as fast as std::exp one
+/// by one, which was a third of the time of a water range.
 /// **Valid for**: spans of one length. **Test**: against std::exp.
 inline void exponentials(std::span<const double> scale, std::span<const double> x, std::span<double> out) {
     constexpr double coefficients[] = {1.0 / 720, 1.0 / 120, 1.0 / 24, 1.0 / 6, 1.0 / 2, 1.0, 1.0};

@@ -19,10 +19,13 @@ constexpr double negligible_exponent = 39;  // exp(-39) = 1e-17
 constexpr int kept_eigenvalues = 32;
 constexpr std::size_t kept_drain_terms = 10;
 
-/// Bessel functions worked out in doubles: in long doubles they are no better here, and on a phone those are done by software.
+/// Bessel functions worked out in doubles: in long doubles they are no better here, and on a phone those are done by
+/// software.
 constexpr boost::math::policies::policy<boost::math::policies::promote_double<false>> in_doubles{};
 
-double dimensions(BodyShape shape) { return shape == BodyShape::sheet ? 1 : shape == BodyShape::cylinder ? 2 : 3; }
+double dimensions(BodyShape shape) {
+    return shape == BodyShape::sheet ? 1 : shape == BodyShape::cylinder ? 2 : 3;
+}
 
 /// The m-th zero of J_order by McMahon's expansion, good to 1e-14 from the sixteenth on.
 double mcmahon_zero(int order, int m) {
@@ -30,8 +33,8 @@ double mcmahon_zero(int order, int m) {
     const double first = (mu - 1) / e;
     const double second = 4 * (7 * mu - 31) / (3 * square);
     const double third = 32 * (83 * mu * mu - 982 * mu + 3779) / (15 * square * square);
-    const double fourth = 64 * (6949 * mu * mu * mu - 153855 * mu * mu + 1585743 * mu - 6277237) /
-                          (105 * square * square * square);
+    const double fourth =
+        64 * (6949 * mu * mu * mu - 153855 * mu * mu + 1585743 * mu - 6277237) / (105 * square * square * square);
     return beta - first * (1 + second + third + fourth);
 }
 
@@ -44,8 +47,7 @@ double bessel_zero(int order, int m) {
 double tangent_root(int m) {
     const double middle = (m + 0.5) * pi;
     double root = middle - 1 / middle;
-    for (int step = 0; step < 4; ++step)
-        root -= (std::sin(root) - root * std::cos(root)) / (root * std::sin(root));
+    for (int step = 0; step < 4; ++step) root -= (std::sin(root) - root * std::cos(root)) / (root * std::sin(root));
     return root;
 }
 
@@ -121,8 +123,8 @@ double SoakedBody::missing_at_once(Place place) const {
     double core = 0;
     for (std::size_t i = 0; i < soak_.size(); ++i) {
         const double lambda = std::sqrt(soak_[i].lambda_squared), sign = i % 2 ? -1 : 1;
-        double weight = 2 * sign;                                        // sphere
-        if (shape_ == BodyShape::sheet) weight = 2 * sign / lambda;      // (4/pi) (-1)^n / (2n + 1)
+        double weight = 2 * sign;                                    // sphere
+        if (shape_ == BodyShape::sheet) weight = 2 * sign / lambda;  // (4/pi) (-1)^n / (2n + 1)
         if (shape_ == BodyShape::cylinder) weight = 2 / (lambda * boost::math::cyl_bessel_j(1, lambda, in_doubles));
         core += weight * soak_[i].decay;
     }

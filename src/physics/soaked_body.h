@@ -13,21 +13,22 @@ namespace baitwright {
 /// A sheet (half its thickness is its reach), a long cylinder, a sphere.
 enum class BodyShape { sheet, cylinder, sphere };
 
-/// One body after a soak: under water for the Fourier number Fo = D t / reach^2, its surface at capacity from the start,
-/// its inside dry. Afterwards it lies drained, nothing passes its surface, and the water evens out; tau = D t / reach^2
-/// counts from the draining.
+/// One body after a soak: under water for the Fourier number Fo = D t / reach^2, its surface at capacity from the
+/// start, its inside dry. Afterwards it lies drained, nothing passes its surface, and the water evens out; tau = D t /
+/// reach^2 counts from the draining.
 ///
-/// With lambda_n the body's eigenvalues at a surface held at capacity (sheet (n - 1/2) pi, cylinder J0(lambda) = 0, sphere
-/// n pi), mu_m those at a closed one (sheet m pi, cylinder J1(mu) = 0, sphere tan mu = mu), d = 1, 2, 3 its dimensions,
-/// and S(mu) = sum_n exp(-lambda_n^2 Fo) / (lambda_n^2 - mu^2):
+/// With lambda_n the body's eigenvalues at a surface held at capacity (sheet (n - 1/2) pi, cylinder J0(lambda) = 0,
+/// sphere n pi), mu_m those at a closed one (sheet m pi, cylinder J1(mu) = 0, sphere tan mu = mu), d = 1, 2, 3 its
+/// dimensions, and S(mu) = sum_n exp(-lambda_n^2 Fo) / (lambda_n^2 - mu^2):
 ///     missing on average   2 d S(0)                                                (no draining changes it)
 ///     missing at the core  2 d S(0) + sum_m (4 / s_m) S(mu_m) exp(-mu_m^2 tau)
 ///     missing at the surface  2 d S(0) + sum_m  4        S(mu_m) exp(-mu_m^2 tau)
 /// where s_m, the surface's value of the m-th closed shape, is (-1)^m, J0(mu_m), sin(mu_m)/mu_m.
-/// **Source**: Crank, The Mathematics of Diffusion, 2nd ed. 1975, eq. 4.18, 5.23, 6.18, 6.20 for the soak (from memory);
-/// the drained part is our own expansion of the soaked profile in the closed body's eigenfunctions (for the sphere
-/// tan b = b, as in Crank's treatment of an impermeable surface). **Valid for**: Fo >= 1e-6, tau >= 0; throws InputError
-/// "out-of-range" below. **Test**: rows CRANK_SPHERE, CRANK_CYL_SLAB; `tests/reference/soaked_body.csv` (SciPy).
+/// **Source**: Crank, The Mathematics of Diffusion, 2nd ed. 1975, eq. 4.18, 5.23, 6.18, 6.20 for the soak (from
+/// memory); the drained part is our own expansion of the soaked profile in the closed body's eigenfunctions (for the
+/// sphere tan b = b, as in Crank's treatment of an impermeable surface). **Valid for**: Fo >= 1e-6, tau >= 0; throws
+/// InputError "out-of-range" below. **Test**: rows CRANK_SPHERE, CRANK_CYL_SLAB; `tests/reference/soaked_body.csv`
+/// (SciPy).
 class SoakedBody {
 public:
     SoakedBody(BodyShape shape, Ratio fourier_number);
@@ -40,8 +41,8 @@ public:
         Ratio core, surface;
     };
     [[nodiscard]] Ends missing_ends(Ratio drained) const;
-    /// The time at which the slowest way of evening out alone would leave the core this far from the mean: where to look
-    /// for the real one.
+    /// The time at which the slowest way of evening out alone would leave the core this far from the mean: where to
+    /// look for the real one.
     [[nodiscard]] Ratio drained_by_slowest(Ratio from_mean) const;
     /// At a distance from the middle, 0 to 1 in units of the reach, once it has been drained for a while (tau >= 1e-6).
     [[nodiscard]] Ratio missing_inside(Ratio distance, Ratio drained) const;
@@ -67,8 +68,9 @@ private:
 };
 
 /// The m-th eigenvalue (m from 1) of the body with its surface held, and with its surface closed, to 1e-14.
-/// **Source**: zeros of J0 and J1: McMahon's expansion, Abramowitz & Stegun 1964, 9.5.12 (from memory), Boost below the tenth;
-/// tan mu = mu: Newton's steps from mu ~ (m + 1/2) pi. **Test**: `tests/physics/soaked_body_test.cpp`, rows of SciPy.
+/// **Source**: zeros of J0 and J1: McMahon's expansion, Abramowitz & Stegun 1964, 9.5.12 (from memory), Boost below the
+/// tenth; tan mu = mu: Newton's steps from mu ~ (m + 1/2) pi. **Test**: `tests/physics/soaked_body_test.cpp`, rows of
+/// SciPy.
 double held_eigenvalue(BodyShape shape, int m);
 double closed_eigenvalue(BodyShape shape, int m);
 

@@ -14,14 +14,17 @@ namespace {
 constexpr double sphere_like = 0.25;
 constexpr double shortest = 1e-6;  // Fourier number from which the series are used
 
-Area squared(Length length) { return length * length; }
+Area squared(Length length) {
+    return length * length;
+}
 
 /// The root of a function that is below zero at the low end and above it at the high one.
 template <class Function>
 double root_between(Function&& function, double low, double high) {
     std::uintmax_t steps = 100;
     constexpr int bits = 34;  // 6e-11 of the root
-    const auto [a, b] = boost::math::tools::toms748_solve(function, low, high, boost::math::tools::eps_tolerance<double>(bits), steps);
+    const auto [a, b] =
+        boost::math::tools::toms748_solve(function, low, high, boost::math::tools::eps_tolerance<double>(bits), steps);
     return 0.5 * (a + b);
 }
 
@@ -34,7 +37,9 @@ double missing_mean(BodyShape shape, double fourier) {
 
 }  // namespace
 
-bool soaks_as_sphere(GrainSize size) { return std::abs(size.length / size.diameter - 1) <= sphere_like + 1e-9; }
+bool soaks_as_sphere(GrainSize size) {
+    return std::abs(size.length / size.diameter - 1) <= sphere_like + 1e-9;
+}
 
 Ratio grain_uptake(GrainSize size, Area diffused) {
     if (!(diffused > Area{})) return 0.0;
@@ -55,9 +60,8 @@ Area diffused_for_uptake(GrainSize size, Ratio share) {
 SoakedGrain::SoakedGrain(GrainSize size, Area diffused)
     : size_(size),
       mean_(grain_uptake(size, diffused)),
-      round_{squared(0.5 * size.diameter),
-             SoakedBody(soaks_as_sphere(size) ? BodyShape::sphere : BodyShape::cylinder,
-                        diffused / squared(0.5 * size.diameter))} {
+      round_{squared(0.5 * size.diameter), SoakedBody(soaks_as_sphere(size) ? BodyShape::sphere : BodyShape::cylinder,
+                                                      diffused / squared(0.5 * size.diameter))} {
     const Area reach_squared = squared(0.5 * size.length);
     if (!soaks_as_sphere(size) && diffused / reach_squared >= shortest)  // else the ends are too far off to matter
         ends_ = Side{reach_squared, SoakedBody(BodyShape::sheet, diffused / reach_squared)};

@@ -12,15 +12,17 @@ struct GrainSize {
     Length diameter, length;
 };
 
-/// Whether it soaks as a sphere of its diameter, which has the ratio of volume to surface of a cylinder as long as it is
-/// thick: so where length and diameter differ by at most a quarter.
+/// Whether it soaks as a sphere of its diameter, which has the ratio of volume to surface of a cylinder as long as it
+/// is thick: so where length and diameter differ by at most a quarter.
 bool soaks_as_sphere(GrainSize size);
 
 /// A pellet after a soak, told by what has diffused, D t: what it holds, as shares of its capacity, on average, in the
-/// core and at the surface, from the moment it is drained. Longer or flatter pellets go by the product of a long cylinder
-/// and a sheet; their surface is the middle of the larger face (the side of a long pellet, the end of a flat one).
+/// core and at the surface, from the moment it is drained. Longer or flatter pellets go by the product of a long
+/// cylinder and a sheet; their surface is the middle of the larger face (the side of a long pellet, the end of a flat
+/// one).
 /// **Source**: the product solution, Crank 1975, section 2.5 after Newman 1936 (from memory).
-/// **Valid for**: D t of at least a millionth of the radius squared; throws InputError "out-of-range" below. **Test**: `tests/physics/soaked_grain_test.cpp`.
+/// **Valid for**: D t of at least a millionth of the radius squared; throws InputError "out-of-range" below. **Test**:
+/// `tests/physics/soaked_grain_test.cpp`.
 class SoakedGrain {
 public:
     SoakedGrain(GrainSize size, Area diffused);

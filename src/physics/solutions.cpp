@@ -85,9 +85,13 @@ std::optional<Solute> find_solute(std::string_view name) {
     return std::nullopt;
 }
 
-std::string_view name_of(Solute solute) { return solute_names[static_cast<std::size_t>(solute)]; }
+std::string_view name_of(Solute solute) {
+    return solute_names[static_cast<std::size_t>(solute)];
+}
 
-Ratio highest_fraction(Solute solute) { return densities(solute).back().x; }
+Ratio highest_fraction(Solute solute) {
+    return densities(solute).back().x;
+}
 
 Density solution_density(Solute solute, Ratio fraction) {
     check_fraction(solute, fraction);

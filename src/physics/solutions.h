@@ -14,7 +14,9 @@ std::optional<Solute> find_solute(std::string_view name);
 std::string_view name_of(Solute solute);
 
 /// Mass of solute over mass of solution.
-constexpr Ratio mass_fraction(Mass solute, Mass water) { return solute / (solute + water); }
+constexpr Ratio mass_fraction(Mass solute, Mass water) {
+    return solute / (solute + water);
+}
 
 /// Density of the solution at 20 degC, linear between the table's rows in specific volume.
 /// **Source**: sodium chloride, Poradnik fizykochemiczny 1974 (table read at fizyka.umk.pl); glycerol, Lange's Handbook
@@ -26,8 +28,8 @@ Density solution_density(Solute solute, Ratio fraction);
 
 /// Water activity: the relative humidity over the solution, which says how well it keeps. Glycerol and sucrose by
 /// Norrish, ln aw = ln x_w - K x_s^2 with mole fractions x and K 1.16 and 6.47; salt by table, linear in molality.
-/// **Source**: Norrish 1966 (form read in Baeza et al. 2010, constants from memory); sodium chloride, Robinson & Stokes,
-/// Electrolyte Solutions, at 25 degC (from memory). **Valid for**: as above, around 20-25 degC, within 0.01.
+/// **Source**: Norrish 1966 (form read in Baeza et al. 2010, constants from memory); sodium chloride, Robinson &
+/// Stokes, Electrolyte Solutions, at 25 degC (from memory). **Valid for**: as above, around 20-25 degC, within 0.01.
 /// **Test**: rows WATER_ACTIVITY.
 Ratio water_activity(Solute solute, Ratio fraction);
 

@@ -13,7 +13,8 @@ namespace baitwright {
 Density water_density(Temperature temperature);
 
 /// The pressure of water's vapour over water: with theta = 1 - T/647.096 K,
-/// ln(p/22.064 MPa) = (647.096 K/T) (-7.85951783 theta + 1.84408259 theta^1.5 - 11.7866497 theta^3 + 22.6807411 theta^3.5
+/// ln(p/22.064 MPa) = (647.096 K/T) (-7.85951783 theta + 1.84408259 theta^1.5 - 11.7866497 theta^3 + 22.6807411
+/// theta^3.5
 /// - 15.9618719 theta^4 + 1.80122502 theta^7.5).
 /// **Source**: Wagner & Pruss 1993, IAPWS SR1-86 (from memory). **Valid for**: 0 to 373 degC, within 0.03 %.
 /// **Test**: rows VAPOUR_PRESSURE.

@@ -3,9 +3,9 @@
 #include <array>
 
 #include "quantities/fault.h"
+#include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
-#include "quantities/in_quotes.h"
 
 namespace baitwright {
 
@@ -39,9 +39,10 @@ int whole_count(std::string_view count, std::string_view whole) {
     const auto value = take_number(rest);
     const bool plain = count.find_first_not_of("0123456789") == std::string_view::npos;
     if (!plain || !value || *value < 1 || *value > largest_count) {
-        throw InputError("bad-count",
-                         fmt::format("{} does not count in whole numbers from 1 to {}", in_quotes(whole), largest_count),
-                         "say how many, as in 12x55mm");
+        throw InputError(
+            "bad-count",
+            fmt::format("{} does not count in whole numbers from 1 to {}", in_quotes(whole), largest_count),
+            "say how many, as in 12x55mm");
     }
     return static_cast<int>(*value);
 }

@@ -5,9 +5,9 @@
 #include <vector>
 
 #include "quantities/fault.h"
+#include "quantities/in_quotes.h"
 #include "quantities/money.h"
 #include "quantities/number_text.h"
-#include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {

@@ -9,14 +9,14 @@ namespace baitwright {
 
 /// One thing that is wrong with what a person wrote: where, what, and how to mend it.
 struct Fault {
-    std::string code;         ///< short and stable, for programs: "unknown-unit"
-    std::string message;      ///< one sentence for a person, without the place
-    std::string hint;         ///< how to mend it; may be empty
-    std::string file;         ///< empty where it was not read from a file
-    int line = 0;             ///< from 1; 0 where unknown
-    int column = 0;           ///< from 1; 0 where unknown
-    std::string source_line;  ///< the line as written, for the caret
-    std::string subject = {}; ///< which entry of a record it concerns ("part 2"), where it has no place in a file yet
+    std::string code;          ///< short and stable, for programs: "unknown-unit"
+    std::string message;       ///< one sentence for a person, without the place
+    std::string hint;          ///< how to mend it; may be empty
+    std::string file;          ///< empty where it was not read from a file
+    int line = 0;              ///< from 1; 0 where unknown
+    int column = 0;            ///< from 1; 0 where unknown
+    std::string source_line;   ///< the line as written, for the caret
+    std::string subject = {};  ///< which entry of a record it concerns ("part 2"), where it has no place in a file yet
 };
 
 /// What went wrong, in the terms that a calling program cares for; each has one exit status (see `docs/commands.md`).

@@ -11,8 +11,8 @@
 #include <string>
 
 #include "quantities/fault.h"
-#include "quantities/quantity_text.h"
 #include "quantities/in_quotes.h"
+#include "quantities/quantity_text.h"
 
 namespace baitwright {
 

@@ -5,8 +5,8 @@
 #include <cmath>
 
 #include "quantities/fault.h"
-#include "quantities/number_text.h"
 #include "quantities/in_quotes.h"
+#include "quantities/number_text.h"
 #include "quantities/unit_table.h"
 
 namespace baitwright {

@@ -9,8 +9,8 @@
 
 namespace baitwright {
 
-/// What if? As the flags say. `today` is where --on does not say otherwise; the times are the words' own (`timed_word`).
-/// Throws UsageError, naming the flag.
+/// What if? As the flags say. `today` is where --on does not say otherwise; the times are the words' own
+/// (`timed_word`). Throws UsageError, naming the flag.
 CostRequest cost_request(const Arguments& arguments, const std::string& today);
 
 /// What --have says is in the shed. Throws UsageError, naming the flag.

@@ -18,7 +18,8 @@ DropForm form_of(const Arguments& arguments) {
     std::string chosen;
     for (const char* flag : {"--cup", "--ball", "--feeder", "--loose"}) {
         if (!arguments.has(flag)) continue;
-        if (!chosen.empty()) throw UsageError("two-forms", "two ways in were given: " + chosen + " and " + flag, "give one of them");
+        if (!chosen.empty())
+            throw UsageError("two-forms", "two ways in were given: " + chosen + " and " + flag, "give one of them");
         chosen = flag;
     }
     if (chosen.empty()) return DroppedCup{250.0 * millilitre};
@@ -32,9 +33,12 @@ Squeeze read_squeeze(const std::string& text) {
 
 void read_own_look(const Arguments& arguments, OwnLook& own) {
     read_flag(arguments, "--hold", [&](const std::string& text) { own.holds = above_zero(parse<Time>(text)); });
-    read_flag(arguments, "--breaks-at", [&](const std::string& text) { own.breaks_at = above_zero(parse<Length>(text)); });
-    read_flag(arguments, "--carpet-seen", [&](const std::string& text) { own.carpet = above_zero(parse<Length>(text)); });
-    read_flag(arguments, "--cup-weighs", [&](const std::string& text) { own.cup_weighs = above_zero(parse<Mass>(text)); });
+    read_flag(arguments, "--breaks-at",
+              [&](const std::string& text) { own.breaks_at = above_zero(parse<Length>(text)); });
+    read_flag(arguments, "--carpet-seen",
+              [&](const std::string& text) { own.carpet = above_zero(parse<Length>(text)); });
+    read_flag(arguments, "--cup-weighs",
+              [&](const std::string& text) { own.cup_weighs = above_zero(parse<Mass>(text)); });
 }
 
 }  // namespace

@@ -38,7 +38,8 @@ MixTarget read_target(const std::string& flag, const Arguments& arguments) {
 
 MixTarget target(const Arguments& arguments) {
     std::string chosen;
-    for (const char* flag : {"--wet-volume", "--wet-mass", "--dry-mass", "--cups", "--balls", "--feeders", "--have", "--from-stock"}) {
+    for (const char* flag :
+         {"--wet-volume", "--wet-mass", "--dry-mass", "--cups", "--balls", "--feeders", "--have", "--from-stock"}) {
         if (!arguments.has(flag)) continue;
         if (!chosen.empty())
             throw UsageError("two-targets", "two targets were given: " + chosen + " and " + flag, "give one of them");
@@ -66,8 +67,10 @@ MixRequest mix_request(const Arguments& arguments) {
     read_flag(arguments, "--wetness", [&](const std::string& text) { request.wetness = parse_number(text); });
     read_flag(arguments, "--state", [&](const std::string& text) { request.state = read_state(text); });
     read_flag(arguments, "--spare", [&](const std::string& text) { request.spare = parse<Ratio>(text); });
-    read_flag(arguments, "--people", [&](const std::string& text) { request.people = read_count(text, "for example --people 4"); });
-    read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });
+    read_flag(arguments, "--people",
+              [&](const std::string& text) { request.people = read_count(text, "for example --people 4"); });
+    read_flag(arguments, "--water-temp",
+              [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });
     read_flag(arguments, "--added", [&](const std::string& text) { request.already_added = parse<Volume>(text); });
     read_flag(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });
     return request;

@@ -5,8 +5,8 @@
 
 namespace baitwright {
 
-/// How much of a mix, how wet, in which state, for how many. Where the shed limits it (--from-stock) the target is an empty `OnHand`.
-/// Throws UsageError, naming the flag.
+/// How much of a mix, how wet, in which state, for how many. Where the shed limits it (--from-stock) the target is an
+/// empty `OnHand`. Throws UsageError, naming the flag.
 MixRequest mix_request(const Arguments& arguments);
 
 }  // namespace baitwright

@@ -12,7 +12,8 @@ namespace {
 /// "11:20" with a start; "110" or "110 min" after it.
 Time read_now(const std::string& text, const std::optional<int>& start) {
     if (!is_clock(text)) {
-        if (text.find_first_not_of("0123456789") == std::string::npos && !text.empty()) return parse_number(text) * minute;
+        if (text.find_first_not_of("0123456789") == std::string::npos && !text.empty())
+            return parse_number(text) * minute;
         return parse<Time>(text);
     }
     if (!start)
@@ -57,7 +58,8 @@ void refuse_unfit_rest_flags(const Arguments& arguments) {
         if (arguments.has(flag) && !arguments.has("--now"))
             throw UsageError("unfit-flag", std::string(flag) + " goes with --now", "say when it is, as in --now 11:20");
     if (arguments.has("--now") && !arguments.has("--left"))
-        throw UsageError("missing-flag", "--now was given, but not what is left", "say it as in --left \"1.5 l silt bed\"");
+        throw UsageError("missing-flag", "--now was given, but not what is left",
+                         "say it as in --left \"1.5 l silt bed\"");
 }
 
 }  // namespace baitwright

@@ -7,8 +7,8 @@
 
 namespace baitwright {
 
-/// When it is and what is left, on the day; `start` in minutes since midnight, where there is a clock. Throws UsageError, naming
-/// the flag, and InputError.
+/// When it is and what is left, on the day; `start` in minutes since midnight, where there is a clock. Throws
+/// UsageError, naming the flag, and InputError.
 RestRequest rest_request(const Arguments& arguments, const std::optional<int>& start);
 
 /// --now, --left and --bites go together.

@@ -37,7 +37,8 @@ SoakItem read_item(const std::string& word) {
 InTheWater read_with(const std::string& text) {
     const auto equals = text.rfind('=');
     if (equals == std::string::npos || equals == 0)
-        throw InputError("no-amount", "'" + text + "' does not say how much goes in", "write it as in --with \"glycerol=20ml\"");
+        throw InputError("no-amount", "'" + text + "' does not say how much goes in",
+                         "write it as in --with \"glycerol=20ml\"");
     const std::string dose = text.substr(equals + 1);
     InTheWater in{text.substr(0, equals), Mass{}};
     if (dose.find(" per ") != std::string::npos || dose.find('%') != std::string::npos)
@@ -51,7 +52,8 @@ InTheWater read_with(const std::string& text) {
 AsManyAs read_as_many(const std::string& text) {
     const auto of = text.find(" of ");
     if (of == std::string::npos)
-        throw InputError("no-pellet", "'" + text + "' does not say how much of what", "write it as in --grains-of \"500g of fishmeal micro pellet 2 mm\"");
+        throw InputError("no-pellet", "'" + text + "' does not say how much of what",
+                         "write it as in --grains-of \"500g of fishmeal micro pellet 2 mm\"");
     return {read_amount(text.substr(0, of)), text.substr(of + 4)};
 }
 
@@ -60,21 +62,26 @@ SoakTotal read_total(const Arguments& arguments) {
     std::string chosen;
     for (const char* flag : {"--amount", "--bites", "--grains-of"}) {
         if (!arguments.has(flag)) continue;
-        if (!chosen.empty()) throw UsageError("two-amounts", "two amounts were given: " + chosen + " and " + flag, "give one of them");
+        if (!chosen.empty())
+            throw UsageError("two-amounts", "two amounts were given: " + chosen + " and " + flag, "give one of them");
         chosen = flag;
     }
     if (arguments.has("--bites") != arguments.has("--length"))
-        throw UsageError("half-a-count", "--bites (an hour) and --length go together", "for example --bites 30 --length 5h");
-    read_flag(arguments, "--amount", [&](const std::string& text) { std::visit([&](auto amount) { total = amount; }, read_amount(text)); });
+        throw UsageError("half-a-count", "--bites (an hour) and --length go together",
+                         "for example --bites 30 --length 5h");
+    read_flag(arguments, "--amount",
+              [&](const std::string& text) { std::visit([&](auto amount) { total = amount; }, read_amount(text)); });
     read_flag(arguments, "--grains-of", [&](const std::string& text) { total = read_as_many(text); });
     read_flag(arguments, "--bites", [&](const std::string& text) {
         const double bites = parse_number(text);
-        if (!(bites > 0 && bites <= 1000)) throw InputError("out-of-range", "the bites an hour must be above 0 and at most 1000");
+        if (!(bites > 0 && bites <= 1000))
+            throw InputError("out-of-range", "the bites an hour must be above 0 and at most 1000");
         total = BitesPlanned{bites, {}};
     });
     read_flag(arguments, "--length", [&](const std::string& text) {
         const Time length = above_zero(parse<Time>(text));
-        if (length > 72.0 * hour) throw InputError("out-of-range", "a session of more than 72 hours is not planned here");
+        if (length > 72.0 * hour)
+            throw InputError("out-of-range", "a session of more than 72 hours is not planned here");
         std::get<BitesPlanned>(total).length = length;
     });
     return total;
@@ -90,7 +97,8 @@ int read_strokes(const std::string& text) {
 SoakMethod read_method(const std::string& text) {
     if (text == "covered") return SoakMethod::covered;
     if (text == "measured") return SoakMethod::measured;
-    throw InputError("unknown-method", "'" + text + "' is no way to soak", "covered: under water, then drained; measured: just the water they are to take");
+    throw InputError("unknown-method", "'" + text + "' is no way to soak",
+                     "covered: under water, then drained; measured: just the water they are to take");
 }
 
 void read_pump(const Arguments& arguments, PumpSetup& pump) {
@@ -110,14 +118,19 @@ SoakRequest soak_request(const Arguments& arguments) {
     read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water = parse<Temperature>(text); });
     read_flag(arguments, "--method", [&](const std::string& text) { request.method = read_method(text); });
     if (arguments.has("--uptake") && arguments.has("--soaked"))
-        throw UsageError("two-soaks", "--uptake and --soaked were both given", "give how much they are to take, or how long they were under water");
+        throw UsageError("two-soaks", "--uptake and --soaked were both given",
+                         "give how much they are to take, or how long they were under water");
     read_flag(arguments, "--uptake", [&](const std::string& text) { request.uptake = parse<Ratio>(text); });
     read_flag(arguments, "--soaked", [&](const std::string& text) { request.soaked = above_zero(parse<Time>(text)); });
-    for (const std::string& text : arguments.values("--with")) request.in_the_water.push_back(flag_value("--with", [&] { return read_with(text); }));
+    for (const std::string& text : arguments.values("--with"))
+        request.in_the_water.push_back(flag_value("--with", [&] { return read_with(text); }));
     read_pump(arguments, request.pump);
-    read_flag(arguments, "--cup", [&](const std::string& text) { request.portions.cup = above_zero(parse_vessel_size(text)); });
-    read_flag(arguments, "--ball", [&](const std::string& text) { request.portions.ball = above_zero(parse_ball_size(text)); });
-    read_flag(arguments, "--carpet", [&](const std::string& text) { request.portions.carpet = above_zero(parse<Length>(text)); });
+    read_flag(arguments, "--cup",
+              [&](const std::string& text) { request.portions.cup = above_zero(parse_vessel_size(text)); });
+    read_flag(arguments, "--ball",
+              [&](const std::string& text) { request.portions.ball = above_zero(parse_ball_size(text)); });
+    read_flag(arguments, "--carpet",
+              [&](const std::string& text) { request.portions.carpet = above_zero(parse<Length>(text)); });
     return request;
 }
 
@@ -132,9 +145,12 @@ void refuse_unfit_soak_flags(const Arguments& arguments, const SoakAnswer& answe
         for (const char* flag : flags)
             if (arguments.has(flag)) throw UsageError("unfit-flag", std::string(flag) + what, hint);
     };
-    if (answer.pumped.empty()) refuse({"--strokes", "--pump", "--vessel", "--air"}, " goes with expanders, which are pumped", "leave it out, or name an expander");
+    if (answer.pumped.empty())
+        refuse({"--strokes", "--pump", "--vessel", "--air"}, " goes with expanders, which are pumped",
+               "leave it out, or name an expander");
     if (answer.soaked.empty())
-        refuse({"--uptake", "--soaked", "--method", "--compare-temps"}, " goes with pellets that soak; expanders are pumped", "leave it out");
+        refuse({"--uptake", "--soaked", "--method", "--compare-temps"},
+               " goes with pellets that soak; expanders are pumped", "leave it out");
 }
 
 }  // namespace baitwright

@@ -8,7 +8,8 @@
 
 namespace baitwright {
 
-/// Which pellets, how much of them, how they are soaked or pumped; the words are the pellets. Throws UsageError, naming the flag.
+/// Which pellets, how much of them, how they are soaked or pumped; the words are the pellets. Throws UsageError, naming
+/// the flag.
 SoakRequest soak_request(const Arguments& arguments);
 
 /// The minute of the day at which all is to be ready, where --ready-at says so.

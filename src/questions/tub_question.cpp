@@ -23,13 +23,17 @@ TubRequest tub_request(const Arguments& arguments) {
     if (!arguments.has("--dry-mass"))
         throw UsageError("no-dry-mass", "how much dry mix is in the tub?", "say it with --dry-mass 1kg");
     if (arguments.has("--added") == arguments.has("--weighs"))
-        throw UsageError("no-water", arguments.has("--added") ? "the water is told twice" : "how much water is in the tub?",
+        throw UsageError("no-water",
+                         arguments.has("--added") ? "the water is told twice" : "how much water is in the tub?",
                          "give one of --added 700ml (poured in) and --weighs 1.6kg (what it all weighs now)");
-    read_flag(arguments, "--dry-mass", [&](const std::string& text) { request.dry_mass = above_zero(parse<Mass>(text)); });
+    read_flag(arguments, "--dry-mass",
+              [&](const std::string& text) { request.dry_mass = above_zero(parse<Mass>(text)); });
     read_flag(arguments, "--added", [&](const std::string& text) { request.water = WaterPoured{parse<Volume>(text)}; });
-    read_flag(arguments, "--weighs", [&](const std::string& text) { request.water = TubWeighs{above_zero(parse<Mass>(text))}; });
+    read_flag(arguments, "--weighs",
+              [&](const std::string& text) { request.water = TubWeighs{above_zero(parse<Mass>(text))}; });
     read_flag(arguments, "--minutes", [&](const std::string& text) { request.since = read_minutes(text); });
-    read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });
+    read_flag(arguments, "--water-temp",
+              [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });
     request.feel = arguments.value("--feel");
     return request;
 }

@@ -44,7 +44,8 @@ std::string size_text(const FeedSize& size) {
 std::string feed_text(const AdvisedFeed& feed) {
     const int all = feed.count * static_cast<int>(feed.put_ins);
     std::string text = feed.form == FeedForm::loose ? fmt::format("{} times {} loose", all, size_text(feed.size))
-                                                    : fmt::format("{} {}{} of {}", all, name_of(feed.form), all == 1 ? "" : "s", size_text(feed.size));
+                                                    : fmt::format("{} {}{} of {}", all, name_of(feed.form),
+                                                                  all == 1 ? "" : "s", size_text(feed.size));
     text += ", " + feed.name;
     if (!feed.feel.empty()) text += ", " + feed.feel;
     if (!feed.colour.empty()) text += ", " + feed.colour;
@@ -55,32 +56,40 @@ std::string feed_text(const AdvisedFeed& feed) {
 std::string reasons_text(const std::vector<AdvicePoint>& points, int sign) {
     std::vector<std::string> said;
     for (const AdvicePoint& point : points)
-        if (point.points * sign > 0 && std::find(said.begin(), said.end(), point.reason) == said.end()) said.push_back(point.reason);
+        if (point.points * sign > 0 && std::find(said.begin(), said.end(), point.reason) == said.end())
+            said.push_back(point.reason);
     std::string text;
     for (const std::string& reason : said) text += (text.empty() ? "" : "; ") + reason;
     return text;
 }
 
-std::string points_text(int score) { return fmt::format("{} {}", score, score == 1 || score == -1 ? "point" : "points"); }
+std::string points_text(int score) {
+    return fmt::format("{} {}", score, score == 1 || score == -1 ? "point" : "points");
+}
 
 std::string for_and_against(const std::vector<AdvicePoint>& points) {
     std::string text;
-    if (const std::string speaks_for = reasons_text(points, 1); !speaks_for.empty()) text += paragraph("     for      ", sentence(speaks_for));
-    if (const std::string against = reasons_text(points, -1); !against.empty()) text += paragraph("     against  ", sentence(against));
+    if (const std::string speaks_for = reasons_text(points, 1); !speaks_for.empty())
+        text += paragraph("     for      ", sentence(speaks_for));
+    if (const std::string against = reasons_text(points, -1); !against.empty())
+        text += paragraph("     against  ", sentence(against));
     return text;
 }
 
 std::string amount_text(const AdvisedStrategy& strategy) {
     const std::string all = shown_mass(kitchen_mass(strategy.as_written));
     if (strategy.low == strategy.as_written && strategy.high == strategy.as_written) return all + " as it goes in";
-    return shown_mass(kitchen_mass(strategy.low), kitchen_mass(strategy.high)) + " as it goes in, of the " + all + " it has";
+    return shown_mass(kitchen_mass(strategy.low), kitchen_mass(strategy.high)) + " as it goes in, of the " + all +
+           " it has";
 }
 
 std::string strategies_text(const AdviseAnswer& answer) {
     std::string text = "Strategies\n";
     for (std::size_t i = 0; i < std::min(most_told, answer.strategies.size()); ++i) {
         const AdvisedStrategy& strategy = answer.strategies[i];
-        text += paragraph(fmt::format("  {}  ", i + 1), fmt::format("{}, {}: {}.", strategy.name, points_text(strategy.score), amount_text(strategy)));
+        text +=
+            paragraph(fmt::format("  {}  ", i + 1),
+                      fmt::format("{}, {}: {}.", strategy.name, points_text(strategy.score), amount_text(strategy)));
         for (const AdvisedFeed& feed : strategy.feeds) text += paragraph("     feed     ", feed_text(feed));
         text += for_and_against(strategy.points);
     }
@@ -91,7 +100,9 @@ std::string mixes_text(const AdviseAnswer& answer) {
     std::string text = "Mixes\n";
     for (std::size_t i = 0; i < std::min(most_told, answer.mixes.size()); ++i) {
         const AdvisedMix& mix = answer.mixes[i];
-        text += paragraph(fmt::format("  {}  ", i + 1), fmt::format("{}, {}: {}{}.", mix.name, points_text(mix.score), mix.feel, mix.colour.empty() ? "" : ", mostly " + mix.colour));
+        text += paragraph(fmt::format("  {}  ", i + 1),
+                          fmt::format("{}, {}: {}{}.", mix.name, points_text(mix.score), mix.feel,
+                                      mix.colour.empty() ? "" : ", mostly " + mix.colour));
         text += for_and_against(mix.points);
     }
     return text;
@@ -104,10 +115,11 @@ std::string with_capital(std::string word) {
 
 std::string rules_text(const AdviseAnswer& answer) {
     std::string text;
-    for (const AdviceRule& rule : answer.advice) text += paragraph(fmt::format("{:<10}", with_capital(rule.about)), fmt::format("{} Because {} ({}).", rule.say, rule.why, rule.source));
+    for (const AdviceRule& rule : answer.advice)
+        text += paragraph(fmt::format("{:<10}", with_capital(rule.about)),
+                          fmt::format("{} Because {} ({}).", rule.say, rule.why, rule.source));
     return text;
 }
-
 
 Json points_json(const std::vector<AdvicePoint>& points) {
     Json list = Json::array();
@@ -115,7 +127,9 @@ Json points_json(const std::vector<AdvicePoint>& points) {
     return list;
 }
 
-Json text_or_null(const std::string& text) { return text.empty() ? Json() : Json(text); }
+Json text_or_null(const std::string& text) {
+    return text.empty() ? Json() : Json(text);
+}
 
 Json size_json(const FeedSize& size) {
     Json json = {{"size_g", nullptr}, {"size_ml", nullptr}, {"size_mm", nullptr}};
@@ -126,7 +140,12 @@ Json size_json(const FeedSize& size) {
 }
 
 Json feed_json(const AdvisedFeed& feed) {
-    Json json = {{"of", feed.name}, {"feel", text_or_null(feed.feel)}, {"colour", text_or_null(feed.colour)}, {"as", name_of(feed.form)}, {"count", feed.count}, {"put_ins", feed.put_ins}};
+    Json json = {{"of", feed.name},
+                 {"feel", text_or_null(feed.feel)},
+                 {"colour", text_or_null(feed.colour)},
+                 {"as", name_of(feed.form)},
+                 {"count", feed.count},
+                 {"put_ins", feed.put_ins}};
     json.update(size_json(feed.size));
     return json;
 }
@@ -137,21 +156,34 @@ std::string advise_text(const AdviseAnswer& answer) {
     std::string text = "Advice for " + circumstances_text(answer.now) + "\n\n";
     if (answer.advice.empty()) text += "No rule holds for what was said.\n";
     text += rules_text(answer) + "\n" + strategies_text(answer) + "\n" + mixes_text(answer) + "\n";
-    return text + paragraph("Mind      ", "Common practice, no source: it changes no other answer. The venue's rules come first, and what the water shows comes before any of this.");
+    return text +
+           paragraph(
+               "Mind      ",
+               "Common practice, no source: it changes no other answer. The venue's rules come first, and what the water shows comes before any of this.");
 }
 
 Json advise_json(const AdviseAnswer& answer) {
     Json json = json_record("advise", {});
     Json advice = Json::array(), strategies = Json::array(), mixes = Json::array();
-    for (const AdviceRule& rule : answer.advice) advice.push_back({{"about", rule.about}, {"text", rule.say}, {"reason", rule.why}, {"source", rule.source}});
+    for (const AdviceRule& rule : answer.advice)
+        advice.push_back({{"about", rule.about}, {"text", rule.say}, {"reason", rule.why}, {"source", rule.source}});
     for (const AdvisedStrategy& strategy : answer.strategies) {
         Json feeds = Json::array();
         for (const AdvisedFeed& feed : strategy.feeds) feeds.push_back(feed_json(feed));
-        strategies.push_back({{"name", strategy.name}, {"score", strategy.score}, {"points", points_json(strategy.points)}, {"feeds", feeds},
-                              {"wet_mass_g", strategy.as_written.in(gram)}, {"advised_wet_mass_g", {{"low", strategy.low.in(gram)}, {"high", strategy.high.in(gram)}}}});
+        strategies.push_back(
+            {{"name", strategy.name},
+             {"score", strategy.score},
+             {"points", points_json(strategy.points)},
+             {"feeds", feeds},
+             {"wet_mass_g", strategy.as_written.in(gram)},
+             {"advised_wet_mass_g", {{"low", strategy.low.in(gram)}, {"high", strategy.high.in(gram)}}}});
     }
     for (const AdvisedMix& mix : answer.mixes)
-        mixes.push_back({{"name", mix.name}, {"score", mix.score}, {"feel", mix.feel}, {"colour", text_or_null(mix.colour)}, {"points", points_json(mix.points)}});
+        mixes.push_back({{"name", mix.name},
+                         {"score", mix.score},
+                         {"feel", mix.feel},
+                         {"colour", text_or_null(mix.colour)},
+                         {"points", points_json(mix.points)}});
     json["advice"] = advice;
     json["strategies"] = strategies;
     json["mixes"] = mixes;

@@ -16,7 +16,9 @@ namespace {
 constexpr Volume least_told = 0.1 * imperial_pint;  // less is no measure of a pint pot
 constexpr const char* in_the_plan = "baitwright plan has them";
 
-bool is_dose(const PlannedBatch& batch, std::size_t part) { return std::find(batch.doses.begin(), batch.doses.end(), part) != batch.doses.end(); }
+bool is_dose(const PlannedBatch& batch, std::size_t part) {
+    return std::find(batch.doses.begin(), batch.doses.end(), part) != batch.doses.end();
+}
 
 CardRow mass_row(const std::string& what, Mass mass, Volume volume) {
     CardRow row;
@@ -29,13 +31,15 @@ CardRow mass_row(const std::string& what, Mass mass, Volume volume) {
 CardRow dose_row(const PlannedTotal& part) {
     CardRow row;
     row.what = part.name;
-    row.amount = part.liquid ? fmt::format("{:g} ml", kitchen_additive(part.volume).in(millilitre)) : fmt::format("{:g} g", kitchen_additive(part.mass).in(gram));
+    row.amount = part.liquid ? fmt::format("{:g} ml", kitchen_additive(part.volume).in(millilitre))
+                             : fmt::format("{:g} g", kitchen_additive(part.mass).in(gram));
     return row;
 }
 
 std::string soaked_word(const PlannedTotal& part) {
     if (!(part.soaked > Mass{})) return {};
-    return part.soaked >= 0.999 * part.mass ? " (weighed dry, then soaked)" : " (" + shown_mass(kitchen_mass(part.soaked)) + " of it soaked)";
+    return part.soaked >= 0.999 * part.mass ? " (weighed dry, then soaked)"
+                                            : " (" + shown_mass(kitchen_mass(part.soaked)) + " of it soaked)";
 }
 
 CardRow water_row(const std::string& what, Mass water) {
@@ -57,7 +61,8 @@ void add_water(const PlannedBatch& batch, std::vector<CardRow>& rows) {
     rows.push_back(water_row("water at first; rest " + shown_time(batch.rest) + ", riddle", batch.water_first));
     const Mass step = std::max(kitchen_water(0.05 * batch.water / batch.containers), 5.0 * gram);
     rows.push_back(water_row(fmt::format("then {} at a time{}, until {}; never past {} in all", shown_water(step),
-                                         batch.containers > 1 ? " to a bucket" : "", batch.feel, shown_water(kitchen_water(batch.water_range.high))),
+                                         batch.containers > 1 ? " to a bucket" : "", batch.feel,
+                                         shown_water(kitchen_water(batch.water_range.high))),
                              batch.water_rest));
 }
 
@@ -82,17 +87,21 @@ CardSection batch_section(const PlannedBatch& batch) {
     CardSection section = section_of(heading_of(batch), 1);
     for (std::size_t i = 0; i < batch.parts.size(); ++i) {
         const PlannedTotal& part = batch.parts[i];
-        section.rows.push_back(is_dose(batch, i) ? dose_row(part) : mass_row(part.name + soaked_word(part), part.mass, part.volume));
+        section.rows.push_back(is_dose(batch, i) ? dose_row(part)
+                                                 : mass_row(part.name + soaked_word(part), part.mass, part.volume));
     }
     add_water(batch, section.rows);
     return section;
 }
 
-bool goes_in_alone(const PlannedBatch& batch) { return batch.feel.empty() && batch.parts.size() == 1; }
+bool goes_in_alone(const PlannedBatch& batch) {
+    return batch.feel.empty() && batch.parts.size() == 1;
+}
 
 std::string soak_words(const PlannedSoak& soak) {
     const std::string what = soak.name + ", " + shown_weighed(soak.dry) + ": ";
-    if (soak.strokes > 0) return what + fmt::format("pump {} {} under water", soak.strokes, soak.strokes == 1 ? "stroke" : "strokes");
+    if (soak.strokes > 0)
+        return what + fmt::format("pump {} {} under water", soak.strokes, soak.strokes == 1 ? "stroke" : "strokes");
     return what + fmt::format("soak {}, drain, stand {}", shown_soak_time(soak.soak), shown_soak_time(soak.stand));
 }
 
@@ -110,7 +119,8 @@ std::vector<CardSection> weigh_sections(const SessionPlan& plan) {
         as_it_is.rows.push_back(mass_row(part.name + soaked_word(part), part.mass, part.volume));
     }
     for (const HookbaitNeed& hook : plan.hookbaits)
-        as_it_is.rows.push_back(mass_row(fmt::format("{} for the hook, about {}", hook.name, shown_count(hook.count)), hook.mass, hook.volume));
+        as_it_is.rows.push_back(mass_row(fmt::format("{} for the hook, about {}", hook.name, shown_count(hook.count)),
+                                         hook.mass, hook.volume));
     sections.push_back(std::move(as_it_is));
     return sections;
 }
@@ -126,7 +136,9 @@ CardSection total_section(const SessionPlan& plan) {
     for (const PlannedTotal& total : plan.totals)
         section.rows.push_back(total.liquid ? dose_row(total) : mass_row(total.name, total.mass, total.volume));
     section.rows.push_back(water_row("water to carry", plan.water_to_carry));
-    section.rows.push_back(mass_row(fmt::format("ready, in {} {}", plan.containers, plan.containers == 1 ? "tub" : "tubs"), plan.wet_mass, plan.wet_volume));
+    section.rows.push_back(
+        mass_row(fmt::format("ready, in {} {}", plan.containers, plan.containers == 1 ? "tub" : "tubs"), plan.wet_mass,
+                 plan.wet_volume));
     return section;
 }
 
@@ -139,7 +151,8 @@ CardSection mind_section(const SessionPlan& plan) {
     };
     for (const PlanBreach& breach : plan.breaches) {
         const Mass* mass = std::get_if<Mass>(&breach.planned);
-        note("BREAKS A RULE: " + breach.rule + "; planned " + (mass ? shown_mass(kitchen_mass(*mass)) : shown_volume(std::get<Volume>(breach.planned))));
+        note("BREAKS A RULE: " + breach.rule + "; planned " +
+             (mass ? shown_mass(kitchen_mass(*mass)) : shown_volume(std::get<Volume>(breach.planned))));
     }
     for (const std::string& caution : plan.cautions) note(caution);
     for (const std::string& rule : plan.venue_notes) note(rule);

@@ -36,7 +36,9 @@ std::string step_text(const BindingLimit& binding, const Currency* currency) {
     return bound_text(step, currency);
 }
 
-std::string measure_of(BlendGoal goal) { return goal == BlendGoal::per_litre ? "a litre" : "a kilo"; }
+std::string measure_of(BlendGoal goal) {
+    return goal == BlendGoal::per_litre ? "a litre" : "a kilo";
+}
 
 /// A tenth of a minor unit is as close as anybody asks.
 std::string small_rate(double minor, const Currency& currency) {
@@ -45,7 +47,8 @@ std::string small_rate(double minor, const Currency& currency) {
 
 /// "each further 1 % costs 4.2p a kilo"
 std::string price_sentence(const BlendAnswer& answer, const BindingLimit& binding) {
-    const std::string step = step_text(binding, answer.currency), rate = small_rate(binding.price_minor, *answer.currency);
+    const std::string step = step_text(binding, answer.currency),
+                      rate = small_rate(binding.price_minor, *answer.currency);
     const char* how = binding.limit.end == End::least ? "each further {} costs {} {}" : "each {} more would save {} {}";
     return fmt::format(fmt::runtime(how), step, rate, measure_of(answer.goal));
 }
@@ -73,7 +76,9 @@ std::string infeasible_text(const BlendAnswer& answer) {
     text += alone ? "No mix of these candidates can keep this one.\n"
                   : "These cannot hold together; with any one of them away the others can.\n";
     for (const BlendLimitEnd& limit : answer.conflicts) text += paragraph("  - ", limit_text(limit, answer.currency));
-    return text + "\n" + paragraph("Do this   ", alone ? "Loosen it, or add a candidate that helps." : "Loosen one of them, or add a candidate that helps.");
+    return text + "\n" +
+           paragraph("Do this   ", alone ? "Loosen it, or add a candidate that helps."
+                                         : "Loosen one of them, or add a candidate that helps.");
 }
 
 }  // namespace
@@ -84,7 +89,8 @@ std::string limit_text(const BlendLimitEnd& limit, const Currency* currency) {
 
 std::string blend_text(const BlendAnswer& answer) {
     if (answer.status == BlendAnswer::Status::infeasible) return infeasible_text(answer);
-    std::string text = paragraph("", answer.name + ": the cheapest within its limits, " + cost_sentence(answer)) + "\n" + shares_table(answer) + "\n";
+    std::string text = paragraph("", answer.name + ": the cheapest within its limits, " + cost_sentence(answer)) +
+                       "\n" + shares_table(answer) + "\n";
     std::vector<std::string> told;
     for (const BlendPropertyValue& property : answer.properties)
         if (property.property != MixProperty::price) told.push_back(property_text(property));
@@ -94,7 +100,8 @@ std::string blend_text(const BlendAnswer& answer) {
     } else {
         text += "\nWhat the limits cost, as long as they are moved a little\n";
         for (const BindingLimit& binding : answer.binding)
-            text += paragraph("  - ", limit_text(binding.limit, answer.currency) + ": " + price_sentence(answer, binding));
+            text +=
+                paragraph("  - ", limit_text(binding.limit, answer.currency) + ": " + price_sentence(answer, binding));
     }
     if (!answer.warnings.empty()) text += "\n";
     for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
@@ -115,13 +122,17 @@ Json blend_json(const BlendAnswer& answer) {
     json["cost_minor"] = if_optimal(answer.cost.minor());
     json["shares"] = Json::array();
     for (const BlendShare& share : answer.shares)
-        json["shares"].push_back({{"name", share.ingredient.name}, {"share", double(share.share)},
-                                  {"mass_g", (share.share * answer.batch).in(gram)}, {"weigh_g", share.weigh.in(gram)},
-                                  {"price_per_kg_minor", share.price_per_kilogram}, {"cost_minor", share.cost.minor()}});
+        json["shares"].push_back({{"name", share.ingredient.name},
+                                  {"share", double(share.share)},
+                                  {"mass_g", (share.share * answer.batch).in(gram)},
+                                  {"weigh_g", share.weigh.in(gram)},
+                                  {"price_per_kg_minor", share.price_per_kilogram},
+                                  {"cost_minor", share.cost.minor()}});
     json["properties"] = if_optimal(properties_json(answer.properties));
     json["binding"] = Json::array();
     for (const BindingLimit& binding : answer.binding)
-        json["binding"].push_back({{"limit", limit_text(binding.limit, answer.currency)}, {"step", step_text(binding, answer.currency)},
+        json["binding"].push_back({{"limit", limit_text(binding.limit, answer.currency)},
+                                   {"step", step_text(binding, answer.currency)},
                                    {"price_minor", binding.price_minor}});
     json["conflicts"] = Json::array();
     for (const BlendLimitEnd& limit : answer.conflicts) json["conflicts"].push_back(limit_text(limit, answer.currency));
@@ -132,8 +143,9 @@ Json blend_json(const BlendAnswer& answer) {
 Rows blend_rows(const BlendAnswer& answer) {
     Rows rows{{"name", "share", "mass_g", "price_per_kg_minor", "currency"}};
     for (const BlendShare& share : answer.shares)
-        rows.push_back({share.ingredient.name, number_text(share.share), number_text((share.share * answer.batch).in(gram)),
-                        number_text(share.price_per_kilogram), std::string(answer.currency->code)});
+        rows.push_back({share.ingredient.name, number_text(share.share),
+                        number_text((share.share * answer.batch).in(gram)), number_text(share.price_per_kilogram),
+                        std::string(answer.currency->code)});
     return rows;
 }
 

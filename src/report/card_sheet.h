@@ -3,8 +3,8 @@
 #include <string>
 #include <vector>
 
-/// The sheet for the tackle box as it is to be drawn: text that is already rounded for display, in the order in which it
-/// is read. Whoever draws it works nothing out.
+/// The sheet for the tackle box as it is to be drawn: text that is already rounded for display, in the order in which
+/// it is read. Whoever draws it works nothing out.
 namespace baitwright {
 
 /// One line of a sheet, from left to right; what is empty takes no room.

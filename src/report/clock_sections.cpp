@@ -18,21 +18,31 @@ constexpr std::size_t most_boxes = 24;  // more are told by the hour
 std::string job_words(const PrepJob& job) {
     const std::string& of = job.subject;
     switch (job.task) {
-        case PrepTask::weigh: return "weigh out " + of;
-        case PrepTask::pump: return "pump " + of;
-        case PrepTask::pour_on: return "water on " + of;
-        case PrepTask::drain: return "drain " + of + ", let it stand";
-        case PrepTask::first_wetting: return "first water into " + of;
-        case PrepTask::riddle: return "riddle " + of;
-        case PrepTask::second_wetting: return "rest of the water into " + of + ", by feel";
-        case PrepTask::shape: return fmt::format("shape {} {} of {}", job.count, job.count == 1 ? "ball" : "balls", of);
-        case PrepTask::load: break;
+        case PrepTask::weigh:
+            return "weigh out " + of;
+        case PrepTask::pump:
+            return "pump " + of;
+        case PrepTask::pour_on:
+            return "water on " + of;
+        case PrepTask::drain:
+            return "drain " + of + ", let it stand";
+        case PrepTask::first_wetting:
+            return "first water into " + of;
+        case PrepTask::riddle:
+            return "riddle " + of;
+        case PrepTask::second_wetting:
+            return "rest of the water into " + of + ", by feel";
+        case PrepTask::shape:
+            return fmt::format("shape {} {} of {}", job.count, job.count == 1 ? "ball" : "balls", of);
+        case PrepTask::load:
+            break;
     }
     return "load up";
 }
 
 bool is_water(PrepTask task) {
-    return task == PrepTask::pump || task == PrepTask::pour_on || task == PrepTask::first_wetting || task == PrepTask::second_wetting;
+    return task == PrepTask::pump || task == PrepTask::pour_on || task == PrepTask::first_wetting ||
+           task == PrepTask::second_wetting;
 }
 
 CardRow job_row(const SessionPlan& plan, const PrepJob& job) {
@@ -40,7 +50,8 @@ CardRow job_row(const SessionPlan& plan, const PrepJob& job) {
     row.tick = CardRow::Tick::box;
     row.when = job.when == PrepJob::When::evening_before ? "evening" : moment_text(plan, job.at);
     row.what = job_words(job);
-    if (job.amount > 0.5 * gram) row.amount = is_water(job.task) ? shown_water(kitchen_water(job.amount)) : shown_weighed(job.amount);
+    if (job.amount > 0.5 * gram)
+        row.amount = is_water(job.task) ? shown_water(kitchen_water(job.amount)) : shown_weighed(job.amount);
     return row;
 }
 
@@ -54,7 +65,8 @@ std::string size_text(const FeedSize& size) {
 /// "3 cups of 250 ml", "1 ball of 45 mm", "60 ml loose".
 std::string helping_text(const PlannedFeedTotal& feed) {
     const std::string size = size_text(feed.size);
-    if (feed.form == FeedForm::loose) return feed.count > 1 ? fmt::format("{} times {} loose", feed.count, size) : size + " loose";
+    if (feed.form == FeedForm::loose)
+        return feed.count > 1 ? fmt::format("{} times {} loose", feed.count, size) : size + " loose";
     return fmt::format("{} {}{} of {}", feed.count, name_of(feed.form), feed.count > 1 ? "s" : "", size);
 }
 
@@ -63,17 +75,21 @@ std::string rhythm_text(const std::vector<const PlannedFeed*>& put_ins) {
     if (put_ins.size() < 2) return {};
     const double gap = (put_ins[1]->at - put_ins[0]->at).in(minute);
     bool even = true;
-    for (std::size_t i = 2; i < put_ins.size(); ++i) even = even && std::abs((put_ins[i]->at - put_ins[i - 1]->at).in(minute) - gap) < 0.02;
+    for (std::size_t i = 2; i < put_ins.size(); ++i)
+        even = even && std::abs((put_ins[i]->at - put_ins[i - 1]->at).in(minute)-gap) < 0.02;
     const std::string times = fmt::format(", {} times", put_ins.size());
     if (!even) return times;
-    return gap < 1.95 ? fmt::format(", every {:.0f} s", 60 * gap) + times : fmt::format(", every {:.3g} min", gap) + times;
+    return gap < 1.95 ? fmt::format(", every {:.0f} s", 60 * gap) + times
+                      : fmt::format(", every {:.3g} min", gap) + times;
 }
 
 /// The start of each hour of the session with how many put-ins it has.
 std::vector<std::string> boxes_by_hour(const SessionPlan& plan, const std::vector<const PlannedFeed*>& put_ins) {
     std::vector<std::string> boxes;
     for (Time from; from < plan.length; from += 1.0 * hour) {
-        const auto in_hour = std::count_if(put_ins.begin(), put_ins.end(), [&](const PlannedFeed* put_in) { return put_in->at >= from && put_in->at < from + 1.0 * hour; });
+        const auto in_hour = std::count_if(put_ins.begin(), put_ins.end(), [&](const PlannedFeed* put_in) {
+            return put_in->at >= from && put_in->at < from + 1.0 * hour;
+        });
         if (in_hour > 0) boxes.push_back(fmt::format("{} x {}", moment_text(plan, from), in_hour));
     }
     return boxes;
@@ -88,7 +104,8 @@ CardRow feed_row(const SessionPlan& plan, std::size_t feed) {
     const PlannedFeed& first = *put_ins.front();
     row.when = moment_text(plan, first.at);
     row.what = helping_text(plan.feeds[feed]) + ", " + first.name + rhythm_text(put_ins);
-    if (first.fills > 1 && first.with.find_first_of("0123456789") != std::string::npos) row.what += fmt::format(" ({} x {})", first.fills, first.with);
+    if (first.fills > 1 && first.with.find_first_of("0123456789") != std::string::npos)
+        row.what += fmt::format(" ({} x {})", first.fills, first.with);
     row.amount = shown_weighed(first.mass);
     if (put_ins.size() == 1)
         row.tick = CardRow::Tick::box;

@@ -147,12 +147,16 @@ Told cost_told(const StrategyCost& cost) {
     told.line("Goes in", goes_in_text(cost.unrolled));
     if (const std::string most = most_text(cost); !most.empty()) told.line("Most", most);
     if (const std::string left = left_text(cost); !left.empty()) told.line("Keeps", left);
-    if (is_mixed(cost)) told.line("Come home", "Damp mix keeps 1 to 2 days cold or 3 months frozen, once (common practice, no source).");
+    if (is_mixed(cost))
+        told.line("Come home",
+                  "Damp mix keeps 1 to 2 days cold or 3 months frozen, once (common practice, no source).");
     told.mind(cost.warnings);
     return told;
 }
 
-std::string cost_text(const StrategyCost& cost) { return cost_told(cost).text(); }
+std::string cost_text(const StrategyCost& cost) {
+    return cost_told(cost).text();
+}
 
 std::vector<std::string> difference_sentences(const StrategyComparison& comparison) {
     std::vector<std::string> sentences;

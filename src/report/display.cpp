@@ -116,7 +116,8 @@ std::string shown_soak_time(Time time) {
 std::string shown_soak_time(Time low, Time high) {
     const double seconds = high.in(second);
     const auto both = [&](double step, double unit, const char* symbol) {
-        const double from = step * std::round(low.in(second) / unit / step), to = step * std::round(seconds / unit / step);
+        const double from = step * std::round(low.in(second) / unit / step),
+                     to = step * std::round(seconds / unit / step);
         return from == to ? fmt::format("{:g} {}", to, symbol) : fmt::format("{:g} to {:g} {}", from, to, symbol);
     };
     if (seconds < 117.5) return both(5, 1, "s");
@@ -132,7 +133,8 @@ std::string shown_length(Length length) {
 }
 
 std::string shown_length(Length low, Length high) {
-    if (low.si() < 0.095 && high.si() < 0.995) return fmt::format("{:.0f} to {:.0f} cm", 100 * low.si(), 100 * high.si());
+    if (low.si() < 0.095 && high.si() < 0.995)
+        return fmt::format("{:.0f} to {:.0f} cm", 100 * low.si(), 100 * high.si());
     const std::string from = shown_length(low);
     return from.substr(0, from.find(' ')) + " to " + shown_length(high);
 }
@@ -147,15 +149,21 @@ std::string shown_percent(Ratio share) {
     return percents < 9.95 ? fmt::format("{:.2g} %", percents) : fmt::format("{:.0f} %", percents);
 }
 
-std::string shown_temperature(Temperature temperature) { return fmt::format("{:.3g} degC", temperature.in_celsius()); }
+std::string shown_temperature(Temperature temperature) {
+    return fmt::format("{:.3g} degC", temperature.in_celsius());
+}
 
-std::string shown_count(double count) { return significant(count, 2); }
+std::string shown_count(double count) {
+    return significant(count, 2);
+}
 
 std::string shown_count_range(double low, double high) {
     const double least = std::round(low), most = std::round(high);
     return least == most ? fmt::format("{:.0f}", least) : fmt::format("{:.0f} to {:.0f}", least, most);
 }
 
-std::string shown_ratio(Ratio ratio) { return fmt::format("{:.2f}", double(ratio)); }
+std::string shown_ratio(Ratio ratio) {
+    return fmt::format("{:.2f}", double(ratio));
+}
 
 }  // namespace baitwright

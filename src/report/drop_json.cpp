@@ -8,9 +8,12 @@ namespace {
 
 const char* word_of(Breaks breaks) {
     switch (breaks) {
-        case Breaks::surface: return "surface";
-        case Breaks::midwater: return "midwater";
-        case Breaks::bottom: break;
+        case Breaks::surface:
+            return "surface";
+        case Breaks::midwater:
+            return "midwater";
+        case Breaks::bottom:
+            break;
     }
     return "bottom";
 }
@@ -25,13 +28,19 @@ Json points(const Points<Q>& points, Unit unit) {
     return {{"p10", points.p10.in(unit)}, {"p50", points.p50.in(unit)}, {"p90", points.p90.in(unit)}};
 }
 
-Json carpet(const Carpet& carpet) { return {{"p50", carpet.half.in(metre)}, {"p90", carpet.most.in(metre)}}; }
+Json carpet(const Carpet& carpet) {
+    return {{"p50", carpet.half.in(metre)}, {"p90", carpet.most.in(metre)}};
+}
 
 Json classes_json(const DropAnswer& answer) {
     Json list = Json::array();
     for (const DropClass& c : answer.classes)
-        list.push_back({{"name", c.name}, {"size_mm", c.size.in(millimetre)}, {"settling_m_s", c.settling.in(metre_per_second)}, {"share", double(c.share)},
-                        {"landed_s", c.sinks ? Json(c.lands.in(second)) : Json()}, {"drift_m", c.sinks ? Json(c.drift.in(metre)) : Json()},
+        list.push_back({{"name", c.name},
+                        {"size_mm", c.size.in(millimetre)},
+                        {"settling_m_s", c.settling.in(metre_per_second)},
+                        {"share", double(c.share)},
+                        {"landed_s", c.sinks ? Json(c.lands.in(second)) : Json()},
+                        {"drift_m", c.sinks ? Json(c.drift.in(metre)) : Json()},
                         {"radius_m", c.sinks ? Json(c.radius.in(metre)) : Json()}});
     return list;
 }
@@ -39,16 +48,36 @@ Json classes_json(const DropAnswer& answer) {
 Json parts_json(const DropAnswer& answer) {
     Json list = Json::array();
     for (const DropPart& part : answer.parts)
-        list.push_back({{"name", part.name}, {"share", double(part.share)}, {"landed_p50_s", part.landed ? Json(part.landed->in(second)) : Json()},
-                        {"carpet_width_p90_m", part.landed ? Json(part.width.in(metre)) : Json()}, {"drift_p50_m", part.landed ? Json(part.drift.in(metre)) : Json()},
+        list.push_back({{"name", part.name},
+                        {"share", double(part.share)},
+                        {"landed_p50_s", part.landed ? Json(part.landed->in(second)) : Json()},
+                        {"carpet_width_p90_m", part.landed ? Json(part.width.in(metre)) : Json()},
+                        {"drift_p50_m", part.landed ? Json(part.drift.in(metre)) : Json()},
                         {"fines", double(part.fines)}});
     return list;
 }
 
 /// What the water does with it; all null where it floats.
 void put_fate(const DropAnswer& answer, Json& json) {
-    const char* keys[] = {"breaks", "breaks_depth_m", "breaks_depth_m_range", "breaks_s", "lasts_s", "landed_s", "landed_p50_s_range", "landed_p90_s_range", "hanging", "hanging_min10_range",
-                          "carpet_length_m", "carpet_length_p90_m_range", "carpet_width_m", "carpet_width_p90_m_range", "drift_m", "drift_p50_m_range", "feed_up_tow_m", "start_beyond_m", "in_hand"};
+    const char* keys[] = {"breaks",
+                          "breaks_depth_m",
+                          "breaks_depth_m_range",
+                          "breaks_s",
+                          "lasts_s",
+                          "landed_s",
+                          "landed_p50_s_range",
+                          "landed_p90_s_range",
+                          "hanging",
+                          "hanging_min10_range",
+                          "carpet_length_m",
+                          "carpet_length_p90_m_range",
+                          "carpet_width_m",
+                          "carpet_width_p90_m_range",
+                          "drift_m",
+                          "drift_p50_m_range",
+                          "feed_up_tow_m",
+                          "start_beyond_m",
+                          "in_hand"};
     for (const char* key : keys) json[key] = nullptr;
     if (answer.classes.empty()) return;
     json["breaks"] = word_of(answer.breaks);
@@ -59,7 +88,10 @@ void put_fate(const DropAnswer& answer, Json& json) {
     json["landed_s"] = points(answer.landed, second);
     json["landed_p50_s_range"] = low_high(answer.landed_half_range, second);
     json["landed_p90_s_range"] = low_high(answer.landed_most_range, second);
-    json["hanging"] = {{"min1", answer.hanging[0]}, {"min5", answer.hanging[1]}, {"min10", answer.hanging[2]}, {"min30", answer.hanging[3]}};
+    json["hanging"] = {{"min1", answer.hanging[0]},
+                       {"min5", answer.hanging[1]},
+                       {"min10", answer.hanging[2]},
+                       {"min30", answer.hanging[3]}};
     json["hanging_min10_range"] = low_high(answer.hanging_10_range, one);
     json["carpet_length_m"] = carpet(answer.length);
     json["carpet_length_p90_m_range"] = low_high(answer.length_range, metre);
@@ -86,7 +118,10 @@ void put_drop(const DropAnswer& answer, Json& json) {
     put_fate(answer, json);
     json["parts"] = parts_json(answer);
     json["classes"] = classes_json(answer);
-    json["hook"] = answer.hook ? Json{{"name", answer.hook->name}, {"lands_s", answer.hook->lands.in(second)}, {"with_the_feed", answer.hook->with_the_feed}} : Json();
+    json["hook"] = answer.hook ? Json{{"name", answer.hook->name},
+                                      {"lands_s", answer.hook->lands.in(second)},
+                                      {"with_the_feed", answer.hook->with_the_feed}}
+                               : Json();
     json["own"] = answer.own;
     json["cautions"] = answer.cautions;
 }
@@ -114,8 +149,11 @@ Rows drop_rows(const std::vector<DropAnswer>& answers) {
     Rows rows{{"feel", "form", "name", "size_mm", "settling_m_s", "share", "landed_s", "drift_m", "radius_m"}};
     for (const DropAnswer& answer : answers)
         for (const DropClass& c : answer.classes)
-            rows.push_back({answer.feel, answer.form, c.name, number_text(c.size.in(millimetre)), number_text(c.settling.in(metre_per_second)), number_text(c.share),
-                            c.sinks ? number_text(c.lands.in(second)) : "", c.sinks ? number_text(c.drift.in(metre)) : "", c.sinks ? number_text(c.radius.in(metre)) : ""});
+            rows.push_back({answer.feel, answer.form, c.name, number_text(c.size.in(millimetre)),
+                            number_text(c.settling.in(metre_per_second)), number_text(c.share),
+                            c.sinks ? number_text(c.lands.in(second)) : "",
+                            c.sinks ? number_text(c.drift.in(metre)) : "",
+                            c.sinks ? number_text(c.radius.in(metre)) : ""});
     return rows;
 }
 

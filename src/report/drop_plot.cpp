@@ -23,7 +23,9 @@ struct Frame {
     bool phone;
 };
 
-Frame frame_of(PictureWidth width) { return width == PictureWidth::phone ? Frame{340, 332, true} : Frame{760, 730, false}; }
+Frame frame_of(PictureWidth width) {
+    return width == PictureWidth::phone ? Frame{340, 332, true} : Frame{760, 730, false};
+}
 
 /// Metres to the page, the same in both directions.
 struct Scale {
@@ -41,7 +43,8 @@ Scale scale_of(const DropAnswer& answer, const Frame& frame) {
         to = std::max(to, (c.drift + c.radius).si());
     }
     const double across = std::max(1.1 * (to - from), 0.5);
-    const double pixels = std::min({(right - left) / across, most_down / answer.depth.si(), most_plan / std::max(0.3, 1.2 * answer.width.most.si())});
+    const double pixels = std::min({(right - left) / across, most_down / answer.depth.si(),
+                                    most_plan / std::max(0.3, 1.2 * answer.width.most.si())});
     return {pixels, 0.5 * (from + to) - 0.5 * (right - left) / pixels};
 }
 
@@ -52,24 +55,28 @@ std::vector<double> thickness_along(const DropAnswer& answer, const Scale& scale
         const double at = scale.from + (right - left) / scale.pixels * i / steps;
         for (const DropClass& c : answer.classes) {
             const double radius = c.radius.si(), off = (at - c.drift.si()) / radius;
-            if (c.sinks && std::abs(off) < 1) thickness[static_cast<std::size_t>(i)] += c.share * 2 / (std::numbers::pi * radius) * std::sqrt(1 - off * off);
+            if (c.sinks && std::abs(off) < 1)
+                thickness[static_cast<std::size_t>(i)] +=
+                    c.share * 2 / (std::numbers::pi * radius) * std::sqrt(1 - off * off);
         }
     }
     return thickness;
 }
 
-/// Where it breaks, in words beside the line; on a phone in two lines, on the side that has the room. `beside` is how far from
-/// the line, and how far down.
+/// Where it breaks, in words beside the line; on a phone in two lines, on the side that has the room. `beside` is how
+/// far from the line, and how far down.
 void draw_break(Svg& svg, const DropAnswer& answer, const Frame& frame, const Scale& scale, Svg::Point beside) {
     const double at = scale.x(0);
     const bool midwater = answer.breaks_depth > Length{};
-    const std::string where = midwater ? shown_length(answer.breaks_depth) + " down" : "the surface", how = midwater ? "breaks about" : "breaks at";
+    const std::string where = midwater ? shown_length(answer.breaks_depth) + " down" : "the surface",
+                      how = midwater ? "breaks about" : "breaks at";
     if (!frame.phone) {
         svg.text({at + beside.first, beside.second}, how + " " + where, 14);
         return;
     }
     constexpr double letter = 8.6;  // of 14 pixels' type, of the wider faces
-    const bool right_of_it = at + beside.first + letter * static_cast<double>(std::max(how.size(), where.size())) < frame.right;
+    const bool right_of_it =
+        at + beside.first + letter * static_cast<double>(std::max(how.size(), where.size())) < frame.right;
     const double x = right_of_it ? at + beside.first : at - beside.first;
     const Svg::Anchor anchor = right_of_it ? Svg::Anchor::start : Svg::Anchor::end;
     svg.text({x, beside.second}, how, 14, anchor);
@@ -80,7 +87,9 @@ void draw_side(Svg& svg, const DropAnswer& answer, const Frame& frame, const Sca
     constexpr int steps = 160;
     constexpr double highest = 46;
     const double right = frame.right;
-    if (!frame.phone) svg.text({8, 24}, fmt::format("{}, {}: {}", answer.recipe, answer.feel, answer.form), 17, Svg::Anchor::start, true);
+    if (!frame.phone)
+        svg.text({8, 24}, fmt::format("{}, {}: {}", answer.recipe, answer.feel, answer.form), 17, Svg::Anchor::start,
+                 true);
     svg.text({8, 46}, "from the side, to scale", 14);
     svg.line({left, surface}, {right, surface}, {0, 1});
     svg.text({8, surface + 5}, "surface", 14);
@@ -101,23 +110,28 @@ void draw_side(Svg& svg, const DropAnswer& answer, const Frame& frame, const Sca
     const std::vector<double> thickness = thickness_along(answer, scale, right, steps);
     const double most = *std::max_element(thickness.begin(), thickness.end());
     std::vector<Svg::Point> curve;
-    for (int i = 0; i <= steps && most > 0; ++i) curve.emplace_back(left + (right - left) * i / steps, bed - 2 - highest * thickness[static_cast<std::size_t>(i)] / most);
+    for (int i = 0; i <= steps && most > 0; ++i)
+        curve.emplace_back(left + (right - left) * i / steps,
+                           bed - 2 - highest * thickness[static_cast<std::size_t>(i)] / most);
     svg.polyline(curve, {0, 2});
     svg.text({(left + right) / 2, bed + 22}, "the curve: how thick it comes to lie", 14, Svg::Anchor::middle);
 }
 
-void draw_outline(Svg& svg, const Scale& scale, double middle_y, Length middle, Length length, Length width, Svg::Pen pen) {
+void draw_outline(Svg& svg, const Scale& scale, double middle_y, Length middle, Length length, Length width,
+                  Svg::Pen pen) {
     std::vector<Svg::Point> outline;
     for (int i = 0; i <= 72; ++i) {
         const double angle = 2 * std::numbers::pi * i / 72;
-        outline.emplace_back(scale.x(middle.si() + 0.5 * length.si() * std::cos(angle)), middle_y + scale.pixels * 0.5 * width.si() * std::sin(angle));
+        outline.emplace_back(scale.x(middle.si() + 0.5 * length.si() * std::cos(angle)),
+                             middle_y + scale.pixels * 0.5 * width.si() * std::sin(angle));
     }
     svg.polyline(outline, pen);
 }
 
 /// What the outlines mean; in one line where there is room for it.
 std::vector<std::string> legend_of(const DropAnswer& answer, const Frame& frame) {
-    const std::vector<std::string> lines{fmt::format("solid: nine tenths, {} across", shown_length(answer.width.most)), fmt::format("dashed: half, {} across", shown_length(answer.width.half)),
+    const std::vector<std::string> lines{fmt::format("solid: nine tenths, {} across", shown_length(answer.width.most)),
+                                         fmt::format("dashed: half, {} across", shown_length(answer.width.half)),
                                          "cross: where it goes in", "top tow to the right"};
     if (frame.phone) return lines;
     return {fmt::format("{}; {}; {}; {}", lines[0], lines[1], lines[2], lines[3])};
@@ -142,9 +156,14 @@ void draw_plan(Svg& svg, const DropAnswer& answer, const Frame& frame, const Sca
 }
 
 std::string description(const DropAnswer& answer) {
-    const std::string where = answer.breaks == Breaks::surface ? "breaks at the surface" : answer.breaks == Breaks::bottom ? "lands whole on the bottom" : "breaks about " + shown_length(answer.breaks_depth) + " down";
-    return fmt::format("In {:.2g} m of water it {}; half of it has landed after {:.0f} s, nine tenths after {:.0f} s, in a patch {} wide and {} long whose middle is {:.2g} m down the top tow. Estimates.",
-                       answer.depth.si(), where, answer.landed.p50.si(), answer.landed.p90.si(), shown_length(answer.width.most), shown_length(answer.length.most), answer.drift.p50.si());
+    const std::string where = answer.breaks == Breaks::surface ? "breaks at the surface"
+                              : answer.breaks == Breaks::bottom
+                                  ? "lands whole on the bottom"
+                                  : "breaks about " + shown_length(answer.breaks_depth) + " down";
+    return fmt::format(
+        "In {:.2g} m of water it {}; half of it has landed after {:.0f} s, nine tenths after {:.0f} s, in a patch {} wide and {} long whose middle is {:.2g} m down the top tow. Estimates.",
+        answer.depth.si(), where, answer.landed.p50.si(), answer.landed.p90.si(), shown_length(answer.width.most),
+        shown_length(answer.length.most), answer.drift.p50.si());
 }
 
 }  // namespace

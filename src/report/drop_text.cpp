@@ -21,41 +21,62 @@ std::string shown_wait(Time time) {
 }
 
 /// The depth is no estimate of ours.
-std::string as_told(Length depth) { return fmt::format("{:g} m", depth.in(metre)); }
+std::string as_told(Length depth) {
+    return fmt::format("{:g} m", depth.in(metre));
+}
 
 std::string breaks_line(const DropAnswer& answer) {
     switch (answer.breaks) {
-        case Breaks::surface: return "It breaks at the surface and hangs there as a cloud.";
+        case Breaks::surface:
+            return "It breaks at the surface and hangs there as a cloud.";
         case Breaks::bottom: {
-            std::string text = answer.breaks_at > Time{} ? fmt::format("It lands whole on the bottom after about {} (likely {} to {})", shown_wait(answer.breaks_at), shown_wait(answer.landed_half_range.low), shown_wait(answer.landed_half_range.high)) : std::string("It goes to the bottom whole");
-            return text + (answer.lasts > Time{} ? fmt::format(" and falls apart there over about {}.", shown_wait(answer.lasts)) : " and falls apart there.");
+            std::string text = answer.breaks_at > Time{}
+                                   ? fmt::format("It lands whole on the bottom after about {} (likely {} to {})",
+                                                 shown_wait(answer.breaks_at), shown_wait(answer.landed_half_range.low),
+                                                 shown_wait(answer.landed_half_range.high))
+                                   : std::string("It goes to the bottom whole");
+            return text + (answer.lasts > Time{}
+                               ? fmt::format(" and falls apart there over about {}.", shown_wait(answer.lasts))
+                               : " and falls apart there.");
         }
-        case Breaks::midwater: break;
+        case Breaks::midwater:
+            break;
     }
     return fmt::format("It breaks about {} down (likely {}), {} after it went in.", shown_length(answer.breaks_depth),
-                       shown_length(answer.breaks_depth_range.low, answer.breaks_depth_range.high), shown_wait(answer.breaks_at));
+                       shown_length(answer.breaks_depth_range.low, answer.breaks_depth_range.high),
+                       shown_wait(answer.breaks_at));
 }
 
 std::string landing_line(const DropAnswer& answer) {
     if (answer.breaks == Breaks::bottom) return "All of it is on the bottom at once.";
-    return fmt::format("A tenth is down after {}, half after {} (likely {} to {}), nine tenths after {}.", shown_wait(answer.landed.p10), shown_wait(answer.landed.p50),
-                       shown_wait(answer.landed_half_range.low), shown_wait(answer.landed_half_range.high), shown_wait(answer.landed.p90));
+    return fmt::format("A tenth is down after {}, half after {} (likely {} to {}), nine tenths after {}.",
+                       shown_wait(answer.landed.p10), shown_wait(answer.landed.p50),
+                       shown_wait(answer.landed_half_range.low), shown_wait(answer.landed_half_range.high),
+                       shown_wait(answer.landed.p90));
 }
 
 std::string hanging_line(const DropAnswer& answer) {
-    const auto percent_of = [](double share) { return share < 0.005 ? std::string("nothing") : shown_whole_percent(share); };
-    return fmt::format("After 1 min {}, after 5 min {}, after 10 min {}, after 30 min {}.", percent_of(answer.hanging[0]), percent_of(answer.hanging[1]),
-                       percent_of(answer.hanging[2]), percent_of(answer.hanging[3]));
+    const auto percent_of = [](double share) {
+        return share < 0.005 ? std::string("nothing") : shown_whole_percent(share);
+    };
+    return fmt::format("After 1 min {}, after 5 min {}, after 10 min {}, after 30 min {}.",
+                       percent_of(answer.hanging[0]), percent_of(answer.hanging[1]), percent_of(answer.hanging[2]),
+                       percent_of(answer.hanging[3]));
 }
 
 std::string carpet_line(const DropAnswer& answer) {
     const bool drifts = answer.length.most.si() > 1.05 * answer.width.most.si();
-    std::string text = drifts ? fmt::format("Nine tenths lie {} long and {} wide (likely {} wide)", shown_length(answer.length.most), shown_length(answer.width.most),
-                                            shown_length(answer.width_range.low, answer.width_range.high))
-                              : fmt::format("Nine tenths lie in a patch {} across (likely {})", shown_length(answer.width.most), shown_length(answer.width_range.low, answer.width_range.high));
+    std::string text =
+        drifts ? fmt::format("Nine tenths lie {} long and {} wide (likely {} wide)", shown_length(answer.length.most),
+                             shown_length(answer.width.most),
+                             shown_length(answer.width_range.low, answer.width_range.high))
+               : fmt::format("Nine tenths lie in a patch {} across (likely {})", shown_length(answer.width.most),
+                             shown_length(answer.width_range.low, answer.width_range.high));
     text += fmt::format(", half within {}.", shown_length(answer.width.half));
     if (answer.free_offerings >= 1)
-        text += fmt::format(" About {} grains to a hand (10 x 10 cm) of it, from {} in all.", answer.in_hand < 9.5 ? significant(answer.in_hand, 1) : shown_count(answer.in_hand), shown_count(answer.free_offerings));
+        text += fmt::format(" About {} grains to a hand (10 x 10 cm) of it, from {} in all.",
+                            answer.in_hand < 9.5 ? significant(answer.in_hand, 1) : shown_count(answer.in_hand),
+                            shown_count(answer.free_offerings));
     return text;
 }
 
@@ -65,36 +86,46 @@ std::string drift_line(const DropAnswer& answer) {
     const auto way = [](Length drift) { return shown_length(drift) + (drift > Length{} ? " down" : " against"); };
     const Length low = answer.drift_range.low, high = answer.drift_range.high;
     if (low < Length{} && high > Length{})
-        return fmt::format("Which way its middle drifts is not sure (likely {} the top tow to {} it): put it in over the swim.", way(low), way(high));
+        return fmt::format(
+            "Which way its middle drifts is not sure (likely {} the top tow to {} it): put it in over the swim.",
+            way(low), way(high));
     const std::string likely = low < Length{} ? shown_length(-high, -low) : shown_length(low, high);
-    return fmt::format("Its middle lies {} the top tow (likely {}): put it in that far {} the tow.", way(answer.drift.p50), likely, middle > 0 ? "up" : "down");
+    return fmt::format("Its middle lies {} the top tow (likely {}): put it in that far {} the tow.",
+                       way(answer.drift.p50), likely, middle > 0 ? "up" : "down");
 }
 
 TextTable parts_table(const DropAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right});
     table.row({"its own fate", "share", "half down", "patch", "drift", "cloud"});
     for (const DropPart& part : answer.parts)
-        table.row({part.name, shown_percent(part.share), part.landed ? shown_wait(*part.landed) : "never", part.landed ? shown_length(part.width) : "",
-                   part.landed ? (std::abs(part.drift.si()) < 0.03 ? "none" : shown_length(part.drift)) : "", shown_percent(part.fines)});
+        table.row({part.name, shown_percent(part.share), part.landed ? shown_wait(*part.landed) : "never",
+                   part.landed ? shown_length(part.width) : "",
+                   part.landed ? (std::abs(part.drift.si()) < 0.03 ? "none" : shown_length(part.drift)) : "",
+                   shown_percent(part.fines)});
     return table;
 }
 
 std::string hook_line(const HookAnswer& hook, const DropAnswer& answer) {
-    const char* how = hook.with_the_feed ? "with the feed" : hook.lands < answer.landed.p10 ? "before the feed" : "behind the feed";
+    const char* how = hook.with_the_feed               ? "with the feed"
+                      : hook.lands < answer.landed.p10 ? "before the feed"
+                                                       : "behind the feed";
     return fmt::format("{} falls alone in about {}: {}.", hook.name, shown_wait(hook.lands), how);
 }
 
 std::string sure_line(const DropAnswer& answer) {
     std::string text = "All of this is an estimate within a factor of two or three; likely means 9 times in 10.";
-    if (answer.own.empty()) return text + " Drop one into a clear bucket, look into clear water, and say what you saw: how long it held (--hold), how deep it broke (--breaks-at), how wide it lay (--carpet-seen), what a cup of it weighs (--cup-weighs).";
+    if (answer.own.empty())
+        return text +
+               " Drop one into a clear bucket, look into clear water, and say what you saw: how long it held (--hold), how deep it broke (--breaks-at), how wide it lay (--carpet-seen), what a cup of it weighs (--cup-weighs).";
     text += " Yours are: ";
     for (std::size_t i = 0; i < answer.own.size(); ++i) text += (i ? ", " : "") + answer.own[i];
     return text + ".";
 }
 
 std::string title(const DropAnswer& answer) {
-    return fmt::format("{}, {}: {}, about {} wet ({} dry), in {} of water", answer.recipe, answer.feel, answer.form, shown_mass(kitchen_mass(answer.wet_mass)),
-                       shown_mass(kitchen_mass(answer.dry_mass)), as_told(answer.depth));
+    return fmt::format("{}, {}: {}, about {} wet ({} dry), in {} of water", answer.recipe, answer.feel, answer.form,
+                       shown_mass(kitchen_mass(answer.wet_mass)), shown_mass(kitchen_mass(answer.dry_mass)),
+                       as_told(answer.depth));
 }
 
 TextTable comparison_table(const std::vector<DropAnswer>& answers) {
@@ -105,8 +136,11 @@ TextTable comparison_table(const std::vector<DropAnswer>& answers) {
             table.row({answer.feel + ", " + answer.form, "floats", "", "", "", ""});
             continue;
         }
-        const std::string breaks = answer.breaks == Breaks::surface ? "surface" : answer.breaks == Breaks::bottom ? "bottom" : shown_length(answer.breaks_depth);
-        table.row({answer.feel + ", " + answer.form, breaks, shown_wait(answer.landed.p50), shown_wait(answer.landed.p90), shown_length(answer.width.most),
+        const std::string breaks = answer.breaks == Breaks::surface  ? "surface"
+                                   : answer.breaks == Breaks::bottom ? "bottom"
+                                                                     : shown_length(answer.breaks_depth);
+        table.row({answer.feel + ", " + answer.form, breaks, shown_wait(answer.landed.p50),
+                   shown_wait(answer.landed.p90), shown_length(answer.width.most),
                    shown_whole_percent(answer.hanging[2])});
     }
     return table;
@@ -127,8 +161,11 @@ Told drop_told(const DropAnswer& answer) {
         told.gap();
         told.table(parts_table(answer));
         told.gap();
-        told.line("Fish", fmt::format("Start about {} past the middle of the feed, by its edge and half a pole section, and work back onto it as bites slow (common practice).",
-                                      shown_length(answer.start_beyond)));
+        told.line(
+            "Fish",
+            fmt::format(
+                "Start about {} past the middle of the feed, by its edge and half a pole section, and work back onto it as bites slow (common practice).",
+                shown_length(answer.start_beyond)));
         told.line("How sure", sure_line(answer));
     }
     told.mind(answer.warnings);
@@ -136,7 +173,9 @@ Told drop_told(const DropAnswer& answer) {
     return told;
 }
 
-std::string drop_text(const DropAnswer& answer) { return drop_told(answer).text(); }
+std::string drop_text(const DropAnswer& answer) {
+    return drop_told(answer).text();
+}
 
 Told drop_comparison_told(const std::vector<DropAnswer>& answers) {
     Told told;
@@ -148,6 +187,8 @@ Told drop_comparison_told(const std::vector<DropAnswer>& answers) {
     return told;
 }
 
-std::string drop_comparison_text(const std::vector<DropAnswer>& answers) { return drop_comparison_told(answers).text(); }
+std::string drop_comparison_text(const std::vector<DropAnswer>& answers) {
+    return drop_comparison_told(answers).text();
+}
 
 }  // namespace baitwright

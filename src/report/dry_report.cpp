@@ -10,26 +10,38 @@ namespace baitwright {
 
 namespace {
 
-std::string shown_range(const LowHigh<Mass>& range) { return shown_water(kitchen_water(range.low), kitchen_water(range.high)); }
+std::string shown_range(const LowHigh<Mass>& range) {
+    return shown_water(kitchen_water(range.low), kitchen_water(range.high));
+}
 
 std::string leaves_line(const DryAnswer& answer) {
     const auto& [soonest, latest] = answer.until_it_leaves;
     if (!soonest) return fmt::format("It stays {} for the two days that are looked at.", answer.feel);
-    if (!latest) return fmt::format("It is drier than {} after {} at the soonest; perhaps never.", answer.feel, shown_time(*soonest));
+    if (!latest)
+        return fmt::format("It is drier than {} after {} at the soonest; perhaps never.", answer.feel,
+                           shown_time(*soonest));
     return fmt::format("It is drier than {} after {} to {}.", answer.feel, shown_time(*soonest), shown_time(*latest));
 }
 
 }  // namespace
 
 std::string dry_text(const DryAnswer& answer) {
-    std::string text = fmt::format("{}, {}: {} dry, wetted, {} {} for {}\n\n", answer.recipe, answer.feel, shown_mass(kitchen_mass(answer.dry_mass)),
-                                   answer.covered ? "under a lid" : "in an open tub", answer.in_sun ? "in the sun" : "in the shade", shown_time(answer.hours));
-    text += paragraph("Loses     ", shown_range(answer.loss_per_hour) + " of water an hour: the less in still air, the more with the wind on it.");
+    std::string text =
+        fmt::format("{}, {}: {} dry, wetted, {} {} for {}\n\n", answer.recipe, answer.feel,
+                    shown_mass(kitchen_mass(answer.dry_mass)), answer.covered ? "under a lid" : "in an open tub",
+                    answer.in_sun ? "in the sun" : "in the shade", shown_time(answer.hours));
+    text += paragraph("Loses     ", shown_range(answer.loss_per_hour) +
+                                        " of water an hour: the less in still air, the more with the wind on it.");
     text += paragraph("Leaves    ", leaves_line(answer));
-    text += paragraph("Spray     ", fmt::format("Give it back {} over that time, a little and often, and turn it over; left alone it would be {} in the end, if it loses the more.",
-                                                shown_range(answer.to_spray), answer.becomes));
-    text += paragraph("How sure  ", "An estimate: shade, a lid and a damp cloth count for more than any of it. Weigh the tub: what it has lost is what it wants "
-                                    "(baitwright water RECIPE --weighs).");
+    text += paragraph(
+        "Spray     ",
+        fmt::format(
+            "Give it back {} over that time, a little and often, and turn it over; left alone it would be {} in the end, if it loses the more.",
+            shown_range(answer.to_spray), answer.becomes));
+    text += paragraph(
+        "How sure  ",
+        "An estimate: shade, a lid and a damp cloth count for more than any of it. Weigh the tub: what it has lost is what it wants "
+        "(baitwright water RECIPE --weighs).");
     for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
     return text;
 }
@@ -37,7 +49,8 @@ std::string dry_text(const DryAnswer& answer) {
 Json dry_json(const DryAnswer& answer) {
     const auto minutes = [](const std::optional<Time>& time) { return time ? Json(time->in(minute)) : Json(); };
     std::vector<Warning> warnings = answer.warnings;
-    if (!answer.until_it_leaves.low || !answer.until_it_leaves.high) warnings.push_back({"stays", "it may not leave its feel within 48 hours"});
+    if (!answer.until_it_leaves.low || !answer.until_it_leaves.high)
+        warnings.push_back({"stays", "it may not leave its feel within 48 hours"});
     Json json = json_record("dry", warnings);
     json["recipe"] = answer.recipe;
     json["feel"] = answer.feel;
@@ -45,7 +58,8 @@ Json dry_json(const DryAnswer& answer) {
     json["dry_mass_g"] = answer.dry_mass.in(gram);
     json["hours"] = answer.hours.in(hour);
     json["loss_g_h"] = {{"low", answer.loss_per_hour.low.in(gram)}, {"high", answer.loss_per_hour.high.in(gram)}};
-    json["minutes_to_leave_feel"] = {{"low", minutes(answer.until_it_leaves.low)}, {"high", minutes(answer.until_it_leaves.high)}};
+    json["minutes_to_leave_feel"] = {{"low", minutes(answer.until_it_leaves.low)},
+                                     {"high", minutes(answer.until_it_leaves.high)}};
     json["water_to_spray_g"] = {{"low", answer.to_spray.low.in(gram)}, {"high", answer.to_spray.high.in(gram)}};
     json["wetness_after"] = {{"low", double(answer.wetness_after_high)}, {"high", double(answer.wetness_after_low)}};
     return json;

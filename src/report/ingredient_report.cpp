@@ -55,7 +55,9 @@ std::string value_cell(const PropertyFacts<D>& facts, const Property<Quantity<D>
 }
 
 Json pack_json(const Pack& pack) {
-    Json json{{"size_g", nullptr}, {"size_ml", nullptr}, {"price_minor", json_minor(pack.price)},
+    Json json{{"size_g", nullptr},
+              {"size_ml", nullptr},
+              {"price_minor", json_minor(pack.price)},
               {"currency", pack.price ? Json(pack.price->currency().code) : Json()},
               {"on", pack.on.empty() ? Json() : Json(pack.on)},
               {"shop", pack.shop.empty() ? Json() : Json(pack.shop)}};
@@ -73,7 +75,8 @@ Json record_of(const Ingredient& i) {
     Json composition = Json::object();
     visit_composition(i.composition, [&](std::string_view key, const Property<Ratio>& share) {
         composition[std::string(key)] =
-            share.known() ? property_json(PropertyFacts<NoDimension>{key, "%", percent, 0, 100, false, 0}, share) : Json();
+            share.known() ? property_json(PropertyFacts<NoDimension>{key, "%", percent, 0, 100, false, 0}, share)
+                          : Json();
     });
     record["composition"] = std::move(composition);
     record["colour"] = i.colour.empty() ? Json() : Json(i.colour);
@@ -115,7 +118,8 @@ Json ingredient_list_json(const std::vector<Ingredient>& ingredients) {
 }
 
 std::string ingredient_text(const Ingredient& i) {
-    std::string text = i.name + ", " + std::string(name_of(i.kind)) + (i.colour.empty() ? "" : ", " + i.colour) + "\n\n";
+    std::string text =
+        i.name + ", " + std::string(name_of(i.kind)) + (i.colour.empty() ? "" : ", " + i.colour) + "\n\n";
     TextTable table({Align::left, Align::right, Align::right, Align::left});
     table.row({"property", "value", "spread", "source"});
     std::string sources;
@@ -131,14 +135,14 @@ std::string ingredient_text(const Ingredient& i) {
     });
     text += table.text() + "\n" + sources;
     for (const Pack& pack : i.packs)
-        text += paragraph("Pack      ", fmt::format("{}{}{}{}",
-                                                    shown_pack(pack),
+        text += paragraph("Pack      ", fmt::format("{}{}{}{}", shown_pack(pack),
                                                     pack.price ? " at " + money_text(*pack.price) : ", no price known",
                                                     pack.shop.empty() ? "" : " from " + pack.shop,
                                                     pack.on.empty() ? "" : " on " + pack.on));
     if (i.label_dose) text += paragraph("Label     ", "at most " + dose_rate_text(*i.label_dose));
     if (const std::string keeps = keeping_text(i.keeps); !keeps.empty()) text += paragraph("Keeps     ", keeps);
-    if (const std::string made_of = composition_text(i.composition); !made_of.empty()) text += paragraph("Made of   ", made_of);
+    if (const std::string made_of = composition_text(i.composition); !made_of.empty())
+        text += paragraph("Made of   ", made_of);
     if (!i.note.empty()) text += paragraph("Note      ", i.note);
     for (const std::string& caution : caution_sentences(i.cautions)) text += paragraph("Take care ", caution);
     return text;

@@ -16,9 +16,13 @@ void refuse_non_finite(const Json& json) {
         for (const Json& inner : json) refuse_non_finite(inner);
 }
 
-Json text_or_null(const std::string& text) { return text.empty() ? Json() : Json(text); }
+Json text_or_null(const std::string& text) {
+    return text.empty() ? Json() : Json(text);
+}
 
-Json place_or_null(int place) { return place > 0 ? Json(place) : Json(); }
+Json place_or_null(int place) {
+    return place > 0 ? Json(place) : Json();
+}
 
 }  // namespace
 
@@ -29,7 +33,9 @@ Json json_record(const std::string& command, const std::vector<Warning>& warning
     return record;
 }
 
-Json json_minor(const std::optional<Money>& money) { return money ? Json(money->minor()) : Json(); }
+Json json_minor(const std::optional<Money>& money) {
+    return money ? Json(money->minor()) : Json();
+}
 
 Json json_of_faults(const std::vector<Fault>& faults) {
     Json errors = Json::array();

@@ -21,7 +21,8 @@ Json properties_json(const std::vector<BlendPropertyValue>& properties) {
         if (facts.property == MixProperty::price) continue;
         json[json_key(facts)] = nullptr;
         for (const BlendPropertyValue& value : properties)
-            if (value.property == facts.property) json[json_key(facts)] = facts.symbol == "%" ? value.value / 100 : value.value;
+            if (value.property == facts.property)
+                json[json_key(facts)] = facts.symbol == "%" ? value.value / 100 : value.value;
     }
     return json;
 }

@@ -23,12 +23,14 @@ std::string soak_step(const MixAnswer& answer) {
         if (part.prepare != Preparation::soaked) continue;
         std::string how = shown_mass(part.kitchen_mass) + " of " + part.name;
         if (part.soak)
-            how += fmt::format(" ({} of water on them, {}, drain, stand {})", shown_water(kitchen_water(part.soak->pour)),
-                               shown_soak_time(part.soak->soak), shown_soak_time(part.soak->stand));
+            how +=
+                fmt::format(" ({} of water on them, {}, drain, stand {})", shown_water(kitchen_water(part.soak->pour)),
+                            shown_soak_time(part.soak->soak), shown_soak_time(part.soak->stand));
         soaked.push_back(std::move(how));
     }
     if (soaked.empty()) return {};
-    return fmt::format("First soak {}{}; stir them in at the very end.", list_of(soaked), answer.tubs.count > 1 ? ", for all the tubs" : "");
+    return fmt::format("First soak {}{}; stir them in at the very end.", list_of(soaked),
+                       answer.tubs.count > 1 ? ", for all the tubs" : "");
 }
 
 std::string additive_step(const MixAnswer& answer) {
@@ -36,21 +38,27 @@ std::string additive_step(const MixAnswer& answer) {
     for (const AdditiveAnswer& additive : answer.additives) {
         if (!(additive.mass > Mass{})) continue;
         if (additive.liquid)
-            liquids.push_back(fmt::format("{:g} ml of {}", kitchen_additive(additive.volume / answer.tubs.count).in(millilitre), additive.name));
+            liquids.push_back(fmt::format(
+                "{:g} ml of {}", kitchen_additive(additive.volume / answer.tubs.count).in(millilitre), additive.name));
         else
-            powders.push_back(fmt::format("{:g} g of {}", kitchen_additive(additive.mass / answer.tubs.count).in(gram), additive.name));
+            powders.push_back(fmt::format("{:g} g of {}", kitchen_additive(additive.mass / answer.tubs.count).in(gram),
+                                          additive.name));
     }
     std::string text;
-    if (!powders.empty()) text += "Stir " + list_of(powders) + " into the dry mix" + (answer.tubs.count > 1 ? " of each tub" : "") + ". ";
+    if (!powders.empty())
+        text += "Stir " + list_of(powders) + " into the dry mix" + (answer.tubs.count > 1 ? " of each tub" : "") + ". ";
     if (!liquids.empty())
-        text += "Stir " + list_of(liquids) + (answer.water_to_add > Mass{} ? " into the water you pour first." : " into the mix.");
+        text += "Stir " + list_of(liquids) +
+                (answer.water_to_add > Mass{} ? " into the water you pour first." : " into the mix.");
     return text;
 }
 
 std::string shape_step(const MixAnswer& answer) {
     if (answer.portions && answer.state == MixState::squeezed)
-        return fmt::format("{} {} balls of {:.0f} mm, about {} each.", answer.tubs.count > 1 ? "From all the tubs squeeze" : "Squeeze", answer.portions->count,
-                           answer.portions->diameter.in(millimetre), shown_mass(kitchen_mass(answer.portions->mass_each)));
+        return fmt::format("{} {} balls of {:.0f} mm, about {} each.",
+                           answer.tubs.count > 1 ? "From all the tubs squeeze" : "Squeeze", answer.portions->count,
+                           answer.portions->diameter.in(millimetre),
+                           shown_mass(kitchen_mass(answer.portions->mass_each)));
     if (answer.portions)
         return fmt::format("{} {} level {}s of {}, about {} each; do not press.",
                            answer.tubs.count > 1 ? "From all the tubs fill" : "Fill", answer.portions->count,
@@ -77,7 +85,8 @@ void add_dry_steps(const MixAnswer& answer, std::vector<std::string>& steps) {
     };
     add(soak_step(answer));
     if (answer.tubs.count > 1)
-        add(fmt::format("Stir all the dry parts together, then work in {} tubs of about {} dry each. What follows is "
+        add(
+            fmt::format("Stir all the dry parts together, then work in {} tubs of about {} dry each. What follows is "
                         "for one tub.",
                         answer.tubs.count, shown_mass(kitchen_mass(answer.tubs.dry_each))));
     else
@@ -97,13 +106,14 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
     if (answer.dry_to_add > Mass{}) {
         add(fmt::format("Add no water. Stir in about {} more of the dry mix{}, and let it rest {}.",
                         shown_mass(kitchen_mass(answer.dry_to_add / answer.tubs.count)),
-                        answer.all_parts_take_water ? "" : ", leaving out what takes no water", shown_time(answer.rest)));
+                        answer.all_parts_take_water ? "" : ", leaving out what takes no water",
+                        shown_time(answer.rest)));
         return steps;
     }
     if (answer.water_to_add > Mass{} && answer.doubt) {
         const Mass first = std::max(kitchen_water(answer.doubt->first_pour / answer.tubs.count), 1.0 * gram);
-        add(fmt::format("Pour in {}{} of water, all the while stirring.", answer.water_already_in > Mass{} ? "another " : "",
-                        shown_water(first)));
+        add(fmt::format("Pour in {}{} of water, all the while stirring.",
+                        answer.water_already_in > Mass{} ? "another " : "", shown_water(first)));
         add(fmt::format("Rest {} (water at {}), then rub it through a riddle.", shown_time(answer.rest),
                         shown_temperature(answer.water_temperature)));
         add(creep_step(answer, first));

@@ -15,7 +15,9 @@ namespace {
 
 using Align = TextTable::Align;
 
-std::string cost_cell(const std::optional<Money>& cost) { return cost ? money_text(*cost) : "no price"; }
+std::string cost_cell(const std::optional<Money>& cost) {
+    return cost ? money_text(*cost) : "no price";
+}
 
 std::string title(const MixAnswer& answer) {
     std::string text = answer.recipe + ", " + answer.feel + ": ";
@@ -51,8 +53,8 @@ TextTable parts_table(const MixAnswer& answer) {
                    shown_ounces(additive.mass), "", "", cost_cell(additive.cost)});
     }
     table.rule();
-    table.row({"in all, before water", shown_mass(kitchen_dry), shown_ounces(answer.dry_mass), shown_pints(answer.dry_volume), "",
-               answer.cost ? money_text(*answer.cost) : ""});
+    table.row({"in all, before water", shown_mass(kitchen_dry), shown_ounces(answer.dry_mass),
+               shown_pints(answer.dry_volume), "", answer.cost ? money_text(*answer.cost) : ""});
     return table;
 }
 
@@ -64,25 +66,31 @@ void tell_water(Told& told, const MixAnswer& answer) {
         water.push_back("estimate; 9 times in 10 it is " +
                         shown_water(kitchen_water(answer.doubt->water.low), kitchen_water(answer.doubt->water.high)));
     told.amounts("water", std::move(water));
-    if (answer.water_already_in > Mass{}) told.amounts("already in", {shown_water(kitchen_water(answer.water_already_in))});
+    if (answer.water_already_in > Mass{})
+        told.amounts("already in", {shown_water(kitchen_water(answer.water_already_in))});
 }
 
 std::string outcome(const MixAnswer& answer) {
     if (answer.dry_to_add > Mass{})
-        return fmt::format("{} as it stands, about {}. It is wetter than {}; with {} more of the dry mix{} it comes right.",
-                           shown_mass(kitchen_mass(answer.wet_mass)), shown_volume(answer.wet_volume), answer.feel,
-                           shown_mass(kitchen_mass(answer.dry_to_add)),
-                           answer.all_parts_take_water ? "" : " (leaving out what takes no water)");
-    std::string text = fmt::format("{} wet, about {} {} ({})", shown_mass(kitchen_mass(answer.wet_mass)),
-                                   shown_volume(answer.wet_volume), name_of(answer.state), shown_pints(answer.wet_volume));
+        return fmt::format(
+            "{} as it stands, about {}. It is wetter than {}; with {} more of the dry mix{} it comes right.",
+            shown_mass(kitchen_mass(answer.wet_mass)), shown_volume(answer.wet_volume), answer.feel,
+            shown_mass(kitchen_mass(answer.dry_to_add)),
+            answer.all_parts_take_water ? "" : " (leaving out what takes no water)");
+    std::string text =
+        fmt::format("{} wet, about {} {} ({})", shown_mass(kitchen_mass(answer.wet_mass)),
+                    shown_volume(answer.wet_volume), name_of(answer.state), shown_pints(answer.wet_volume));
     if (answer.doubt)
         text += ", 9 times in 10 from " + shown_volume(answer.doubt->wet_volume.low, answer.doubt->wet_volume.high);
     if (answer.doubt && answer.portions)
-        text += ", enough for " + shown_count_range(answer.doubt->wet_volume.low / answer.portions->each,
-                                                    answer.doubt->wet_volume.high / answer.portions->each) +
+        text += ", enough for " +
+                shown_count_range(answer.doubt->wet_volume.low / answer.portions->each,
+                                  answer.doubt->wet_volume.high / answer.portions->each) +
                 " " + answer.portions->called + "s";
     text += ".";
-    if (answer.free_offerings >= 1) text += " It holds about " + shown_count(answer.free_offerings) + " single grains (pellets, seeds, live or cooked feed).";
+    if (answer.free_offerings >= 1)
+        text += " It holds about " + shown_count(answer.free_offerings) +
+                " single grains (pellets, seeds, live or cooked feed).";
     if (answer.cost && answer.people > 1)
         text += fmt::format(" {} for each of {} anglers.",
                             money_text(Money(round_half_even(static_cast<double>(answer.cost->minor()) / answer.people),
@@ -97,9 +105,10 @@ std::string doubt_text(const MixAnswer& answer) {
     std::string text = fmt::format("It just holds at {} g of water per g of dry mix and slumps at {}.",
                                    shown_ratio(answer.marks.absorption), shown_ratio(answer.marks.slump));
     if (!doubt.measure_first.empty())
-        text += fmt::format(" To be surer, measure the {} of your {} first: it makes {} of the doubt "
-                            "(baitwright ingredient measure).",
-                            doubt.measure_first_what, doubt.measure_first, shown_percent(doubt.measure_first_share));
+        text += fmt::format(
+            " To be surer, measure the {} of your {} first: it makes {} of the doubt "
+            "(baitwright ingredient measure).",
+            doubt.measure_first_what, doubt.measure_first, shown_percent(doubt.measure_first_share));
     return text;
 }
 
@@ -123,6 +132,8 @@ Told mix_told(const MixAnswer& answer) {
     return told;
 }
 
-std::string mix_text(const MixAnswer& answer) { return mix_told(answer).text(); }
+std::string mix_text(const MixAnswer& answer) {
+    return mix_told(answer).text();
+}
 
 }  // namespace baitwright

@@ -26,11 +26,15 @@ std::string plural(int count, std::string_view word) {
     return fmt::format("{} {}{}", count, word, count == 1 ? "" : "s");
 }
 
-std::string shown_small(Volume volume) { return fmt::format("{:.2g} ml", volume.in(millilitre)); }
+std::string shown_small(Volume volume) {
+    return fmt::format("{:.2g} ml", volume.in(millilitre));
+}
 
 struct SizeText {
     std::string operator()(Mass mass) const { return shown_mass(mass); }
-    std::string operator()(Volume volume) const { return volume < 20.0 * millilitre ? shown_small(volume) : shown_volume(volume); }
+    std::string operator()(Volume volume) const {
+        return volume < 20.0 * millilitre ? shown_small(volume) : shown_volume(volume);
+    }
     std::string operator()(Length diameter) const { return fmt::format("{:.3g} mm", diameter.in(millimetre)); }
 };
 
@@ -63,8 +67,8 @@ std::string moments_text(const SessionPlan& plan, const std::vector<const Planne
         return text + ".";
     }
     const double gap = (put_ins[1]->at - put_ins[0]->at).in(minute);
-    return fmt::format("Every {} from {}{} to {}, {} times.", gap_text(gap), plan.start ? "" : "minute ", at(0), at(count - 1),
-                       count);
+    return fmt::format("Every {} from {}{} to {}, {} times.", gap_text(gap), plan.start ? "" : "minute ", at(0),
+                       at(count - 1), count);
 }
 
 void tell_put_ins(Told& told, const SessionPlan& plan) {
@@ -77,8 +81,9 @@ void tell_put_ins(Told& told, const SessionPlan& plan) {
         if (put_ins.empty()) continue;
         const PlannedFeed& first = *put_ins.front();
         const std::string with = with_text(first);
-        told.row({}, fmt::format("{}: {}{}, about {}. {}", first.name, portion_text(first), with.empty() ? "" : ", " + with,
-                                 shown_mass(kitchen_mass(first.mass)), moments_text(plan, put_ins)));
+        told.row({},
+                 fmt::format("{}: {}{}, about {}. {}", first.name, portion_text(first), with.empty() ? "" : ", " + with,
+                             shown_mass(kitchen_mass(first.mass)), moments_text(plan, put_ins)));
     }
     told.gap();
 }
@@ -100,17 +105,24 @@ std::string job_text(const PrepJob& job) {
     switch (job.task) {
         case PrepTask::weigh:
             if (job.count == 1) return fmt::format("weigh {} of {}", shown_weighed(job.amount), job.subject);
-            return fmt::format("weigh the {} parts of {}, {} dry in all, and stir them together", job.count, job.subject,
-                               shown_mass(kitchen_mass(job.amount)));
-        case PrepTask::pump: return "pump " + job.subject + " in at least " + water + " of water, dyed if you dye them";
-        case PrepTask::pour_on: return "pour " + water + " on " + job.subject;
-        case PrepTask::drain: return "drain " + job.subject + "; let them stand, covered";
-        case PrepTask::first_wetting: return fmt::format("{}: stir in the first {} of water", job.subject, water);
-        case PrepTask::riddle: return "riddle " + job.subject;
+            return fmt::format("weigh the {} parts of {}, {} dry in all, and stir them together", job.count,
+                               job.subject, shown_mass(kitchen_mass(job.amount)));
+        case PrepTask::pump:
+            return "pump " + job.subject + " in at least " + water + " of water, dyed if you dye them";
+        case PrepTask::pour_on:
+            return "pour " + water + " on " + job.subject;
+        case PrepTask::drain:
+            return "drain " + job.subject + "; let them stand, covered";
+        case PrepTask::first_wetting:
+            return fmt::format("{}: stir in the first {} of water", job.subject, water);
+        case PrepTask::riddle:
+            return "riddle " + job.subject;
         case PrepTask::second_wetting:
             return fmt::format("{}: add the rest by feel, about {}", job.subject, water);
-        case PrepTask::shape: return "shape the first " + plural(job.count, "ball") + " of " + job.subject;
-        case PrepTask::load: break;
+        case PrepTask::shape:
+            return "shape the first " + plural(job.count, "ball") + " of " + job.subject;
+        case PrepTask::load:
+            break;
     }
     return "bring it all to hand; drop nothing in yet";
 }
@@ -126,7 +138,7 @@ std::vector<PrepJob> jobs_of(const SessionPlan& plan, PrepJob::When when) {
 void tell_jobs(Told& told, const SessionPlan& plan, const std::vector<PrepJob>& jobs) {
     if (!jobs.empty()) told.row({plan.start ? "clock" : "minute", "hands"}, "do this");
     for (const PrepJob& job : jobs) {
-        const double hands = std::max(1.0, std::ceil(job.hands_on.in(minute) - 1e-9));
+        const double hands = std::max(1.0, std::ceil(job.hands_on.in(minute)-1e-9));
         told.row({plan_moment(plan, job.at), fmt::format("{:.0f} min", hands)}, job_text(job));
     }
     told.gap();
@@ -158,20 +170,24 @@ TextTable weigh_table(const SessionPlan& plan) {
         const bool all_soaked = total.soaked >= 0.999 * total.mass;
         table.row({total.name, shown_weighed(total.mass),
                    total.volume < 20.0 * millilitre ? shown_small(total.volume) : shown_pints(total.volume),
-                   total.soaked > Mass{} ? (all_soaked ? "soaked" : "soaked " + shown_mass(kitchen_mass(total.soaked))) : ""});
+                   total.soaked > Mass{} ? (all_soaked ? "soaked" : "soaked " + shown_mass(kitchen_mass(total.soaked)))
+                                         : ""});
     }
     return table;
 }
 
 std::string batch_text(const PlannedBatch& batch) {
     if (batch.feel.empty() && batch.wet_mass <= 1.001 * batch.dry)
-        return fmt::format("{}: {} as it is, about {}.", batch.name, shown_weighed(batch.dry), shown_volume(batch.wet_volume));
+        return fmt::format("{}: {} as it is, about {}.", batch.name, shown_weighed(batch.dry),
+                           shown_volume(batch.wet_volume));
     std::string text = batch.name + ": " + shown_mass(kitchen_mass(batch.dry)) + " dry";
     if (batch.water > 0.5 * gram)
-        text += fmt::format(" and about {} of water (9 times in 10: {}), {} first and the rest by feel after {}", shown_water(kitchen_water(batch.water)),
+        text += fmt::format(" and about {} of water (9 times in 10: {}), {} first and the rest by feel after {}",
+                            shown_water(kitchen_water(batch.water)),
                             shown_water(kitchen_water(batch.water_range.low), kitchen_water(batch.water_range.high)),
                             shown_water(kitchen_water(batch.water_first)), shown_time(batch.rest));
-    return text + fmt::format("; makes {}, about {}.", shown_mass(kitchen_mass(batch.wet_mass)), shown_volume(batch.wet_volume));
+    return text + fmt::format("; makes {}, about {}.", shown_mass(kitchen_mass(batch.wet_mass)),
+                              shown_volume(batch.wet_volume));
 }
 
 std::string soak_text_of(const PlannedSoak& soak) {
@@ -186,7 +202,8 @@ std::string soak_text_of(const PlannedSoak& soak) {
 std::string shopping_text(const StrategyCost& cost) {
     std::string text;
     for (const PackBought& bought : cost.packs) {
-        text += fmt::format("{}{} x {} {}", text.empty() ? "" : "; ", bought.count, shown_pack(bought.pack), bought.name);
+        text +=
+            fmt::format("{}{} x {} {}", text.empty() ? "" : "; ", bought.count, shown_pack(bought.pack), bought.name);
     }
     if (text.empty()) text = cost.complete() ? "nothing, all is in the shed" : "";
     for (const std::string& name : cost.unpriced) text += (text.empty() ? "" : "; ") + name + " (no price)";
@@ -199,7 +216,8 @@ std::string cost_line(const SessionPlan& plan) {
     const auto money = [&](std::int64_t minor) { return shown_money(static_cast<double>(minor), *cost.currency); };
     std::string text = fmt::format("{} used, {} to pay", money(cost.used_minor), money(cost.outlay_minor));
     if (plan.times > 1) text += fmt::format(", for {} sessions", plan.times);
-    if (plan.people > 1) text += fmt::format("; {} used for each angler", shown_money(cost.per_angler(), *cost.currency));
+    if (plan.people > 1)
+        text += fmt::format("; {} used for each angler", shown_money(cost.per_angler(), *cost.currency));
     return text + (cost.complete() ? "." : "; what has no price is not in it.");
 }
 
@@ -217,13 +235,16 @@ void tell_rules(Told& told, const SessionPlan& plan) {
     if (!plan.venue.empty() && plan.breaches.empty())
         told.line("Venue", "No limit or ban of " + plan.venue + " is broken.");
     for (const std::string& rule : plan.venue_notes) told.line("Venue", sentence(rule));
-    told.line("First", "The venue's rules, the byelaws and your licence come before all of this. Check, clean and dry "
-                       "your tackle between waters.");
+    told.line("First",
+              "The venue's rules, the byelaws and your licence come before all of this. Check, clean and dry "
+              "your tackle between waters.");
 }
 
 std::string title(const SessionPlan& plan) {
     std::string text = plan.strategy + ", " + length_text(plan.length);
-    if (plan.start) text += fmt::format(", from {} to {}", clock_text(*plan.start), clock_text(*plan.start + plan.length.in(minute)));
+    if (plan.start)
+        text +=
+            fmt::format(", from {} to {}", clock_text(*plan.start), clock_text(*plan.start + plan.length.in(minute)));
     if (plan.people > 1) text += fmt::format(", {} anglers", plan.people);
     if (plan.times > 1) text += fmt::format(", the first of {} sessions", plan.times);
     return text;
@@ -265,13 +286,16 @@ Told plan_told(const SessionPlan& plan) {
     told.line("In swim", swim_text(plan));
     told.line("Buy", shopping_text(plan.cost));
     told.line("Cost", cost_line(plan));
-    for (const PlanAdvice& advice : plan.advice) told.line("Advice", advice.text + " Because " + advice.reason + " (common practice).");
+    for (const PlanAdvice& advice : plan.advice)
+        told.line("Advice", advice.text + " Because " + advice.reason + " (common practice).");
     told.mind(plan.warnings);
     told.take_care(plan.cautions);
     if (!rules_first) tell_rules(told, plan);
     return told;
 }
 
-std::string plan_text(const SessionPlan& plan) { return plan_told(plan).text(); }
+std::string plan_text(const SessionPlan& plan) {
+    return plan_told(plan).text();
+}
 
 }  // namespace baitwright

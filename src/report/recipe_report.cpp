@@ -27,7 +27,9 @@ struct AmountJson {
     void operator()(Share share) const { part["share"] = share.parts; }
 };
 
-Json text_or_null(const std::string& text) { return text.empty() ? Json() : Json(text); }
+Json text_or_null(const std::string& text) {
+    return text.empty() ? Json() : Json(text);
+}
 
 Json record_of(const Recipe& recipe) {
     Json record{{"name", recipe.name},
@@ -70,7 +72,8 @@ std::string recipe_text(const Recipe& recipe) {
     std::string text = recipe.name + ", " + (recipe.feel.empty() ? "firm" : recipe.feel) + "\n\n";
     TextTable table({Align::left, Align::right, Align::left});
     for (const Part& part : recipe.parts)
-        table.row({part.of, std::visit(AmountText{}, part.amount), part.prepare == Preparation::soaked ? "soaked" : ""});
+        table.row(
+            {part.of, std::visit(AmountText{}, part.amount), part.prepare == Preparation::soaked ? "soaked" : ""});
     for (const Dose& dose : recipe.doses) table.row({dose.of, dose_rate_text(dose.rate), ""});
     text += table.text() + "\n";
     if (!recipe.purpose.empty()) text += paragraph("For       ", recipe.purpose);

@@ -7,24 +7,30 @@ namespace baitwright {
 
 namespace {
 
-std::string minor_text(const std::optional<Money>& money) { return money ? std::to_string(money->minor()) : ""; }
-std::string code_text(const std::optional<Money>& money) { return money ? std::string(money->currency().code) : ""; }
+std::string minor_text(const std::optional<Money>& money) {
+    return money ? std::to_string(money->minor()) : "";
+}
+std::string code_text(const std::optional<Money>& money) {
+    return money ? std::string(money->currency().code) : "";
+}
 
 }  // namespace
 
 Rows mix_rows(const MixAnswer& answer) {
-    Rows rows{{"what", "name", "mass_g", "volume_ml", "share", "free_offerings", "cost_minor", "currency", "kitchen_g"}};
+    Rows rows{
+        {"what", "name", "mass_g", "volume_ml", "share", "free_offerings", "cost_minor", "currency", "kitchen_g"}};
     for (const PartAnswer& part : answer.parts)
         rows.push_back({part.prepare == Preparation::soaked ? "part, soaked" : "part", part.name,
-                        number_text(part.mass.in(gram)), number_text(part.volume.in(millilitre)), number_text(part.share),
-                        number_text(part.free_offerings), minor_text(part.cost), code_text(part.cost),
-                        number_text(part.kitchen_mass.in(gram))});
+                        number_text(part.mass.in(gram)), number_text(part.volume.in(millilitre)),
+                        number_text(part.share), number_text(part.free_offerings), minor_text(part.cost),
+                        code_text(part.cost), number_text(part.kitchen_mass.in(gram))});
     for (const AdditiveAnswer& additive : answer.additives)
         rows.push_back({"additive", additive.name, number_text(additive.mass.in(gram)),
                         number_text(additive.volume.in(millilitre)), "", "", minor_text(additive.cost),
                         code_text(additive.cost), ""});
-    rows.push_back({"water", "water", number_text(answer.water_to_add.in(gram)), number_text(answer.water_to_add.in(gram)),
-                    "", "", "", "", number_text(answer.kitchen_water.in(gram))});
+    rows.push_back({"water", "water", number_text(answer.water_to_add.in(gram)),
+                    number_text(answer.water_to_add.in(gram)), "", "", "", "",
+                    number_text(answer.kitchen_water.in(gram))});
     return rows;
 }
 
@@ -48,7 +54,8 @@ Rows strategy_list_rows(const std::vector<Strategy>& strategies) {
 Rows recipe_list_rows(const std::vector<Recipe>& recipes) {
     Rows rows{{"name", "feel", "purpose", "avoid", "why"}};
     for (const Recipe& recipe : recipes)
-        rows.push_back({recipe.name, recipe.feel.empty() ? "firm" : recipe.feel, recipe.purpose, recipe.avoid, recipe.why});
+        rows.push_back(
+            {recipe.name, recipe.feel.empty() ? "firm" : recipe.feel, recipe.purpose, recipe.avoid, recipe.why});
     return rows;
 }
 

@@ -26,7 +26,8 @@ std::string subtitle_of(const SessionPlan& plan) {
     if (plan.people > 1) text += fmt::format(", {} anglers", plan.people);
     text += ", water " + shown_temperature(plan.water);
     if (plan.begin < Time{}) {
-        text += plan.start ? ". Begin at " + moment_text(plan, plan.begin) : ". Begin " + moment_text(plan, Time{} - plan.begin) + " before the start";
+        text += plan.start ? ". Begin at " + moment_text(plan, plan.begin)
+                           : ". Begin " + moment_text(plan, Time{} - plan.begin) + " before the start";
         text += ": " + shown_time(plan.hands_on) + " of work";
     }
     return text + ".";
@@ -36,7 +37,8 @@ std::string foot_of(const SessionPlan& plan) {
     std::string text = "The venue's rules and the authority's byelaws come first. ";
     if (!plan.start) text += "Times are in hours and minutes from the start. ";
     if (plan.people > 1) text += "Weights are for everyone, put-ins for each angler. ";
-    if (plan.cost.unrolled.spare > Ratio(0)) text += shown_percent(plan.cost.unrolled.spare) + " spare is in the weights. ";
+    if (plan.cost.unrolled.spare > Ratio(0))
+        text += shown_percent(plan.cost.unrolled.spare) + " spare is in the weights. ";
     text += "Water and soaks are estimates: go by the feel.";
     return text;
 }
@@ -46,7 +48,11 @@ Json sections_json(const CardSheet& sheet) {
     for (const CardSection& section : sheet.sections) {
         Json rows = Json::array();
         for (const CardRow& row : section.rows)
-            rows.push_back({{"when", row.when}, {"what", row.what}, {"amount", row.amount}, {"also", row.also}, {"boxes", row.boxes}});
+            rows.push_back({{"when", row.when},
+                            {"what", row.what},
+                            {"amount", row.amount},
+                            {"also", row.also},
+                            {"boxes", row.boxes}});
         sections.push_back({{"heading", section.heading}, {"rows", rows}});
     }
     return sections;
@@ -68,13 +74,15 @@ CardSheet session_sheet(const SessionPlan& plan, const std::string& today) {
     sheet.foot = foot_of(plan);
     sheet.day = today;
     sheet.sections = weigh_sections(plan);
-    for (CardSection section : {soak_section(plan), before_section(plan), water_section(plan), total_section(plan), mind_section(plan)})
+    for (CardSection section :
+         {soak_section(plan), before_section(plan), water_section(plan), total_section(plan), mind_section(plan)})
         sheet.sections.push_back(std::move(section));
     std::erase_if(sheet.sections, [](const CardSection& section) { return section.rows.empty(); });
     return sheet;
 }
 
-Json card_json(const SessionPlan& plan, const CardSheet& sheet, const std::string& file, SheetFormat format, const PrintedSheet& printed) {
+Json card_json(const SessionPlan& plan, const CardSheet& sheet, const std::string& file, SheetFormat format,
+               const PrintedSheet& printed) {
     Json json = json_record("card", plan.warnings);
     json["strategy"] = plan.strategy;
     json["file"] = file;
@@ -83,19 +91,27 @@ Json card_json(const SessionPlan& plan, const CardSheet& sheet, const std::strin
     json["lines_left_out"] = printed.rows_left_out;
     Json totals = Json::array();
     for (const PlannedTotal& total : plan.totals)
-        totals.push_back({{"name", total.name}, {"mass_g", total.mass.in(gram)}, {"volume_ml", total.volume.in(millilitre)}});
+        totals.push_back(
+            {{"name", total.name}, {"mass_g", total.mass.in(gram)}, {"volume_ml", total.volume.in(millilitre)}});
     json["totals"] = totals;
     json["water_to_carry_g"] = plan.water_to_carry.in(gram);
     json["wet_mass_g"] = plan.wet_mass.in(gram);
-    json["sheet"] = {{"title", sheet.title}, {"subtitle", sheet.subtitle}, {"sections", sections_json(sheet)}, {"foot", sheet.foot}};
+    json["sheet"] = {
+        {"title", sheet.title}, {"subtitle", sheet.subtitle}, {"sections", sections_json(sheet)}, {"foot", sheet.foot}};
     return json;
 }
 
 std::string card_text(const SessionPlan& plan, const std::string& file, const PrintedSheet& printed) {
-    std::string text = fmt::format("The sheet of {} is in {}: A5, letters of {:g} pt.\n", plan.strategy, file, printed.letters_pt);
+    std::string text =
+        fmt::format("The sheet of {} is in {}: A5, letters of {:g} pt.\n", plan.strategy, file, printed.letters_pt);
     if (printed.rows_left_out > 0)
-        text += paragraph("Mind      ", fmt::format("It is full: {} of its lines are left out, and it says where. All of them are in: baitwright plan.", printed.rows_left_out));
-    for (const PlanBreach& breach : plan.breaches) text += paragraph("Mind      ", sentence("the plan breaks a rule: " + breach.rule));
+        text += paragraph(
+            "Mind      ",
+            fmt::format(
+                "It is full: {} of its lines are left out, and it says where. All of them are in: baitwright plan.",
+                printed.rows_left_out));
+    for (const PlanBreach& breach : plan.breaches)
+        text += paragraph("Mind      ", sentence("the plan breaks a rule: " + breach.rule));
     for (const Warning& warning : plan.warnings) text += paragraph("Mind      ", sentence(warning.message));
     return text;
 }

@@ -17,7 +17,8 @@ CardSheet session_sheet(const SessionPlan& plan, const std::string& today);
 std::string moment_text(const SessionPlan& plan, Time moment);
 
 /// What was written where, the sheet's own words, and its amounts unrounded.
-Json card_json(const SessionPlan& plan, const CardSheet& sheet, const std::string& file, SheetFormat format, const PrintedSheet& printed);
+Json card_json(const SessionPlan& plan, const CardSheet& sheet, const std::string& file, SheetFormat format,
+               const PrintedSheet& printed);
 std::string card_text(const SessionPlan& plan, const std::string& file, const PrintedSheet& printed);
 
 }  // namespace baitwright

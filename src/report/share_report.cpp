@@ -24,7 +24,8 @@ std::string packs_table(const SharedBatch& shared) {
     TextTable table({Align::left, Align::right, Align::right, Align::left});
     table.row({"to buy, whole packs", "packs", "cost", "from"});
     for (const PackBought& pack : shared.packs)
-        table.row({pack.name, fmt::format("{} x {}", pack.count, shown_pack(pack.pack)), money_text(pack.total), pack.pack.shop});
+        table.row({pack.name, fmt::format("{} x {}", pack.count, shown_pack(pack.pack)), money_text(pack.total),
+                   pack.pack.shop});
     if (shared.outlay) {
         table.rule();
         table.row({"at the till", "", money_text(*shared.outlay), ""});
@@ -34,22 +35,27 @@ std::string packs_table(const SharedBatch& shared) {
 
 /// "£6.07", or "£6.07 (2 of them £6.06)".
 std::string a_head(const std::vector<Money>& parts) {
-    const auto less = std::count_if(parts.begin(), parts.end(), [&](const Money& part) { return !(part == parts.front()); });
+    const auto less =
+        std::count_if(parts.begin(), parts.end(), [&](const Money& part) { return !(part == parts.front()); });
     std::string text = money_text(parts.front());
     if (less > 0) text += fmt::format(" ({} of them {})", less, money_text(parts.back()));
     return text;
 }
 
 std::string cost_sentences(const BlendAnswer& blend, const SharedBatch& shared) {
-    std::string text = fmt::format("{} for what is in the bags, {} a head.", money_text(blend.cost), a_head(shared.used_a_head));
-    if (shared.outlay) text += fmt::format(" At the till {}, {} a head.", money_text(*shared.outlay), a_head(shared.outlay_a_head));
-    for (const std::string& name : shared.no_pack) text += " No pack with a price is known of " + name + ", so there is no sum for the till.";
+    std::string text =
+        fmt::format("{} for what is in the bags, {} a head.", money_text(blend.cost), a_head(shared.used_a_head));
+    if (shared.outlay)
+        text += fmt::format(" At the till {}, {} a head.", money_text(*shared.outlay), a_head(shared.outlay_a_head));
+    for (const std::string& name : shared.no_pack)
+        text += " No pack with a price is known of " + name + ", so there is no sum for the till.";
     return text;
 }
 
 std::string rest_text(const SharedBatch& shared) {
     std::string text;
-    for (const BatchRest& rest : shared.left_over) text += (text.empty() ? "" : ", ") + shown_mass(kitchen_mass(rest.mass)) + " of " + rest.name;
+    for (const BatchRest& rest : shared.left_over)
+        text += (text.empty() ? "" : ", ") + shown_mass(kitchen_mass(rest.mass)) + " of " + rest.name;
     return text.empty() ? "Nothing." : text + ".";
 }
 
@@ -78,7 +84,8 @@ Date best_before(const SharedBatch& shared, Date mixed_on) {
 
 std::string made_of(const BlendAnswer& blend) {
     std::string text;
-    for (const BlendShare& share : blend.shares) text += (text.empty() ? "" : ", ") + share.ingredient.name + " " + shown_percent(share.share);
+    for (const BlendShare& share : blend.shares)
+        text += (text.empty() ? "" : ", ") + share.ingredient.name + " " + shown_percent(share.share);
     return text + ".";
 }
 
@@ -86,13 +93,15 @@ std::string label_text(const BlendAnswer& blend, const SharedBatch& shared, Date
     Label label;
     const Mass mass = shared.bags[bag];
     label.add(fmt::format("{}, bag {} of {}", blend.name, bag + 1, shared.bags.size()));
-    label.add(fmt::format("{} dry. Mixed {}{}.", shown_mass(mass), date_text(mixed_on),
-                          shared.keeps ? ", best before " + date_text(best_before(shared, mixed_on)) + " if kept dry" : ""));
+    label.add(
+        fmt::format("{} dry. Mixed {}{}.", shown_mass(mass), date_text(mixed_on),
+                    shared.keeps ? ", best before " + date_text(best_before(shared, mixed_on)) + " if kept dry" : ""));
     label.add(made_of(blend));
     if (shared.water > 0)
-        label.add(fmt::format("For {}: about {} of water for the bag, {} of it first; 9 times in 10 it is {}.", shared.feel,
-                              shown_water(kitchen_water(shared.water * mass)), shown_water(kitchen_water(shared.first_pour * mass)),
-                              shown_water(kitchen_water(shared.water_low * mass), kitchen_water(shared.water_high * mass))));
+        label.add(fmt::format(
+            "For {}: about {} of water for the bag, {} of it first; 9 times in 10 it is {}.", shared.feel,
+            shown_water(kitchen_water(shared.water * mass)), shown_water(kitchen_water(shared.first_pour * mass)),
+            shown_water(kitchen_water(shared.water_low * mass), kitchen_water(shared.water_high * mass))));
     for (const std::string& caution : caution_sentences(shared.cautions)) label.add(caution);
     return label.text();
 }
@@ -109,7 +118,11 @@ std::string bags_text(const std::vector<Mass>& bags) {
     if (sizes.size() == 1) return count + " of " + sizes.front().first;
     std::string text = count + ": ";
     for (std::size_t i = 0; i < sizes.size(); ++i)
-        text += fmt::format("{}{} of {}", i == 0 ? "" : i + 1 == sizes.size() ? " and " : ", ", sizes[i].second, sizes[i].first);
+        text += fmt::format("{}{} of {}",
+                            i == 0                  ? ""
+                            : i + 1 == sizes.size() ? " and "
+                                                    : ", ",
+                            sizes[i].second, sizes[i].first);
     return text;
 }
 
@@ -125,7 +138,9 @@ std::string share_text(const BlendAnswer& blend, const SharedBatch& shared, Date
     std::string text = packs_table(shared) + "\n";
     text += paragraph("Left over ", rest_text(shared));
     text += paragraph("Costs     ", cost_sentences(blend, shared));
-    text += paragraph("Share out ", fmt::format("Stir it all together dry, in several lots well turned over, then fill {}.", bags_text(shared.bags)));
+    text +=
+        paragraph("Share out ", fmt::format("Stir it all together dry, in several lots well turned over, then fill {}.",
+                                            bags_text(shared.bags)));
     text += "\nLabels to cut out\n\n";
     for (std::size_t bag = 0; bag < shared.bags.size(); ++bag) text += label_text(blend, shared, mixed_on, bag) + "\n";
     text.pop_back();
@@ -133,18 +148,27 @@ std::string share_text(const BlendAnswer& blend, const SharedBatch& shared, Date
 }
 
 Json share_json(const BlendAnswer& blend, const SharedBatch& shared, Date mixed_on) {
-    Json json{{"bags", Json::array()}, {"mixed_on", date_text(mixed_on)},
+    Json json{{"bags", Json::array()},
+              {"mixed_on", date_text(mixed_on)},
               {"best_before", shared.keeps ? Json(date_text(best_before(shared, mixed_on))) : Json()},
-              {"used_minor", blend.cost.minor()}, {"used_a_head_minor", minors(shared.used_a_head)},
+              {"used_minor", blend.cost.minor()},
+              {"used_a_head_minor", minors(shared.used_a_head)},
               {"outlay_minor", json_minor(shared.outlay)},
               {"outlay_a_head_minor", shared.outlay ? minors(shared.outlay_a_head) : Json()},
-              {"packs", Json::array()}, {"left_over", Json::array()}, {"feel", shared.feel},
-              {"water_g_per_kg", shared.water * 1000.0}, {"water_p05_g_per_kg", shared.water_low * 1000.0}, {"water_p95_g_per_kg", shared.water_high * 1000.0},
+              {"packs", Json::array()},
+              {"left_over", Json::array()},
+              {"feel", shared.feel},
+              {"water_g_per_kg", shared.water * 1000.0},
+              {"water_p05_g_per_kg", shared.water_low * 1000.0},
+              {"water_p95_g_per_kg", shared.water_high * 1000.0},
               {"cautions", caution_sentences(shared.cautions)}};
     for (const Mass& bag : shared.bags)
-        json["bags"].push_back({{"mass_g", bag.in(gram)}, {"water_g", (shared.water * bag).in(gram)}, {"water_first_g", (shared.first_pour * bag).in(gram)}});
+        json["bags"].push_back({{"mass_g", bag.in(gram)},
+                                {"water_g", (shared.water * bag).in(gram)},
+                                {"water_first_g", (shared.first_pour * bag).in(gram)}});
     for (const PackBought& pack : shared.packs) json["packs"].push_back(bought_json(pack));
-    for (const BatchRest& rest : shared.left_over) json["left_over"].push_back({{"name", rest.name}, {"mass_g", rest.mass.in(gram)}});
+    for (const BatchRest& rest : shared.left_over)
+        json["left_over"].push_back({{"name", rest.name}, {"mass_g", rest.mass.in(gram)}});
     return json;
 }
 

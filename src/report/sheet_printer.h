@@ -12,18 +12,20 @@ namespace baitwright {
 enum class SheetFormat { pdf, svg, png };
 
 inline constexpr std::array<std::string_view, 3> sheet_format_names{"pdf", "svg", "png"};
-constexpr std::string_view name_of(SheetFormat format) { return sheet_format_names[static_cast<std::size_t>(format)]; }
+constexpr std::string_view name_of(SheetFormat format) {
+    return sheet_format_names[static_cast<std::size_t>(format)];
+}
 
 /// A sheet on A5, in one format.
 struct PrintedSheet {
     std::string bytes;
-    double letters_pt = 0;      ///< the size of its plain text
+    double letters_pt = 0;  ///< the size of its plain text
     std::size_t rows_left_out = 0;
-    std::string fault;          ///< why there are no bytes; else empty
+    std::string fault;  ///< why there are no bytes; else empty
 };
 
-/// Draws sheets. What does so is loaded only by the command that needs it (`cli/load_module.h`). It throws nothing: program
-/// and module do not share a C++ runtime.
+/// Draws sheets. What does so is loaded only by the command that needs it (`cli/load_module.h`). It throws nothing:
+/// program and module do not share a C++ runtime.
 class SheetPrinter {
 public:
     SheetPrinter() = default;

@@ -8,7 +8,8 @@
 /// The sections of a session's sheet. One without rows is left out.
 namespace baitwright {
 
-/// A section for each tub, and one for what goes in as it is or on the hook: parts in grams and pints, water in its steps.
+/// A section for each tub, and one for what goes in as it is or on the hook: parts in grams and pints, water in its
+/// steps.
 std::vector<CardSection> weigh_sections(const SessionPlan& plan);
 CardSection soak_section(const SessionPlan& plan);
 CardSection before_section(const SessionPlan& plan);

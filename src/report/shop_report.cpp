@@ -18,12 +18,15 @@ namespace {
 
 using Align = TextTable::Align;
 
-std::string minor_text(std::int64_t minor, const ShopAnswer& answer) { return money_text(Money(minor, *answer.currency)); }
+std::string minor_text(std::int64_t minor, const ShopAnswer& answer) {
+    return money_text(Money(minor, *answer.currency));
+}
 
 std::string sessions_text(const ShopAnswer& answer) {
     const auto& sessions = answer.sessions;
     if (sessions.size() == 1) return sessions.front().strategy + " on " + date_text(sessions.front().on);
-    return fmt::format("{} sessions, {} to {}", sessions.size(), date_text(sessions.front().on), date_text(sessions.back().on));
+    return fmt::format("{} sessions, {} to {}", sessions.size(), date_text(sessions.front().on),
+                       date_text(sessions.back().on));
 }
 
 std::string head_of(const ShopSum& shop) {
@@ -39,7 +42,8 @@ std::string shop_list(const ShopAnswer& answer, const ShopSum& shop) {
                          : std::vector<Align>{Align::left, Align::right, Align::right});
     for (const PackToBuy& pack : answer.packs) {
         if (pack.pack.shop != shop.shop) continue;
-        std::vector<std::string> cells{"[ ] " + pack.name, fmt::format("{} x {}", pack.count, shown_pack(pack.pack)), money_text(pack.total)};
+        std::vector<std::string> cells{"[ ] " + pack.name, fmt::format("{} x {}", pack.count, shown_pack(pack.pack)),
+                                       money_text(pack.total)};
         if (days) cells.push_back("by " + date_text(answer.sessions[pack.session].on));
         table.row(std::move(cells));
     }
@@ -47,7 +51,8 @@ std::string shop_list(const ShopAnswer& answer, const ShopSum& shop) {
 }
 
 bool any(const ShopAnswer& answer, Mass ShopLine::*mass) {
-    return std::any_of(answer.lines.begin(), answer.lines.end(), [&](const ShopLine& line) { return line.*mass > Mass{}; });
+    return std::any_of(answer.lines.begin(), answer.lines.end(),
+                       [&](const ShopLine& line) { return line.*mass > Mass{}; });
 }
 
 std::string lines_table(const ShopAnswer& answer) {
@@ -70,7 +75,8 @@ std::string past_best_text(const ShopAnswer& answer) {
     std::vector<std::string> lost;
     for (const ShopLine& line : answer.lines)
         if (line.past_best > Mass{}) lost.push_back(shown_mass(kitchen_mass(line.past_best)) + " of " + line.name);
-    return lost.empty() ? std::string() : "Past its best before the last session, and left over for that: " + listed(lost) + ".";
+    return lost.empty() ? std::string()
+                        : "Past its best before the last session, and left over for that: " + listed(lost) + ".";
 }
 
 Json pack_json(const ShopAnswer& answer, const PackToBuy& pack) {
@@ -96,9 +102,11 @@ std::string shop_text(const ShopAnswer& answer) {
     for (const ShopSum& shop : answer.shops) text += shop_list(answer, shop);
     if (!answer.lines.empty()) text += lines_table(answer) + "\n";
     if (!answer.packs.empty())
-        text += paragraph("Sure      ", "No other whole packs cost less; of those that cost the same, these leave least over.");
+        text += paragraph("Sure      ",
+                          "No other whole packs cost less; of those that cost the same, these leave least over.");
     if (answer.sessions.size() > 1 && !answer.packs.empty())
-        text += paragraph("By then   ", "The days say when it must be there. What keeps can be bought sooner, at the same price.");
+        text += paragraph("By then   ",
+                          "The days say when it must be there. What keeps can be bought sooner, at the same price.");
     if (const std::string lost = past_best_text(answer); !lost.empty()) text += paragraph("Lost      ", lost);
     for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
     return text;
@@ -111,24 +119,32 @@ Json shop_json(const ShopAnswer& answer) {
     json["delivery_minor"] = answer.currency ? Json(answer.delivery_minor) : Json();
     json["proven"] = true;
     json["sessions"] = Json::array();
-    for (const SessionNeed& session : answer.sessions) json["sessions"].push_back({{"strategy", session.strategy}, {"on", date_text(session.on)}});
+    for (const SessionNeed& session : answer.sessions)
+        json["sessions"].push_back({{"strategy", session.strategy}, {"on", date_text(session.on)}});
     json["packs"] = Json::array();
     for (const PackToBuy& pack : answer.packs) json["packs"].push_back(pack_json(answer, pack));
     json["shops"] = Json::array();
     for (const ShopSum& shop : answer.shops)
-        json["shops"].push_back({{"shop", shop.shop.empty() ? Json() : Json(shop.shop)}, {"packs_minor", shop.packs.minor()},
+        json["shops"].push_back({{"shop", shop.shop.empty() ? Json() : Json(shop.shop)},
+                                 {"packs_minor", shop.packs.minor()},
                                  {"delivery_minor", shop.delivery ? shop.delivery->minor() : 0}});
     json["needs"] = Json::array();
     json["left_over"] = Json::array();
     for (const ShopLine& line : answer.lines) {
-        json["needs"].push_back({{"name", line.name}, {"mass_g", line.need.in(gram)}, {"from_stock_g", line.from_stock.in(gram)}, {"bought_g", line.bought.in(gram)}});
+        json["needs"].push_back({{"name", line.name},
+                                 {"mass_g", line.need.in(gram)},
+                                 {"from_stock_g", line.from_stock.in(gram)},
+                                 {"bought_g", line.bought.in(gram)}});
         if (line.left_over > Mass{})
-            json["left_over"].push_back({{"name", line.name}, {"mass_g", line.left_over.in(gram)}, {"past_best_g", line.past_best.in(gram)}});
+            json["left_over"].push_back(
+                {{"name", line.name}, {"mass_g", line.left_over.in(gram)}, {"past_best_g", line.past_best.in(gram)}});
     }
     json["not_on_list"] = Json::array();
     for (const NotOnSale& missing : answer.missing)
-        json["not_on_list"].push_back({{"name", missing.name}, {"mass_g", missing.mass.in(gram)},
-                                       {"why", missing.why == NotOnSale::Why::no_price ? "no price" : "not sold there"}});
+        json["not_on_list"].push_back(
+            {{"name", missing.name},
+             {"mass_g", missing.mass.in(gram)},
+             {"why", missing.why == NotOnSale::Why::no_price ? "no price" : "not sold there"}});
     return json;
 }
 
@@ -136,8 +152,8 @@ Rows shop_rows(const ShopAnswer& answer) {
     Rows rows{{"shop", "name", "size_g", "count", "price_minor", "total_minor", "currency", "by"}};
     for (const PackToBuy& pack : answer.packs)
         rows.push_back({pack.pack.shop, pack.name, number_text(pack.mass.in(gram)), std::to_string(pack.count),
-                        std::to_string(pack.pack.price->minor()), std::to_string(pack.total.minor()), std::string(answer.currency->code),
-                        date_text(answer.sessions[pack.session].on)});
+                        std::to_string(pack.pack.price->minor()), std::to_string(pack.total.minor()),
+                        std::string(answer.currency->code), date_text(answer.sessions[pack.session].on)});
     return rows;
 }
 

@@ -8,7 +8,9 @@ namespace baitwright {
 
 namespace {
 
-Json days_or_null(const std::optional<Time>& time) { return time ? Json(time->in(day)) : Json(); }
+Json days_or_null(const std::optional<Time>& time) {
+    return time ? Json(time->in(day)) : Json();
+}
 
 Json additives_json(const BatchAnswer& batch) {
     Json list = Json::array();
@@ -54,7 +56,8 @@ Json soaked_json(const SoakedAnswer& soaked) {
     json["stand_ready_minutes"] = soaked.stand_ready.middle.in(minute);
     json["stand_ready_minutes_range"] = low_high(soaked.stand_ready, minute);
     json["stand_even_minutes"] = soaked.stand_even.middle.in(minute);
-    json["kitchen"] = {{"soak_minutes", kitchen_soak_time(soaked.soak.middle).in(minute)}, {"stand_ready_minutes", kitchen_time(soaked.stand_ready.middle).in(minute)}};
+    json["kitchen"] = {{"soak_minutes", kitchen_soak_time(soaked.soak.middle).in(minute)},
+                       {"stand_ready_minutes", kitchen_time(soaked.stand_ready.middle).in(minute)}};
     json["uptake_fraction"] = double(soaked.uptake);
     json["uptake_fraction_range"] = low_high(soaked.uptake_range, one);
     json["wet_mass_g_range"] = low_high(soaked.wet_range, gram);
@@ -62,7 +65,10 @@ Json soaked_json(const SoakedAnswer& soaked) {
     json["surface_fraction"] = double(soaked.ready.surface);
     json["curve"] = Json::array();
     for (const SoakPoint& point : soaked.curve)
-        json["curve"].push_back({{"minutes", point.at.in(minute)}, {"mean", double(point.mean)}, {"core", double(point.core)}, {"surface", double(point.surface)}});
+        json["curve"].push_back({{"minutes", point.at.in(minute)},
+                                 {"mean", double(point.mean)},
+                                 {"core", double(point.core)},
+                                 {"surface", double(point.surface)}});
     return json;
 }
 
@@ -94,9 +100,12 @@ Json pumped_json(const PumpedAnswer& pumped) {
 
 const char* word_of(SoakTask::Kind kind) {
     switch (kind) {
-        case SoakTask::Kind::pour_on: return "pour";
-        case SoakTask::Kind::drain: return "drain";
-        case SoakTask::Kind::pump: break;
+        case SoakTask::Kind::pour_on:
+            return "pour";
+        case SoakTask::Kind::drain:
+            return "drain";
+        case SoakTask::Kind::pump:
+            break;
     }
     return "pump";
 }
@@ -109,7 +118,9 @@ void put_soak(Json& json, const SoakAnswer& answer) {
     for (const PumpedAnswer& pumped : answer.pumped) json["pellets"].push_back(pumped_json(pumped));
     json["timetable"] = Json::array();
     for (const SoakTask& task : answer.timetable)
-        json["timetable"].push_back({{"minutes_before_ready", task.before_ready.in(minute)}, {"task", word_of(task.kind)}, {"pellet", task.name},
+        json["timetable"].push_back({{"minutes_before_ready", task.before_ready.in(minute)},
+                                     {"task", word_of(task.kind)},
+                                     {"pellet", task.name},
                                      {"water_g", task.pour.in(gram)}});
     json["cautions"] = answer.cautions;
 }
@@ -134,20 +145,25 @@ Json soak_comparison_json(const std::vector<SoakAnswer>& answers) {
 }
 
 Rows soak_rows(const std::vector<SoakAnswer>& answers) {
-    Rows rows{{"pellet", "water_temp_c", "dry_mass_g", "dry_volume_ml", "water_to_pour_g", "soak_minutes", "stand_ready_minutes", "stand_even_minutes",
-               "uptake_fraction", "strokes", "wet_mass_g", "wet_volume_ml", "free_offerings"}};
+    Rows rows{{"pellet", "water_temp_c", "dry_mass_g", "dry_volume_ml", "water_to_pour_g", "soak_minutes",
+               "stand_ready_minutes", "stand_even_minutes", "uptake_fraction", "strokes", "wet_mass_g", "wet_volume_ml",
+               "free_offerings"}};
     const auto row = [&](const SoakAnswer& answer, const BatchAnswer& batch, std::vector<std::string> how) {
-        std::vector<std::string> cells{batch.name, number_text(answer.water.in_celsius()), number_text(batch.dry.in(gram)),
-                                       number_text(batch.dry_volume.in(millilitre)), number_text(batch.pour.in(gram))};
+        std::vector<std::string> cells{batch.name, number_text(answer.water.in_celsius()),
+                                       number_text(batch.dry.in(gram)), number_text(batch.dry_volume.in(millilitre)),
+                                       number_text(batch.pour.in(gram))};
         cells.insert(cells.end(), how.begin(), how.end());
-        cells.insert(cells.end(), {number_text(batch.wet.in(gram)), number_text(batch.wet_volume.in(millilitre)), number_text(batch.grains.all)});
+        cells.insert(cells.end(), {number_text(batch.wet.in(gram)), number_text(batch.wet_volume.in(millilitre)),
+                                   number_text(batch.grains.all)});
         rows.push_back(std::move(cells));
     };
     for (const SoakAnswer& answer : answers) {
         for (const SoakedAnswer& soaked : answer.soaked)
-            row(answer, soaked, {number_text(soaked.soak.middle.in(minute)), number_text(soaked.stand_ready.middle.in(minute)),
-                                 number_text(soaked.stand_even.middle.in(minute)), number_text(soaked.uptake), ""});
-        for (const PumpedAnswer& pumped : answer.pumped) row(answer, pumped, {"", "", "", "", std::to_string(pumped.at.strokes)});
+            row(answer, soaked,
+                {number_text(soaked.soak.middle.in(minute)), number_text(soaked.stand_ready.middle.in(minute)),
+                 number_text(soaked.stand_even.middle.in(minute)), number_text(soaked.uptake), ""});
+        for (const PumpedAnswer& pumped : answer.pumped)
+            row(answer, pumped, {"", "", "", "", std::to_string(pumped.at.strokes)});
     }
     return rows;
 }

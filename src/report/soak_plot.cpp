@@ -62,7 +62,9 @@ void label_ends(Svg& svg, const Panel& panel, const SoakPoint& end) {
         double y;
         const char* words;
     };
-    std::vector<Label> labels{{panel.y(end.surface), "outside (dotted)"}, {panel.y(end.mean), "average (solid)"}, {panel.y(end.core), "core (dashed)"}};
+    std::vector<Label> labels{{panel.y(end.surface), "outside (dotted)"},
+                              {panel.y(end.mean), "average (solid)"},
+                              {panel.y(end.core), "core (dashed)"}};
     std::stable_sort(labels.begin(), labels.end(), [](const Label& a, const Label& b) { return a.y < b.y; });
     const double middle = labels[1].y;
     labels[0].y = std::min(labels[0].y, middle - apart);
@@ -72,12 +74,14 @@ void label_ends(Svg& svg, const Panel& panel, const SoakPoint& end) {
 
 void draw_soaked(Svg& svg, double top, const SoakedAnswer& soaked, const SoakAnswer& answer) {
     const double span = soaked.curve.back().at.in(minute);
-    svg.text({8, top + 24}, fmt::format("{} in water at {}", soaked.name, shown_temperature(answer.water)), 17, Svg::Anchor::start, true);
+    svg.text({8, top + 24}, fmt::format("{} in water at {}", soaked.name, shown_temperature(answer.water)), 17,
+             Svg::Anchor::start, true);
     const Panel panel(svg, top, span, "minutes since the water went on", "water held, of all they can take");
     const char* first = answer.method == SoakMethod::covered ? "drain" : "water gone";
     panel.mark(soaked.drained.at.in(minute), first, 0);
     if (soaked.ready.at > soaked.drained.at) panel.mark(soaked.ready.at.in(minute), "ready", 0);
-    if (soaked.even.at > soaked.ready.at) panel.mark(soaked.even.at.in(minute), "even", soaked.even.at - soaked.ready.at < 0.07 * span * minute ? 1 : 0);
+    if (soaked.even.at > soaked.ready.at)
+        panel.mark(soaked.even.at.in(minute), "even", soaked.even.at - soaked.ready.at < 0.07 * span * minute ? 1 : 0);
     svg.polyline(curve_of(soaked.curve, panel, [](const SoakPoint& p) { return double(p.surface); }), {0, 2, "2 4"});
     svg.polyline(curve_of(soaked.curve, panel, [](const SoakPoint& p) { return double(p.core); }), {0, 2, "9 5"});
     svg.polyline(curve_of(soaked.curve, panel, [](const SoakPoint& p) { return double(p.mean); }), {0, 3});
@@ -90,8 +94,11 @@ void draw_pumped(Svg& svg, double top, const PumpedAnswer& pumped) {
     const Panel panel(svg, top, span, "strokes", "pores full of water");
     const double across = 0.6 * (panel.x(1) - panel.x(0));
     for (const StrokeAnswer& stroke : pumped.by_stroke) {
-        const int grey = stroke.buoyancy == Buoyancy::floats ? 235 : stroke.buoyancy == Buoyancy::sinks_slowly ? 170 : 105;
-        svg.rectangle({panel.x(stroke.strokes) - across / 2, panel.y(stroke.fill)}, across, panel.y(0) - panel.y(stroke.fill), grey);
+        const int grey = stroke.buoyancy == Buoyancy::floats         ? 235
+                         : stroke.buoyancy == Buoyancy::sinks_slowly ? 170
+                                                                     : 105;
+        svg.rectangle({panel.x(stroke.strokes) - across / 2, panel.y(stroke.fill)}, across,
+                      panel.y(0) - panel.y(stroke.fill), grey);
     }
     if (pumped.fewest) panel.mark(*pumped.fewest, "sinks from here", 0);
     svg.text({right + 8, panel.y(0.9)}, "pale: floats", 14);
@@ -102,10 +109,13 @@ void draw_pumped(Svg& svg, double top, const PumpedAnswer& pumped) {
 std::string description(const SoakAnswer& answer) {
     std::string text;
     for (const SoakedAnswer& soaked : answer.soaked)
-        text += fmt::format("{}: drained after {}, ready after {}, even right through after {}; by then they hold {} of all they can take on average. ", soaked.name,
-                            shown_soak_time(soaked.drained.at), shown_soak_time(soaked.ready.at), shown_soak_time(soaked.even.at), shown_percent(soaked.uptake));
+        text += fmt::format(
+            "{}: drained after {}, ready after {}, even right through after {}; by then they hold {} of all they can take on average. ",
+            soaked.name, shown_soak_time(soaked.drained.at), shown_soak_time(soaked.ready.at),
+            shown_soak_time(soaked.even.at), shown_percent(soaked.uptake));
     for (const PumpedAnswer& pumped : answer.pumped)
-        text += pumped.fewest ? fmt::format("{}: sinks from {} strokes; after {} the pump draws only vapour. ", pumped.name, *pumped.fewest, pumped.boils_after)
+        text += pumped.fewest ? fmt::format("{}: sinks from {} strokes; after {} the pump draws only vapour. ",
+                                            pumped.name, *pumped.fewest, pumped.boils_after)
                               : fmt::format("{}: no number of strokes sinks it. ", pumped.name);
     return text + "Estimates.";
 }

@@ -17,8 +17,8 @@ namespace {
 using Align = TextTable::Align;
 
 std::string amount_text(const BatchAnswer& batch) {
-    return fmt::format("{}: {} ({}, {}) dry, about {} pellets", batch.name, shown_mass(kitchen_mass(batch.dry)), shown_ounces(batch.dry),
-                       shown_pints(batch.dry_volume), shown_count(batch.grains.all));
+    return fmt::format("{}: {} ({}, {}) dry, about {} pellets", batch.name, shown_mass(kitchen_mass(batch.dry)),
+                       shown_ounces(batch.dry), shown_pints(batch.dry_volume), shown_count(batch.grains.all));
 }
 
 std::string wet_line(const BatchAnswer& batch) {
@@ -26,10 +26,12 @@ std::string wet_line(const BatchAnswer& batch) {
 }
 
 std::string grains_line(const GrainsAnswer& grains, const PortionsWanted& portions) {
-    return fmt::format("A level cup of {} holds about {}, a squeezed ball of {:.0f} mm about {}. Where a cupful covers a patch {:.2g} m "
-                       "across, about {} lie under a hand (10 x 10 cm).",
-                       shown_volume(portions.cup), shown_count(grains.in_cup), portions.ball.in(millimetre), shown_count(grains.in_ball),
-                       portions.carpet.in(metre), grains.in_hand < 9.5 ? significant(grains.in_hand, 1) : shown_count(grains.in_hand));
+    return fmt::format(
+        "A level cup of {} holds about {}, a squeezed ball of {:.0f} mm about {}. Where a cupful covers a patch {:.2g} m "
+        "across, about {} lie under a hand (10 x 10 cm).",
+        shown_volume(portions.cup), shown_count(grains.in_cup), portions.ball.in(millimetre),
+        shown_count(grains.in_ball), portions.carpet.in(metre),
+        grains.in_hand < 9.5 ? significant(grains.in_hand, 1) : shown_count(grains.in_hand));
 }
 
 /// What each stage feels like.
@@ -47,24 +49,30 @@ TextTable stages_table(const SoakedAnswer& soaked, SoakMethod method) {
 
 std::string soak_line(const SoakedAnswer& soaked, const SoakAnswer& answer) {
     if (answer.by_clock)
-        return fmt::format("{}, as you say: they then hold about {} of all they can take ({:.0f} to {}).", shown_soak_time(soaked.soak.middle),
-                           shown_percent(soaked.uptake), soaked.uptake_range.low.in(percent), shown_percent(soaked.uptake_range.high));
+        return fmt::format("{}, as you say: they then hold about {} of all they can take ({:.0f} to {}).",
+                           shown_soak_time(soaked.soak.middle), shown_percent(soaked.uptake),
+                           soaked.uptake_range.low.in(percent), shown_percent(soaked.uptake_range.high));
     const std::string range = shown_soak_time(soaked.soak.low, soaked.soak.high);
     if (answer.method == SoakMethod::measured)
-        return fmt::format("Bag them, shake, and leave them until the water is gone, about {} (likely {}).", shown_soak_time(soaked.soak.middle), range);
-    return fmt::format("{} under water (likely {}), to {} of all they can take.", shown_soak_time(soaked.soak.middle), range, shown_percent(soaked.uptake));
+        return fmt::format("Bag them, shake, and leave them until the water is gone, about {} (likely {}).",
+                           shown_soak_time(soaked.soak.middle), range);
+    return fmt::format("{} under water (likely {}), to {} of all they can take.", shown_soak_time(soaked.soak.middle),
+                       range, shown_percent(soaked.uptake));
 }
 
 std::string stand_line(const SoakedAnswer& soaked) {
     if (!(soaked.stand_ready.middle > Time{})) return "They are soft through at once; no need to stand.";
-    return fmt::format("{}, covered, until ready (likely {}); {} until even right through.", shown_soak_time(soaked.stand_ready.middle),
-                       shown_soak_time(soaked.stand_ready.low, soaked.stand_ready.high), shown_soak_time(soaked.stand_even.middle));
+    return fmt::format("{}, covered, until ready (likely {}); {} until even right through.",
+                       shown_soak_time(soaked.stand_ready.middle),
+                       shown_soak_time(soaked.stand_ready.low, soaked.stand_ready.high),
+                       shown_soak_time(soaked.stand_even.middle));
 }
 
 std::string weight_line(const SoakedAnswer& soaked, SoakMethod method) {
     std::string text = fmt::format("about {} ", shown_mass(kitchen_mass(soaked.wet)));
     if (method == SoakMethod::covered)
-        text += fmt::format("(likely {}) ", shown_mass(kitchen_mass(soaked.wet_range.low), kitchen_mass(soaked.wet_range.high)));
+        text += fmt::format("(likely {}) ",
+                            shown_mass(kitchen_mass(soaked.wet_range.low), kitchen_mass(soaked.wet_range.high)));
     return text + "and fill " + wet_line(soaked) + ".";
 }
 
@@ -82,31 +90,40 @@ std::string amount_of(const SteepedAdditive& additive) {
 
 void tell_additives(Told& told, const BatchAnswer& batch) {
     for (const SteepedAdditive& additive : batch.additives) {
-        std::string line = fmt::format("{} of {} into the water: {} by weight there, {} in the pellets", amount_of(additive), additive.name,
-                                       shown_percent(additive.strength), shown_percent(additive.in_pellet));
-        if (additive.of_label_max) line += fmt::format("; {} of the label's most", shown_percent(*additive.of_label_max));
+        std::string line =
+            fmt::format("{} of {} into the water: {} by weight there, {} in the pellets", amount_of(additive),
+                        additive.name, shown_percent(additive.strength), shown_percent(additive.in_pellet));
+        if (additive.of_label_max)
+            line += fmt::format("; {} of the label's most", shown_percent(*additive.of_label_max));
         told.line("Stir", line + ".");
         if (additive.name.find("glycer") != std::string::npos)
             told.line("", "Glycerine makes a hook pellet tougher (common practice).");
     }
     if (batch.water_activity)
-        told.line("", fmt::format("Water activity at most about {:.2f}: {}.", double(*batch.water_activity), activity_says(*batch.water_activity)));
+        told.line("", fmt::format("Water activity at most about {:.2f}: {}.", double(*batch.water_activity),
+                                  activity_says(*batch.water_activity)));
 }
 
 void tell_keeping(Told& told, const BatchAnswer& batch) {
     if (!batch.keeps_cold && !batch.keeps_frozen) return;
     std::string text = "Once wet they keep";
-    const auto days = [](Time time) { return time >= 60.0 * day ? fmt::format("{:.0f} months", time.in(month)) : fmt::format("{:.0f} days", time.in(day)); };
+    const auto days = [](Time time) {
+        return time >= 60.0 * day ? fmt::format("{:.0f} months", time.in(month))
+                                  : fmt::format("{:.0f} days", time.in(day));
+    };
     if (batch.keeps_cold) text += fmt::format(" about {} cold", days(*batch.keeps_cold));
-    if (batch.keeps_frozen) text += fmt::format("{} about {} frozen", batch.keeps_cold ? "," : "", days(*batch.keeps_frozen));
+    if (batch.keeps_frozen)
+        text += fmt::format("{} about {} frozen", batch.keeps_cold ? "," : "", days(*batch.keeps_frozen));
     told.line("Keeping", text + "; bin what smells sour or shows mould.");
 }
 
 void tell_soaked(Told& told, const SoakedAnswer& soaked, const SoakAnswer& answer, const SoakTelling& telling) {
     told.title(amount_text(soaked));
     const bool covered = answer.method == SoakMethod::covered;
-    told.line("Pour on", fmt::format("{} of water at {}{}", shown_water(kitchen_water(soaked.pour)), shown_temperature(answer.water),
-                                     covered ? "; it must cover them." : ", all of which they take: they cannot be over-soaked."));
+    told.line(
+        "Pour on",
+        fmt::format("{} of water at {}{}", shown_water(kitchen_water(soaked.pour)), shown_temperature(answer.water),
+                    covered ? "; it must cover them." : ", all of which they take: they cannot be over-soaked."));
     tell_additives(told, soaked);
     told.line("Soak", soak_line(soaked, answer));
     if (covered) told.line("Drain", "Then they weigh " + weight_line(soaked, answer.method));
@@ -121,9 +138,12 @@ void tell_soaked(Told& told, const SoakedAnswer& soaked, const SoakAnswer& answe
 
 const char* buoyancy_word(Buoyancy buoyancy) {
     switch (buoyancy) {
-        case Buoyancy::floats: return "floats";
-        case Buoyancy::sinks_slowly: return "sinks slowly";
-        case Buoyancy::sinks: break;
+        case Buoyancy::floats:
+            return "floats";
+        case Buoyancy::sinks_slowly:
+            return "sinks slowly";
+        case Buoyancy::sinks:
+            break;
     }
     return "sinks";
 }
@@ -136,10 +156,12 @@ TextTable strokes_table(const PumpedAnswer& pumped) {
     const std::size_t each = (pumped.by_stroke.size() + most_rows - 1) / most_rows;
     for (std::size_t i = 0; i < pumped.by_stroke.size(); ++i) {
         const StrokeAnswer& stroke = pumped.by_stroke[i];
-        const bool tells = stroke.strokes == pumped.at.strokes || stroke.strokes == pumped.fewest || i + 1 == pumped.by_stroke.size();
+        const bool tells =
+            stroke.strokes == pumped.at.strokes || stroke.strokes == pumped.fewest || i + 1 == pumped.by_stroke.size();
         if (!tells && (i + 1) % each != 0) continue;
-        table.row({fmt::format("{}", stroke.strokes), fmt::format("{:.0f} kPa", stroke.pressure.in(kilopascal)), shown_percent(stroke.fill),
-                   fmt::format("{:.2f}", stroke.density.in(gram_per_millilitre)), buoyancy_word(stroke.buoyancy)});
+        table.row({fmt::format("{}", stroke.strokes), fmt::format("{:.0f} kPa", stroke.pressure.in(kilopascal)),
+                   shown_percent(stroke.fill), fmt::format("{:.2f}", stroke.density.in(gram_per_millilitre)),
+                   buoyancy_word(stroke.buoyancy)});
     }
     return table;
 }
@@ -148,35 +170,51 @@ std::string strokes_line(const PumpedAnswer& pumped) {
     if (!pumped.fewest) return "No number of strokes sinks them: they stay lighter than water.";
     std::string text = fmt::format("{} strokes sink the usual bag", *pumped.fewest);
     if (!pumped.fewest_sure) return text + "; some bags never sink.";
-    text += *pumped.fewest_sure > *pumped.fewest ? fmt::format(", {} nearly every bag.", *pumped.fewest_sure) : " and nearly every other.";
+    text += *pumped.fewest_sure > *pumped.fewest ? fmt::format(", {} nearly every bag.", *pumped.fewest_sure)
+                                                 : " and nearly every other.";
     return text;
 }
 
 void tell_pumped(Told& told, const PumpedAnswer& pumped, const SoakAnswer& answer) {
     told.title(amount_text(pumped));
-    told.line("Pour on", fmt::format("at least {} of water at {}; all must lie under it. That leaves {} of air in the vessel.", shown_water(kitchen_water(pumped.pour)),
-                                     shown_temperature(answer.water), shown_volume(pumped.free_volume)));
+    told.line("Pour on",
+              fmt::format("at least {} of water at {}; all must lie under it. That leaves {} of air in the vessel.",
+                          shown_water(kitchen_water(pumped.pour)), shown_temperature(answer.water),
+                          shown_volume(pumped.free_volume)));
     tell_additives(told, pumped);
-    told.line("Pump", fmt::format("{} That is with {} a stroke and a vessel of {}; say yours with --pump and --vessel.", strokes_line(pumped),
-                                  shown_volume(pumped.stroke), shown_volume(pumped.vessel)));
-    told.line("", fmt::format("After {} a pellet {}: {} of its pores are full once the air is let back in. Hold each pull until the "
-                             "bubbles stop, let the air in, and leave them 5 to 10 min.",
-                             pumped.at.strokes == 1 ? "1 stroke" : fmt::format("{} strokes", pumped.at.strokes), buoyancy_word(pumped.at.buoyancy), shown_percent(pumped.at.fill)));
+    told.line("Pump", fmt::format("{} That is with {} a stroke and a vessel of {}; say yours with --pump and --vessel.",
+                                  strokes_line(pumped), shown_volume(pumped.stroke), shown_volume(pumped.vessel)));
+    told.line(
+        "", fmt::format(
+                "After {} a pellet {}: {} of its pores are full once the air is let back in. Hold each pull until the "
+                "bubbles stop, let the air in, and leave them 5 to 10 min.",
+                pumped.at.strokes == 1 ? "1 stroke" : fmt::format("{} strokes", pumped.at.strokes),
+                buoyancy_word(pumped.at.buoyancy), shown_percent(pumped.at.fill)));
     told.gap();
     told.table(strokes_table(pumped));
     told.gap();
-    told.line("Why", fmt::format("Each stroke takes the same share of the air that is left, so the last ones take little; from {} on the water itself "
-                                "boils at {:.1f} kPa and gives the pump only vapour.", pumped.boils_after, pumped.vapour.in(kilopascal)));
-    told.line("Result", fmt::format("about {} and {} once drained.", shown_mass(kitchen_mass(pumped.wet)), wet_line(pumped)));
+    told.line(
+        "Why",
+        fmt::format(
+            "Each stroke takes the same share of the air that is left, so the last ones take little; from {} on the water itself "
+            "boils at {:.1f} kPa and gives the pump only vapour.",
+            pumped.boils_after, pumped.vapour.in(kilopascal)));
+    told.line("Result",
+              fmt::format("about {} and {} once drained.", shown_mass(kitchen_mass(pumped.wet)), wet_line(pumped)));
     tell_keeping(told, pumped);
-    told.line("Freezing", "What is left over freezes in its bag; frozen once they are softer, so use them the day they thaw (common practice).");
+    told.line(
+        "Freezing",
+        "What is left over freezes in its bag; frozen once they are softer, so use them the day they thaw (common practice).");
 }
 
 std::string task_text(const SoakTask& task) {
     switch (task.kind) {
-        case SoakTask::Kind::pour_on: return fmt::format("pour {} on {}", shown_water(kitchen_water(task.pour)), task.name);
-        case SoakTask::Kind::pump: return "pump " + task.name;
-        case SoakTask::Kind::drain: break;
+        case SoakTask::Kind::pour_on:
+            return fmt::format("pour {} on {}", shown_water(kitchen_water(task.pour)), task.name);
+        case SoakTask::Kind::pump:
+            return "pump " + task.name;
+        case SoakTask::Kind::drain:
+            break;
     }
     return "drain " + task.name;
 }
@@ -185,7 +223,8 @@ void tell_timetable(Told& told, const SoakAnswer& answer, const SoakTelling& tel
     const double start = answer.timetable.front().before_ready.in(minute);
     TextTable table({Align::right, Align::left});
     const auto moment = [&](double before_ready) {
-        return telling.ready_at ? clock_text(*telling.ready_at - before_ready) : fmt::format("{:.0f}", start - before_ready);
+        return telling.ready_at ? clock_text(*telling.ready_at - before_ready)
+                                : fmt::format("{:.0f}", start - before_ready);
     };
     table.row({telling.ready_at ? "clock" : "minute", "do this"});
     for (const SoakTask& task : answer.timetable) table.row({moment(task.before_ready.in(minute)), task_text(task)});
@@ -201,18 +240,22 @@ std::string bites_text(const SoakAnswer& answer, const SoakTelling& telling) {
     double all = 0;
     for (const SoakedAnswer& soaked : answer.soaked) all += soaked.grains.all;
     for (const PumpedAnswer& pumped : answer.pumped) all += pumped.grains.all;
-    return fmt::format("{:g} bites an hour for {}, half as many again for those missed or too soft{}: {:.0f} hook pellets.", telling.bites->per_hour,
-                       shown_time(telling.bites->length), telling.spare > 0 ? ", " + shown_percent(telling.spare) + " to spare" : "", std::ceil(all - 1e-6));
+    return fmt::format(
+        "{:g} bites an hour for {}, half as many again for those missed or too soft{}: {:.0f} hook pellets.",
+        telling.bites->per_hour, shown_time(telling.bites->length),
+        telling.spare > 0 ? ", " + shown_percent(telling.spare) + " to spare" : "", std::ceil(all - 1e-6));
 }
 
 std::string doubt_text(const SoakAnswer& answer) {
     std::string text;
     if (!answer.soaked.empty())
-        text += "Estimates; likely means 9 times in 10. For better ones soak 100 g by the clock, drain, weigh, and put it down with "
-                "baitwright ingredient measure NAME --soak-test.";
+        text +=
+            "Estimates; likely means 9 times in 10. For better ones soak 100 g by the clock, drain, weigh, and put it down with "
+            "baitwright ingredient measure NAME --soak-test.";
     if (!answer.pumped.empty())
-        text += std::string(text.empty() ? "" : " ") +
-                "The fill is the most there can be: a leaking pump or blind pores take it down. Drop three in a glass: that decides.";
+        text +=
+            std::string(text.empty() ? "" : " ") +
+            "The fill is the most there can be: a leaking pump or blind pores take it down. Drop three in a glass: that decides.";
     return text;
 }
 
@@ -235,7 +278,9 @@ Told soak_told(const SoakAnswer& answer, const SoakTelling& telling) {
     return told;
 }
 
-std::string soak_text(const SoakAnswer& answer, const SoakTelling& telling) { return soak_told(answer, telling).text(); }
+std::string soak_text(const SoakAnswer& answer, const SoakTelling& telling) {
+    return soak_told(answer, telling).text();
+}
 
 namespace {
 
@@ -260,7 +305,8 @@ TextTable comparison_table(const std::vector<SoakAnswer>& answers) {
         std::vector<std::string> cells{answers.front().soaked[i].name};
         for (const SoakAnswer& answer : answers) {
             const SoakedAnswer& soaked = answer.soaked[i];
-            cells.insert(cells.end(), {shown_minutes(soaked.soak.middle), shown_minutes(soaked.ready.at), shown_minutes(soaked.even.at)});
+            cells.insert(cells.end(), {shown_minutes(soaked.soak.middle), shown_minutes(soaked.ready.at),
+                                       shown_minutes(soaked.even.at)});
         }
         table.row(cells);
     }
@@ -280,6 +326,8 @@ Told soak_comparison_told(const std::vector<SoakAnswer>& answers) {
     return told;
 }
 
-std::string soak_comparison_text(const std::vector<SoakAnswer>& answers) { return soak_comparison_told(answers).text(); }
+std::string soak_comparison_text(const std::vector<SoakAnswer>& answers) {
+    return soak_comparison_told(answers).text();
+}
 
 }  // namespace baitwright

@@ -22,10 +22,13 @@ using Align = TextTable::Align;
 std::string shares_table(const SwapAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right});
     table.row({"made of", "was", "is"});
-    const auto name = [](const SwapShare& share) { return share.name + (share.prepare == Preparation::soaked ? " (soaked)" : ""); };
+    const auto name = [](const SwapShare& share) {
+        return share.name + (share.prepare == Preparation::soaked ? " (soaked)" : "");
+    };
     for (const SwapShare& share : answer.gone) table.row({name(share), shown_percent(share.was), "out"});
     for (const SwapShare& share : answer.stand_ins) table.row({name(share), "new", shown_percent(share.is)});
-    for (const SwapShare& share : answer.rest) table.row({name(share), shown_percent(share.was), shown_percent(share.is)});
+    for (const SwapShare& share : answer.rest)
+        table.row({name(share), shown_percent(share.was), shown_percent(share.is)});
     return table.text();
 }
 
@@ -60,36 +63,47 @@ std::string changes_table(const SwapAnswer& answer) {
     table.row({"of the dry mix", "was", "is", ""});
     for (const SwapChange& change : answer.changes)
         if (!is_colour(change))
-            table.row({change.name, value_text(change, change.was), value_text(change, change.is), change.steps >= 1 ? "you will notice" : ""});
+            table.row({change.name, value_text(change, change.was), value_text(change, change.is),
+                       change.steps >= 1 ? "you will notice" : ""});
     return table.text();
 }
 
 std::string water_text(const SwapAnswer& answer) {
-    const Mass was = kitchen_water(answer.water_was * (1.0 * kilogram)), is = kitchen_water(answer.water_is * (1.0 * kilogram));
+    const Mass was = kitchen_water(answer.water_was * (1.0 * kilogram)),
+               is = kitchen_water(answer.water_is * (1.0 * kilogram));
     if (was == is) return fmt::format("As before: {} a kilo for {}.", shown_water(is), answer.feel);
     return fmt::format("{} a kilo for {}, in place of {}.", shown_water(is), answer.feel, shown_water(was));
 }
 
 std::string feel_text(const SwapAnswer& answer) {
-    std::string text = fmt::format("With the old water it would be {} (wetness {:.2f}).", answer.feel_of_old_water, double(answer.wetness_of_old_water));
-    if (answer.hold > 1.1) text += fmt::format(" A ball holds about {} times as long.", significant(answer.hold, 2));
-    else if (answer.hold < 0.9) text += fmt::format(" A ball breaks up in about {} of the time.", shown_percent(answer.hold));
-    else text += " A ball holds about as long.";
+    std::string text = fmt::format("With the old water it would be {} (wetness {:.2f}).", answer.feel_of_old_water,
+                                   double(answer.wetness_of_old_water));
+    if (answer.hold > 1.1)
+        text += fmt::format(" A ball holds about {} times as long.", significant(answer.hold, 2));
+    else if (answer.hold < 0.9)
+        text += fmt::format(" A ball breaks up in about {} of the time.", shown_percent(answer.hold));
+    else
+        text += " A ball holds about as long.";
     return text;
 }
 
 std::string closeness_text(const SwapAnswer& answer) {
     std::string text = fmt::format("{:.1f} noticeable differences in all", answer.distance);
-    if (answer.least_distance < answer.distance - 0.05) text += fmt::format("; any number of stand-ins would come to {:.1f}", answer.least_distance);
+    if (answer.least_distance < answer.distance - 0.05)
+        text += fmt::format("; any number of stand-ins would come to {:.1f}", answer.least_distance);
     text += ".";
     if (!answer.not_compared.empty()) text += " Not known, and so not compared: " + listed(answer.not_compared) + ".";
     return text;
 }
 
-Json minor_or_null(const std::optional<double>& minor) { return minor ? Json(*minor) : Json(); }
+Json minor_or_null(const std::optional<double>& minor) {
+    return minor ? Json(*minor) : Json();
+}
 
 Json share_json(const SwapShare& share) {
-    return {{"name", share.name}, {"share", double(share.is)}, {"share_was", double(share.was)},
+    return {{"name", share.name},
+            {"share", double(share.is)},
+            {"share_was", double(share.was)},
             {"prepare", share.prepare == Preparation::soaked ? Json("soaked") : Json()}};
 }
 
@@ -108,18 +122,21 @@ double json_value(const SwapChange& change, double value) {
 }  // namespace
 
 std::string swap_text(const SwapAnswer& answer) {
-    std::string text = paragraph("", fmt::format("{} without {}: the closest match", answer.recipe, listed(answer.without)));
+    std::string text =
+        paragraph("", fmt::format("{} without {}: the closest match", answer.recipe, listed(answer.without)));
     text += "\n" + shares_table(answer) + "\n" + changes_table(answer) + "\n";
     const std::string colour = colour_text(answer);
     text += paragraph("Colour    ", colour.empty() ? "About as before." : sentence(colour));
     text += paragraph("Water     ", water_text(answer));
     text += paragraph("Feel      ", feel_text(answer));
     if (answer.price_was && answer.price_is)
-        text += paragraph("Price     ", fmt::format("{} a kilo, in place of {}, by the smallest packs.", shown_rate(*answer.price_is, *answer.currency),
+        text += paragraph("Price     ", fmt::format("{} a kilo, in place of {}, by the smallest packs.",
+                                                    shown_rate(*answer.price_is, *answer.currency),
                                                     shown_rate(*answer.price_was, *answer.currency)));
     text += paragraph("How close ", closeness_text(answer));
     for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
-    for (const std::string& caution : caution_sentences(answer.new_cautions)) text += paragraph("Take care ", "New in it. " + caution);
+    for (const std::string& caution : caution_sentences(answer.new_cautions))
+        text += paragraph("Take care ", "New in it. " + caution);
     return text;
 }
 
@@ -132,7 +149,8 @@ Json swap_json(const SwapAnswer& answer) {
     json["cost_per_kg_minor"] = minor_or_null(answer.price_is);
     json["cost_per_kg_was_minor"] = minor_or_null(answer.price_was);
     json["out"] = Json::array();
-    for (const SwapShare& share : answer.gone) json["out"].push_back({{"name", share.name}, {"share_was", double(share.was)}});
+    for (const SwapShare& share : answer.gone)
+        json["out"].push_back({{"name", share.name}, {"share_was", double(share.was)}});
     json["shares"] = Json::array();
     for (const SwapShare& share : answer.stand_ins) json["shares"].push_back(share_json(share));
     for (const SwapShare& share : answer.rest) json["shares"].push_back(share_json(share));
@@ -162,7 +180,8 @@ Json swap_json(const SwapAnswer& answer) {
 Rows swap_rows(const SwapAnswer& answer) {
     Rows rows{{"name", "share_was", "share"}};
     for (const std::vector<SwapShare>* shares : {&answer.gone, &answer.stand_ins, &answer.rest})
-        for (const SwapShare& share : *shares) rows.push_back({share.name, number_text(share.was), number_text(share.is)});
+        for (const SwapShare& share : *shares)
+            rows.push_back({share.name, number_text(share.was), number_text(share.is)});
     return rows;
 }
 

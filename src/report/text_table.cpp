@@ -21,7 +21,8 @@ bool is_unit(std::string_view word) {
 /// Up to the next blank; a number keeps its unit: "4.9 %", "10 kg".
 std::string_view next_word(std::string_view text) {
     const auto end = text.find(' ');
-    if (end == std::string_view::npos || end == 0 || !std::isdigit(static_cast<unsigned char>(text[end - 1]))) return text.substr(0, end);
+    if (end == std::string_view::npos || end == 0 || !std::isdigit(static_cast<unsigned char>(text[end - 1])))
+        return text.substr(0, end);
     const auto after = text.find(' ', end + 1);
     const auto unit = text.substr(end + 1, after == std::string_view::npos ? after : after - end - 1);
     return is_unit(unit) ? text.substr(0, after) : text.substr(0, end);
@@ -52,7 +53,9 @@ std::string padded(const std::string& cell, std::size_t width, TextTable::Align 
     return align == TextTable::Align::left ? cell + blanks : blanks + cell;
 }
 
-void trim_right(std::string& line) { line.erase(line.find_last_not_of(' ') + 1); }
+void trim_right(std::string& line) {
+    line.erase(line.find_last_not_of(' ') + 1);
+}
 
 }  // namespace
 
@@ -81,7 +84,9 @@ void TextTable::row(std::vector<std::string> cells) {
     rows_.push_back(std::move(cells));
 }
 
-void TextTable::rule() { rows_.emplace_back(); }
+void TextTable::rule() {
+    rows_.emplace_back();
+}
 
 std::string TextTable::text() const {
     std::vector<std::size_t> widths(columns_.size(), 0);
@@ -111,7 +116,8 @@ std::string TextTable::text() const {
 }
 
 std::string sentence(std::string text) {
-    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z')
+        text.front() = static_cast<char>(text.front() - 'a' + 'A');
     if (!text.empty() && text.back() == '.') return text;
     return text + ".";
 }

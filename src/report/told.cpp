@@ -17,7 +17,9 @@ std::string to_left(std::string text, std::size_t width) {
     return text;
 }
 
-std::string to_right(const std::string& text, std::size_t width) { return std::string(width - std::min(width, text_width(text)), ' ') + text; }
+std::string to_right(const std::string& text, std::size_t width) {
+    return std::string(width - std::min(width, text_width(text)), ' ') + text;
+}
 
 std::string amounts_text(const Told::Piece& piece) {
     std::string text = "  " + to_left(piece.label, amounts_width);
@@ -27,20 +29,29 @@ std::string amounts_text(const Told::Piece& piece) {
 
 std::string row_text(const Told::Piece& piece) {
     std::string lead = "  ";
-    for (std::size_t i = 0; i < piece.cells.size(); ++i) lead += to_right(piece.cells[i], i ? next_cell_width : first_cell_width) + "  ";
+    for (std::size_t i = 0; i < piece.cells.size(); ++i)
+        lead += to_right(piece.cells[i], i ? next_cell_width : first_cell_width) + "  ";
     return paragraph(lead, piece.text);
 }
 
 std::string piece_text(const Told::Piece& piece) {
     switch (piece.kind) {
-        case Kind::title: return paragraph("", piece.text) + "\n";
-        case Kind::heading: return piece.text + "\n";
-        case Kind::line: return paragraph(to_left(piece.label, label_width), piece.text);
-        case Kind::amounts: return amounts_text(piece);
-        case Kind::row: return row_text(piece);
-        case Kind::step: return paragraph(to_right(piece.label, step_width) + ". ", piece.text);
-        case Kind::table: return piece.table.text();
-        case Kind::gap: break;
+        case Kind::title:
+            return paragraph("", piece.text) + "\n";
+        case Kind::heading:
+            return piece.text + "\n";
+        case Kind::line:
+            return paragraph(to_left(piece.label, label_width), piece.text);
+        case Kind::amounts:
+            return amounts_text(piece);
+        case Kind::row:
+            return row_text(piece);
+        case Kind::step:
+            return paragraph(to_right(piece.label, step_width) + ". ", piece.text);
+        case Kind::table:
+            return piece.table.text();
+        case Kind::gap:
+            break;
     }
     return "\n";
 }
@@ -52,7 +63,8 @@ const char* kind_name(Kind kind) {
 
 Json columns_json(const TextTable& table) {
     Json columns = Json::array();
-    for (const TextTable::Align align : table.columns()) columns.push_back(align == TextTable::Align::left ? "left" : "right");
+    for (const TextTable::Align align : table.columns())
+        columns.push_back(align == TextTable::Align::left ? "left" : "right");
     return columns;
 }
 
@@ -118,9 +130,13 @@ void Told::step(std::string text) {
     piece.text = std::move(text);
 }
 
-void Told::table(TextTable table) { next(Kind::table).table = std::move(table); }
+void Told::table(TextTable table) {
+    next(Kind::table).table = std::move(table);
+}
 
-void Told::gap() { next(Kind::gap); }
+void Told::gap() {
+    next(Kind::gap);
+}
 
 std::string Told::text() const {
     std::string text;

@@ -9,14 +9,15 @@
 
 namespace baitwright {
 
-/// An answer as it is told to a person, piece by piece in reading order. All is rounded and worded already: a terminal breaks
-/// the pieces into lines of 80 columns, a page sets the same words its own way, and so the two cannot disagree.
+/// An answer as it is told to a person, piece by piece in reading order. All is rounded and worded already: a terminal
+/// breaks the pieces into lines of 80 columns, a page sets the same words its own way, and so the two cannot disagree.
 class Told {
 public:
     struct Piece {
         enum class Kind { title, heading, line, amounts, row, step, table, gap } kind = Kind::gap;
-        std::string label;               ///< of a line or amounts: "Makes"; the number of a step
-        std::vector<std::string> cells;  ///< of a row: what stands before the text, "07:35", "5 min"; of amounts: the amounts
+        std::string label;  ///< of a line or amounts: "Makes"; the number of a step
+        std::vector<std::string>
+            cells;  ///< of a row: what stands before the text, "07:35", "5 min"; of amounts: the amounts
         std::string text;
         TextTable table{{}};
     };
@@ -52,8 +53,8 @@ private:
     int steps_ = 0;
 };
 
-/// [{kind, label, cells, text, columns, rows}]; what a kind does not have is left out. `columns` are "left" and "right";
-/// an empty row is a rule. Gaps are left out.
+/// [{kind, label, cells, text, columns, rows}]; what a kind does not have is left out. `columns` are "left" and
+/// "right"; an empty row is a rule. Gaps are left out.
 Json told_json(const Told& told);
 
 }  // namespace baitwright

@@ -12,15 +12,19 @@ namespace baitwright {
 
 namespace {
 
-std::string standing(const std::string& feel, Ratio wetness) { return fmt::format("{} (wetness {:.1f})", feel, double(wetness)); }
+std::string standing(const std::string& feel, Ratio wetness) {
+    return fmt::format("{} (wetness {:.1f})", feel, double(wetness));
+}
 
 std::string remedy(const TubAnswer& answer) {
-    if (!(answer.wetness_settled > 0) && !answer.all_parts_take_water) return "Nothing: water does not change this mix.";
+    if (!(answer.wetness_settled > 0) && !answer.all_parts_take_water)
+        return "Nothing: water does not change this mix.";
     // Less than a hand can tell: 1 % of the dry mix, or a spoonful.
     const Mass nothing = std::max(5.0 * gram, 0.01 * answer.dry_mass);
     if (answer.dry_to_add > nothing)
         return fmt::format("Too wet for {}. Stir in about {} ({}) more of the same dry mix{}, then let it rest.",
-                           answer.wanted_feel, shown_mass(kitchen_mass(answer.dry_to_add)), shown_ounces(answer.dry_to_add),
+                           answer.wanted_feel, shown_mass(kitchen_mass(answer.dry_to_add)),
+                           shown_ounces(answer.dry_to_add),
                            answer.all_parts_take_water ? "" : ", leaving out what takes no water");
     if (answer.water_to_add > nothing)
         return fmt::format("For {} add about {} of water: two thirds of it first, rest, then the last by feel.",
@@ -32,7 +36,8 @@ std::string remedy(const TubAnswer& answer) {
 
 Told tub_told(const TubAnswer& answer) {
     Told told;
-    told.title(fmt::format("{}: {} dry with {} of water in", answer.recipe, shown_mass(answer.dry_mass), shown_water(kitchen_water(answer.water_in))));
+    told.title(fmt::format("{}: {} dry with {} of water in", answer.recipe, shown_mass(answer.dry_mass),
+                           shown_water(kitchen_water(answer.water_in))));
     const std::string settled = standing(answer.feel_settled, answer.wetness_settled);
     if (answer.settles_in >= 1.0 * minute) {
         told.line("Now", standing(answer.feel_now, answer.wetness_now) +
@@ -42,12 +47,16 @@ Told tub_told(const TubAnswer& answer) {
         told.line("Settled", settled);
     }
     told.line("Do this", remedy(answer));
-    told.line("How sure", "An estimate from the mix's absorption and slump; your hand decides. Judge it once it has settled, not before.");
+    told.line(
+        "How sure",
+        "An estimate from the mix's absorption and slump; your hand decides. Judge it once it has settled, not before.");
     told.mind(answer.warnings);
     return told;
 }
 
-std::string tub_text(const TubAnswer& answer) { return tub_told(answer).text(); }
+std::string tub_text(const TubAnswer& answer) {
+    return tub_told(answer).text();
+}
 
 Json tub_json(const TubAnswer& answer) {
     Json json = json_record("water", answer.warnings);

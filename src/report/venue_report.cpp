@@ -56,7 +56,8 @@ std::string venue_text(const Venue& venue) {
     for (const VenueBan& ban : venue.bans) text += paragraph("Ban       ", sentence(rule_text(ban)));
     for (const std::string& rule : venue.rules) text += paragraph("Rule      ", sentence(rule));
     if (!venue.note.empty()) text += paragraph("Note      ", venue.note);
-    return text + paragraph("First     ", "What is written at the water and the byelaws count; this is only your note of them.");
+    return text + paragraph("First     ",
+                            "What is written at the water and the byelaws count; this is only your note of them.");
 }
 
 Json venue_json(const Venue& venue) {

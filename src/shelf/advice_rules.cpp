@@ -19,10 +19,12 @@ void append(std::vector<AdviceRule>& rules, std::vector<AdviceRule>&& more) {
 std::vector<AdviceRule> advice_rules(const LibraryPlace& place) {
     std::vector<AdviceRule> rules;
     if (place.folder)
-        for (const std::filesystem::path& path : toml_files_below(*place.folder)) append(rules, read_advice_rules(read_text_file(path), path.string()));
+        for (const std::filesystem::path& path : toml_files_below(*place.folder))
+            append(rules, read_advice_rules(read_text_file(path), path.string()));
     if (!rules.empty()) return rules;
     for (const ShippedFile& shipped : shipped_files())
-        if (shipped.name.starts_with("advice/")) append(rules, read_advice_rules(shipped.text, std::string(shipped.name)));
+        if (shipped.name.starts_with("advice/"))
+            append(rules, read_advice_rules(shipped.text, std::string(shipped.name)));
     return rules;
 }
 

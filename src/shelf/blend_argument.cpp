@@ -16,9 +16,21 @@ void append(std::vector<BlendSpec>& blends, LibraryFile&& file) {
 BlendEntry the_one_blend(std::vector<BlendEntry>& entries, const std::string& file) {
     if (entries.size() == 1) return std::move(entries.front());
     if (entries.empty())
-        throw InputError({"no-blend", "the file holds no blend", "a blend has a name and at least one [[candidate]]", file, 0, 0, {}});
-    throw InputError({"several-blends", "the file holds " + std::to_string(entries.size()) + " blends, and it is not clear which is meant",
-                      "give the one you want a file of its own", file, 0, 0, {}});
+        throw InputError({"no-blend",
+                          "the file holds no blend",
+                          "a blend has a name and at least one [[candidate]]",
+                          file,
+                          0,
+                          0,
+                          {}});
+    throw InputError(
+        {"several-blends",
+         "the file holds " + std::to_string(entries.size()) + " blends, and it is not clear which is meant",
+         "give the one you want a file of its own",
+         file,
+         0,
+         0,
+         {}});
 }
 
 BlendSpec blend_called(const std::string& name, const LibraryPlace& place) {
@@ -30,7 +42,9 @@ BlendSpec blend_called(const std::string& name, const LibraryPlace& place) {
     std::string all;
     for (const std::string& one : names) all += (all.empty() ? "" : ", ") + one;
     std::string hint = did_you_mean(name, names);
-    if (hint.empty()) hint = all.empty() ? "there are none here; give a file, as in my-blend.toml" : "there are: " + all + "; or give a file, as in my-blend.toml";
+    if (hint.empty())
+        hint = all.empty() ? "there are none here; give a file, as in my-blend.toml"
+                           : "there are: " + all + "; or give a file, as in my-blend.toml";
     throw NotFound("unknown-blend", "no blend is called '" + name + "'", hint);
 }
 
@@ -44,7 +58,8 @@ std::vector<BlendSpec> all_blends(const LibraryPlace& place) {
         return blends;
     }
     for (const ShippedFile& shipped : shipped_files())
-        if (shipped.name.starts_with("blends/")) append(blends, read_library_file(shipped.text, std::string(shipped.name)));
+        if (shipped.name.starts_with("blends/"))
+            append(blends, read_library_file(shipped.text, std::string(shipped.name)));
     return blends;
 }
 

@@ -10,8 +10,8 @@
 namespace baitwright {
 
 /// A blend named on the command line: the name of one that is shipped (or stands in the folder that is read in place of
-/// the store), a path (with a `/` or ending in `.toml`), or `-` for standard input. The ingredients of its file lie on top of
-/// the shelf.
+/// the store), a path (with a `/` or ending in `.toml`), or `-` for standard input. The ingredients of its file lie on
+/// top of the shelf.
 struct NamedBlend {
     BlendSpec spec;
     std::unique_ptr<MemoryShelf> on_top;  ///< null where it is not from a file of its own

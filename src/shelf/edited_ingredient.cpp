@@ -14,7 +14,9 @@ namespace baitwright {
 namespace {
 
 /// Keys whose values stand bare in TOML.
-bool is_bare(const std::string& key) { return key == "binder" || key == "particle_spread"; }
+bool is_bare(const std::string& key) {
+    return key == "binder" || key == "particle_spread";
+}
 
 bool has_spread_and_source(const std::string& key) {
     bool found = false;
@@ -32,7 +34,8 @@ std::string toml_value(const KeyValue& given) {
 }
 
 bool begins_with_key(const std::string& line, const std::vector<KeyValue>& values) {
-    return std::any_of(values.begin(), values.end(), [&](const KeyValue& one) { return line.starts_with(one.key + " = "); });
+    return std::any_of(values.begin(), values.end(),
+                       [&](const KeyValue& one) { return line.starts_with(one.key + " = "); });
 }
 
 /// The model's TOML, one key a line as we write it, without its name and what is to be replaced, packs left last.

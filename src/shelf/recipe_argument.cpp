@@ -10,10 +10,15 @@ namespace {
 RecipeEntry the_one_mix(std::vector<RecipeEntry>& entries, const std::string& file) {
     if (entries.size() == 1) return std::move(entries.front());
     if (entries.empty())
-        throw InputError({"no-mix", "the file holds no mix", "a mix has a name and at least one [[part]]", file, 0, 0, {}});
-    throw InputError({"several-mixes", "the file holds " + std::to_string(entries.size()) + " mixes, and it is not clear which is meant",
+        throw InputError(
+            {"no-mix", "the file holds no mix", "a mix has a name and at least one [[part]]", file, 0, 0, {}});
+    throw InputError({"several-mixes",
+                      "the file holds " + std::to_string(entries.size()) + " mixes, and it is not clear which is meant",
                       "give the one you want a file of its own, or add them all with: baitwright recipe add " + file,
-                      file, 0, 0, {}});
+                      file,
+                      0,
+                      0,
+                      {}});
 }
 
 }  // namespace

@@ -25,8 +25,8 @@ struct NamedRecipe {
 /// no mix, or with several).
 NamedRecipe recipe_argument(const std::string& word, const Shelf& shelf);
 
-/// The library file at that path, for its mixes. Throws InputError with every fault of it: those of the file itself, and
-/// the names in its faulty mixes that neither it nor the shelf knows, in the file's order.
+/// The library file at that path, for its mixes. Throws InputError with every fault of it: those of the file itself,
+/// and the names in its faulty mixes that neither it nor the shelf knows, in the file's order.
 LibraryFile read_mixes(const std::string& path, const Shelf& shelf);
 
 /// True where the word means a file.

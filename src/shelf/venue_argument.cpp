@@ -22,11 +22,21 @@ void append_venues(std::vector<Venue>& venues, LibraryFile&& file) {
 VenueEntry the_one_venue(std::vector<VenueEntry>& entries, const std::string& file) {
     if (entries.size() == 1) return std::move(entries.front());
     if (entries.empty())
-        throw InputError({"no-venue", "the file holds no venue",
-                          "a venue has a name and at least one [[limit]], [[ban]] or [[rule]]", file, 0, 0, {}});
-    throw InputError({"several-venues",
-                      "the file holds " + std::to_string(entries.size()) + " venues, and it is not clear which is meant",
-                      "give the one you want a file of its own", file, 0, 0, {}});
+        throw InputError({"no-venue",
+                          "the file holds no venue",
+                          "a venue has a name and at least one [[limit]], [[ban]] or [[rule]]",
+                          file,
+                          0,
+                          0,
+                          {}});
+    throw InputError(
+        {"several-venues",
+         "the file holds " + std::to_string(entries.size()) + " venues, and it is not clear which is meant",
+         "give the one you want a file of its own",
+         file,
+         0,
+         0,
+         {}});
 }
 
 NamedVenue venue_of_file(const std::string& word, const Shelf& shelf) {

@@ -18,7 +18,9 @@ struct Arrays {
     std::vector<double> coefficients, costs, lowest, highest, row_lowest, row_highest;
 };
 
-double for_clp(double bound) { return std::clamp(bound, -COIN_DBL_MAX, COIN_DBL_MAX); }
+double for_clp(double bound) {
+    return std::clamp(bound, -COIN_DBL_MAX, COIN_DBL_MAX);
+}
 
 Arrays arrays_of(const LinearProgramme& programme) {
     Arrays arrays;
@@ -42,10 +44,14 @@ Arrays arrays_of(const LinearProgramme& programme) {
 
 LinearStatus status_of(const ClpSimplex& model) {
     switch (model.status()) {
-        case 0: return LinearStatus::optimal;
-        case 1: return LinearStatus::infeasible;
-        case 2: return LinearStatus::unbounded;
-        default: return LinearStatus::failed;
+        case 0:
+            return LinearStatus::optimal;
+        case 1:
+            return LinearStatus::infeasible;
+        case 2:
+            return LinearStatus::unbounded;
+        default:
+            return LinearStatus::failed;
     }
 }
 

@@ -166,8 +166,8 @@ CREATE TABLE strategy_hookbait (
 ) STRICT, WITHOUT ROWID;
 )sql";
 
-// The shed and the prices. Masses of the shed are whole milligrams, dates ISO 8601 text. `folded` is the name as names are
-// compared. What is left is kept beside the movements, which are the truth: nobody changes or erases them.
+// The shed and the prices. Masses of the shed are whole milligrams, dates ISO 8601 text. `folded` is the name as names
+// are compared. What is left is kept beside the movements, which are the truth: nobody changes or erases them.
 constexpr const char* version_3 = R"sql(
 CREATE TABLE shop (
     id INTEGER PRIMARY KEY,

@@ -101,12 +101,16 @@ std::vector<Pack> Store::old_prices(std::string_view ingredient) const {
     return reading(*connection_, [&](StoreConnection& connection) { return read_old_prices(connection, ingredient); });
 }
 
-std::vector<std::string> Store::shops() const { return reading(*connection_, read_shops); }
+std::vector<std::string> Store::shops() const {
+    return reading(*connection_, read_shops);
+}
 
 std::optional<std::string> Store::find_shop(std::string_view name) const {
     return reading(*connection_, [&](StoreConnection& connection) { return read_shop(connection, name); });
 }
 
-Shed Store::shed() { return Shed(*connection_); }
+Shed Store::shed() {
+    return Shed(*connection_);
+}
 
 }  // namespace baitwright

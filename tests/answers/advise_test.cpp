@@ -21,7 +21,8 @@ public:
     }
 
 private:
-    static Strategy meant_for(const std::string& name, double celsius, const std::string& clarity, const std::string& purpose) {
+    static Strategy meant_for(const std::string& name, double celsius, const std::string& clarity,
+                              const std::string& purpose) {
         Strategy strategy = draft_sessions::session({draft_sessions::cups("fishmeal mix", 250, 4)}, 0.10);
         strategy.name = name;
         strategy.purpose = purpose;

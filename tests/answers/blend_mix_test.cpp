@@ -2,8 +2,8 @@
 // against what moving the limit does to the cost.
 #include "answers/blend_mix.h"
 
-#include <catch2/catch.hpp>
 #include <rapidcheck.h>
+#include <catch2/catch.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -22,18 +22,22 @@ namespace {
 using namespace blending;
 using P = MixProperty;
 
-int between(int low, int high) { return *rc::gen::inRange(low, high + 1); }
+int between(int low, int high) {
+    return *rc::gen::inRange(low, high + 1);
+}
 
 std::vector<Made> random_candidates() {
     std::vector<Made> all;
     const int count = between(2, 6);
     for (int i = 0; i < count; ++i)
-        all.push_back({"made " + std::to_string(i), double(between(0, 70)), double(between(0, 25)), double(between(0, 8)), between(50, 400)});
+        all.push_back({"made " + std::to_string(i), double(between(0, 70)), double(between(0, 25)),
+                       double(between(0, 8)), between(50, 400)});
     return all;
 }
 
 BlendSpec random_spec(const std::vector<Made>& all) {
-    BlendSpec spec = spec_of(all, {on(P::protein, between(5, 45)), on(P::fibre, {}, between(3, 15)), on(P::salt, {}, between(1, 6))});
+    BlendSpec spec = spec_of(
+        all, {on(P::protein, between(5, 45)), on(P::fibre, {}, between(3, 15)), on(P::salt, {}, between(1, 6))});
     if (between(0, 1) == 1) spec.candidates[0].share.most = between(10, 60) / 100.0;
     if (between(0, 1) == 1) spec.candidates[1].share.least = between(1, 20) / 100.0;
     if (between(0, 1) == 1) spec.goal = BlendGoal::per_litre;
@@ -67,7 +71,8 @@ BlendSpec moved(BlendSpec spec, const BlendLimitEnd& end, double by) {
 TEST_CASE("the feed of a textbook is blended as another solver mixes it") {
     // LP-09 in tenths of a cent; calcium stands as the salt.
     const std::vector<Made> feed{{"limestone", 0, 0, 38, 100}, {"corn", 9, 2, 0.1, 305}, {"soybean", 50, 8, 0.2, 900}};
-    const BlendAnswer answer = blended(feed, spec_of(feed, {on(P::salt, 0.8, 1.2), on(P::protein, 22), on(P::fibre, {}, 5)}));
+    const BlendAnswer answer =
+        blended(feed, spec_of(feed, {on(P::salt, 0.8, 1.2), on(P::protein, 22), on(P::fibre, {}, 5)}));
     const std::vector<double> expected = reference::numbers_in(reference::expected_of("LP-09"));
     REQUIRE(answer.status == BlendAnswer::Status::optimal);
     REQUIRE(expected.size() == 4);
@@ -124,7 +129,7 @@ TEST_CASE("masses come to the batch to the gram and costs to the penny") {
             pence += share.cost.minor();
             shares += share.share;
             RC_ASSERT(share.weigh >= 0 * gram);
-            RC_ASSERT(std::abs(share.weigh.in(gram) - std::round(share.weigh.in(gram))) < 1e-6);
+            RC_ASSERT(std::abs(share.weigh.in(gram)-std::round(share.weigh.in(gram))) < 1e-6);
         }
         RC_ASSERT(std::abs(grams - request.batch->in(gram)) < 1e-6);
         RC_ASSERT(pence == answer.cost.minor());

@@ -37,8 +37,11 @@ inline BlendSpec spec_of(const std::vector<Made>& all, std::vector<BlendLimit> l
     BlendSpec spec;
     spec.name = "made";
     for (const Made& made : all)
-        spec.candidates.push_back({made.name, {}, parse_money("£" + std::to_string(made.pence / 100) + "." + std::to_string(made.pence % 100 / 10) +
-                                                              std::to_string(made.pence % 10))});
+        spec.candidates.push_back(
+            {made.name,
+             {},
+             parse_money("£" + std::to_string(made.pence / 100) + "." + std::to_string(made.pence % 100 / 10) +
+                         std::to_string(made.pence % 10))});
     spec.limits = std::move(limits);
     return spec;
 }

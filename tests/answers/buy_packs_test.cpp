@@ -1,7 +1,7 @@
 #include "answers/buy_packs.h"
 
-#include <catch2/catch.hpp>
 #include <rapidcheck.h>
+#include <catch2/catch.hpp>
 
 #include <chrono>
 #include <random>
@@ -16,7 +16,9 @@ namespace baitwright {
 namespace {
 
 /// 1, 2 and 5 kg as in PACK_ROUNDING.
-std::vector<PackOnSale> sacks() { return {{1000, 220}, {2000, 390}, {5000, 875}}; }
+std::vector<PackOnSale> sacks() {
+    return {{1000, 220}, {2000, 390}, {5000, 875}};
+}
 
 PackNeed one_session(std::int64_t grams, std::vector<PackOnSale> packs = sacks()) {
     PackNeed need;
@@ -31,7 +33,9 @@ std::vector<std::int64_t> counts_of(const PackPlan& plan, std::size_t packs) {
     return counts;
 }
 
-int between(int low, int high) { return *rc::gen::inRange(low, high + 1); }
+int between(int low, int high) {
+    return *rc::gen::inRange(low, high + 1);
+}
 
 /// Up to four sessions of up to 500 g out of one or two packs, with or without stock and a most left over.
 PackNeed random_need() {
@@ -206,7 +210,8 @@ TEST_CASE("everything from one shop costs what the better of them asks") {
     PackQuestion question;
     question.shops = {{"the village shop", 0}, {"the mill", 100}};
     question.one_shop = true;
-    question.needs = {one_session(1000, {{1000, 200, 0}, {1000, 150, 1}}), one_session(1000, {{1000, 300, 0}, {1000, 250, 1}})};
+    question.needs = {one_session(1000, {{1000, 200, 0}, {1000, 150, 1}}),
+                      one_session(1000, {{1000, 300, 0}, {1000, 250, 1}})};
     const auto answer = buy_packs(question);
     CHECK(answer->total_minor == 500);
     question.needs.push_back(one_session(1000, {{1000, 50, 1}}));  // sold at the mill alone

@@ -1,7 +1,7 @@
 #include "answers/closest_match.h"
 
-#include <catch2/catch.hpp>
 #include <rapidcheck.h>
+#include <catch2/catch.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -12,7 +12,9 @@ namespace baitwright {
 
 namespace {
 
-int between(int low, int high) { return *rc::gen::inRange(low, high + 1); }
+int between(int low, int high) {
+    return *rc::gen::inRange(low, high + 1);
+}
 
 std::vector<MatchPart> random_parts(int count, int aspects) {
     std::vector<MatchPart> parts;
@@ -55,7 +57,8 @@ TEST_CASE("no mix of three parts on a fine grid comes closer") {
         RC_ASSERT(std::abs(distance(parts, match.shares) - match.distance) < 1e-6);
         double best = 1e300;
         for (int a = 0; a <= 60; ++a)
-            for (int b = 0; a + b <= 60; ++b) best = std::min(best, distance(parts, {a / 60.0, b / 60.0, (60 - a - b) / 60.0}));
+            for (int b = 0; a + b <= 60; ++b)
+                best = std::min(best, distance(parts, {a / 60.0, b / 60.0, (60 - a - b) / 60.0}));
         RC_ASSERT(match.distance <= best + 1e-6);
         RC_ASSERT(best <= match.distance + 4 * 20 / 60.0);  // the grid is that fine
     }));
@@ -83,7 +86,8 @@ TEST_CASE("two stand-ins are the closest pair, where that is half a step closer 
         const double one = closest_with_few(parts, 0, 1, solver).distance;
         double best = 1e300;
         for (std::size_t i = 0; i < parts.size(); ++i)
-            for (std::size_t j = i + 1; j < parts.size(); ++j) best = std::min(best, closest_match({parts[i], parts[j]}, solver).distance);
+            for (std::size_t j = i + 1; j < parts.size(); ++j)
+                best = std::min(best, closest_match({parts[i], parts[j]}, solver).distance);
         const double two = closest_with_few(parts, 0, 2, solver).distance;
         if (std::abs(best - (one - 0.5)) < 1e-6) return;  // either is right
         RC_ASSERT(std::abs(two - (best < one - 0.5 ? best : one)) < 1e-6);

@@ -1,6 +1,6 @@
 // The limits that are named where no mix keeps them all, against every subset of them.
-#include <catch2/catch.hpp>
 #include <rapidcheck.h>
+#include <catch2/catch.hpp>
 
 #include <algorithm>
 
@@ -13,7 +13,9 @@ namespace {
 using namespace blending;
 using P = MixProperty;
 
-int between(int low, int high) { return *rc::gen::inRange(low, high + 1); }
+int between(int low, int high) {
+    return *rc::gen::inRange(low, high + 1);
+}
 
 /// One end a limit, each of its own property or share.
 BlendSpec random_spec(const std::vector<Made>& all) {
@@ -47,10 +49,13 @@ TEST_CASE("the limits named cannot hold together, and without any one of them th
     CHECK(rc::check([&] {
         std::vector<Made> all;
         for (int i = 0; i < 3; ++i)
-            all.push_back({"made " + std::to_string(i), double(between(0, 70)), double(between(0, 40)), double(between(0, 30)), between(50, 400)});
+            all.push_back({"made " + std::to_string(i), double(between(0, 70)), double(between(0, 40)),
+                           double(between(0, 30)), between(50, 400)});
         const BlendSpec spec = random_spec(all);
         const BlendAnswer answer = blended(all, spec);
-        const auto can_hold = [&](unsigned chosen) { return blended(all, with(spec, chosen)).status == BlendAnswer::Status::optimal; };
+        const auto can_hold = [&](unsigned chosen) {
+            return blended(all, with(spec, chosen)).status == BlendAnswer::Status::optimal;
+        };
         if (answer.status == BlendAnswer::Status::optimal) {
             RC_ASSERT(answer.conflicts.empty());
             return;
@@ -59,9 +64,10 @@ TEST_CASE("the limits named cannot hold together, and without any one of them th
         for (const BlendLimitEnd& end : answer.conflicts)
             for (std::size_t i = 0; i < spec.limits.size(); ++i)
                 if (names(end, spec.limits[i])) named |= 1U << i;
-        RC_ASSERT(static_cast<std::size_t>(std::count_if(spec.limits.begin(), spec.limits.end(), [&](const BlendLimit& limit) {
-                      return (named >> (&limit - spec.limits.data()) & 1U) != 0;
-                  })) == answer.conflicts.size());
+        RC_ASSERT(static_cast<std::size_t>(
+                      std::count_if(spec.limits.begin(), spec.limits.end(), [&](const BlendLimit& limit) {
+                          return (named >> (&limit - spec.limits.data()) & 1U) != 0;
+                      })) == answer.conflicts.size());
         RC_ASSERT(named != 0);
         for (unsigned subset = 0; subset < named; ++subset)  // every subset of those named, and the whole below
             if ((subset & ~named) == 0) RC_ASSERT(can_hold(subset));

@@ -45,7 +45,8 @@ TEST_CASE("a rate per kilogram is multiplied by the kilograms") {
     CHECK_FALSE(answer.additives.front().of_label_max.has_value());
 }
 
-// By hand: half a pint (284.13 ml) at 650 g/l is 184.7 g; 15 ml over that is 81.2 ml a kilo; 2 pt at 360 g/l are 409.1 g.
+// By hand: half a pint (284.13 ml) at 650 g/l is 184.7 g; 15 ml over that is 81.2 ml a kilo; 2 pt at 360 g/l are 409.1
+// g.
 TEST_CASE("an amount is carried from one bait to another by weight, not by volume") {
     AdditiveRequest request = on("sweet liquid", 2.0 * imperial_pint, "light pellet");
     request.carried = {15.0 * millilitre, 0.5 * imperial_pint, "fishmeal micro pellet 2 mm"};

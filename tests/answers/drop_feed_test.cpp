@@ -27,16 +27,19 @@ DropRequest ball(double millimetres, std::string feel, double metres = 2.5) {
     return request;
 }
 
-DropAnswer dropped(const Recipe& recipe, const DropRequest& request) { return drop_feed(draft::soaking_shelf(), recipe, request); }
+DropAnswer dropped(const Recipe& recipe, const DropRequest& request) {
+    return drop_feed(draft::soaking_shelf(), recipe, request);
+}
 
 bool warns(const DropAnswer& answer, const std::string& code) {
-    return std::any_of(answer.warnings.begin(), answer.warnings.end(), [&](const Warning& w) { return w.code == code; });
+    return std::any_of(answer.warnings.begin(), answer.warnings.end(),
+                       [&](const Warning& w) { return w.code == code; });
 }
 
 }  // namespace
 
-// The prototype of the model gave 0.55 m, about 1.5 s; 10/50/90 % after about 34/64/146 s and a carpet of about 1 m: a sanity
-// band within 30 %, not a measurement.
+// The prototype of the model gave 0.55 m, about 1.5 s; 10/50/90 % after about 34/64/146 s and a carpet of about 1 m: a
+// sanity band within 30 %, not a measurement.
 TEST_CASE("a soft cup of the fishmeal mix breaks half a metre down and lies about a metre wide") {
     const DropAnswer answer = dropped(draft::fishmeal_mix(), cup(250, "soft"));
     CHECK(answer.breaks == Breaks::midwater);
@@ -50,9 +53,12 @@ TEST_CASE("a soft cup of the fishmeal mix breaks half a metre down and lies abou
 
 TEST_CASE("all is somewhere: what has landed and what hangs are one") {
     CHECK(rc::check([] {
-        const Recipe recipe = *rc::gen::element(draft::fishmeal_mix(), draft::crumb_mix(), draft::leam_mix(), draft::micro_mix());
-        const DropAnswer answer = dropped(recipe, cup(*rc::gen::inRange(20, 600), *rc::gen::element<std::string>("dusty", "crumbly", "firm", "soft", "slop"),
-                                                      *rc::gen::inRange(5, 80) * 0.1));
+        const Recipe recipe =
+            *rc::gen::element(draft::fishmeal_mix(), draft::crumb_mix(), draft::leam_mix(), draft::micro_mix());
+        const DropAnswer answer =
+            dropped(recipe, cup(*rc::gen::inRange(20, 600),
+                                *rc::gen::element<std::string>("dusty", "crumbly", "firm", "soft", "slop"),
+                                *rc::gen::inRange(5, 80) * 0.1));
         double shares = 0;
         for (const DropClass& c : answer.classes) shares += c.share;
         for (const DropPart& part : answer.parts) shares += part.share * part.fines;
@@ -70,7 +76,8 @@ TEST_CASE("deeper water never gives a narrower carpet") {
         const double depth = *rc::gen::inRange(5, 80) * 0.1, more = depth + *rc::gen::inRange(1, 20) * 0.1;
         const std::string feel = *rc::gen::element<std::string>("dusty", "crumbly", "firm", "soft");
         const Recipe recipe = *rc::gen::element(draft::fishmeal_mix(), draft::crumb_mix(), draft::leam_mix());
-        RC_ASSERT(dropped(recipe, cup(250, feel, more)).width.most.si() >= dropped(recipe, cup(250, feel, depth)).width.most.si() - 1e-9);
+        RC_ASSERT(dropped(recipe, cup(250, feel, more)).width.most.si() >=
+                  dropped(recipe, cup(250, feel, depth)).width.most.si() - 1e-9);
     }));
 }
 
@@ -112,8 +119,10 @@ TEST_CASE("a dusty mix still clouds the water after ten minutes") {
 
 // A lively mix holds binder below zero, a method mix above: at one feel and size at least five times apart.
 TEST_CASE("a lively mix and a method mix at one feel hold at least five times differently") {
-    const Recipe lively = draft::mix_of("lively", {{"brown crumb", 5}, {"ground hemp, toasted", 2}, {"polenta, coarse maize", 2}, {"wheat bran", 1}});
-    const Recipe method = draft::mix_of("method", {{"ground fishmeal pellet", 5}, {"predigested fishmeal", 3}, {"wheat flour", 1}});
+    const Recipe lively = draft::mix_of(
+        "lively", {{"brown crumb", 5}, {"ground hemp, toasted", 2}, {"polenta, coarse maize", 2}, {"wheat bran", 1}});
+    const Recipe method =
+        draft::mix_of("method", {{"ground fishmeal pellet", 5}, {"predigested fishmeal", 3}, {"wheat flour", 1}});
     CHECK(dropped(method, ball(60, "firm", 20)).lasts > Time{});
     DropRequest request = ball(60, "firm", 100);
     const auto hold = [&](const Recipe& recipe) {
@@ -188,7 +197,8 @@ TEST_CASE("a hook pellet is told against the feed's landing") {
     const DropAnswer answer = dropped(draft::fishmeal_mix(), request);
     REQUIRE(answer.hook);
     CHECK(answer.hook->lands < answer.landed.p50);
-    CHECK(answer.hook->with_the_feed == (answer.hook->lands >= answer.landed.p10 && answer.hook->lands <= answer.landed.p90));
+    CHECK(answer.hook->with_the_feed ==
+          (answer.hook->lands >= answer.landed.p10 && answer.hook->lands <= answer.landed.p90));
 }
 
 TEST_CASE("a mix that is lighter than water floats, says so and why, and the answer is no") {

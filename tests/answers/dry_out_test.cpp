@@ -20,14 +20,18 @@ DryRequest tub() {
     return request;
 }
 
-DryAnswer dried(const DryRequest& request) { return dry_out(draft::shelf(), draft::fishmeal_mix(), request); }
+DryAnswer dried(const DryRequest& request) {
+    return dry_out(draft::shelf(), draft::fishmeal_mix(), request);
+}
 
 }  // namespace
 
 // By hand: 0.12 m2 at Carrier's rate for an hour; the lower end is still air's.
 TEST_CASE("an open tub loses its face times the rate, a band for wind and still air") {
     const DryAnswer answer = dried(tub());
-    const double rate = carrier_evaporation(Temperature::from_celsius(18), Temperature::from_celsius(18), 0.6, 2 * metre_per_second).si();
+    const double rate =
+        carrier_evaporation(Temperature::from_celsius(18), Temperature::from_celsius(18), 0.6, 2 * metre_per_second)
+            .si();
     CHECK(answer.loss_per_hour.high.in(gram) == Approx(3600e3 * rate * 0.12));
     CHECK(answer.loss_per_hour.low.in(gram) == Approx(still_air_share * 3600e3 * rate * 0.12));
     CHECK(answer.to_spray.high.in(gram) == Approx(5 * answer.loss_per_hour.high.in(gram)));
@@ -41,7 +45,8 @@ TEST_CASE("what is to be sprayed brings the wetness back") {
         request.feel = *rc::gen::element<std::string>("crumbly", "firm", "soft");
         const DryAnswer answer = dried(request);
         const WaterMarks marks = water_need(numbers_of(resolve(draft::fishmeal_mix(), draft::shelf())).solids).marks;
-        const double left = added_water_ratio(marks, answer.wetness_after_high) + answer.to_spray.high / request.dry_mass;
+        const double left =
+            added_water_ratio(marks, answer.wetness_after_high) + answer.to_spray.high / request.dry_mass;
         RC_ASSERT(std::abs(left - added_water_ratio(marks, answer.wetness)) < 1e-9);
         RC_ASSERT(answer.wetness_after_high <= answer.wetness_after_low);
     }));

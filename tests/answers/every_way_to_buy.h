@@ -8,8 +8,8 @@
 
 #include "answers/buy_packs.h"
 
-/// Small pack problems worked out by trying every way to buy, at any session, of any pack: nothing of the programme under
-/// test is used, nor any of its reasons (that late is best, that ways make others needless).
+/// Small pack problems worked out by trying every way to buy, at any session, of any pack: nothing of the programme
+/// under test is used, nor any of its reasons (that late is best, that ways make others needless).
 namespace baitwright::every_way {
 
 struct Lot {
@@ -40,7 +40,8 @@ private:
         std::vector<std::size_t> order;
         for (std::size_t i = 0; i < lots.size(); ++i) order.push_back(i);
         // Of lots that go off together what is there already goes first.
-        std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return lots[a].last < lots[b].last; });
+        std::stable_sort(order.begin(), order.end(),
+                         [&](std::size_t a, std::size_t b) { return lots[a].last < lots[b].last; });
         for (const std::size_t i : order) {
             if (lots[i].last < session) continue;
             const std::int64_t taken = std::min(need, lots[i].grams);
@@ -57,7 +58,8 @@ private:
         try_pack(0, session, lots, so_far, used, 0);
     }
 
-    void try_pack(std::size_t pack, int session, const std::vector<Lot>& lots, Found so_far, std::int64_t used, std::int64_t now) {
+    void try_pack(std::size_t pack, int session, const std::vector<Lot>& lots, Found so_far, std::int64_t used,
+                  std::int64_t now) {
         if (pack == need_.packs.size()) {
             std::vector<Lot> more = lots;
             if (now > 0) more.push_back({now, session + need_.shelf_life - 1});
@@ -68,7 +70,8 @@ private:
         std::int64_t ahead = 0;  // more than all that is still to come is never wanted
         for (std::size_t s = std::size_t(session); s < need_.grams.size(); ++s) ahead += need_.grams[s];
         for (int count = 0; (count - 1) * need_.packs[pack].grams < ahead; ++count) {
-            const Found next{so_far.outlay + count * need_.packs[pack].price_minor, so_far.bought + count * need_.packs[pack].grams};
+            const Found next{so_far.outlay + count * need_.packs[pack].price_minor,
+                             so_far.bought + count * need_.packs[pack].grams};
             try_pack(pack + 1, session, lots, next, used, now + count * need_.packs[pack].grams);
         }
     }
@@ -83,6 +86,8 @@ private:
     std::optional<Found> best_;
 };
 
-inline std::optional<Found> cheapest(const PackNeed& need) { return Trial(need).run(); }
+inline std::optional<Found> cheapest(const PackNeed& need) {
+    return Trial(need).run();
+}
 
 }  // namespace baitwright::every_way

@@ -40,7 +40,8 @@ TEST_CASE("twice as large is as far as half as large") {
 
 TEST_CASE("a soaked part says nothing of the water, and an unknown colour nothing of colour") {
     Ingredient pellet = draft::shelf().ingredient("fishmeal micro pellet 2 mm");
-    const auto soaked = likeness_terms(pellet, Preparation::soaked), dry = likeness_terms(pellet, Preparation::as_bought);
+    const auto soaked = likeness_terms(pellet, Preparation::soaked),
+               dry = likeness_terms(pellet, Preparation::as_bought);
     CHECK(soaked[place_of("absorption")].value().weight == 0);
     CHECK(dry[place_of("absorption")].value().amount == Approx(0.38));
     CHECK_FALSE(dry[place_of("lightness")]);

@@ -72,7 +72,8 @@ TEST_CASE("prices in two currencies give no cost, and say so") {
     CHECK_FALSE(answer.cost.has_value());
     CHECK_FALSE(answer.parts[0].cost.has_value());
     REQUIRE(warns(answer, "mixed-currencies"));
-    CHECK_THAT(answer.warnings.front().message, Catch::Contains("GBP (brown crumb)") && Catch::Contains("EUR (maize meal)"));
+    CHECK_THAT(answer.warnings.front().message,
+               Catch::Contains("GBP (brown crumb)") && Catch::Contains("EUR (maize meal)"));
 }
 
 TEST_CASE("prices over a year old are named, with their days, and the answer stands") {

@@ -127,9 +127,10 @@ TEST_CASE("in any plan a soak has ended and stood before what takes it is wetted
         const double loaded = plan.prep.back().at.in(minute);
         for (const PlannedSoak& soak : plan.soaks) {
             if (soak.for_the_hook) continue;
-            const PrepJob *poured = job_of(plan, PrepTask::pour_on, soak.name), *drained = job_of(plan, PrepTask::drain, soak.name);
+            const PrepJob *poured = job_of(plan, PrepTask::pour_on, soak.name),
+                          *drained = job_of(plan, PrepTask::drain, soak.name);
             RC_ASSERT(poured && drained);
-            RC_ASSERT((drained->at - poured->at).in(minute) >= soak.soak.in(minute) - hair);
+            RC_ASSERT((drained->at - poured->at).in(minute) >= soak.soak.in(minute)-hair);
             const double ready = (drained->at + drained->hands_on + soak.stand).in(minute);
             RC_ASSERT(ready <= loaded + hair);
             for (const PlannedBatch& batch : plan.batches)
@@ -138,7 +139,8 @@ TEST_CASE("in any plan a soak has ended and stood before what takes it is wetted
         }
         for (const PlannedBatch& batch : plan.batches) {
             if (batch.feel.empty()) continue;
-            const PrepJob *first = job_of(plan, PrepTask::first_wetting, batch.name), *riddled = job_of(plan, PrepTask::riddle, batch.name),
+            const PrepJob *first = job_of(plan, PrepTask::first_wetting, batch.name),
+                          *riddled = job_of(plan, PrepTask::riddle, batch.name),
                           *second = job_of(plan, PrepTask::second_wetting, batch.name);
             RC_ASSERT(first && riddled && second);
             RC_ASSERT((first->at + first->hands_on + batch.rest).in(minute) <= riddled->at.in(minute) + hair);
@@ -201,7 +203,8 @@ TEST_CASE("pumping and weighing are for the evening before, at nine by the clock
     PlanRequest request;
     request.start = 9 * 60 + 30;
     const SessionPlan plan = planned(strategy, request);
-    const PrepJob *pump = job_of(plan, PrepTask::pump, "expander 4 mm"), *weigh = job_of(plan, PrepTask::weigh, "fishmeal mix");
+    const PrepJob *pump = job_of(plan, PrepTask::pump, "expander 4 mm"),
+                  *weigh = job_of(plan, PrepTask::weigh, "fishmeal mix");
     REQUIRE((pump && weigh));
     CHECK((pump->when == PrepJob::When::evening_before && weigh->when == PrepJob::When::evening_before));
     CHECK(std::max(pump->at + pump->hands_on, weigh->at + weigh->hands_on).in(minute) == Approx(-750));  // 21:00
@@ -222,7 +225,8 @@ TEST_CASE("a start that leaves no time is refused, with what to soften and when 
         CHECK(error.fault_class() == FaultClass::answer_is_no);
         CHECK(error.faults().front().code == "no-time");
         CHECK_THAT(error.faults().front().message, Catch::Contains("only 15 min"));
-        CHECK_THAT(error.faults().front().hint, Catch::Contains("start at ") && Catch::Contains("wet the mix to half at home"));
+        CHECK_THAT(error.faults().front().hint,
+                   Catch::Contains("start at ") && Catch::Contains("wet the mix to half at home"));
     }
 }
 
@@ -258,7 +262,8 @@ namespace {
 class PricedBank : public PlanBank {
 public:
     PricedBank() {
-        for (const char* name : {"fishmeal, brown", "brown crumb", "ground fishmeal pellet", "fishmeal micro pellet 2 mm", "sweet liquid", "expander 4 mm"}) {
+        for (const char* name : {"fishmeal, brown", "brown crumb", "ground fishmeal pellet",
+                                 "fishmeal micro pellet 2 mm", "sweet liquid", "expander 4 mm"}) {
             Ingredient one = ingredient(name);
             one.packs = {{1.0 * kilogram, parse_money("£2.00"), "2026-11-01", ""}};
             put(one);
@@ -267,11 +272,11 @@ public:
 };
 
 Strategy messy() {
-    Strategy strategy = session({cups("fishmeal mix", 250, 2, "soft"),
-                                 fed(at_start, FeedForm::ball, 45.0 * millimetre, {{"fishmeal micro pellet 2 mm"}}, 2),
-                                 soaked_pots,
-                                 fed({EveryTime{20.0 * minute}, 60.0 * minute, {}}, FeedForm::cup, 250.0 * millilitre, {{"fishmeal mix"}})},
-                                0.1);
+    Strategy strategy = session(
+        {cups("fishmeal mix", 250, 2, "soft"),
+         fed(at_start, FeedForm::ball, 45.0 * millimetre, {{"fishmeal micro pellet 2 mm"}}, 2), soaked_pots,
+         fed({EveryTime{20.0 * minute}, 60.0 * minute, {}}, FeedForm::cup, 250.0 * millilitre, {{"fishmeal mix"}})},
+        0.1);
     strategy.feeds.back().feel = "soft";
     strategy.water.temperature = Temperature::from_celsius(30);
     strategy.pace.put_ins_per_hour = 12;
@@ -281,8 +286,8 @@ Strategy messy() {
 
 }  // namespace
 
-// By hand: two opening cups and twelve top-ups (60, 80, ... 280 min) are 14 cups of one mix; the pots go in at 5, 10, ...
-// 295 min, 59 of them. The first session makes all of it; of two sessions with half frozen, mix is made 1.5 times.
+// By hand: two opening cups and twelve top-ups (60, 80, ... 280 min) are 14 cups of one mix; the pots go in at 5, 10,
+// ... 295 min, 59 of them. The first session makes all of it; of two sessions with half frozen, mix is made 1.5 times.
 TEST_CASE("five hours with mess") {
     const PricedBank shelf;
     PlanRequest request;
@@ -327,7 +332,8 @@ TEST_CASE("five hours with mess") {
     CHECK_THAT(plan.breaches[0].rule, Catch::Contains("at most 2 kg of groundbait"));
 
     // the clock: pellets soak for minutes at 30 degC, the mix rests, and nothing is left for after the start
-    const PrepJob *poured = job_of(plan, PrepTask::pour_on, "fishmeal micro pellet 2 mm"), *wetted = job_of(plan, PrepTask::first_wetting, "fishmeal mix");
+    const PrepJob *poured = job_of(plan, PrepTask::pour_on, "fishmeal micro pellet 2 mm"),
+                  *wetted = job_of(plan, PrepTask::first_wetting, "fishmeal mix");
     REQUIRE((poured && wetted && job_of(plan, PrepTask::pump, "expander 4 mm")));
     CHECK(plan.begin.in(minute) <= std::min(poured->at, wetted->at).in(minute));
     CHECK(plan.prep.back().at.in(minute) == Approx(-10));
@@ -336,22 +342,27 @@ TEST_CASE("five hours with mess") {
 
 TEST_CASE("rules hold kinds, ingredients and volumes, each angler's or all of them, and bans name what is fed") {
     Venue venue;
-    venue.limits = {{IngredientKind::pellet, 1.0 * gram}, {OneIngredient{"Sweetcorn"}, 1.0 * gram}, {AllFeed{}, 100.0 * litre, VenueLimit::Reckoned::wet},
-                    {OneIngredient{"brown crumb"}, 1.0 * millilitre, VenueLimit::Reckoned::dry, VenueLimit::Per::everyone}};
+    venue.limits = {
+        {IngredientKind::pellet, 1.0 * gram},
+        {OneIngredient{"Sweetcorn"}, 1.0 * gram},
+        {AllFeed{}, 100.0 * litre, VenueLimit::Reckoned::wet},
+        {OneIngredient{"brown crumb"}, 1.0 * millilitre, VenueLimit::Reckoned::dry, VenueLimit::Per::everyone}};
     venue.bans = {{IngredientKind::soil, "it silts the pit up"}, {IngredientKind::base, ""}};
     const UnrolledStrategy one = unroll_strategy(plan_bank(), session({cups("fishmeal mix", 250, 1, "soft")}));
     const std::vector<PlanBreach> found = venue_breaches(venue, one, 3);
     REQUIRE(found.size() == 2);  // no pellet, no sweetcorn, less than 100 l, no soil
     CHECK(found[0].subject == "brown crumb");
-    CHECK(std::get<Volume>(found[0].planned).in(millilitre) == Approx(3 * one.dry.in(gram) * 0.3 / 0.42));
+    CHECK(std::get<Volume>(found[0].planned).in(millilitre) == Approx(3 * one.dry.in(gram)*0.3 / 0.42));
     CHECK((found[1].subject == "base" && !found[1].limit));
     PlanRequest request;
     request.venue = Venue{"pit", {}, {{OneIngredient{"sweetcron"}, 1.0 * gram}}, {}, {}};
-    CHECK_THAT(fault_of([&] { planned(session({cups("fishmeal mix", 250, 1)}), request); }).hint, Catch::Contains("sweetcorn"));
+    CHECK_THAT(fault_of([&] { planned(session({cups("fishmeal mix", 250, 1)}), request); }).hint,
+               Catch::Contains("sweetcorn"));
 }
 
 TEST_CASE("what is left is spread over the time that is left, and slow bites ask for a top-up") {
-    Strategy strategy = session({fed({EveryTime{30.0 * minute}, {}, {}}, FeedForm::cup, 250.0 * millilitre, {{"fishmeal mix"}})});
+    Strategy strategy =
+        session({fed({EveryTime{30.0 * minute}, {}, {}}, FeedForm::cup, 250.0 * millilitre, {{"fishmeal mix"}})});
     strategy.feeds[0].feel = "firm";
     const SessionPlan plan = planned(strategy);
     RestRequest request{180.0 * minute, {{"fishmeal mix", 1.0 * litre}}, Bites::steady};
@@ -367,7 +378,8 @@ TEST_CASE("what is left is spread over the time that is left, and slow bites ask
     request.bites = Bites::none;
     CHECK(rest_of_session(plan, request).feeds.at(0).top_up == Volume{});
     request.left[0] = {"fishmeal mix", plan.feeds[0].wet_mass};
-    CHECK(rest_of_session(plan, request).feeds.at(0).left.in(millilitre) == Approx(plan.feeds[0].wet_volume.in(millilitre)));
+    CHECK(rest_of_session(plan, request).feeds.at(0).left.in(millilitre) ==
+          Approx(plan.feeds[0].wet_volume.in(millilitre)));
     request.left[0].of = "fishmeel mix";
     CHECK_THAT(fault_of([&] { rest_of_session(plan, request); }).hint, Catch::Contains("fishmeal mix"));
     request = {300.0 * minute, {}, Bites::steady};

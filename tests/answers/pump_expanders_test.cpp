@@ -14,7 +14,9 @@ using draft::soaked;
 
 namespace {
 
-PumpedAnswer only(const SoakRequest& request) { return soaked(request).pumped.at(0); }
+PumpedAnswer only(const SoakRequest& request) {
+    return soaked(request).pumped.at(0);
+}
 
 SoakRequest pumped(double grams, std::optional<int> strokes = std::nullopt) {
     SoakRequest request = soak_of("expander 4 mm", grams * gram);
@@ -29,7 +31,9 @@ TEST_CASE("an expander sinks from the stroke at which its pores are full enough"
     const PumpedAnswer answer = only(pumped(50));
     REQUIRE(answer.fewest);
     const auto fill = [&](int strokes) {
-        return double(pore_fill(pressure_after(strokes, 100.0 * millilitre, answer.free_volume, answer.air, answer.vapour), answer.air, answer.vapour));
+        return double(
+            pore_fill(pressure_after(strokes, 100.0 * millilitre, answer.free_volume, answer.air, answer.vapour),
+                      answer.air, answer.vapour));
     };
     const double water = water_density(Temperature::from_celsius(15)).in(gram_per_millilitre);
     CHECK(0.69 + 0.5 * fill(*answer.fewest) * water > water);
@@ -83,7 +87,7 @@ TEST_CASE("the water in the pores is what the fill makes of them") {
         const PumpedAnswer answer = only(pumped(*rc::gen::inRange(5, 70), *rc::gen::inRange(0, 60)));
         const double water = water_density(Temperature::from_celsius(15)).in(gram_per_millilitre);
         const double pores = answer.dry.in(gram) / 0.69 * 0.5;
-        RC_ASSERT(std::abs(answer.inside.in(gram) - answer.at.fill * pores * water) < 1e-9);
+        RC_ASSERT(std::abs(answer.inside.in(gram)-answer.at.fill * pores * water) < 1e-9);
         // Full pores do not swell a pellet, so that its density is that of the stroke.
         const double dense = (answer.dry.in(gram) + answer.inside.in(gram)) / (answer.dry.in(gram) / 0.69);
         RC_ASSERT(std::abs(dense - answer.at.density.in(gram_per_millilitre)) < 1e-9);

@@ -19,7 +19,9 @@ TubRequest tub(double water_ml, std::optional<std::string> feel = std::nullopt) 
     return request;
 }
 
-TubAnswer fishmeal_with(double water_ml) { return right_a_mix(draft::shelf(), draft::fishmeal_mix(), tub(water_ml)); }
+TubAnswer fishmeal_with(double water_ml) {
+    return right_a_mix(draft::shelf(), draft::fishmeal_mix(), tub(water_ml));
+}
 
 }  // namespace
 

@@ -1,7 +1,7 @@
 #include "answers/share_batch.h"
 
-#include <catch2/catch.hpp>
 #include <rapidcheck.h>
+#include <catch2/catch.hpp>
 
 #include <cmath>
 #include <numeric>
@@ -40,7 +40,8 @@ TEST_CASE("what is shared out comes to the whole to the gram") {
         RC_ASSERT(std::abs(grams_in(masses) - grams) < 1e-6);
         for (std::size_t i = 0; i < masses.size(); ++i) {
             RC_ASSERT(masses[i] >= -1e-9 * gram);
-            RC_ASSERT(std::abs(masses[i].in(gram) - shares[i] * grams) <= 30);  // two steps of a kitchen scale, and the odd grams
+            RC_ASSERT(std::abs(masses[i].in(gram)-shares[i] * grams) <=
+                      30);  // two steps of a kitchen scale, and the odd grams
         }
     }));
 }
@@ -54,7 +55,7 @@ TEST_CASE("a pinch beside a sack is weighed to the gram") {
 TEST_CASE("six bags of 25 kg differ by a step of the scale and come to 25 kg") {
     const std::vector<Mass> bags = shared_out(25 * kilogram, std::vector<double>(6, 1.0 / 6));
     CHECK(grams_in(bags) == Approx(25000));
-    for (const Mass& bag : bags) CHECK(std::abs(bag.in(gram) - 25000.0 / 6) < 10);
+    for (const Mass& bag : bags) CHECK(std::abs(bag.in(gram)-25000.0 / 6) < 10);
 }
 
 // By hand: 25 kg of crumb at packs of 1 kg £2.20 and 5 kg £7.90 are five sacks, £39.50; by the bag £6.58 or £6.59.

@@ -16,11 +16,13 @@ namespace {
 
 const Date first = parse_date("2026-11-28");
 
-Pack pack(double grams, std::int64_t pence, const char* shop = "", const char* on = "2026-03-01", const char* currency = "GBP") {
+Pack pack(double grams, std::int64_t pence, const char* shop = "", const char* on = "2026-03-01",
+          const char* currency = "GBP") {
     return {grams * gram, Money(pence, currency_named(currency)), on, shop};
 }
 
-IngredientNeed need(const std::string& name, double grams, std::vector<Pack> packs, std::optional<Time> keeps = std::nullopt) {
+IngredientNeed need(const std::string& name, double grams, std::vector<Pack> packs,
+                    std::optional<Time> keeps = std::nullopt) {
     Ingredient ingredient = bank().ingredient(name);
     ingredient.packs = std::move(packs);
     ingredient.keeps = {keeps, std::nullopt, std::nullopt};
@@ -40,7 +42,8 @@ ShopRequest asking() {
     return request;
 }
 
-ShopAnswer shop(const std::vector<SessionNeed>& sessions, const StockOnHand& stock = {}, const ShopRequest& request = asking()) {
+ShopAnswer shop(const std::vector<SessionNeed>& sessions, const StockOnHand& stock = {},
+                const ShopRequest& request = asking()) {
     return shop_sessions(sessions, stock, request);
 }
 
@@ -61,9 +64,11 @@ TEST_CASE("sessions that share packs are cheaper than each on its own") {
 
 TEST_CASE("what does not keep to the next session is bought anew for it") {
     const auto packs = std::vector<Pack>{pack(1000, 220)};
-    const ShopAnswer keeps = shop(weekly({{need("casters", 300, packs, 8.0 * day)}, {need("casters", 300, packs, 8.0 * day)}}));
+    const ShopAnswer keeps =
+        shop(weekly({{need("casters", 300, packs, 8.0 * day)}, {need("casters", 300, packs, 8.0 * day)}}));
     CHECK(keeps.total_minor == 220);
-    const ShopAnswer spoils = shop(weekly({{need("casters", 300, packs, 6.0 * day)}, {need("casters", 300, packs, 6.0 * day)}}));
+    const ShopAnswer spoils =
+        shop(weekly({{need("casters", 300, packs, 6.0 * day)}, {need("casters", 300, packs, 6.0 * day)}}));
     CHECK(spoils.total_minor == 440);
     CHECK(spoils.lines[0].past_best.in(gram) == Approx(700));
     CHECK(spoils.packs.back().session == 1);
@@ -113,8 +118,9 @@ TEST_CASE("the shed is used first, and what is past its best by then is not") {
 }
 
 TEST_CASE("a charge for bringing it sends one to another shop, and one shop may cost more") {
-    const auto sessions = weekly({{need("brown crumb", 900, {pack(1000, 200, "the mill"), pack(1000, 260, "the village shop")}),
-                                   need("casters", 300, {pack(320, 390, "the village shop")})}});
+    const auto sessions =
+        weekly({{need("brown crumb", 900, {pack(1000, 200, "the mill"), pack(1000, 260, "the village shop")}),
+                 need("casters", 300, {pack(320, 390, "the village shop")})}});
     CHECK(shop(sessions).total_minor == 590);
     ShopRequest request = asking();
     request.deliveries = {{"the mill", Money(100, currency_named("GBP"))}};
@@ -124,10 +130,12 @@ TEST_CASE("a charge for bringing it sends one to another shop, and one shop may 
     request = asking();
     request.trips = ShopRequest::Trips::one_shop;
     CHECK(shop(sessions, {}, request).total_minor == 650);
-    const auto apart = weekly({{need("brown crumb", 900, {pack(1000, 200, "the mill")}), need("casters", 300, {pack(320, 390, "the village shop")})}});
+    const auto apart = weekly({{need("brown crumb", 900, {pack(1000, 200, "the mill")}),
+                                need("casters", 300, {pack(320, 390, "the village shop")})}});
     const Fault fault = fault_of([&] { shop(apart, {}, request); });
     CHECK(fault.code == "no-one-shop");
-    CHECK_THAT(fault.message, Catch::Contains("the mill lacks casters") && Catch::Contains("the village shop lacks brown crumb"));
+    CHECK_THAT(fault.message,
+               Catch::Contains("the mill lacks casters") && Catch::Contains("the village shop lacks brown crumb"));
 }
 
 TEST_CASE("no more is left over than is wanted, or it is said how much must be") {
@@ -145,8 +153,9 @@ TEST_CASE("no more is left over than is wanted, or it is said how much must be")
 }
 
 TEST_CASE("what has no price, or is not sold where one goes, is named and left off") {
-    const auto sessions = weekly({{need("brown crumb", 900, {}), need("casters", 300, {pack(320, 390, "the village shop")}),
-                                   need("sweetcorn", 300, {pack(340, 115, "the mill")})}});
+    const auto sessions =
+        weekly({{need("brown crumb", 900, {}), need("casters", 300, {pack(320, 390, "the village shop")}),
+                 need("sweetcorn", 300, {pack(340, 115, "the mill")})}});
     ShopRequest request = asking();
     request.at = {"the mill"};
     const ShopAnswer answer = shop(sessions, {}, request);
@@ -169,7 +178,8 @@ TEST_CASE("what has no price and is in the shed is no lack") {
 }
 
 TEST_CASE("prices in two currencies are an error that names both") {
-    const auto sessions = weekly({{need("brown crumb", 900, {pack(1000, 200)}), need("casters", 300, {pack(320, 390, "", "2026-03-01", "EUR")})}});
+    const auto sessions = weekly({{need("brown crumb", 900, {pack(1000, 200)}),
+                                   need("casters", 300, {pack(320, 390, "", "2026-03-01", "EUR")})}});
     const Fault fault = fault_of([&] { shop(sessions); });
     CHECK(fault.code == "mixed-currencies");
     CHECK_THAT(fault.message, Catch::Contains("GBP") && Catch::Contains("EUR"));
@@ -190,7 +200,8 @@ TEST_CASE("every gram of sessions drawn at random is bought, in stock, used or l
         for (auto& of_session : needs)
             for (const char* name : names)
                 if (*rc::gen::inRange(0, 3) > 0)
-                    of_session.push_back(need(name, *rc::gen::inRange(1, 3000), {pack(300, 100, "the mill"), pack(1000, 290)}, life * day));
+                    of_session.push_back(need(name, *rc::gen::inRange(1, 3000),
+                                              {pack(300, 100, "the mill"), pack(1000, 290)}, life * day));
         StockOnHand stock;
         const int stocked = *rc::gen::inRange(0, 3000);
         if (stocked > 0) stock.put("casters", {stocked * gram, "2027-01-01"});
@@ -203,7 +214,7 @@ TEST_CASE("every gram of sessions drawn at random is bought, in stock, used or l
         RC_ASSERT(by_shop == packs);
         for (const ShopLine& line : answer.lines) {
             const double in_stock = line.name == "casters" ? stocked : 0;
-            RC_ASSERT(std::abs(in_stock + line.bought.in(gram) - line.need.in(gram) - line.left_over.in(gram)) < 1e-6);
+            RC_ASSERT(std::abs(in_stock + line.bought.in(gram)-line.need.in(gram)-line.left_over.in(gram)) < 1e-6);
             RC_ASSERT(line.from_stock <= line.need);
         }
     }));

@@ -18,10 +18,13 @@ using draft::soaked;
 namespace {
 
 bool warns(const SoakAnswer& answer, const std::string& code) {
-    return std::any_of(answer.warnings.begin(), answer.warnings.end(), [&](const Warning& w) { return w.code == code; });
+    return std::any_of(answer.warnings.begin(), answer.warnings.end(),
+                       [&](const Warning& w) { return w.code == code; });
 }
 
-SoakedAnswer only(const SoakRequest& request) { return soaked(request).soaked.at(0); }
+SoakedAnswer only(const SoakRequest& request) {
+    return soaked(request).soaked.at(0);
+}
 
 }  // namespace
 
@@ -35,8 +38,9 @@ TEST_CASE("a soak of 4 mm pellets takes what anglers give it") {
 
 TEST_CASE("water and weights balance, covered and measured") {
     CHECK(rc::check([] {
-        SoakRequest request = soak_of(*rc::gen::element<std::string>("fishmeal micro pellet 2 mm", "fishmeal pellet 8 mm", "long pellet"),
-                                      *rc::gen::inRange(1, 5000) * gram, *rc::gen::inRange(0, 40));
+        SoakRequest request =
+            soak_of(*rc::gen::element<std::string>("fishmeal micro pellet 2 mm", "fishmeal pellet 8 mm", "long pellet"),
+                    *rc::gen::inRange(1, 5000) * gram, *rc::gen::inRange(0, 40));
         request.uptake = *rc::gen::inRange(1, 95) * 0.01;
         request.method = *rc::gen::element(SoakMethod::covered, SoakMethod::measured);
         const SoakedAnswer answer = only(request);
@@ -57,7 +61,8 @@ TEST_CASE("a stage is as even as it says") {
 
 // Arrhenius with 35 kJ/mol between 5 and 20 degC: a factor of 2.17 (row ARRHENIUS, by the same law).
 TEST_CASE("cold water makes it longer by Arrhenius, and the amounts stay") {
-    const SoakedAnswer cold = only(soak_of("fishmeal pellet 4 mm", 1.0 * kilogram, 5)), warm = only(soak_of("fishmeal pellet 4 mm", 1.0 * kilogram, 20));
+    const SoakedAnswer cold = only(soak_of("fishmeal pellet 4 mm", 1.0 * kilogram, 5)),
+                       warm = only(soak_of("fishmeal pellet 4 mm", 1.0 * kilogram, 20));
     const double factor = std::exp(35000 / 8.314462618 * (1 / 278.15 - 1 / 293.15));
     CHECK(cold.soak.middle / warm.soak.middle == Approx(factor).epsilon(1e-9));
     CHECK(cold.stand_ready.middle / warm.stand_ready.middle == Approx(factor).epsilon(1e-9));
@@ -103,7 +108,8 @@ TEST_CASE("pellets left under water too long are said to be over-soaked, and har
     CHECK(soaked(request).warnings.empty());
 }
 
-TEST_CASE("a pellet much longer than thick takes longer than a short one, and one more than twice as thick far longer") {
+TEST_CASE(
+    "a pellet much longer than thick takes longer than a short one, and one more than twice as thick far longer") {
     const Time rod = only(soak_of("long pellet", 1.0 * kilogram)).soak.middle;
     CHECK(rod > only(soak_of("fishmeal pellet 4 mm", 1.0 * kilogram)).soak.middle);
     CHECK(rod < only(soak_of("fishmeal pellet 8 mm", 1.0 * kilogram)).soak.middle);
@@ -124,7 +130,8 @@ TEST_CASE("the curve starts dry, goes through the stages and never loses water")
 
 // By hand: half the size is an eighth of the volume, of the same envelope density.
 TEST_CASE("as many grains of 1 mm as 500 g of 2 mm has weigh an eighth of it") {
-    const SoakedAnswer answer = only(soak_of("fishmeal micro pellet 1 mm", AsManyAs{500.0 * gram, "fishmeal micro pellet 2 mm"}));
+    const SoakedAnswer answer =
+        only(soak_of("fishmeal micro pellet 1 mm", AsManyAs{500.0 * gram, "fishmeal micro pellet 2 mm"}));
     CHECK(answer.dry.in(gram) == Approx(62.5));
     CHECK(answer.grains.all == Approx(only(soak_of("fishmeal micro pellet 2 mm", 500.0 * gram)).grains.all));
 }
@@ -162,7 +169,8 @@ TEST_CASE("a glaze is told by its strength in the water and in the pellets, and 
     REQUIRE(answer.additives.size() == 1);
     CHECK(answer.additives[0].mass.in(gram) == Approx(25.2));
     CHECK(answer.additives[0].strength == Approx(25.2 / (25.2 + answer.pour.in(gram))));
-    CHECK(answer.additives[0].in_pellet == Approx(answer.additives[0].strength * (answer.wet - answer.dry).si() / answer.wet.si()));
+    CHECK(answer.additives[0].in_pellet ==
+          Approx(answer.additives[0].strength * (answer.wet - answer.dry).si() / answer.wet.si()));
     REQUIRE(answer.water_activity);
     CHECK(*answer.water_activity < 1.0);
     CHECK(*answer.water_activity > 0.98);

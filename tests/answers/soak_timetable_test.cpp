@@ -14,8 +14,12 @@ namespace {
 
 SoakRequest random_batches() {
     SoakRequest request;
-    const std::vector<std::string> names{"fishmeal micro pellet 1 mm", "fishmeal micro pellet 2 mm", "fishmeal pellet 4 mm",
-                                         "fishmeal pellet 8 mm", "expander 4 mm", "long pellet"};
+    const std::vector<std::string> names{"fishmeal micro pellet 1 mm",
+                                         "fishmeal micro pellet 2 mm",
+                                         "fishmeal pellet 4 mm",
+                                         "fishmeal pellet 8 mm",
+                                         "expander 4 mm",
+                                         "long pellet"};
     const int count = *rc::gen::inRange(1, 7);
     for (int i = 0; i < count; ++i) request.items.push_back({*rc::gen::elementOf(names), 50.0 * gram, 1});
     request.water = Temperature::from_celsius(*rc::gen::inRange(1, 30));
@@ -47,7 +51,8 @@ TEST_CASE("one pair of hands is enough, every soak lasts as long as it should, a
             for (std::size_t j = 0; j < i; ++j) {
                 // A soak of under a minute keeps its own two tasks closer than that.
                 if (answer.timetable[i].name == answer.timetable[j].name) continue;
-                RC_ASSERT(std::abs((answer.timetable[i].before_ready - answer.timetable[j].before_ready).si()) > 60 - 1e-6);
+                RC_ASSERT(std::abs((answer.timetable[i].before_ready - answer.timetable[j].before_ready).si()) >
+                          60 - 1e-6);
             }
         for (const SoakedAnswer& batch : answer.soaked) {
             double poured = -1, drained = 0;

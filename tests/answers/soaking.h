@@ -56,6 +56,8 @@ inline SoakRequest soak_of(std::string name, SoakTotal total, double celsius = 1
     return request;
 }
 
-inline SoakAnswer soaked(const SoakRequest& request) { return soak_pellets(soaking_shelf(), request); }
+inline SoakAnswer soaked(const SoakRequest& request) {
+    return soak_pellets(soaking_shelf(), request);
+}
 
 }  // namespace baitwright::draft

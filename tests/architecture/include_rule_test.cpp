@@ -74,8 +74,9 @@ TEST_CASE("a room includes only rooms to its left") {
 
 TEST_CASE("heavy libraries are known to one room each") {
     const std::map<std::string, std::string> owner{
-        {"CLI/", "cli"}, {"SQLiteCpp/", "store"}, {"sqlite3.h", "store"}, {"toml++/", "files"}, {"utf8proc", "report"},
-        {"Clp", "solver"}, {"Coin", "solver"}, {"cairo", "card"}, {"pango", "card"}};
+        {"CLI/", "cli"},      {"SQLiteCpp/", "store"}, {"sqlite3.h", "store"},
+        {"toml++/", "files"}, {"utf8proc", "report"},  {"Clp", "solver"},
+        {"Coin", "solver"},   {"cairo", "card"},       {"pango", "card"}};
     const std::regex include("#include <([^>]+)>");
     for (const fs::path& path : sources()) {
         const std::string room = fs::relative(path, source_root).begin()->string();
@@ -112,7 +113,8 @@ TEST_CASE("the rooms that run on a phone touch no file, thread, clock or databas
             CHECK(forbidden.count(included) == 0);
         }
         INFO(path.string());
-        for (const char* clock : {"system_clock", "steady_clock", "high_resolution_clock"})  // of <chrono> only the calendar
+        for (const char* clock :
+             {"system_clock", "steady_clock", "high_resolution_clock"})  // of <chrono> only the calendar
             CHECK(text_of(path).find(clock) == std::string::npos);
     }
 }

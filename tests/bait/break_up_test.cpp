@@ -9,7 +9,9 @@ using namespace baitwright;
 
 // By hand from the rule: 3, 90, 400 s at h 0.95, 1.20, 1.40 for 60 mm; the middle of two is their geometric mean.
 TEST_CASE("a ball holds for as long as its wetness, size, binder and squeeze make it") {
-    const auto seconds = [](double h, double mm, double b, Squeeze s) { return ball_holds(h, mm * millimetre, b, s).in(second); };
+    const auto seconds = [](double h, double mm, double b, Squeeze s) {
+        return ball_holds(h, mm * millimetre, b, s).in(second);
+    };
     CHECK(seconds(0.95, 60, 0, Squeeze::firm) == Approx(3));
     CHECK(seconds(1.20, 60, 0, Squeeze::firm) == Approx(90));
     CHECK(seconds(1.30, 60, 0, Squeeze::firm) == Approx(std::sqrt(90.0 * 400)));

@@ -42,7 +42,8 @@ TEST_CASE("percents are in percent, and binder in its own number") {
 }
 
 TEST_CASE("what is not known of a meal is not known, and a soil holds no food") {
-    const Ingredient flour = draft::shelf().ingredient("wheat flour"), leam = draft::shelf().ingredient("grey leam, dry");
+    const Ingredient flour = draft::shelf().ingredient("wheat flour"),
+                     leam = draft::shelf().ingredient("grey leam, dry");
     CHECK_FALSE(terms_of(MixProperty::protein, flour));
     CHECK_FALSE(terms_of(MixProperty::price, flour));
     CHECK(terms_of(MixProperty::protein, leam).value().amount == 0);

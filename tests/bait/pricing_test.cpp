@@ -61,8 +61,11 @@ TEST_CASE("a pack sold by volume holds what its loose density, or a liquid's den
 TEST_CASE("what is offered is the newest price of each size at each shop") {
     Pack mill = pack(1.0 * kilogram, 180, "2026-01-01");
     mill.shop = "the mill";
-    const Ingredient crumb = crumb_with({pack(1.0 * kilogram, 190, "2026-03-01"), pack(1.0 * kilogram, 230, "2026-04-01"),
-                                         pack(5.0 * kilogram, 800, "2025-05-01"), {2.0 * kilogram, {}, {}, {}}, mill});
+    const Ingredient crumb = crumb_with({pack(1.0 * kilogram, 190, "2026-03-01"),
+                                         pack(1.0 * kilogram, 230, "2026-04-01"),
+                                         pack(5.0 * kilogram, 800, "2025-05-01"),
+                                         {2.0 * kilogram, {}, {}, {}},
+                                         mill});
     const std::vector<Pack> offered = offered_packs(crumb);
     REQUIRE(offered.size() == 3);
     CHECK(offered[0].price->minor() == 230);

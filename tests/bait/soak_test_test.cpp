@@ -15,7 +15,9 @@ using namespace baitwright;
 
 namespace {
 
-Ingredient pellet() { return draft::shelf().ingredient("fishmeal pellet 4 mm"); }
+Ingredient pellet() {
+    return draft::shelf().ingredient("fishmeal pellet 4 mm");
+}
 
 SoakTest test_of(double dry, double minutes, double drained, double celsius = 15) {
     return {dry * gram, drained * gram, minutes * minute, Temperature::from_celsius(celsius)};
@@ -45,7 +47,8 @@ TEST_CASE("a test in warm water tells the same pellet as one in cold") {
         const double uptake = grain_uptake({4.0 * millimetre, 4.8 * millimetre}, faster * real * (minutes * minute));
         RC_PRE(uptake < 0.98);
         const double drained = 100 * (1 + 0.8 * uptake + soaked_film);
-        RC_ASSERT(std::abs(diffusivity_of_test(pellet(), 0.8, test_of(100, minutes, drained, celsius)) / real - 1) < 1e-6);
+        RC_ASSERT(std::abs(diffusivity_of_test(pellet(), 0.8, test_of(100, minutes, drained, celsius)) / real - 1) <
+                  1e-6);
     }));
 }
 

@@ -10,12 +10,14 @@ using namespace baitwright;
 
 namespace {
 
-Ingredient micro() { return draft::shelf().ingredient("fishmeal micro pellet 2 mm"); }
+Ingredient micro() {
+    return draft::shelf().ingredient("fishmeal micro pellet 2 mm");
+}
 
 }  // namespace
 
-// Common practice, no source: a pint of 2 mm pellets weighs about 370 g dry and makes 1.3 to 1.5 pints soaked. The model
-// says 1.25 to 1.3, at the low edge of that.
+// Common practice, no source: a pint of 2 mm pellets weighs about 370 g dry and makes 1.3 to 1.5 pints soaked. The
+// model says 1.25 to 1.3, at the low edge of that.
 TEST_CASE("a pint of 2 mm pellets weighs 370 g and makes a pint and a quarter soaked") {
     Ingredient pellet = micro();
     pellet.capacity.value = 0.8;

@@ -12,7 +12,9 @@ using namespace baitwright;
 namespace {
 
 using Random = std::mt19937;
-int pick(Random& random, int low, int high) { return std::uniform_int_distribution<int>(low, high)(random); }
+int pick(Random& random, int low, int high) {
+    return std::uniform_int_distribution<int>(low, high)(random);
+}
 
 /// So many candidates, so many limits: on properties first, then on the shares of candidates together.
 struct Asked {
@@ -24,8 +26,10 @@ Asked asked(int candidates, int limits) {
     Random random(1);
     Asked asked;
     for (int i = 0; i < candidates; ++i)
-        asked.all.push_back({"made " + std::to_string(i), double(pick(random, 0, 70)), double(pick(random, 0, 25)), double(pick(random, 0, 8)), pick(random, 50, 400)});
-    std::vector<BlendLimit> all{blending::on(MixProperty::protein, 30), blending::on(MixProperty::fibre, {}, 8), blending::on(MixProperty::salt, 1, 3)};
+        asked.all.push_back({"made " + std::to_string(i), double(pick(random, 0, 70)), double(pick(random, 0, 25)),
+                             double(pick(random, 0, 8)), pick(random, 50, 400)});
+    std::vector<BlendLimit> all{blending::on(MixProperty::protein, 30), blending::on(MixProperty::fibre, {}, 8),
+                                blending::on(MixProperty::salt, 1, 3)};
     while (int(all.size()) < limits) {
         BlendLimit limit;
         for (int i = 0; i < candidates; ++i)
@@ -54,7 +58,8 @@ void season(benchmark::State& state) {
     PackQuestion question;
     for (int i = 0; i < state.range(1); ++i) {
         PackNeed need;
-        for (int s = 0; s < state.range(0); ++s) need.grams.push_back(pick(random, 0, 3) == 0 ? 0 : pick(random, 50, 1500));
+        for (int s = 0; s < state.range(0); ++s)
+            need.grams.push_back(pick(random, 0, 3) == 0 ? 0 : pick(random, 50, 1500));
         const int small = 100 * pick(random, 1, 5), price = pick(random, 80, 400);
         need.packs = {{small, price}, {2 * small + 100, price * 2}, {5 * small + 100, price * 4}};
         need.shelf_life = 8;
@@ -62,7 +67,8 @@ void season(benchmark::State& state) {
     }
     for (auto _ : state) benchmark::DoNotOptimize(buy_packs(question));
 }
-BENCHMARK(season)->Args({1, 10})->Args({8, 10})->Args({8, 60})->Args({20, 60})->Args({40, 60})->Unit(benchmark::kMillisecond);
+BENCHMARK(season)->Args({1, 10})->Args({8, 10})->Args({8, 60})->Args({20, 60})->Args({40, 60})->Unit(
+    benchmark::kMillisecond);
 
 }  // namespace
 

@@ -98,7 +98,9 @@ BENCHMARK(soak_and_stand)->Unit(benchmark::kMicrosecond);
 
 std::vector<CloudGrains> the_cloud(int classes) {
     std::vector<CloudGrains> grains;
-    for (int i = 0; i < classes; ++i) grains.push_back({0.6 * (54.0 / classes) * millilitre, 0.002 * std::pow(1.08, i * 54.0 / classes) * metre_per_second});
+    for (int i = 0; i < classes; ++i)
+        grains.push_back(
+            {0.6 * (54.0 / classes) * millilitre, 0.002 * std::pow(1.08, i * 54.0 / classes) * metre_per_second});
     for (int i = 0; i < 6; ++i) grains.push_back({0.3 * millilitre, 0.0005 * metre_per_second});
     return grains;
 }
@@ -111,7 +113,8 @@ void particle_cloud(benchmark::State& state) {
     for ([[maybe_unused]] auto round : state) benchmark::DoNotOptimize(ParticleCloud(start, grains, tow));
     if (state.range(0) != 54) return;
     const ParticleCloud cloud(start, grains, tow);
-    for (const std::size_t i : {0U, 20U, 53U}) state.counters["lands" + std::to_string(i)] = cloud.fates()[i].lands.si();
+    for (const std::size_t i : {0U, 20U, 53U})
+        state.counters["lands" + std::to_string(i)] = cloud.fates()[i].lands.si();
 }
 BENCHMARK(particle_cloud)->Arg(54)->Arg(108)->Arg(216)->Unit(benchmark::kMicrosecond);
 

@@ -1,5 +1,5 @@
-// How long a whole plan of each shipped strategy takes inside the process: four anglers, warm water, a clock. The bar is
-// 5 ms. Run with --benchmark_format=json for programs.
+// How long a whole plan of each shipped strategy takes inside the process: four anglers, warm water, a clock. The bar
+// is 5 ms. Run with --benchmark_format=json for programs.
 #include <benchmark/benchmark.h>
 
 #include <string>
@@ -30,8 +30,9 @@ void plan_of(benchmark::State& state, const std::string& name) {
 
 int main(int argc, char** argv) {
     for (const std::string& name : shelf().strategy_names())
-        benchmark::RegisterBenchmark(name.c_str(), [name](benchmark::State& state) { plan_of(state, name); })
-            ->Unit(benchmark::kMillisecond);
+        benchmark::RegisterBenchmark(name.c_str(), [name](benchmark::State& state) {
+            plan_of(state, name);
+        })->Unit(benchmark::kMillisecond);
     benchmark::Initialize(&argc, argv);
     benchmark::RunSpecifiedBenchmarks();
 }

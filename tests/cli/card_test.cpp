@@ -46,7 +46,8 @@ void add_mass(std::set<std::string>& amounts, const Json& grams) {
 }
 
 void add_water(std::set<std::string>& amounts, const Json& grams) {
-    if (grams.is_number() && grams.get<double>() > 0.5) amounts.insert(shown_water(kitchen_water(grams.get<double>() * gram)));
+    if (grams.is_number() && grams.get<double>() > 0.5)
+        amounts.insert(shown_water(kitchen_water(grams.get<double>() * gram)));
 }
 
 /// What `plan --json` says is to be weighed, poured and fed, as it is shown. Liquids are shown by volume.
@@ -72,7 +73,8 @@ std::set<std::string> amounts_of(const Json& plan) {
 const std::string forty_feeds = [] {
     std::string text = "name = \"forty\"\nlength = \"6 h\"\n";
     for (int i = 0; i < 40; ++i)
-        text += "[[feed]]\nevery = \"" + std::to_string(20 + i) + " min\"\nof = \"silt bed\"\nas = \"cup\"\nsize = \"" + std::to_string(100 + i) + " ml\"\n";
+        text += "[[feed]]\nevery = \"" + std::to_string(20 + i) + " min\"\nof = \"silt bed\"\nas = \"cup\"\nsize = \"" +
+                std::to_string(100 + i) + " ml\"\n";
     return text;
 }();
 
@@ -93,7 +95,8 @@ TEST_CASE("a sheet is one tagged A5 page, and every amount of the plan can be re
         const std::string words = one_line(words_of(here.path(), "pdftotext -raw sheet.pdf -"));
         const Json plan = Json::parse(program_run::run(here.path(), "plan" + of + " --json").output);
         std::set<std::string> amounts = amounts_of(plan);
-        const Json card = Json::parse(program_run::run(here.path(), "card" + of + " -o sheet.pdf --replace --json").output);
+        const Json card =
+            Json::parse(program_run::run(here.path(), "card" + of + " -o sheet.pdf --replace --json").output);
         for (const Json& section : card["sheet"]["sections"])
             for (const Json& row : section["rows"]) {
                 amounts.insert(row["amount"].get<std::string>());
@@ -111,7 +114,8 @@ TEST_CASE("the tags of a sheet give its words in the order of reading") {
     const program_run::Folder here;
     REQUIRE(program_run::run(here.path(), "card \"open carpet\" -o sheet.pdf").status == 0);
     const std::string tree = words_of(here.path(), "pdfinfo -struct-text sheet.pdf");
-    const auto title = tree.find("H1"), heading = tree.find("H2"), table = tree.find("Table"), cell = tree.find("\"fishmeal, brown\""), list = tree.find("LBody");
+    const auto title = tree.find("H1"), heading = tree.find("H2"), table = tree.find("Table"),
+               cell = tree.find("\"fishmeal, brown\""), list = tree.find("LBody");
     REQUIRE(list != std::string::npos);
     CHECK(title < heading);
     CHECK(heading < table);
@@ -129,7 +133,8 @@ TEST_CASE("the same sheet has the same bytes, in each format") {
         CHECK(bytes.size() > 1000);
         CHECK(bytes == program_run::text_of(here.path() / ("two." + format)));
     }
-    CHECK(words_of(here.path(), "pdfinfo one.pdf").find("Nov 25") != std::string::npos);  // the day of the tests, not of the machine
+    CHECK(words_of(here.path(), "pdfinfo one.pdf").find("Nov 25") !=
+          std::string::npos);  // the day of the tests, not of the machine
 }
 
 TEST_CASE("a sheet that is there is kept unless told, and none is half written") {
@@ -148,11 +153,15 @@ TEST_CASE("a sheet that is there is kept unless told, and none is half written")
 
 TEST_CASE("accents stand on a sheet as they were written") {
     const program_run::Folder here;
-    program_run::write(here.path() / "peche.toml", "name = \"pêche à l'épuisette, Köder, łąka\"\nlength = \"2 h\"\n[[feed]]\nat = \"0 min\"\nof = \"silt bed\"\nas = \"cup\"\nsize = \"250 ml\"\n");
+    program_run::write(
+        here.path() / "peche.toml",
+        "name = \"pêche à l'épuisette, Köder, łąka\"\nlength = \"2 h\"\n[[feed]]\nat = \"0 min\"\nof = \"silt bed\"\nas = \"cup\"\nsize = \"250 ml\"\n");
     REQUIRE(program_run::run(here.path(), "card peche.toml -o sheet.pdf").status == 0);
-    CHECK(one_line(words_of(here.path(), "pdftotext sheet.pdf -")).find("pêche à l'épuisette, Köder, łąka") != std::string::npos);
+    CHECK(one_line(words_of(here.path(), "pdftotext sheet.pdf -")).find("pêche à l'épuisette, Köder, łąka") !=
+          std::string::npos);
     REQUIRE(program_run::run(here.path(), "card peche.toml -o sheet.svg").status == 0);
-    CHECK(program_run::text_of(here.path() / "sheet.svg").find("<title>pêche à l'épuisette, Köder, łąka</title>") != std::string::npos);
+    CHECK(program_run::text_of(here.path() / "sheet.svg").find("<title>pêche à l'épuisette, Köder, łąka</title>") !=
+          std::string::npos);
 }
 
 TEST_CASE("forty feeds still fit on one sheet, which says what it leaves out") {
@@ -165,14 +174,17 @@ TEST_CASE("forty feeds still fit on one sheet, which says what it leaves out") {
     const int left_out = card["lines_left_out"];
     CHECK(left_out > 0);
     const std::string words = one_line(words_of(here.path(), "pdftotext -raw sheet.pdf -"));
-    CHECK(words.find("... and " + std::to_string(left_out) + " more lines: baitwright plan has them") != std::string::npos);
+    CHECK(words.find("... and " + std::to_string(left_out) + " more lines: baitwright plan has them") !=
+          std::string::npos);
     CHECK(words_of(here.path(), "pdfinfo sheet.pdf").find("Pages:           1\n") != std::string::npos);
     // No word stands outside the margins: the boxes of all words, in points from the upper left corner.
     std::istringstream boxes(words_of(here.path(), "pdftotext -bbox sheet.pdf -"));
     int found = 0;
     for (std::string line; std::getline(boxes, line);) {
         double x1 = 0, y1 = 0, x2 = 0, y2 = 0;
-        if (std::sscanf(line.c_str(), " <word xMin=\"%lf\" yMin=\"%lf\" xMax=\"%lf\" yMax=\"%lf\"", &x1, &y1, &x2, &y2) != 4) continue;
+        if (std::sscanf(line.c_str(), " <word xMin=\"%lf\" yMin=\"%lf\" xMax=\"%lf\" yMax=\"%lf\"", &x1, &y1, &x2,
+                        &y2) != 4)
+            continue;
         ++found;
         INFO(line);
         CHECK(x1 > 19.8);  // the margin is 7 mm
@@ -187,12 +199,15 @@ TEST_CASE("only card loads Pango") {
     const program_run::Folder here;
     const auto loads = [&](const std::string& line) {
         program_run::run(here.path(), line);
-        const std::string command = "cd '" + here.path().string() + "' && HOME=\"$PWD\" XDG_DATA_HOME=\"$PWD/data\" LD_DEBUG=files '" + BAITWRIGHT_PROGRAM + "' " + line + " >read 2>&1";
+        const std::string command = "cd '" + here.path().string() +
+                                    "' && HOME=\"$PWD\" XDG_DATA_HOME=\"$PWD/data\" LD_DEBUG=files '" +
+                                    BAITWRIGHT_PROGRAM + "' " + line + " >read 2>&1";
         (void)!std::system(command.c_str());
         return program_run::text_of(here.path() / "read").find("libpango") != std::string::npos;
     };
     CHECK(loads("card margin -o sheet.pdf --replace"));
-    for (const char* line : {"mix \"silt bed\" --wet-volume 3l", "plan margin", "cost margin", "strategy list", "advise --season winter", "--help", "card margin -o sheet.txt"}) {
+    for (const char* line : {"mix \"silt bed\" --wet-volume 3l", "plan margin", "cost margin", "strategy list",
+                             "advise --season winter", "--help", "card margin -o sheet.txt"}) {
         INFO(line);
         CHECK_FALSE(loads(line));
     }
@@ -201,7 +216,8 @@ TEST_CASE("only card loads Pango") {
 TEST_CASE("without its drawing, card says what is missing and writes nothing") {
     const program_run::Folder here;
     fs::copy_file(BAITWRIGHT_PROGRAM, here.path() / "alone");
-    const std::string command = "cd '" + here.path().string() + "' && ./alone card margin -o sheet.pdf --store store.db >read 2>&1";
+    const std::string command =
+        "cd '" + here.path().string() + "' && ./alone card margin -o sheet.pdf --store store.db >read 2>&1";
     CHECK(WEXITSTATUS(std::system(command.c_str())) == 66);
     const std::string told = program_run::text_of(here.path() / "read");
     CHECK(told.find("baitwright_card.so") != std::string::npos);

@@ -1,8 +1,8 @@
-// Every example of README.md and docs/*.md is run: the lines of a ```console block that begin with "$ ", in the shell, one
-// folder a document so that steps build on each other. The files of documented/ are laid into that folder. What a line
-// prints (its output, then its errors) must be what stands below it; a line `[...]` stands for any lines, and one date is
-// as good as another. A block after `<!-- file: NAME -->` must show documented/NAME.
-// BAITWRIGHT_ACCEPT=1 writes what came into the documents, but for examples with `[...]`.
+// Every example of README.md and docs/*.md is run: the lines of a ```console block that begin with "$ ", in the shell,
+// one folder a document so that steps build on each other. The files of documented/ are laid into that folder. What a
+// line prints (its output, then its errors) must be what stands below it; a line `[...]` stands for any lines, and one
+// date is as good as another. A block after `<!-- file: NAME -->` must show documented/NAME. BAITWRIGHT_ACCEPT=1 writes
+// what came into the documents, but for examples with `[...]`.
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <optional>
@@ -79,11 +79,17 @@ public:
     Lines type(const std::string& command) {
         const std::string aside = aside_.path().string();
         program_run::write(aside_.path() / "line", "(exit " + std::to_string(status_) + ")\n" + command + "\n");
-        const int raw = std::system(("cd '" + here_.path().string() + "' && PATH='" + aside + "':\"$PATH\" HOME=\"$PWD\" "
-                                     "XDG_DATA_HOME=\"$PWD/data\" NO_COLOR=1 BAITWRIGHT_TODAY=" + program_run::today + " sh '" + aside + "/line' "
-                                     "</dev/null >'" + aside + "/output' 2>'" + aside + "/errors'").c_str());
+        const int raw = std::system(("cd '" + here_.path().string() + "' && PATH='" + aside +
+                                     "':\"$PATH\" HOME=\"$PWD\" "
+                                     "XDG_DATA_HOME=\"$PWD/data\" NO_COLOR=1 BAITWRIGHT_TODAY=" +
+                                     program_run::today + " sh '" + aside +
+                                     "/line' "
+                                     "</dev/null >'" +
+                                     aside + "/output' 2>'" + aside + "/errors'")
+                                        .c_str());
         status_ = WIFEXITED(raw) ? WEXITSTATUS(raw) : 128 + WTERMSIG(raw);
-        return lines_of(program_run::text_of(aside_.path() / "output") + program_run::text_of(aside_.path() / "errors"));
+        return lines_of(program_run::text_of(aside_.path() / "output") +
+                        program_run::text_of(aside_.path() / "errors"));
     }
 
 private:
@@ -105,10 +111,13 @@ bool same(Line shown, Line shown_end, Line came, Line came_end) {
             if (same(shown + 1, shown_end, rest, came_end)) return true;
         return same(shown + 1, shown_end, came_end, came_end);
     }
-    return came != came_end && without_dates(*shown) == without_dates(*came) && same(shown + 1, shown_end, came + 1, came_end);
+    return came != came_end && without_dates(*shown) == without_dates(*came) &&
+           same(shown + 1, shown_end, came + 1, came_end);
 }
 
-bool same(const Lines& shown, const Lines& came) { return same(shown.begin(), shown.end(), came.begin(), came.end()); }
+bool same(const Lines& shown, const Lines& came) {
+    return same(shown.begin(), shown.end(), came.begin(), came.end());
+}
 
 /// Puts `came` in place of what the example shows; later examples move along.
 void accept(Lines& document, std::vector<Example>& examples, std::size_t which, const Lines& came) {

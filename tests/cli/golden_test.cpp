@@ -1,6 +1,6 @@
-// One folder per case below golden/: `command` is what is typed after the program's name; `output`, `errors` and `status`
-// are what must come of it; other files are laid into the working folder. The lines of `before`, where there is one, are
-// typed first, and must end with status 0. BAITWRIGHT_ACCEPT=1 writes what came.
+// One folder per case below golden/: `command` is what is typed after the program's name; `output`, `errors` and
+// `status` are what must come of it; other files are laid into the working folder. The lines of `before`, where there
+// is one, are typed first, and must end with status 0. BAITWRIGHT_ACCEPT=1 writes what came.
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <vector>
@@ -48,8 +48,8 @@ std::string widest_line(const std::string& text) {
             line += c;
             continue;
         }
-        const auto width = static_cast<std::size_t>(
-            std::count_if(line.begin(), line.end(), [](char b) { return (static_cast<unsigned char>(b) & 0xC0U) != 0x80U; }));
+        const auto width = static_cast<std::size_t>(std::count_if(
+            line.begin(), line.end(), [](char b) { return (static_cast<unsigned char>(b) & 0xC0U) != 0x80U; }));
         if (width > most) {
             most = width;
             widest = line;

@@ -27,7 +27,8 @@ Run watched(const std::string& line) {
         if (entry.path().filename().string().rfind("loaded.", 0) != 0) continue;
         const std::string text = program_run::text_of(entry.path());
         program_seen = program_seen || text.find("baitwright") != std::string::npos;
-        run.loads_solver = run.loads_solver || text.find("baitwright_solver.so") != std::string::npos || text.find("libClp") != std::string::npos;
+        run.loads_solver = run.loads_solver || text.find("baitwright_solver.so") != std::string::npos ||
+                           text.find("libClp") != std::string::npos;
     }
     REQUIRE(program_seen);
     return run;
@@ -45,11 +46,27 @@ TEST_CASE("blend and swap load the solver") {
 }
 
 TEST_CASE("no other command loads the solver") {
-    for (const char* line :
-         {"--help", "--version", "blend --help", "mix \"silt bed\" --wet-volume 3l", "water \"silt bed\" --dry-mass 1kg --added 500ml",
-          "soak \"fishmeal micro pellet 2 mm\" --amount 2pt", "drop \"silt bed\" --depth 2.5m --ball 55mm", "dry \"silt bed\" --tub 40x30cm --hours 5",
-          "cost \"open carpet\"", "compare \"open carpet\" \"tight balls\"", "shop \"open carpet\"", "plan \"open carpet\"", "advise --season winter", "venue list", "ingredient list",
-          "ingredient show \"brown crumb\"", "recipe list", "recipe show \"silt bed\"", "strategy list", "price list", "stock"}) {
+    for (const char* line : {"--help",
+                             "--version",
+                             "blend --help",
+                             "mix \"silt bed\" --wet-volume 3l",
+                             "water \"silt bed\" --dry-mass 1kg --added 500ml",
+                             "soak \"fishmeal micro pellet 2 mm\" --amount 2pt",
+                             "drop \"silt bed\" --depth 2.5m --ball 55mm",
+                             "dry \"silt bed\" --tub 40x30cm --hours 5",
+                             "cost \"open carpet\"",
+                             "compare \"open carpet\" \"tight balls\"",
+                             "shop \"open carpet\"",
+                             "plan \"open carpet\"",
+                             "advise --season winter",
+                             "venue list",
+                             "ingredient list",
+                             "ingredient show \"brown crumb\"",
+                             "recipe list",
+                             "recipe show \"silt bed\"",
+                             "strategy list",
+                             "price list",
+                             "stock"}) {
         const Run run = watched(line);
         INFO(line << ": " << run.outcome.errors);
         CHECK(run.outcome.status == 0);

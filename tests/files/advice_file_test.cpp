@@ -18,7 +18,9 @@ favour = ["cold water"]
 against = ["margin"]
 )";
 
-std::vector<Fault> faults_of(const std::string& text) { return read_library_file(text, "rules.toml").faults; }
+std::vector<Fault> faults_of(const std::string& text) {
+    return read_library_file(text, "rules.toml").faults;
+}
 
 }  // namespace
 
@@ -50,8 +52,9 @@ favour = "cold water"
 )");
     std::vector<std::pair<std::string, int>> found;
     for (const Fault& fault : faults) found.emplace_back(fault.code, fault.line);
-    const std::vector<std::pair<std::string, int>> wanted{{"missing-value", 1}, {"unknown-word", 2}, {"unknown-word", 4}, {"no-unit", 4},
-                                                          {"inconsistent-values", 4}, {"unknown-key", 4}, {"out-of-range", 5}, {"wrong-type", 6}};
+    const std::vector<std::pair<std::string, int>> wanted{
+        {"missing-value", 1},       {"unknown-word", 2}, {"unknown-word", 4}, {"no-unit", 4},
+        {"inconsistent-values", 4}, {"unknown-key", 4},  {"out-of-range", 5}, {"wrong-type", 6}};
     CHECK(found == wanted);
     CHECK(read_advice_rules("[[advice]]\nabout = \"size\"\n", "x").empty());
 }

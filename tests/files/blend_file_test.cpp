@@ -39,7 +39,9 @@ of = ["brown crumb", "Rusk"]
 min = "90 %"
 )";
 
-LibraryFile read(const std::string& text) { return read_library_file(text, "a.toml"); }
+LibraryFile read(const std::string& text) {
+    return read_library_file(text, "a.toml");
+}
 
 /// The faults of a blend of two candidates with these lines after them; line 5 is the first.
 std::vector<Fault> faults_of(const std::string& lines) {
@@ -116,7 +118,8 @@ TEST_CASE("a blend of nothing is refused, and all faults come in one run") {
     const LibraryFile empty = read("name = \"b\"\ngoal = \"cost per kg\"\n");
     REQUIRE(empty.faults.size() == 1);
     CHECK(empty.faults[0].hint.find("[[candidate]]") != std::string::npos);
-    const std::vector<Fault> three = faults_of("max = \"120 %\"\n[[limit]]\non = \"protein\"\n[[limit]]\non = \"fibre\"\nmin = \"9 %\"\nmax = \"2 %\"\n");
+    const std::vector<Fault> three = faults_of(
+        "max = \"120 %\"\n[[limit]]\non = \"protein\"\n[[limit]]\non = \"fibre\"\nmin = \"9 %\"\nmax = \"2 %\"\n");
     CHECK(three.size() == 3);
 }
 

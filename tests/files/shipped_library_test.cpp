@@ -69,8 +69,8 @@ TEST_CASE("every shipped strategy is written and read back as it was") {
     CHECK(count >= 8);
 }
 
-// The length is the published one of full-grown blowfly larvae, 10 to 14 mm (of Calliphora vomitoria: a school page on the
-// species); 3 to 4 mm thick and the rest from memory: a body between a cone and a cylinder of that size.
+// The length is the published one of full-grown blowfly larvae, 10 to 14 mm (of Calliphora vomitoria: a school page on
+// the species); 3 to 4 mm thick and the rest from memory: a body between a cone and a cylinder of that size.
 TEST_CASE("a single grub weighs what grubs weigh") {
     const auto milligrams = [](const char* name) {
         for (const LibraryFile& file : shipped_files())

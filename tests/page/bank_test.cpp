@@ -18,7 +18,9 @@ Json data_of(const Shelf& shelf, const std::vector<std::string>& names) {
     return bank_data(contents);
 }
 
-Json opening(const Json& data) { return {{"ask", "open"}, {"library", data["library"]}, {"today", data["made_on"]}, {"have", data["have"]}}; }
+Json opening(const Json& data) {
+    return {{"ask", "open"}, {"library", data["library"]}, {"today", data["made_on"]}, {"have", data["have"]}};
+}
 
 Json asked(const char* what, const char* word, Json flags, Json give = {"told", "json"}) {
     return {{"ask", what}, {"words", {word}}, {"flags", std::move(flags)}, {"give", std::move(give)}};
@@ -71,7 +73,8 @@ TEST_CASE("what is in the shed when the page is made is not bought again") {
     const auto outlay = [&] {
         Bank bank;
         bank.ask(opening(bank_data(contents)));
-        return bank.ask(asked("cost", "open carpet", Json::object()))["json"]["strategies"][0]["outlay_minor"].get<std::int64_t>();
+        return bank.ask(asked("cost", "open carpet", Json::object()))["json"]["strategies"][0]["outlay_minor"]
+            .get<std::int64_t>();
     };
     const std::int64_t empty = outlay();
     contents.stock.put("brown crumb", {5.0 * kilogram});
@@ -103,7 +106,9 @@ TEST_CASE("what is wrong with a request is told, and never thrown") {
     const auto shelf = shipped_shelf();
     Bank bank;
     bank.ask(opening(data_of(*shelf, {"open carpet"})));
-    const auto code = [&](const Json& request) { return bank.ask(request).at("errors").at(0).at("code").get<std::string>(); };
+    const auto code = [&](const Json& request) {
+        return bank.ask(request).at("errors").at(0).at("code").get<std::string>();
+    };
     CHECK(code(asked("mix", "no such mix", Json::object())) == "unknown-recipe");
     CHECK(code(asked("mix", "silt bed", {{"--cups", {"4"}}})) != "bug");
     CHECK(code(asked("sing", "silt bed", Json::object())) == "unknown-question");

@@ -20,11 +20,14 @@ const StillWater& bench_water() {
     return water;
 }
 
-Tow still(double metres) { return {{}, {}, metres * metre}; }
+Tow still(double metres) {
+    return {{}, {}, metres * metre};
+}
 
 /// A ball without air.
 FallingBody ball(double millimetres, double density) {
-    const Volume volume = std::numbers::pi / 6 * (millimetres * millimetre) * (millimetres * millimetre) * (millimetres * millimetre);
+    const Volume volume =
+        std::numbers::pi / 6 * (millimetres * millimetre) * (millimetres * millimetre) * (millimetres * millimetre);
     FallingBody body;
     body.volume = volume;
     body.mass = volume * Density::from_si(density);
@@ -44,12 +47,14 @@ TEST_CASE("a ball falls from rest as the closed form has it") {
         const double final_speed = in.at(3);  // the 3 of kg/m3 comes before it
         FallingBody body = ball(in.at(0), in.at(1));
         body.drag = 4.0 / 3 * (in.at(1) / 998.207 - 1) * standard_gravity * 0.05 / (final_speed * final_speed);
-        const FallPoint point = fall_from_rest(body, bench_water(), still(100), 50.0 * metre, expected.at(1) * second).value();
+        const FallPoint point =
+            fall_from_rest(body, bench_water(), still(100), 50.0 * metre, expected.at(1) * second).value();
         CHECK(point.speed.si() == Approx(0.95 * final_speed).epsilon(1e-4));
         CHECK(point.depth.si() == Approx(expected.at(2)).epsilon(1e-4));
         const FallPoint reached = fall_from_rest(body, bench_water(), still(100), expected.at(2) * metre, ever).value();
         CHECK(reached.at.si() == Approx(expected.at(1)).epsilon(1e-4));
-        CHECK(fall_from_rest(body, bench_water(), still(100), 50.0 * metre, ever)->speed.si() == Approx(final_speed).epsilon(1e-6));
+        CHECK(fall_from_rest(body, bench_water(), still(100), 50.0 * metre, ever)->speed.si() ==
+              Approx(final_speed).epsilon(1e-6));
     }
 }
 
@@ -59,7 +64,8 @@ TEST_CASE("a ball is carried as far as the water goes while it sinks") {
         if (row.at("topic") != "DRIFT") continue;
         const auto in = numbers_in(row.at("inputs"));
         const Speed even = in.at(0) * metre_per_second;
-        const FallPoint point = fall_from_rest(ball(50, 1150), bench_water(), {even, even, 5.0 * metre}, in.at(1) * metre, ever).value();
+        const FallPoint point =
+            fall_from_rest(ball(50, 1150), bench_water(), {even, even, 5.0 * metre}, in.at(1) * metre, ever).value();
         CHECK(point.drift.si() == Approx(even.si() * point.at.si()).epsilon(1e-9));
         CHECK(in.at(0) * in.at(1) / in.at(2) == Approx(std::stod(row.at("expected"))).epsilon(1e-4));
     }
@@ -70,7 +76,8 @@ TEST_CASE("a cupful full of air waits at the surface until enough of it has left
     FallingBody body = ball(80, 1100);
     body.air = 2.5 * body.under_water / Density::from_si(998.207);
     CHECK(fall_from_rest(body, bench_water(), still(3), 3.0 * metre, 0.9 * second)->depth == Length{});
-    const FallPoint soon = fall_from_rest(body, bench_water(), still(3), 3.0 * metre, (std::log(2.5) + 0.05) * second).value();
+    const FallPoint soon =
+        fall_from_rest(body, bench_water(), still(3), 3.0 * metre, (std::log(2.5) + 0.05) * second).value();
     CHECK(soon.depth > Length{});
     CHECK(soon.depth < 1.0 * millimetre);
 }
@@ -83,7 +90,9 @@ TEST_CASE("air only ever delays, and a heavier ball is never later") {
     CHECK(rc::check([] {
         const double size = *rc::gen::inRange(20, 120), density = *rc::gen::inRange(1020, 1600);
         FallingBody body = ball(size, density);
-        const auto lands = [](const FallingBody& b) { return fall_from_rest(b, bench_water(), still(3), 3.0 * metre, ever)->at.si(); };
+        const auto lands = [](const FallingBody& b) {
+            return fall_from_rest(b, bench_water(), still(3), 3.0 * metre, ever)->at.si();
+        };
         const double plain = lands(body);
         RC_ASSERT(lands(ball(size, density + 50)) < plain);
         body.air = (*rc::gen::inRange(1, 30)) * 0.01 * body.volume;

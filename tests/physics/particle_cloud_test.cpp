@@ -24,7 +24,8 @@ std::vector<double> numbers_of(const std::string& text) {
 
 std::vector<CloudGrains> grains_of(const std::vector<double>& millilitres, const std::vector<double>& speeds) {
     std::vector<CloudGrains> grains;
-    for (std::size_t i = 0; i < speeds.size(); ++i) grains.push_back({millilitres[i] * millilitre, speeds[i] * metre_per_second});
+    for (std::size_t i = 0; i < speeds.size(); ++i)
+        grains.push_back({millilitres[i] * millilitre, speeds[i] * metre_per_second});
     return grains;
 }
 
@@ -33,9 +34,13 @@ const std::vector<CloudGrains>& usual_grains() {
     return grains;
 }
 
-CloudStart usual_start() { return {1.5 * second, 0.55 * metre, 40.0 * millimetre, 0.55 * metre_per_second, {}}; }
+CloudStart usual_start() {
+    return {1.5 * second, 0.55 * metre, 40.0 * millimetre, 0.55 * metre_per_second, {}};
+}
 
-Tow still(double metres) { return {{}, {}, metres * metre}; }
+Tow still(double metres) {
+    return {{}, {}, metres * metre};
+}
 
 }  // namespace
 
@@ -46,12 +51,19 @@ TEST_CASE("a cloud of grains sinks, loses its grains and lands them as SciPy's i
     for (const auto& row : rows) {
         CAPTURE(row.at("case"), row.at("grain"), row.at("source"));
         const auto number = [&](const char* key) { return std::stod(row.at(key)); };
-        const CloudStart start{number("start_s") * second, number("start_depth_m") * metre, number("start_radius_m") * metre,
-                               number("start_speed_m_s") * metre_per_second, {}};
-        const Tow tow{number("tow_top_m_s") * metre_per_second, number("tow_bottom_m_s") * metre_per_second, number("depth_m") * metre};
-        const ParticleCloud cloud(start, grains_of(numbers_of(row.at("weights_ml")), numbers_of(row.at("settling_m_s"))), tow);
+        const CloudStart start{number("start_s") * second,
+                               number("start_depth_m") * metre,
+                               number("start_radius_m") * metre,
+                               number("start_speed_m_s") * metre_per_second,
+                               {}};
+        const Tow tow{number("tow_top_m_s") * metre_per_second, number("tow_bottom_m_s") * metre_per_second,
+                      number("depth_m") * metre};
+        const ParticleCloud cloud(start,
+                                  grains_of(numbers_of(row.at("weights_ml")), numbers_of(row.at("settling_m_s"))), tow);
         const GrainsFate fate = cloud.fates().at(static_cast<std::size_t>(number("grain")));
-        const auto agrees = [&](double ours, const char* key) { return std::abs(ours - number(key)) <= 1e-6 * std::max(1.0, std::abs(number(key))); };
+        const auto agrees = [&](double ours, const char* key) {
+            return std::abs(ours - number(key)) <= 1e-6 * std::max(1.0, std::abs(number(key)));
+        };
         CHECK(fate.sinks);
         CHECK(agrees(fate.leaves.si(), "leaves_s"));
         CHECK(agrees(fate.depth.si(), "leaves_depth_m"));
@@ -66,7 +78,8 @@ TEST_CASE("a cloud that has lost nothing yet grows by its way and keeps its mome
     const ParticleCloud cloud(usual_start(), usual_grains(), still(2.5));
     const CloudPoint point = cloud.at_depth(0.7 * metre);
     CHECK(point.radius.in(metre) == Approx(0.04 + 0.25 * 0.15));
-    const double p0 = 2 * 3.14159265 * std::pow(0.04, 3) * 0.55, p = 2 * 3.14159265 * std::pow(point.radius.in(metre), 3) * point.speed.in(metre_per_second);
+    const double p0 = 2 * 3.14159265 * std::pow(0.04, 3) * 0.55,
+                 p = 2 * 3.14159265 * std::pow(point.radius.in(metre), 3) * point.speed.in(metre_per_second);
     CHECK(p - p0 == Approx(standard_gravity * 33e-6 * (point.at.si() - 1.5)).epsilon(1e-6));
 }
 
@@ -84,8 +97,7 @@ TEST_CASE("without a tow nothing drifts; in an even tow all drifts by the time i
     for (const GrainsFate& fate : stays.fates()) CHECK(fate.drift == Length{});
     const Speed even = 0.03 * metre_per_second;
     const ParticleCloud drifts(usual_start(), usual_grains(), {even, even, 2.5 * metre});
-    for (const GrainsFate& fate : drifts.fates())
-        CHECK(fate.drift.in(metre) == Approx(0.03 * (fate.lands.si() - 1.5)));
+    for (const GrainsFate& fate : drifts.fates()) CHECK(fate.drift.in(metre) == Approx(0.03 * (fate.lands.si() - 1.5)));
 }
 
 TEST_CASE("very fine grains stay in the cloud down to the bed, very coarse ones fall out of it at once") {
@@ -106,7 +118,8 @@ TEST_CASE("what rises never lands, and takes its lift off the cloud") {
 TEST_CASE("deeper water never gives a narrower patch or an earlier landing") {
     CHECK(rc::check([] {
         const double depth = *rc::gen::inRange(60, 1000) * 0.01, more = depth + *rc::gen::inRange(1, 300) * 0.01;
-        const ParticleCloud cloud(usual_start(), usual_grains(), still(depth)), deeper(usual_start(), usual_grains(), still(more));
+        const ParticleCloud cloud(usual_start(), usual_grains(), still(depth)),
+            deeper(usual_start(), usual_grains(), still(more));
         for (std::size_t i = 0; i < usual_grains().size(); ++i) {
             RC_ASSERT(deeper.fates()[i].spread.si() >= cloud.fates()[i].spread.si() - 1e-12);
             RC_ASSERT(deeper.fates()[i].lands.si() > cloud.fates()[i].lands.si());

@@ -20,7 +20,9 @@ const StillWater& bench_water() {  // of the rows: 20 degC
     return water;
 }
 
-double expected(const reference::Row& row) { return std::stod(row.at("expected")); }
+double expected(const reference::Row& row) {
+    return std::stod(row.at("expected"));
+}
 
 }  // namespace
 
@@ -31,11 +33,13 @@ TEST_CASE("water is as thick as the standards say") {
         CAPTURE(row.at("id"), row.at("source"));
         const auto in = numbers_in(row.at("inputs"));
         if (row.at("unit") == "uPa s") {
-            const double micro = 1e6 * water_viscosity(Temperature::from_kelvin(in.at(0)), Density::from_si(in.at(1))).si();
+            const double micro =
+                1e6 * water_viscosity(Temperature::from_kelvin(in.at(0)), Density::from_si(in.at(1))).si();
             CHECK(micro == Approx(expected(row)).epsilon(1e-6));
         } else {
             const double tolerance = numbers_in(row.at("tolerance")).front() / 100;
-            CHECK(1e3 * water_viscosity(Temperature::from_celsius(in.at(0))).si() == Approx(expected(row)).epsilon(tolerance));
+            CHECK(1e3 * water_viscosity(Temperature::from_celsius(in.at(0))).si() ==
+                  Approx(expected(row)).epsilon(tolerance));
         }
         ++tested;
     }
@@ -46,12 +50,14 @@ TEST_CASE("water is as thick as the standards say") {
 TEST_CASE("water's skin pulls as the standard says") {
     for (const auto& row : reference::rows_in("surface_tension.csv")) {
         CAPTURE(row.at("id"), row.at("source"));
-        const double milli = 1e3 * surface_tension(Temperature::from_celsius(numbers_in(row.at("inputs")).front())).si();
+        const double milli =
+            1e3 * surface_tension(Temperature::from_celsius(numbers_in(row.at("inputs")).front())).si();
         CHECK(milli == Approx(expected(row)).epsilon(0).margin(0.01));
     }
 }
 
-// Source: tests/reference/drag.csv: python3-fluids for the equation, a list of experiments with smooth spheres, within 8 %.
+// Source: tests/reference/drag.csv: python3-fluids for the equation, a list of experiments with smooth spheres, within
+// 8 %.
 TEST_CASE("a sphere's drag is Haider and Levenspiel's, and close to what was measured") {
     int equations = 0, measured = 0;
     for (const auto& row : reference::rows_in("drag.csv")) {
@@ -71,7 +77,8 @@ TEST_CASE("spheres sink as fast as three drag laws say, within 2 %") {
     for (const auto& row : reference::rows_in("terminal_speed.csv")) {
         CAPTURE(row.at("id"), row.at("source"));
         const auto in = numbers_in(row.at("inputs"));
-        CHECK(terminal_speed(in.at(0) * millimetre, Density::from_si(in.at(1)), bench_water()).si() == Approx(expected(row)).epsilon(0.02));
+        CHECK(terminal_speed(in.at(0) * millimetre, Density::from_si(in.at(1)), bench_water()).si() ==
+              Approx(expected(row)).epsilon(0.02));
         ++tested;
     }
     CHECK(tested == 8);
@@ -91,8 +98,8 @@ TEST_CASE("grains settle as Ferguson and Church have it") {
     CHECK(tested == 5);
 }
 
-// Source: tests/reference/pellet_settling.csv: Vassallo et al. 2006 measured 0.087 m/s for 3 mm and 0.144 for 5 mm in sea water
-// (1028 kg/m3, 1.09 mPa s); the rows give the densities of spheres that this implies, 1173 and 1192 kg/m3.
+// Source: tests/reference/pellet_settling.csv: Vassallo et al. 2006 measured 0.087 m/s for 3 mm and 0.144 for 5 mm in
+// sea water (1028 kg/m3, 1.09 mPa s); the rows give the densities of spheres that this implies, 1173 and 1192 kg/m3.
 TEST_CASE("feed pellets settle as measured") {
     const StillWater sea(Density::from_si(1028), Viscosity::from_si(1.09e-3));
     double three = 0;
@@ -106,14 +113,16 @@ TEST_CASE("feed pellets settle as measured") {
 TEST_CASE("what is lighter than the water rises, what is as heavy hangs") {
     CHECK(terminal_speed(5.0 * millimetre, Density::from_si(900), bench_water()) < Speed{});
     CHECK(terminal_speed(5.0 * millimetre, bench_water().density, bench_water()) == Speed{});
-    CHECK(ferguson_church_speed(1.0 * millimetre, -0.1, bench_water()).si() == Approx(-ferguson_church_speed(1.0 * millimetre, 0.1, bench_water()).si()));
+    CHECK(ferguson_church_speed(1.0 * millimetre, -0.1, bench_water()).si() ==
+          Approx(-ferguson_church_speed(1.0 * millimetre, 0.1, bench_water()).si()));
 }
 
 TEST_CASE("bigger and heavier bodies sink faster, and rounder ones too") {
     CHECK(rc::check([] {
         const double d = *rc::gen::inRange(1, 500) * 1e-4, excess = *rc::gen::inRange(1, 1000);
         const auto speed = [&](double size, double more, double roundness) {
-            return terminal_speed(Length::from_si(size), Density::from_si(998.207 + more), bench_water(), roundness).si();
+            return terminal_speed(Length::from_si(size), Density::from_si(998.207 + more), bench_water(), roundness)
+                .si();
         };
         RC_ASSERT(speed(1.1 * d, excess, 1) > speed(d, excess, 1));
         RC_ASSERT(speed(d, 1.1 * excess, 1) > speed(d, excess, 1));

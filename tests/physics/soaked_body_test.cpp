@@ -20,7 +20,9 @@ BodyShape shape_called(const std::string& name) {
     return name == "sheet" ? BodyShape::sheet : name == "cylinder" ? BodyShape::cylinder : BodyShape::sphere;
 }
 
-double number(const reference::Row& row, const char* key) { return std::stod(row.at(key)); }
+double number(const reference::Row& row, const char* key) {
+    return std::stod(row.at(key));
+}
 
 }  // namespace
 
@@ -53,7 +55,8 @@ TEST_CASE("soaked and drained bodies agree with SciPy's integrator to a milliont
 TEST_CASE("the core under water agrees with the published profile of a sphere") {
     for (const auto& row : reference::rows_in("crank_sphere.csv"))
         if (row.at("id") == "CRANK_SPHERE-17")
-            CHECK(std::abs(1 - SoakedBody(BodyShape::sphere, 0.25).missing_core(0) - std::stod(row.at("expected"))) < 1e-12);
+            CHECK(std::abs(1 - SoakedBody(BodyShape::sphere, 0.25).missing_core(0) - std::stod(row.at("expected"))) <
+                  1e-12);
 }
 
 // Source: tests/reference/crank_cylinder_sheet.csv.
@@ -94,7 +97,8 @@ TEST_CASE("draining moves water and loses none: the profile always holds what wa
         for (const double drained : {0.003, 0.02, 0.1, 0.5}) {
             CAPTURE(dimensions, drained);
             const double mean = boost::math::quadrature::gauss<double, 60>::integrate(
-                [&](double r) { return dimensions * std::pow(r, dimensions - 1) * body.missing_inside(r, drained); }, 0.0, 1.0);
+                [&](double r) { return dimensions * std::pow(r, dimensions - 1) * body.missing_inside(r, drained); },
+                0.0, 1.0);
             CHECK(std::abs(mean - body.missing_mean()) < 1e-12);
             CHECK(std::abs(body.missing_inside(0.0, drained) - body.missing_core(drained)) < 1e-12);
             CHECK(std::abs(body.missing_inside(1.0, drained) - body.missing_surface(drained)) < 1e-12);

@@ -21,7 +21,9 @@ GrainSize pellet(double millimetres, double slenderness = 1.2) {
     return {millimetres * millimetre, slenderness * millimetres * millimetre};
 }
 
-double soak_minutes(GrainSize size, double share) { return (diffused_for_uptake(size, share) / usual).in(minute); }
+double soak_minutes(GrainSize size, double share) {
+    return (diffused_for_uptake(size, share) / usual).in(minute);
+}
 
 double stand_minutes(GrainSize size, double unevenness) {
     return (SoakedGrain(size, diffused_for_uptake(size, 0.4)).drained_until(unevenness) / usual).in(minute);
@@ -55,8 +57,10 @@ TEST_CASE("micro pellets of 1 mm are ready in a couple of minutes") {
 TEST_CASE("halving the size quarters every time") {
     for (const double slenderness : {1.0, 0.4, 3.0})
         for (const double share : {0.1, 0.4, 0.8}) {
-            CHECK(soak_minutes(pellet(4, slenderness), share) == Approx(4 * soak_minutes(pellet(2, slenderness), share)).epsilon(1e-9));
-            CHECK(stand_minutes(pellet(4, slenderness), 0.2) == Approx(4 * stand_minutes(pellet(2, slenderness), 0.2)).epsilon(1e-9));
+            CHECK(soak_minutes(pellet(4, slenderness), share) ==
+                  Approx(4 * soak_minutes(pellet(2, slenderness), share)).epsilon(1e-9));
+            CHECK(stand_minutes(pellet(4, slenderness), 0.2) ==
+                  Approx(4 * stand_minutes(pellet(2, slenderness), 0.2)).epsilon(1e-9));
         }
 }
 
@@ -85,8 +89,10 @@ TEST_CASE("a very long pellet is a long cylinder and a very flat one a sheet") {
     CHECK(grain_uptake(rod, diffused) == Approx(1 - SoakedBody(BodyShape::cylinder, 0.05).missing_mean()).margin(1e-3));
     CHECK(grain_uptake(disc, diffused) == Approx(1 - SoakedBody(BodyShape::sheet, 0.05).missing_mean()).margin(0.01));
     const SoakedGrain in_rod(rod, diffused), in_disc(disc, diffused);
-    CHECK(in_rod.surface(diffused) == Approx(1 - SoakedBody(BodyShape::cylinder, 0.05).missing_surface(0.05)).margin(1e-3));
-    CHECK(in_disc.surface(diffused) == Approx(1 - SoakedBody(BodyShape::sheet, 0.05).missing_surface(0.05)).margin(1e-3));
+    CHECK(in_rod.surface(diffused) ==
+          Approx(1 - SoakedBody(BodyShape::cylinder, 0.05).missing_surface(0.05)).margin(1e-3));
+    CHECK(in_disc.surface(diffused) ==
+          Approx(1 - SoakedBody(BodyShape::sheet, 0.05).missing_surface(0.05)).margin(1e-3));
     CHECK(in_disc.core(diffused) == Approx(1 - SoakedBody(BodyShape::sheet, 0.05).missing_core(0.05)).margin(1e-3));
 }
 
@@ -140,9 +146,9 @@ TEST_CASE("the soaking curve has the shape of Peleg's law where that was fitted"
     CHECK(ours(9 * half_minutes) > peleg(9 * half_minutes));
 }
 
-// Vassallo et al. 2006, Aquac. Res. 37, 119 (abstract): extruded pellets for sea bream had gained 42 % after ten minutes
-// under water. Sizes of 3 to 5 mm, water of 15 to 25 degC and a capacity of 0.8 to 1.0 g/g are what the abstract leaves
-// open; the defaults then give 33 to 71 %, and the measured value must lie inside.
+// Vassallo et al. 2006, Aquac. Res. 37, 119 (abstract): extruded pellets for sea bream had gained 42 % after ten
+// minutes under water. Sizes of 3 to 5 mm, water of 15 to 25 degC and a capacity of 0.8 to 1.0 g/g are what the
+// abstract leaves open; the defaults then give 33 to 71 %, and the measured value must lie inside.
 TEST_CASE("feed pellets of 3 to 5 mm gain in ten minutes what was measured, within what the abstract leaves open") {
     const auto rows = reference::rows_in("soak_data.csv");
     REQUIRE(rows.size() == 1);

@@ -14,9 +14,13 @@ namespace {
 
 constexpr auto kilogram_per_cubic_metre = kilogram / (metre * metre * metre);
 
-double fraction_of(const reference::Row& row) { return reference::numbers_in(row.at("inputs")).front() / 100; }
+double fraction_of(const reference::Row& row) {
+    return reference::numbers_in(row.at("inputs")).front() / 100;
+}
 
-bool holds(const reference::Row& row, const std::string& text) { return row.at("inputs").find(text) != std::string::npos; }
+bool holds(const reference::Row& row, const std::string& text) {
+    return row.at("inputs").find(text) != std::string::npos;
+}
 
 }  // namespace
 

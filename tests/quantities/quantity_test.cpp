@@ -10,7 +10,9 @@ using namespace baitwright;
 namespace {
 
 template <class A, class B>
-concept Addable = requires(A a, B b) { a + b; };
+concept Addable = requires(A a, B b) {
+    a + b;
+};
 
 }  // namespace
 

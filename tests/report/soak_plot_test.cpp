@@ -18,8 +18,9 @@ std::size_t count_of(const std::string& text, const std::string& what) {
 
 TEST_CASE("the picture of a soak names its curves and stages in words, and tells them in its description") {
     const std::string svg = soak_plot(draft::soaked(draft::soak_of("fishmeal pellet 4 mm", 1.0 * kilogram)));
-    for (const char* words : {"average (solid)", "core (dashed)", "outside (dotted)", ">drain<", ">ready<", ">even<", "minutes since the water went on",
-                              "fishmeal pellet 4 mm in water at 15 degC", "ready after 30 min"})
+    for (const char* words :
+         {"average (solid)", "core (dashed)", "outside (dotted)", ">drain<", ">ready<", ">even<",
+          "minutes since the water went on", "fishmeal pellet 4 mm in water at 15 degC", "ready after 30 min"})
         CHECK(svg.find(words) != std::string::npos);
     CHECK(count_of(svg, "<polyline") == 3);
     CHECK(count_of(svg, "stroke-dasharray") >= 2);  // not told by colour

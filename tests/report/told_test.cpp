@@ -36,7 +36,8 @@ std::vector<std::string> strings_of(const Json& told) {
     std::vector<std::string> strings;
     const auto all_of = [&](const Json& cells) { strings.insert(strings.end(), cells.begin(), cells.end()); };
     for (const Json& piece : told) {
-        if (piece.contains("label")) strings.push_back(piece["label"].get<std::string>() + (piece["kind"] == "step" ? "." : ""));
+        if (piece.contains("label"))
+            strings.push_back(piece["label"].get<std::string>() + (piece["kind"] == "step" ? "." : ""));
         if (piece.contains("cells")) all_of(piece["cells"]);
         if (piece.contains("text")) strings.push_back(piece["text"]);
         if (piece.contains("rows"))
@@ -45,7 +46,9 @@ std::vector<std::string> strings_of(const Json& told) {
     return strings;
 }
 
-bool is_rule(const std::string& word) { return word.size() > 10 && word.find_first_not_of('-') == std::string::npos; }
+bool is_rule(const std::string& word) {
+    return word.size() > 10 && word.find_first_not_of('-') == std::string::npos;
+}
 
 bool is_trimmed(const std::string& text) {
     return text.empty() || (text.front() != ' ' && text.back() != ' ' && text.find('\n') == std::string::npos);
@@ -71,7 +74,8 @@ public:
 
 SessionPlan planned(std::optional<int> start) {
     static const TellingBank bank;
-    Strategy strategy = draft_sessions::session({draft_sessions::cups("fishmeal mix", 250, 3, "firm"), draft_sessions::cups("casters", 100, 2)}, 0.1);
+    Strategy strategy = draft_sessions::session(
+        {draft_sessions::cups("fishmeal mix", 250, 3, "firm"), draft_sessions::cups("casters", 100, 2)}, 0.1);
     strategy.hookbaits = {{"expander 4 mm", BitesPerHour{10}}};
     PlanRequest request;
     request.start = start;
@@ -111,8 +115,8 @@ TEST_CASE("long pieces are broken under their own beginning") {
     told.line("Makes", x + " " + y);
     told.row({"07:35"}, x + " " + y);
     told.step(x + " " + y);
-    CHECK(told.text() == x + "\n" + y + "\n\n" + "Makes     " + x + "\n          " + y + "\n" + "   07:35  " + x + "\n          " + y + "\n" +
-                             "  1. " + x + "\n     " + y + "\n");
+    CHECK(told.text() == x + "\n" + y + "\n\n" + "Makes     " + x + "\n          " + y + "\n" + "   07:35  " + x +
+                             "\n          " + y + "\n" + "  1. " + x + "\n     " + y + "\n");
 }
 
 TEST_CASE("one empty line stands before and after a title, none at the top") {
@@ -170,7 +174,8 @@ TEST_CASE("the JSON of what is told leaves gaps out and keeps a rule as an empty
 }
 
 TEST_CASE("a mix is told to a page in the words of a terminal") {
-    check_same_words(mix_told(answer_mix(draft::shelf(), draft::fishmeal_mix(), draft::request_for(Balls{12, 55.0 * millimetre}))));
+    check_same_words(
+        mix_told(answer_mix(draft::shelf(), draft::fishmeal_mix(), draft::request_for(Balls{12, 55.0 * millimetre}))));
     check_same_words(mix_told(answer_mix(draft_sessions::bank(), draft_sessions::bank().recipe("fishmeal mix"),
                                          draft::request_for(DryMass{1.0 * kilogram}, "soft"))));
 }
@@ -191,7 +196,8 @@ TEST_CASE("a soak is told to a page in the words of a terminal") {
     check_same_words(soak_told(draft::soaked(request), {request.portions, bites, 0.1, 9 * 60 + 30}));
     const SoakAnswer cold = draft::soaked(draft::soak_of("fishmeal pellet 4 mm", 100.0 * gram, 5));
     check_same_words(soak_told(cold, {request.portions, std::nullopt, 0.0, std::nullopt}));
-    check_same_words(soak_comparison_told({cold, draft::soaked(draft::soak_of("fishmeal pellet 4 mm", 100.0 * gram, 20))}));
+    check_same_words(
+        soak_comparison_told({cold, draft::soaked(draft::soak_of("fishmeal pellet 4 mm", 100.0 * gram, 20))}));
 }
 
 TEST_CASE("feed on its way down is told to a page in the words of a terminal") {
@@ -206,7 +212,9 @@ TEST_CASE("feed on its way down is told to a page in the words of a terminal") {
 }
 
 TEST_CASE("what a session costs is told to a page in the words of a terminal") {
-    check_same_words(cost_told(cost_strategy(draft_sessions::bank(), draft_sessions::session({draft_sessions::cups("fishmeal mix", 250, 3, "firm")}), {}, {})));
+    check_same_words(cost_told(
+        cost_strategy(draft_sessions::bank(),
+                      draft_sessions::session({draft_sessions::cups("fishmeal mix", 250, 3, "firm")}), {}, {})));
 }
 
 TEST_CASE("a plan is told to a page in the words of a terminal, with and without a clock") {
@@ -216,5 +224,6 @@ TEST_CASE("a plan is told to a page in the words of a terminal, with and without
 
 TEST_CASE("the rest of a session is told to a page in the words of a terminal") {
     const SessionPlan plan = planned(9 * 60 + 30);
-    check_same_words(rest_told(plan, rest_of_session(plan, {2.0 * hour, {{"fishmeal mix", 1.0 * litre}}, Bites::slow})));
+    check_same_words(
+        rest_told(plan, rest_of_session(plan, {2.0 * hour, {{"fishmeal mix", 1.0 * litre}}, Bites::slow})));
 }

@@ -41,7 +41,8 @@ TEST_CASE("a replaced ingredient is kept as the text it had, an unchanged one is
     const StoreFolder shed;
     Store store = open_store(shed.path());
     const Ingredient before = store.ingredient("brown crumb");
-    const Ingredient after = edited_ingredient("brown crumb", before, {{"absorption", "0.7 g/g", "measured: squeeze test", "5 %"}});
+    const Ingredient after =
+        edited_ingredient("brown crumb", before, {{"absorption", "0.7 g/g", "measured: squeeze test", "5 %"}});
     CHECK(put_ingredients(store, {after}, "2026-03-01").front().kind == EntryChange::Kind::replaced);
     CHECK(store.ingredient("brown crumb").absorption.value == Approx(0.7));
     CHECK(store.ingredient("brown crumb").absorption.source.origin == Origin::measured);
@@ -56,10 +57,12 @@ TEST_CASE("a replaced ingredient is kept as the text it had, an unchanged one is
 TEST_CASE("recipes that name each other are added together, and none where one is wrong") {
     const StoreFolder shed;
     Store store = open_store(shed.path());
-    CHECK(put_recipes(store, {half_and_half("outer", "inner"), half_and_half("inner", "maize meal")}, "2026-03-01").size() == 2);
+    CHECK(put_recipes(store, {half_and_half("outer", "inner"), half_and_half("inner", "maize meal")}, "2026-03-01")
+              .size() == 2);
     CHECK(store.find_recipe("outer").has_value());
-    CHECK_THROWS_AS(put_recipes(store, {half_and_half("fine", "maize meal"), half_and_half("wrong", "maze meel")}, "2026-03-01"),
-                    InputError);
+    CHECK_THROWS_AS(
+        put_recipes(store, {half_and_half("fine", "maize meal"), half_and_half("wrong", "maze meel")}, "2026-03-01"),
+        InputError);
     CHECK_FALSE(store.find_recipe("fine").has_value());
 }
 

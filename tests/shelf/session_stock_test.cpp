@@ -32,12 +32,15 @@ TEST_CASE("the shed is handed on lot by lot, at what was paid for what is left")
     Store store = open_store(folder / "library.db");
     bring(store, "brown crumb", 2.0 * kilogram, "£4.20");
     take(store, Happening::used, {"brown crumb", in_milligrams(500.0 * gram)}, {today, std::nullopt});
-    const std::vector<StockLot> lots = shed_on_hand(store.shed(), {{store.ingredient("brown crumb"), {}, {}}}).lots("brown crumb", "2026-11-25");
+    const std::vector<StockLot> lots =
+        shed_on_hand(store.shed(), {{store.ingredient("brown crumb"), {}, {}}}).lots("brown crumb", "2026-11-25");
     REQUIRE(lots.size() == 1);
     CHECK(lots[0].mass.in(gram) == Approx(1500));
     CHECK(lots[0].best_before == "2027-06-01");
     CHECK(money_text(lots[0].paid.value()) == "£3.15");
-    CHECK(shed_on_hand(store.shed(), {{store.ingredient("brown crumb"), {}, {}}}).lots("brown crumb", "2027-07-01").empty());
+    CHECK(shed_on_hand(store.shed(), {{store.ingredient("brown crumb"), {}, {}}})
+              .lots("brown crumb", "2027-07-01")
+              .empty());
 }
 
 TEST_CASE("what is in the shed is not bought again") {
@@ -47,9 +50,11 @@ TEST_CASE("what is in the shed is not bought again") {
     request.on = "2026-11-25";
     request.ranges = CostRequest::Ranges::left_out;
     const Strategy strategy = store.find_strategy("open carpet").value();
-    const StrategyCost bare = cost_strategy(store, strategy, shed_on_hand(store.shed(), unroll_strategy(store, strategy).totals), request);
+    const StrategyCost bare =
+        cost_strategy(store, strategy, shed_on_hand(store.shed(), unroll_strategy(store, strategy).totals), request);
     for (const IngredientNeed& need : bare.unrolled.totals) bring(store, need.ingredient.name, 2.0 * need.mass);
-    const StrategyCost stocked = cost_strategy(store, strategy, shed_on_hand(store.shed(), unroll_strategy(store, strategy).totals), request);
+    const StrategyCost stocked =
+        cost_strategy(store, strategy, shed_on_hand(store.shed(), unroll_strategy(store, strategy).totals), request);
     CHECK(bare.outlay_minor > 0);
     CHECK(stocked.outlay_minor == 0);
     CHECK(stocked.packs.empty());
@@ -60,7 +65,8 @@ TEST_CASE("a session is booked out at once, whole or not at all, and taken back 
     Store store = open_store(folder / "library.db");
     const UnrolledStrategy session = unroll_strategy(store, store.find_strategy("open carpet").value());
     REQUIRE(session.totals.size() > 1);
-    for (std::size_t i = 1; i < session.totals.size(); ++i) bring(store, session.totals[i].ingredient.name, 2.0 * session.totals[i].mass);
+    for (std::size_t i = 1; i < session.totals.size(); ++i)
+        bring(store, session.totals[i].ingredient.name, 2.0 * session.totals[i].mass);
     CHECK_THROWS_AS(book_session(store, session, today), Error);
     CHECK(store.shed().left_of(session.totals[1].ingredient.name) == in_milligrams(2.0 * session.totals[1].mass));
     bring(store, session.totals[0].ingredient.name, 2.0 * session.totals[0].mass);

@@ -47,9 +47,8 @@ InFirm measured(const Recipe& recipe) {
     const double ball_ml = std::numbers::pi / 6 * 5.5 * 5.5 * 5.5;
     const MixAnswer ball = kilo(recipe, "firm", MixState::squeezed), loose = kilo(recipe, "firm", MixState::riddled),
                     soft = kilo(recipe, "soft", MixState::cupped);
-    return {ball.wet_volume.in(millilitre) / ball_ml,
-            (ball.wet_mass / ball.wet_volume).in(gram_per_millilitre) * ball_ml, loose.wet_volume.in(litre),
-            (soft.wet_mass / soft.wet_volume).in(gram_per_millilitre)};
+    return {ball.wet_volume.in(millilitre) / ball_ml, (ball.wet_mass / ball.wet_volume).in(gram_per_millilitre)*ball_ml,
+            loose.wet_volume.in(litre), (soft.wet_mass / soft.wet_volume).in(gram_per_millilitre)};
 }
 
 }  // namespace
@@ -132,6 +131,8 @@ TEST_CASE("the shipped library has at least 65 ingredients over all kinds, each 
 TEST_CASE("200 ml of molasses saves about 160 g of water") {
     Recipe plain = shelf().recipe("silt bed"), sweet = plain;
     sweet.parts.push_back({"molasses", 200.0 * millilitre});
-    const double saved = (kilo(plain, "firm", MixState::riddled).water_to_add - kilo(sweet, "firm", MixState::riddled).water_to_add).in(gram);
+    const double saved =
+        (kilo(plain, "firm", MixState::riddled).water_to_add - kilo(sweet, "firm", MixState::riddled).water_to_add)
+            .in(gram);
     CHECK(saved == Approx(160).epsilon(0).margin(1));
 }

@@ -1,7 +1,7 @@
 #include "solver/clp_solver.h"
 
-#include <catch2/catch.hpp>
 #include <rapidcheck.h>
+#include <catch2/catch.hpp>
 
 #include <cmath>
 #include <limits>
@@ -21,7 +21,9 @@ LinearProgramme two_columns() {
     return {{{3, {}, {{0, 1}}}, {1, {0, 1.5}, {{0, 1}}}}, {{2, without_limit}}};
 }
 
-int between(int low, int high) { return *rc::gen::inRange(low, high + 1); }
+int between(int low, int high) {
+    return *rc::gen::inRange(low, high + 1);
+}
 
 /// Costs above 0 and rows of mixed signs: sometimes infeasible, never unbounded.
 LinearProgramme random_programme() {
@@ -43,7 +45,8 @@ LinearProgramme random_programme() {
 std::vector<double> row_sums(const LinearProgramme& programme, const LinearSolution& solution) {
     std::vector<double> sums(programme.rows.size(), 0);
     for (std::size_t c = 0; c < programme.columns.size(); ++c)
-        for (const LinearEntry& entry : programme.columns[c].entries) sums[entry.row] += entry.coefficient * solution.values[c];
+        for (const LinearEntry& entry : programme.columns[c].entries)
+            sums[entry.row] += entry.coefficient * solution.values[c];
     return sums;
 }
 
@@ -124,7 +127,8 @@ TEST_CASE("an optimum keeps every bound and its prices add up to its cost") {
             RC_ASSERT(solution.values[c] >= column.bounds.lowest - 1e-7);
             RC_ASSERT(solution.values[c] <= column.bounds.highest + 1e-7);
             double priced_column = solution.reduced_costs[c];
-            for (const LinearEntry& entry : column.entries) priced_column += entry.coefficient * solution.row_prices[entry.row];
+            for (const LinearEntry& entry : column.entries)
+                priced_column += entry.coefficient * solution.row_prices[entry.row];
             RC_ASSERT(std::abs(priced_column - column.cost) < 1e-6);
             cost += column.cost * solution.values[c];
             dual_cost += priced(solution.reduced_costs[c], column.bounds);

@@ -1,9 +1,9 @@
-// What two solvers of others (glpsol of GLPK, cbc of COIN-OR) find: for 200 random blends, eight programmes of 25 blends
-// side by side, for starting a tool takes longer than a blend; for 200 random pack problems of three ingredients over eight
-// sessions, each ingredient an integer programme of its own.
-// Where a tool is missing the test says so and is passed over.
-#include <catch2/catch.hpp>
+// What two solvers of others (glpsol of GLPK, cbc of COIN-OR) find: for 200 random blends, eight programmes of 25
+// blends side by side, for starting a tool takes longer than a blend; for 200 random pack problems of three ingredients
+// over eight sessions, each ingredient an integer programme of its own. Where a tool is missing the test says so and is
+// passed over.
 #include <fmt/format.h>
+#include <catch2/catch.hpp>
 
 #include <cmath>
 #include <cstdlib>
@@ -41,7 +41,8 @@ const Tool tools[] = {
 
 bool is_there(const Tool& tool) {
     if (std::system(fmt::format("command -v {} > /dev/null 2>&1", tool.name).c_str()) == 0) return true;
-    WARN(tool.name << " is not here (Debian: " << (tool.name[0] == 'c' ? "coinor-cbc" : "glpk-utils") << "): not held against it");
+    WARN(tool.name << " is not here (Debian: " << (tool.name[0] == 'c' ? "coinor-cbc" : "glpk-utils")
+                   << "): not held against it");
     return false;
 }
 
@@ -66,7 +67,8 @@ double optimum(const Tool& tool, const TemporaryFolder& folder, const std::strin
     const std::string in = folder.file("programme.lp"), out = folder.file("solution.txt");
     std::ofstream(in) << programme;
     fs::remove(out);
-    const std::string command = fmt::format(fmt::runtime(std::string(tool.name) + " " + tool.arguments + " > /dev/null 2>&1"), in, out);
+    const std::string command =
+        fmt::format(fmt::runtime(std::string(tool.name) + " " + tool.arguments + " > /dev/null 2>&1"), in, out);
     if (std::system(command.c_str()) != 0) throw std::runtime_error("does not run: " + command);
     std::ifstream stream(out);
     const std::string text((std::istreambuf_iterator<char>(stream)), {});
@@ -76,13 +78,16 @@ double optimum(const Tool& tool, const TemporaryFolder& folder, const std::strin
 }
 
 using Random = std::mt19937;
-int pick(Random& random, int low, int high) { return std::uniform_int_distribution<int>(low, high)(random); }
+int pick(Random& random, int low, int high) {
+    return std::uniform_int_distribution<int>(low, high)(random);
+}
 
 std::vector<Made> random_candidates(Random& random) {
     std::vector<Made> all;
     const int count = pick(random, 3, 10);
     for (int i = 0; i < count; ++i)
-        all.push_back({fmt::format("made {}", i), double(pick(random, 0, 70)), double(pick(random, 0, 25)), double(pick(random, 0, 8)), pick(random, 50, 400)});
+        all.push_back({fmt::format("made {}", i), double(pick(random, 0, 70)), double(pick(random, 0, 25)),
+                       double(pick(random, 0, 8)), pick(random, 50, 400)});
     return all;
 }
 
@@ -98,14 +103,18 @@ public:
             protein += fmt::format("{:+} {} ", all[i].protein, x);
             fibre += fmt::format("{:+} {} ", all[i].fibre, x);
             salt += fmt::format("{:+} {} ", all[i].salt, x);
-            bounds_ += fmt::format(" {} <= {} <= {}\n", spec.candidates[i].share.least.value_or(0), x, spec.candidates[i].share.most.value_or(1));
+            bounds_ += fmt::format(" {} <= {} <= {}\n", spec.candidates[i].share.least.value_or(0), x,
+                                   spec.candidates[i].share.most.value_or(1));
         }
-        rows_ += fmt::format(" w{0}: {1}= 1\n p{0}: {2}>= {3}\n f{0}: {4}<= {5}\n s{0}: {6}<= {7}\n", count_, whole, protein,
-                             *spec.limits[0].bounds.least, fibre, *spec.limits[1].bounds.most, salt, *spec.limits[2].bounds.most);
+        rows_ += fmt::format(" w{0}: {1}= 1\n p{0}: {2}>= {3}\n f{0}: {4}<= {5}\n s{0}: {6}<= {7}\n", count_, whole,
+                             protein, *spec.limits[0].bounds.least, fibre, *spec.limits[1].bounds.most, salt,
+                             *spec.limits[2].bounds.most);
         ++count_;
     }
 
-    [[nodiscard]] std::string text() const { return "Minimize\n cost: " + cost_ + "\nSubject To\n" + rows_ + "Bounds\n" + bounds_ + "End\n"; }
+    [[nodiscard]] std::string text() const {
+        return "Minimize\n cost: " + cost_ + "\nSubject To\n" + rows_ + "Bounds\n" + bounds_ + "End\n";
+    }
 
 private:
     int count_ = 0;
@@ -118,15 +127,16 @@ constexpr int sessions = 8;
 PackNeed random_need(Random& random) {
     PackNeed need;
     for (int s = 0; s < sessions; ++s) need.grams.push_back(pick(random, 0, 3) == 0 ? 0 : pick(random, 20, 400));
-    for (int p = pick(random, 1, 3); p > 0; --p) need.packs.push_back({50 * pick(random, 4, 30), pick(random, 80, 600)});
+    for (int p = pick(random, 1, 3); p > 0; --p)
+        need.packs.push_back({50 * pick(random, 4, 30), pick(random, 80, 600)});
     need.shelf_life = pick(random, 1, 9);
     if (pick(random, 0, 1) == 1) need.stock.push_back({pick(random, 1, 900), pick(random, 0, sessions - 1)});
     return need;
 }
 
-/// Whole packs x bought for a session, grams y of them and z of the stock that go to sessions in which they are good. Nothing
-/// here knows that late is best, or what is used up first. `outlay`: nothing, to ask for the least; or the most that may be
-/// paid, to ask for the least grams bought.
+/// Whole packs x bought for a session, grams y of them and z of the stock that go to sessions in which they are good.
+/// Nothing here knows that late is best, or what is used up first. `outlay`: nothing, to ask for the least; or the most
+/// that may be paid, to ask for the least grams bought.
 std::string packs_text(const PackNeed& need, std::optional<std::int64_t> outlay) {
     std::string price, grams, rows, whole;
     std::vector<std::string> into(sessions);
@@ -156,7 +166,8 @@ std::string packs_text(const PackNeed& need, std::optional<std::int64_t> outlay)
         }
         rows += fmt::format(" {}<= {}\n", out, need.stock[l].grams);
     }
-    for (int s = 0; s < sessions; ++s) rows += fmt::format(" {}>= {}\n", into[std::size_t(s)], need.grams[std::size_t(s)]);
+    for (int s = 0; s < sessions; ++s)
+        rows += fmt::format(" {}>= {}\n", into[std::size_t(s)], need.grams[std::size_t(s)]);
     rows += fmt::format(" {} >= {}\n", grams, needed - stocked);  // follows from the rest; helps the tools
     if (outlay) rows += fmt::format(" {} <= {}\n", price, *outlay);
     return "Minimize\n cost: " + (outlay ? grams : price) + "\nSubject To\n" + rows + "General\n" + whole + "End\n";
@@ -175,10 +186,13 @@ TEST_CASE("glpsol and cbc find the outlay of 200 random pack problems, and what 
                 const PackNeed need = random_need(random);
                 const auto ours = cheapest_packs_over(need);
                 REQUIRE(ours);
-                if (tool.name == std::string_view("cbc") && ingredient > 0) continue;  // it takes ten times as long to start
-                CHECK(optimum(tool, folder, packs_text(need, {})) == Approx(double(ours->outlay_minor)).margin(1e-4).epsilon(0));
+                if (tool.name == std::string_view("cbc") && ingredient > 0)
+                    continue;  // it takes ten times as long to start
+                CHECK(optimum(tool, folder, packs_text(need, {})) ==
+                      Approx(double(ours->outlay_minor)).margin(1e-4).epsilon(0));
                 if (ingredient == 0 && ours->outlay_minor > 0)
-                    CHECK(optimum(tool, folder, packs_text(need, ours->outlay_minor)) == Approx(double(ours->bought)).margin(1e-3).epsilon(0));
+                    CHECK(optimum(tool, folder, packs_text(need, ours->outlay_minor)) ==
+                          Approx(double(ours->bought)).margin(1e-3).epsilon(0));
             }
         }
     }
@@ -194,12 +208,15 @@ TEST_CASE("glpsol and cbc find the cost of 200 random blends") {
             double ours = 0;
             for (int done = 0; done < 25;) {
                 const std::vector<Made> all = random_candidates(random);
-                BlendSpec spec = spec_of(all, {on(P::protein, pick(random, 5, 45)), on(P::fibre, {}, pick(random, 3, 15)), on(P::salt, {}, pick(random, 1, 6))});
+                BlendSpec spec =
+                    spec_of(all, {on(P::protein, pick(random, 5, 45)), on(P::fibre, {}, pick(random, 3, 15)),
+                                  on(P::salt, {}, pick(random, 1, 6))});
                 spec.candidates[0].share.most = pick(random, 10, 60) / 100.0;
                 spec.candidates[1].share.least = pick(random, 0, 20) / 100.0;
                 ClpSolver solver;
                 const MadeShelf shelf(all);
-                const LinearSolution solution = solver.solve(programme_of(resolve_blend(spec, shelf, usual_batch)).programme);
+                const LinearSolution solution =
+                    solver.solve(programme_of(resolve_blend(spec, shelf, usual_batch)).programme);
                 if (solution.status != LinearStatus::optimal) continue;
                 ours += solution.cost;
                 text.add(all, spec);

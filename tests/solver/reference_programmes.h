@@ -33,7 +33,8 @@ inline NamedProgramme programme_called(const std::string& name) {
             named.columns[column] = programme.columns.size();
             programme.columns.push_back({std::stod(row.at("value")), bounds_in(row), {}});
         } else {
-            programme.columns.at(named.columns.at(column)).entries.push_back({named.rows.at(its_row), std::stod(row.at("value"))});
+            programme.columns.at(named.columns.at(column))
+                .entries.push_back({named.rows.at(its_row), std::stod(row.at("value"))});
         }
     }
     if (programme.columns.empty()) throw std::runtime_error("no programme " + name);

@@ -170,7 +170,8 @@ Recipe any_recipe(const std::string& name) {
 }
 
 Strategy any_strategy(const std::string& name) {
-    Strategy s{name, any_text(), any_text(), any_text(), any_text(), Time::from_si(any_number()), any_number(), {}, {}, {}, {}};
+    Strategy s{name,         any_text(), any_text(), any_text(), any_text(), Time::from_si(any_number()),
+               any_number(), {},         {},         {},         {}};
     s.water = {any_or_nothing<Length>(), std::nullopt, any_text(), any_or_nothing<Speed>(), any_or_nothing<Speed>()};
     if (any_coin()) s.water.temperature = Temperature::from_kelvin(any_number());
     if (any_coin()) s.pace.put_ins_per_hour = any_number();

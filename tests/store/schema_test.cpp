@@ -79,11 +79,12 @@ TEST_CASE("an ingredient and a mix of version 1 are there after the upgrade, and
     const std::filesystem::path path = folder / "library.db";
     make_from(dump_kept(1), path);
     SQLite::Database(path.string(), SQLite::OPEN_READWRITE)
-        .exec("INSERT INTO ingredient (name, folded, kind, colour, solute, note, owner)"
-              " VALUES ('Coarse Meal', 'coarse meal', 'base', '', '', '', 'person');"
-              "INSERT INTO recipe (name, folded, feel, purpose, avoid, why, note, owner)"
-              " VALUES ('river mix', 'river mix', 'firm', '', '', '', '', 'person');"
-              "INSERT INTO recipe_part VALUES (1, 1, 'Coarse Meal', 'mass', 0.4, 'as_bought')");
+        .exec(
+            "INSERT INTO ingredient (name, folded, kind, colour, solute, note, owner)"
+            " VALUES ('Coarse Meal', 'coarse meal', 'base', '', '', '', 'person');"
+            "INSERT INTO recipe (name, folded, feel, purpose, avoid, why, note, owner)"
+            " VALUES ('river mix', 'river mix', 'firm', '', '', '', '', 'person');"
+            "INSERT INTO recipe_part VALUES (1, 1, 'Coarse Meal', 'mass', 0.4, 'as_bought')");
     Store store = Store::open(path);
     CHECK(store.ingredient_names() == std::vector<std::string>{"Coarse Meal"});
     REQUIRE(store.find_recipe("river mix"));
@@ -136,21 +137,21 @@ TEST_CASE("reading never sorts: the keys give the order") {
     const TemporaryFolder folder;
     Store::open(folder / "library.db");
     SQLite::Database database((folder / "library.db").string());
-    for (const char* sql : {"SELECT name FROM ingredient ORDER BY folded",
-                            "SELECT word FROM caution WHERE ingredient_id = 1 ORDER BY position",
-                            "SELECT part_of FROM recipe_part WHERE recipe_id = 1 ORDER BY position",
-                            "SELECT name FROM strategy ORDER BY folded",
-                            "SELECT form FROM strategy_feed WHERE strategy_id = 1 ORDER BY position",
-                            "SELECT part_of FROM strategy_feed_part WHERE strategy_id = 1 AND feed = 1 ORDER BY position",
-                            "SELECT bait FROM strategy_hookbait WHERE strategy_id = 1 ORDER BY position",
-                            "SELECT name FROM feel ORDER BY below, folded",
-                            "SELECT text FROM retired WHERE kind = 'mix' AND folded = 'a' ORDER BY id",
-                            "SELECT name FROM shop ORDER BY folded",
-                            "SELECT name FROM stock_item ORDER BY folded",
-                            "SELECT id FROM stock_lot WHERE item_id = 1 AND left_mg > 0"
-                            " ORDER BY ifnull(best_before, '~'), got_on, id",
-                            "SELECT item_id FROM stock_lot WHERE left_mg > 0"
-                            " ORDER BY ifnull(best_before, '~'), got_on, id"}) {
+    for (const char* sql :
+         {"SELECT name FROM ingredient ORDER BY folded",
+          "SELECT word FROM caution WHERE ingredient_id = 1 ORDER BY position",
+          "SELECT part_of FROM recipe_part WHERE recipe_id = 1 ORDER BY position",
+          "SELECT name FROM strategy ORDER BY folded",
+          "SELECT form FROM strategy_feed WHERE strategy_id = 1 ORDER BY position",
+          "SELECT part_of FROM strategy_feed_part WHERE strategy_id = 1 AND feed = 1 ORDER BY position",
+          "SELECT bait FROM strategy_hookbait WHERE strategy_id = 1 ORDER BY position",
+          "SELECT name FROM feel ORDER BY below, folded",
+          "SELECT text FROM retired WHERE kind = 'mix' AND folded = 'a' ORDER BY id",
+          "SELECT name FROM shop ORDER BY folded", "SELECT name FROM stock_item ORDER BY folded",
+          "SELECT id FROM stock_lot WHERE item_id = 1 AND left_mg > 0"
+          " ORDER BY ifnull(best_before, '~'), got_on, id",
+          "SELECT item_id FROM stock_lot WHERE left_mg > 0"
+          " ORDER BY ifnull(best_before, '~'), got_on, id"}) {
         SQLite::Statement plan(database, "EXPLAIN QUERY PLAN " + std::string(sql));
         while (plan.executeStep()) CHECK(plan.getColumn(3).getString().find("TEMP B-TREE") == std::string::npos);
     }
