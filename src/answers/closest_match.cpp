@@ -8,7 +8,6 @@ namespace {
 
 constexpr std::size_t short_list = 12;
 constexpr double worth_another = 0.5;  // steps
-constexpr double least_share = 1e-7;
 
 /// Tries sets of the parts that may be chosen.
 class FewSearch {

@@ -7,6 +7,9 @@
 
 namespace baitwright {
 
+/// A share up to this is a solver's rounding: the part is not in the mix.
+inline constexpr double least_share = 1e-7;
+
 /// What may be in a mix that is to be like another: between which shares, and what it gives to each aspect compared.
 struct MatchPart {
     Bounds share;

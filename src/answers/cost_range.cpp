@@ -12,7 +12,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr std::size_t points = 256;
+constexpr std::size_t cost_points = 256;
 constexpr std::size_t each_solid = 6;  // normals: three for the marks, three for the body
 constexpr std::size_t most_solids = 33;
 
@@ -87,7 +87,7 @@ Range<double> used_range(const UnrolledStrategy& unrolled, const std::vector<Pri
     const std::vector<Mass> fixed = fixed_needs(unrolled);
     QuasiRandomNormals draws(1 + each_solid * std::min(most_solids, unrolled.totals.size()), seed);
     std::vector<double> normals(draws.coordinates()), used;
-    for (std::size_t point = 0; point < points; ++point) {
+    for (std::size_t point = 0; point < cost_points; ++point) {
         draws.next(normals);
         std::vector<Mass> needs = fixed;
         for (DrawnFeed& feed : feeds) {

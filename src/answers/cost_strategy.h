@@ -7,6 +7,7 @@
 
 #include "answers/range.h"
 #include "answers/unroll_strategy.h"
+#include "answers/usual_seed.h"
 #include "bait/stock_on_hand.h"
 
 namespace baitwright {
@@ -15,7 +16,7 @@ namespace baitwright {
 struct CostRequest {
     StrategyRequest what_if;
     std::string on;  ///< the day, ISO 8601: older prices than a year before it are stale
-    std::uint64_t seed = 1;
+    std::uint64_t seed = usual_seed;
     enum class Ranges { drawn, left_out };
     Ranges ranges = Ranges::drawn;
 };

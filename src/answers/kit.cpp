@@ -18,7 +18,7 @@ namespace {
 constexpr double well_filled = 2.0 / 3;
 /// A ball in a cup as deep and as wide as itself.
 constexpr double cup_over_ball = 1.5;
-constexpr double hair = 1 + 1e-6;
+constexpr double rounding = 1 + 1e-6;
 
 struct KitWord {
     std::string_view word;
@@ -82,7 +82,7 @@ std::vector<const KitItem*> sorted_items(const std::vector<KitItem>& kit, KitIte
 
 const KitItem* smallest_that_holds(const std::vector<const KitItem*>& items, Volume volume) {
     for (const KitItem* item : items)
-        if (item->size * hair >= volume) return item;
+        if (item->size * rounding >= volume) return item;
     return nullptr;
 }
 
@@ -92,7 +92,7 @@ std::string millilitres(Volume volume) {
 
 /// Fills of the largest for each cup or pot, and what to say of it.
 Warning carry_by_largest(const KitItem& largest, PlannedFeed& put_in) {
-    const int each = static_cast<int>(std::ceil(put_in.each_volume / largest.size / hair));
+    const int each = static_cast<int>(std::ceil(put_in.each_volume / largest.size / rounding));
     put_in.with = largest.name;
     put_in.fills = put_in.count * each;
     return {"kit-too-small", "a " + std::string(name_of(put_in.form)) + " of " + put_in.name + " is about " +

@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "answers/usual_seed.h"
 #include "bait/amount.h"
 #include "bait/mix_state.h"
 #include "quantities/date.h"
@@ -56,7 +57,7 @@ struct MixRequest {
     int people = 1;  ///< the target is for each of them
     Temperature water_temperature = Temperature::from_celsius(15);
     Volume already_added;  ///< water that is in the tub already
-    std::uint64_t seed = 1;
+    std::uint64_t seed = usual_seed;
     std::optional<Date> today;  ///< tells old prices; where it is not known, none is called old
 };
 

@@ -4,6 +4,7 @@
 
 #include "bait/resolved_mix.h"
 #include "quantities/fault.h"
+#include "quantities/listed.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -20,12 +21,6 @@ void add_mix(const Recipe& recipe, const Shelf& shelf, std::set<std::string>& na
     } catch (const InputError&) {
         return;  // whoever unrolls the strategy tells what is wrong with it
     }
-}
-
-std::string listed(const std::set<std::string>& names) {
-    std::string text;
-    for (const std::string& name : names) text += (text.empty() ? "" : "; ") + name;
-    return text;
 }
 
 }  // namespace
@@ -52,7 +47,7 @@ std::optional<std::string> named_among(const std::string& word, const std::set<s
         if (folded_name(name).rfind(folded + ",", 0) == 0) begun.insert(name);
     }
     if (begun.size() > 1)
-        throw UsageError("several-fit", "'" + word + "' may be any of: " + listed(begun), "write the whole name");
+        throw UsageError("several-fit", "'" + word + "' may be any of: " + joined(begun, "; "), "write the whole name");
     return begun.empty() ? std::nullopt : std::optional(*begun.begin());
 }
 
@@ -60,7 +55,7 @@ std::string named_in(const std::string& word, const std::set<std::string>& names
     if (auto found = named_among(word, names)) return *std::move(found);
     const std::string hint = did_you_mean(word, {names.begin(), names.end()});
     throw UsageError("not-in-strategy", whose + " no '" + word + "'",
-                     hint.empty() ? "there is: " + listed(names) : hint);
+                     hint.empty() ? "there is: " + joined(names, "; ") : hint);
 }
 
 }  // namespace baitwright

@@ -3,13 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "quantities/hair.h"
 #include "quantities/units.h"
 
 namespace baitwright {
 
 namespace {
-
-constexpr Time hair = Time::from_si(1e-6);
 
 Time whole_minutes_before(Time moment) {
     return std::floor(moment.in(minute) + 1e-9) * minute;

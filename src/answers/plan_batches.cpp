@@ -7,6 +7,7 @@
 #include "answers/prep_minutes.h"
 #include "answers/pump_expanders.h"
 #include "answers/soak_pellets.h"
+#include "answers/usual_seed.h"
 #include "bait/amount.h"
 #include "bait/uptake.h"
 
@@ -15,7 +16,6 @@ namespace baitwright {
 namespace {
 
 constexpr double drunk = 0.9;
-constexpr std::uint64_t seed = 1;
 
 /// Of one make-up: the same solids in the same shares, wetted alike.
 bool is_same(const FedMix& a, const FedMix& b) {
@@ -57,7 +57,7 @@ void finish(PlannedBatch& batch, const FedMix& fed, Temperature water) {
     batch.containers = std::max(1, static_cast<int>(std::ceil(batch.wet_mass / full_bucket - 1e-9)));
     if (batch.feel.empty()) return;
     batch.rest = MixUptake(fed.mix, water).time_to(drunk);
-    batch.water_range = water_to_wet(fed.mix, fed.wetness, batch.dry, seed);
+    batch.water_range = water_to_wet(fed.mix, fed.wetness, batch.dry, usual_seed);
     batch.water_first = std::min(batch.water, first_pour(batch.water_range));
     batch.water_rest = batch.water - batch.water_first;
 }

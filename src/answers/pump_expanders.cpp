@@ -14,7 +14,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr std::size_t points = 256;
+constexpr std::size_t pump_points = 256;
 constexpr int most_strokes = 200;
 
 /// A bag as it may be: a draw from the spreads.
@@ -33,7 +33,7 @@ std::vector<Bag> draw_bags(const Ingredient& expander) {
     std::vector<Bag> bags;
     const double heavier = log_normal_sigma(expander.envelope_density.spread),
                  wider = log_normal_sigma(expander.porosity.spread);
-    for (std::size_t i = 0; i < points; ++i) {
+    for (std::size_t i = 0; i < pump_points; ++i) {
         normals.next(point);
         const Density envelope = std::exp(heavier * point[0]) * expander.envelope_density.value;
         const double room = 1 - envelope / expander.skeleton_density.value;  // no more pores than there is room for

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "quantities/fault.h"
+#include "quantities/hair.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -10,8 +11,6 @@ namespace baitwright {
 namespace {
 
 constexpr double most_put_ins = 100000;
-/// What rounding may move a moment by: 60 put-ins of 5 min end at 5 h, and not a hair before.
-constexpr Time hair = 1e-6 * second;
 
 /// The gap between put-ins, and whether the first waits for one.
 struct Gap {

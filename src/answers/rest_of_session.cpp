@@ -5,6 +5,7 @@
 
 #include "answers/mix_amount.h"
 #include "quantities/fault.h"
+#include "quantities/hair.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 
@@ -14,7 +15,6 @@ namespace {
 
 constexpr double most_of_left = 0.25;
 constexpr Length smallest_ball = 25.0 * millimetre, largest_ball = 43.0 * millimetre;
-constexpr Time hair = Time::from_si(1e-6);
 constexpr std::array<std::string_view, 3> feels_that_hold{"crumbly", "firm", "tacky"};
 
 const PlannedFeedTotal& feed_called(const std::string& name, const SessionPlan& plan) {

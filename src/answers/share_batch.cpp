@@ -5,6 +5,7 @@
 
 #include "answers/cheapest_packs.h"
 #include "answers/mix_doubt.h"
+#include "answers/usual_seed.h"
 #include "bait/pricing.h"
 #include "bait/resolved_mix.h"
 #include "bait/wetted_mix.h"
@@ -14,8 +15,6 @@ namespace baitwright {
 
 namespace {
 
-constexpr std::uint64_t seed = 1;
-
 std::vector<Money> split(const Money& whole, std::size_t heads) {
     std::vector<Money> parts;
     const std::vector<double> even(heads, static_cast<double>(whole.minor()) / static_cast<double>(heads));
@@ -24,9 +23,9 @@ std::vector<Money> split(const Money& whole, std::size_t heads) {
 }
 
 /// The cheapest whole packs for each part.
-class PackBuyer {
+class PartPacks {
 public:
-    explicit PackBuyer(SharedBatch& shared) : shared_(shared) {}
+    explicit PartPacks(SharedBatch& shared) : shared_(shared) {}
 
     void buy(const BlendShare& share, const Currency& currency) {
         std::vector<const Pack*> packs;
@@ -86,7 +85,7 @@ void take_water(const Shelf& shelf, const BlendAnswer& blend, SharedBatch& share
     shared.feel = mix.feel.name;
     shared.water = wetted.water;
     const Mass each = 1.0 * kilogram;
-    const Range<Mass> range = water_to_wet(mix, mix.feel.aim, each, seed);
+    const Range<Mass> range = water_to_wet(mix, mix.feel.aim, each, usual_seed);
     shared.first_pour = std::min(shared.water, first_pour(range) / each);
     shared.water_low = range.low / each;
     shared.water_high = range.high / each;
@@ -127,7 +126,7 @@ SharedBatch share_batch(const Shelf& shelf, const BlendAnswer& blend, int bags) 
     const auto heads = static_cast<std::size_t>(bags);
     shared.bags = shared_out(blend.batch, std::vector<double>(heads, 1.0 / bags));
     shared.used_a_head = split(blend.cost, heads);
-    PackBuyer buyer(shared);
+    PartPacks buyer(shared);
     for (const BlendShare& share : blend.shares) {
         buyer.buy(share, *blend.currency);
         add_cautions(share.ingredient, shared.cautions);

@@ -14,7 +14,6 @@ namespace baitwright {
 
 namespace {
 
-constexpr double least_share = 1e-7;
 constexpr double most_calibre = 2.001;  // twice, but for rounding
 
 bool is_fed_by_the_piece(IngredientKind kind) {

@@ -26,7 +26,7 @@ struct Circumstances {
 
 /// From so much up to, and not at, so much; either may be open.
 template <class Q>
-struct Bounds {
+struct FromTo {
     std::optional<Q> from, below;
 
     [[nodiscard]] bool stated() const { return from || below; }
@@ -39,10 +39,10 @@ struct Bounds {
 /// When a rule holds: every condition that it states must. One of a list is enough.
 struct AdviceCondition {
     std::vector<std::string> season, clarity, bed, fish;
-    Bounds<Temperature> temperature;
-    Bounds<Length> depth;
-    Bounds<Speed> tow;
-    Bounds<Time> hours;
+    FromTo<Temperature> temperature;
+    FromTo<Length> depth;
+    FromTo<Speed> tow;
+    FromTo<Time> hours;
 };
 
 inline constexpr std::array<std::string_view, 6> advice_topics{"amount", "colour", "feel", "size", "feeding", "choice"};

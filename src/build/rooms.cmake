@@ -2,7 +2,14 @@
 
 add_library(baitwright_flags INTERFACE)
 target_include_directories(baitwright_flags INTERFACE ${PROJECT_SOURCE_DIR}/src)
-target_compile_options(baitwright_flags INTERFACE -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wnon-virtual-dtor)
+target_compile_options(baitwright_flags INTERFACE -Wall -Wextra -Wpedantic -Wconversion -Wnon-virtual-dtor)
+if(CMAKE_UNITY_BUILD AND CMAKE_CXX_COMPILER_ID STREQUAL GNU)
+    # In a batch the file-local names of its neighbours are no names of one's own to shadow; `dev`, file by file, tells of all.
+    # And where so much is inlined, g++ 12 takes an optional that is asked first for unset (GCC bug 80635).
+    target_compile_options(baitwright_flags INTERFACE -Wshadow=local -Wno-maybe-uninitialized)
+else()
+    target_compile_options(baitwright_flags INTERFACE -Wshadow)
+endif()
 if(CMAKE_CXX_COMPILER_ID STREQUAL GNU)
     # g++ 12 warns wrongly of std::string in operator+ (GCC bug 105651).
     target_compile_options(baitwright_flags INTERFACE -Wno-restrict)
@@ -23,6 +30,10 @@ if(EMSCRIPTEN)
     include(phone)
 endif()
 
+# Where speed is wanted (`Release`), the rooms that reckon are compiled for it; those of words, which wait for a person or a
+# disk, as soon as they are good: more would double their time to compile and bring nothing (docs/decisions.md).
+set(rooms_that_reckon quantities physics bait answers)
+
 # add_room(NAME SOURCES file... [ROOMS room...] [LIBRARIES library...])
 # makes the static library `baitwright_NAME` of src/NAME, which may include the rooms named and links the libraries.
 function(add_room name)
@@ -31,4 +42,7 @@ function(add_room name)
     set(below ${room_ROOMS})
     list(TRANSFORM below PREPEND baitwright_)
     target_link_libraries(baitwright_${name} PUBLIC baitwright_flags ${below} PRIVATE ${room_LIBRARIES})
+    if(NOT EMSCRIPTEN AND NOT name IN_LIST rooms_that_reckon)
+        target_compile_options(baitwright_${name} PRIVATE $<$<CONFIG:Release>:-O1>)
+    endif()
 endfunction()

@@ -62,7 +62,7 @@ Circumstances circumstances(const Arguments& arguments) {
     return now;
 }
 
-CommandResult run(const Arguments& arguments, const Surroundings& around) {
+CommandResult run_advise(const Arguments& arguments, const Surroundings& around) {
     const Circumstances now = circumstances(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const std::vector<AdviceRule> rules = advice_rules(around.library);
@@ -84,7 +84,7 @@ CommandSpec command_advise() {
              {"--hours", "TIME", "how long you fish: 5h"},
              {"--bed", "BED", "pale (sand, chalk) or dark (silt, leaves)"},
              {"--fish", "FISH", "what you are after: bream; may be repeated", true}},
-            run,
+            run_advise,
             "baitwright advise --water-temp 6degC --clarity clear --fish roach"};
 }
 

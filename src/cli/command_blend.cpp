@@ -36,7 +36,7 @@ CommandResult infeasible(const Arguments& arguments, const BlendAnswer& answer) 
             1};
 }
 
-CommandResult run(const Arguments& arguments, const Surroundings& around) {
+CommandResult run_blend(const Arguments& arguments, const Surroundings& around) {
     const BlendRequest request = blend_request(arguments);
     const int bags = read_bags(arguments);
     check_save(arguments, around);
@@ -75,7 +75,7 @@ CommandSpec command_blend() {
          {"--bags", "NUMBER", "shares the batch out dry into so many bags, with labels and the cost a head"},
          save_flag(),
          {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-        run,
+        run_blend,
         "baitwright blend \"club sack\" --batch 25kg --bags 6"};
 }
 

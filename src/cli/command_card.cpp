@@ -46,7 +46,7 @@ PrintedSheet print(const CardSheet& sheet, SheetFormat format) {
     return printed;
 }
 
-CommandResult run(const Arguments& arguments, const Surroundings& around) {
+CommandResult run_card(const Arguments& arguments, const Surroundings& around) {
     const SheetFile file = sheet_file(arguments);
     const SessionPlan plan = planned_session(arguments, around, plan_request(arguments, around.today));
     const CardSheet sheet = session_sheet(plan, around.today);
@@ -73,7 +73,7 @@ CommandSpec command_card() {
             "one A5 sheet for the tackle box: what to weigh, wet and soak, and when",
             {{"STRATEGY", "its name, a TOML file, or - for standard input; NAME=3 for three sessions"}},
             card_flags(),
-            run,
+            run_card,
             "baitwright card \"open carpet\" --start 09:30 -o sheet.pdf"};
 }
 

@@ -65,7 +65,7 @@ void refuse_additive_flags(const Arguments& arguments) {
                    hint.empty() ? "see them with: baitwright ingredient list --kind liquid" : hint);
 }
 
-CommandResult run(const Arguments& arguments, const Surroundings& around) {
+CommandResult run_dose(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const std::string& word = arguments.words().front();
     DoseAnswer answer;
@@ -101,7 +101,7 @@ CommandSpec command_dose() {
          {"--water", "VOLUME", "that it is stirred into: tells the strength"},
          {"--feel", "FEEL", "of a mix"},
          {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-        run,
+        run_dose,
         "baitwright dose \"sweet liquid\" --amount 2pt --bait \"fishmeal pellet 4 mm\" --rate \"20 ml per kg dry\""};
 }
 

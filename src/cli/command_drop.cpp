@@ -91,7 +91,7 @@ std::string told(const Arguments& arguments, const std::vector<DropAnswer>& answ
     return side_by_side ? drop_comparison_text(answers) : drop_text(answers.front());
 }
 
-CommandResult run(const Arguments& arguments, const Surroundings& around) {
+CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
     const DropRequest request = drop_request(arguments);
     check_picture(arguments);
     if (arguments.has("--compare") && arguments.has("--want"))
@@ -143,7 +143,7 @@ CommandSpec command_drop() {
          {"--carpet-seen", "LENGTH", "your look: how wide nine tenths of it lay"},
          {"--cup-weighs", "MASS", "your scale: one level cupful, wet"},
          {"--csv", "", "the classes of grains as CSV, unrounded"}},
-        run,
+        run_drop,
         "baitwright drop \"silt bed\" --depth 2.5m --tow 2cm/s --cup 250ml --feel soft"};
     for (const Flag& flag : picture_flags()) spec.flags.push_back(flag);
     return spec;

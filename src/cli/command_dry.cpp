@@ -57,7 +57,7 @@ DryRequest dry_request(const Arguments& arguments) {
     return request;
 }
 
-CommandResult run(const Arguments& arguments, const Surroundings& around) {
+CommandResult run_dry(const Arguments& arguments, const Surroundings& around) {
     const DryRequest request = dry_request(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const NamedRecipe named = recipe_argument(arguments.words().front(), *shelf);
@@ -80,7 +80,7 @@ CommandSpec command_dry() {
              {"--wind", "SPEED", "over the tub; 2m/s where not given"},
              {"--covered", "", "it has a lid on"},
              {"--sun", "", "it stands in the sun"}},
-            run,
+            run_dry,
             "baitwright dry \"silt bed\" --tub 40x30cm --hours 5 --air-temp 24degC"};
 }
 

@@ -23,7 +23,7 @@ IngredientKind read_kind(const std::string& text) {
                      hint.empty() ? "the kinds are: " + listed : hint);
 }
 
-CommandResult list(const Arguments& arguments, const Surroundings& around) {
+CommandResult list_ingredients(const Arguments& arguments, const Surroundings& around) {
     std::optional<IngredientKind> kind;
     if (const auto text = arguments.value("--kind")) kind = flag_value("--kind", [&] { return read_kind(*text); });
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
@@ -37,7 +37,7 @@ CommandResult list(const Arguments& arguments, const Surroundings& around) {
             0};
 }
 
-CommandResult show(const Arguments& arguments, const Surroundings& around) {
+CommandResult show_ingredient(const Arguments& arguments, const Surroundings& around) {
     if (arguments.has("--old")) return old_versions(arguments, around, "ingredient");
     const Ingredient ingredient = open_library(around.library)->ingredient(arguments.words().front());
     return {arguments.has("--json") ? json_text(ingredient_json(ingredient)) : ingredient_text(ingredient), 0};
@@ -51,7 +51,7 @@ CommandSpec command_ingredient_list() {
             {},
             {{"--kind", "KIND", "only these: base, pellet, expander, seed, particle, powder, soil, liquid"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            list,
+            list_ingredients,
             "baitwright ingredient list --kind pellet"};
 }
 
@@ -60,7 +60,7 @@ CommandSpec command_ingredient_show() {
             "all that is known of an ingredient, and from where",
             {{"INGREDIENT", "its name"}},
             {{"--old", "", "the versions that were replaced"}},
-            show,
+            show_ingredient,
             "baitwright ingredient show \"brown crumb\""};
 }
 

@@ -36,7 +36,7 @@ KeyValue read_key_value(const std::string& text) {
     return {text.substr(0, equals), text.substr(equals + 1)};
 }
 
-CommandResult add(const Arguments& arguments, const Surroundings& around) {
+CommandResult add_ingredient(const Arguments& arguments, const Surroundings& around) {
     refuse_folder(around);
     std::vector<KeyValue> values;
     if (const auto kind = arguments.value("--kind")) values.push_back({"kind", *kind});
@@ -188,7 +188,7 @@ CommandSpec command_ingredient_add() {
             {{"--kind", "KIND", "base, pellet, expander, seed, particle, powder, soil, liquid"},
              {"--like", "INGREDIENT", "begin with the values of this one"},
              {"--set", "KEY=VALUE", "a value, by its key in the files: \"absorption=0.7 g/g\"; may be repeated", true}},
-            add,
+            add_ingredient,
             "baitwright ingredient add \"red crumb\" --like \"brown crumb\" --set colour=red"};
 }
 

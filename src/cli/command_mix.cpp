@@ -34,7 +34,7 @@ void book(const Arguments& arguments, Store& store, MixAnswer& answer, int statu
         answer.warnings.push_back({"not-booked", "nothing was taken out of the shed, for the answer is no"});
 }
 
-CommandResult run(const Arguments& arguments, const Surroundings& around) {
+CommandResult run_mix(const Arguments& arguments, const Surroundings& around) {
     MixRequest request = mix_request(arguments);
     request.today = parse_date(around.today);
     const Date on = day_of(arguments, around);
@@ -66,7 +66,7 @@ CommandSpec command_mix() {
             "scale a mix: what to weigh, how much water and when, what it costs",
             {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
             mix_flags(),
-            run,
+            run_mix,
             "baitwright mix \"silt bed\" --balls 20x55mm --feel firm"};
 }
 

@@ -74,14 +74,14 @@ std::string page_text(const std::vector<std::string>& names, const std::string& 
                "stays on the phone.");
 }
 
-CommandResult run(const Arguments& arguments, const Surroundings& around) {
+CommandResult run_page(const Arguments& arguments, const Surroundings& around) {
     const std::string file = page_file(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const std::vector<NamedStrategy> named = strategies_of(arguments, *shelf);
     const Json data = bank_data(contents_of(arguments, around, *shelf, named));
     const std::string page = bank_page(data);
     write_text_file(file, page);
-    if (!arguments.has("--json")) return {page_text(data["strategies"], file, page.size()), 0};
+    if (!arguments.has("--json")) return {page_text(data["strategies"].texts(), file, page.size()), 0};
     Json json = json_record("page", {});
     json["file"] = file;
     json["bytes"] = page.size();
@@ -102,7 +102,7 @@ CommandSpec command_page() {
              {"--have", "NAME=AMOUNT",
               "this is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
              {"--empty-shed", "", "reckon as if nothing were in the shed"}},
-            run,
+            run_page,
             "baitwright page \"open carpet\" --start 09:30 -o bank.html"};
 }
 

@@ -9,7 +9,7 @@ namespace baitwright {
 
 namespace {
 
-CommandResult run(const Arguments& arguments, const Surroundings& around) {
+CommandResult run_plan(const Arguments& arguments, const Surroundings& around) {
     refuse_unfit_rest_flags(arguments);
     const PlanRequest request = plan_request(arguments, around.today);
     const RestRequest asked = rest_request(arguments, request.start);
@@ -36,7 +36,7 @@ CommandSpec command_plan() {
             "a session from the evening before to the last put-in; on the day, how to spread what is left",
             {{"STRATEGY", "its name, a TOML file, or - for standard input; NAME=3 for three sessions"}},
             flags_of_plan(),
-            run,
+            run_plan,
             "baitwright plan \"open carpet\" --start 09:30"};
 }
 

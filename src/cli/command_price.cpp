@@ -55,7 +55,7 @@ CommandResult shown(const Arguments& arguments, const std::string& command, cons
     return {price_list_text(list), 0};
 }
 
-CommandResult list(const Arguments& arguments, const Surroundings& around) {
+CommandResult list_prices(const Arguments& arguments, const Surroundings& around) {
     Store store = store_of(around);
     const std::string shop = shop_of(arguments, store);
     std::vector<std::string> names = arguments.words();
@@ -68,14 +68,14 @@ CommandResult list(const Arguments& arguments, const Surroundings& around) {
     return shown(arguments, "price list", price_list(std::move(lines)));
 }
 
-CommandResult history(const Arguments& arguments, const Surroundings& around) {
+CommandResult price_history(const Arguments& arguments, const Surroundings& around) {
     Store store = store_of(around);
     const Ingredient ingredient = store.ingredient(arguments.words().front());
     auto lines = prices_ever(ingredient, store.old_prices(ingredient.name), parse_date(around.today));
     return shown(arguments, "price history", price_list(std::move(lines)));
 }
 
-const Flag csv_flag{"--csv", "", "as CSV for a spreadsheet, unrounded"};
+const Flag prices_csv_flag{"--csv", "", "as CSV for a spreadsheet, unrounded"};
 
 }  // namespace
 
@@ -88,7 +88,7 @@ CommandSpec command_price() {
              {"--shop", "SHOP", "where"},
              {"--new-shop", "", "no price was told of this shop before"},
              {"--on", "DATE", "the day you saw it, 2026-03-01; today where not given"},
-             csv_flag},
+             prices_csv_flag},
             tell,
             "baitwright price \"fishmeal, brown\" --pack 1kg --is £4.40 --shop \"the mill\""};
 }
@@ -97,8 +97,8 @@ CommandSpec command_price_list() {
     return {"price list",
             "the prices by which is reckoned, what is old and what is missing",
             {{"INGREDIENT", "only these", true, false}},
-            {{"--shop", "SHOP", "only of this shop"}, csv_flag},
-            list,
+            {{"--shop", "SHOP", "only of this shop"}, prices_csv_flag},
+            list_prices,
             "baitwright price list \"brown crumb\""};
 }
 
@@ -106,8 +106,8 @@ CommandSpec command_price_history() {
     return {"price history",
             "every price that an ingredient ever had, the oldest first",
             {{"INGREDIENT", "its name"}},
-            {csv_flag},
-            history,
+            {prices_csv_flag},
+            price_history,
             "baitwright price history \"brown crumb\""};
 }
 

@@ -13,7 +13,7 @@ namespace baitwright {
 
 namespace {
 
-CommandResult list(const Arguments& arguments, const Surroundings& around) {
+CommandResult list_recipes(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<Recipe> recipes;
     for (const std::string& name : shelf->recipe_names()) recipes.push_back(shelf->recipe(name));
@@ -21,14 +21,14 @@ CommandResult list(const Arguments& arguments, const Surroundings& around) {
     return {arguments.has("--json") ? json_text(recipe_list_json(recipes)) : recipe_list_text(recipes), 0};
 }
 
-CommandResult show(const Arguments& arguments, const Surroundings& around) {
+CommandResult show_recipe(const Arguments& arguments, const Surroundings& around) {
     if (arguments.has("--old")) return old_versions(arguments, around, "mix");
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Recipe recipe = recipe_argument(arguments.words().front(), *shelf).recipe;
     return {arguments.has("--json") ? json_text(recipe_json(recipe)) : recipe_text(recipe), 0};
 }
 
-CommandResult check(const Arguments& arguments, const Surroundings& around) {
+CommandResult check_recipe(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     return checked(arguments, "recipe", [&](const std::string& given) {
         const NamedRecipe named = recipe_argument(given, *shelf);
@@ -41,7 +41,7 @@ CommandResult check(const Arguments& arguments, const Surroundings& around) {
 
 CommandSpec command_recipe_list() {
     return {"recipe list", "the mixes of the library", {}, {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            list,          "baitwright recipe list"};
+            list_recipes,  "baitwright recipe list"};
 }
 
 CommandSpec command_recipe_show() {
@@ -49,7 +49,7 @@ CommandSpec command_recipe_show() {
             "a mix as it is written down, and what it is for",
             {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
             {{"--old", "", "the versions that were replaced"}},
-            show,
+            show_recipe,
             "baitwright recipe show \"silt bed\""};
 }
 
@@ -58,7 +58,7 @@ CommandSpec command_recipe_check() {
             "everything that is wrong with a mix, before you stand at the tub",
             {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
             {},
-            check,
+            check_recipe,
             "baitwright recipe check my-mix.toml"};
 }
 

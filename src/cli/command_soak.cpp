@@ -36,7 +36,7 @@ std::vector<Temperature> waters_to_compare(const Arguments& arguments, Temperatu
     return {cold, asked, warm};
 }
 
-CommandResult run(const Arguments& arguments, const Surroundings& around) {
+CommandResult run_soak(const Arguments& arguments, const Surroundings& around) {
     SoakRequest request = soak_request(arguments);
     check_picture(arguments);
     const SoakTelling telling = soak_telling(request, ready_at(arguments));
@@ -82,7 +82,7 @@ CommandSpec command_soak() {
          {"--ball", "SIZE", "for counting grains: 50mm, egg"},
          {"--carpet", "LENGTH", "across what one cupful covers; 1m where not given"},
          {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-        run,
+        run_soak,
         "baitwright soak \"fishmeal pellet 4 mm\" --amount 2pt --water-temp 8degC"};
     for (const Flag& flag : picture_flags()) spec.flags.push_back(flag);
     return spec;

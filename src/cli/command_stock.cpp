@@ -44,7 +44,7 @@ ShedAnswer answer_of(const Arguments& arguments, Store& store, Date today) {
     return shed_answer(std::move(items), not_shown, today);
 }
 
-CommandResult show(const Arguments& arguments, const Surroundings& around) {
+CommandResult show_stock(const Arguments& arguments, const Surroundings& around) {
     Store store = store_of(around);
     const ShedAnswer answer = answer_of(arguments, store, parse_date(around.today));
     if (arguments.has("--json")) return {json_text(shed_json(answer)), 0};
@@ -53,7 +53,7 @@ CommandResult show(const Arguments& arguments, const Surroundings& around) {
     return {shed_text(answer), 0};
 }
 
-CommandResult history(const Arguments& arguments, const Surroundings& around) {
+CommandResult stock_history(const Arguments& arguments, const Surroundings& around) {
     Store store = store_of(around);
     const StockName named = stock_name(arguments.words().front(), store);
     const StockHistory answer{named.name, store.shed().history(named.name)};
@@ -71,7 +71,7 @@ CommandSpec command_stock() {
             {{"NAME", "only these ingredients or mixes", true, false}},
             {{"--all", "", "all of a very full shed, not the first 60 names"},
              {"--csv", "", "a row a lot, as CSV for a spreadsheet, unrounded"}},
-            show,
+            show_stock,
             "baitwright stock"};
 }
 
@@ -80,7 +80,7 @@ CommandSpec command_stock_history() {
             "all that came and went of one thing",
             {{"NAME", "the ingredient or mix"}},
             {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            history,
+            stock_history,
             "baitwright stock history \"brown crumb\""};
 }
 

@@ -19,7 +19,7 @@ const Flag cold_flag{"--cold", "", "kept in the cold"};
 const Flag frozen_flag{"--frozen", "", "kept in the freezer"};
 const Flag only_cold_flag{"--cold", "", "only what is kept in the cold"};
 const Flag only_frozen_flag{"--frozen", "", "only what is in the freezer"};
-const Flag csv_flag{"--csv", "", "a row for each lot touched, as CSV, unrounded"};
+const Flag lots_csv_flag{"--csv", "", "a row for each lot touched, as CSV, unrounded"};
 const Word amount_word{"AMOUNT", "400g, 2pt, \"1 pack\", 2x5kg"};
 
 CommandResult told(const Arguments& arguments, const std::string& command, const StockChangeAnswer& answer) {
@@ -123,7 +123,7 @@ CommandSpec command_stock_buy() {
              best_before_flag,
              cold_flag,
              frozen_flag,
-             csv_flag},
+             lots_csv_flag},
             run_buy,
             "baitwright stock buy \"brown crumb\" 1kg --price £2.10 --shop \"the mill\""};
 }
@@ -136,7 +136,7 @@ CommandSpec command_stock_keep() {
              {"--refrozen", "", "it was frozen and thawed before; not to be done a second time"},
              on_flag,
              {"--best-before", "DATE", "in place of the usual: two days cold, three months frozen"},
-             csv_flag},
+             lots_csv_flag},
             run_keep,
             "baitwright stock keep \"silt bed\" 1.2kg --frozen"};
 }
@@ -149,7 +149,7 @@ CommandSpec command_stock_count() {
              {"--best-before", "DATE", "what is more than the ledger knew is a bag of its own, with this date"},
              only_cold_flag,
              only_frozen_flag,
-             csv_flag},
+             lots_csv_flag},
             run_count,
             "baitwright stock count \"brown crumb\" 1.5kg"};
 }
@@ -158,7 +158,7 @@ CommandSpec command_stock_use() {
     return {"stock use",
             "something was used; the first to expire goes first",
             {{"NAME", "the ingredient or mix"}, amount_word},
-            {on_flag, only_cold_flag, only_frozen_flag, csv_flag},
+            {on_flag, only_cold_flag, only_frozen_flag, lots_csv_flag},
             run_use,
             "baitwright stock use \"brown crumb\" 400g"};
 }
@@ -167,7 +167,7 @@ CommandSpec command_stock_waste() {
     return {"stock waste",
             "something was thrown out; the first to expire goes first",
             {{"NAME", "the ingredient or mix"}, amount_word},
-            {on_flag, only_cold_flag, only_frozen_flag, csv_flag},
+            {on_flag, only_cold_flag, only_frozen_flag, lots_csv_flag},
             run_waste,
             "baitwright stock waste \"white bread, liquidised\" 200g"};
 }
@@ -176,7 +176,7 @@ CommandSpec command_stock_undo() {
     return {"stock undo",
             "take an entry back; it stays in the ledger, with its undoing",
             {{"ENTRY", "its number; the last one where none is given", false, false}},
-            {csv_flag},
+            {lots_csv_flag},
             run_undo,
             "baitwright stock undo"};
 }

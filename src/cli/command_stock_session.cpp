@@ -12,7 +12,7 @@ namespace baitwright {
 
 namespace {
 
-CommandResult run(const Arguments& arguments, const Surroundings& around) {
+CommandResult run_stock_session(const Arguments& arguments, const Surroundings& around) {
     StrategyRequest request;
     read_flag(arguments, "--length", [&](const std::string& text) { request.length = above_zero(parse<Time>(text)); });
     read_flag(arguments, "--people",
@@ -39,7 +39,7 @@ CommandSpec command_stock_session() {
              {"--people", "NUMBER", "so many anglers, each feeding all of it"},
              {"--on", "DATE", "the day of the session, 2026-11-28; today where not given"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            run,
+            run_stock_session,
             "baitwright stock session \"open carpet\" --on 2026-11-28"};
 }
 

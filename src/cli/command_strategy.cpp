@@ -16,7 +16,7 @@ namespace baitwright {
 
 namespace {
 
-CommandResult list(const Arguments& arguments, const Surroundings& around) {
+CommandResult list_strategies(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<Strategy> strategies;
     for (const std::string& name : shelf->strategy_names()) strategies.push_back(shelf->strategy(name));
@@ -24,14 +24,14 @@ CommandResult list(const Arguments& arguments, const Surroundings& around) {
     return {arguments.has("--json") ? json_text(strategy_list_json(strategies)) : strategy_list_text(strategies), 0};
 }
 
-CommandResult show(const Arguments& arguments, const Surroundings& around) {
+CommandResult show_strategy(const Arguments& arguments, const Surroundings& around) {
     if (arguments.has("--old")) return old_versions(arguments, around, "strategy");
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Strategy strategy = strategy_argument(arguments.words().front(), *shelf).strategy;
     return {arguments.has("--json") ? json_text(strategy_json(strategy)) : strategy_text(strategy), 0};
 }
 
-CommandResult check(const Arguments& arguments, const Surroundings& around) {
+CommandResult check_strategy(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     return checked(arguments, "strategy", [&](const std::string& given) {
         const NamedStrategy named = strategy_argument(given, *shelf);
@@ -56,7 +56,7 @@ void check_placed(const LibraryFile& file, const std::string& text, const Shelf&
     if (!all.empty()) throw InputError(std::move(all));
 }
 
-CommandResult add(const Arguments& arguments, const Surroundings& around) {
+CommandResult add_strategy(const Arguments& arguments, const Surroundings& around) {
     if (around.library.folder)
         throw UsageError("unfit-flag", "--library reads a folder and changes nothing",
                          "leave it out, to change the store");
@@ -94,26 +94,20 @@ CommandSpec command_strategy_list() {
             "the ways of feeding in the library",
             {},
             {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            list,
+            list_strategies,
             "baitwright strategy list"};
 }
 
 CommandSpec command_strategy_show() {
-    return {"strategy show",
-            "a strategy as it is written down: what goes in when, and what it is for",
-            {strategy_word},
-            {{"--old", "", "the versions that were replaced"}},
-            show,
-            "baitwright strategy show \"open carpet\""};
+    return {"strategy show", "a strategy as it is written down: what goes in when, and what it is for",
+            {strategy_word}, {{"--old", "", "the versions that were replaced"}},
+            show_strategy,   "baitwright strategy show \"open carpet\""};
 }
 
 CommandSpec command_strategy_check() {
-    return {"strategy check",
-            "everything that is wrong with a strategy, before you stand at the water",
-            {strategy_word},
-            {},
-            check,
-            "baitwright strategy check my-day.toml"};
+    return {"strategy check", "everything that is wrong with a strategy, before you stand at the water",
+            {strategy_word},  {},
+            check_strategy,   "baitwright strategy check my-day.toml"};
 }
 
 CommandSpec command_strategy_add() {
@@ -121,7 +115,7 @@ CommandSpec command_strategy_add() {
             "take the strategies of a TOML file into the store; old versions are kept",
             {{"FILE", "ending in .toml, or - for standard input"}},
             {},
-            add,
+            add_strategy,
             "baitwright strategy add my-day.toml"};
 }
 

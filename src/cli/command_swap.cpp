@@ -57,7 +57,7 @@ std::vector<std::string> names_in_shed(const Surroundings& around) {
     return held;
 }
 
-CommandResult run(const Arguments& arguments, const Surroundings& around) {
+CommandResult run_swap(const Arguments& arguments, const Surroundings& around) {
     SwapRequest request = swap_request(arguments);
     check_save(arguments, around);
     if (arguments.has("--from-stock")) request.from = names_in_shed(around);
@@ -86,7 +86,7 @@ CommandSpec command_swap() {
              {"--from-stock", "", "only what lies in the shed may stand in, however little of it"},
              save_flag(),
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            run,
+            run_swap,
             "baitwright swap \"silt bed\" --without \"fishmeal, brown\""};
 }
 

@@ -8,18 +8,18 @@ namespace baitwright {
 
 namespace {
 
-CommandResult list(const Arguments& arguments, const Surroundings& around) {
+CommandResult list_venues(const Arguments& arguments, const Surroundings& around) {
     const std::vector<Venue> venues = all_venues(around.library);
     return {arguments.has("--json") ? json_text(venue_list_json(venues)) : venue_list_text(venues), 0};
 }
 
-CommandResult show(const Arguments& arguments, const Surroundings& around) {
+CommandResult show_venue(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Venue venue = venue_argument(arguments.words().front(), around.library, *shelf).venue;
     return {arguments.has("--json") ? json_text(venue_json(venue)) : venue_text(venue), 0};
 }
 
-CommandResult check(const Arguments& arguments, const Surroundings& around) {
+CommandResult check_venue(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     return checked(arguments, "venue", [&](const std::string& given) {
         static_cast<void>(venue_argument(given, around.library, *shelf));
@@ -32,19 +32,20 @@ const Word venue_word{"VENUE", "the venue: its name, a TOML file, or - for stand
 }  // namespace
 
 CommandSpec command_venue_list() {
-    return {"venue list",           "the waters whose rules are shipped, to show how they are written", {}, {}, list,
-            "baitwright venue list"};
+    return {"venue list", "the waters whose rules are shipped, to show how they are written",
+            {},           {},
+            list_venues,  "baitwright venue list"};
 }
 
 CommandSpec command_venue_show() {
     return {"venue show", "the rules of a water as they are written down",
             {venue_word}, {},
-            show,         "baitwright venue show \"long pit\""};
+            show_venue,   "baitwright venue show \"long pit\""};
 }
 
 CommandSpec command_venue_check() {
     return {"venue check", "everything that is wrong with a file of rules", {venue_word}, {},
-            check,         "baitwright venue check my-water.toml"};
+            check_venue,   "baitwright venue check my-water.toml"};
 }
 
 }  // namespace baitwright

@@ -9,7 +9,7 @@ namespace baitwright {
 
 namespace {
 
-CommandResult run(const Arguments& arguments, const Surroundings& around) {
+CommandResult run_water(const Arguments& arguments, const Surroundings& around) {
     const TubRequest request = tub_request(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const NamedRecipe named = recipe_argument(arguments.words().front(), *shelf);
@@ -29,7 +29,7 @@ CommandSpec command_water() {
              {"--minutes", "TIME", "since the water went in: 2, 20min; settled where not given"},
              {"--feel", "FEEL", "how wet you want it; the mix's own feel where not given"},
              {"--water-temp", "TEMPERATURE", "of the water poured in: 8degC"}},
-            run,
+            run_water,
             "baitwright water \"silt bed\" --dry-mass 1kg --added 820ml --minutes 5"};
 }
 

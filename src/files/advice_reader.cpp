@@ -47,8 +47,8 @@ std::vector<std::string> read_list(TableReader& table, std::string_view key, std
 
 /// "temperature_from" and "temperature_below".
 template <class Q>
-Bounds<Q> read_bounds(TableReader& table, const std::string& what, std::string_view example) {
-    Bounds<Q> bounds;
+FromTo<Q> read_bounds(TableReader& table, const std::string& what, std::string_view example) {
+    FromTo<Q> bounds;
     const auto read = [&](const std::string& key) {
         return parsed(table, key, example, [](std::string_view text) { return parse<Q>(text); });
     };

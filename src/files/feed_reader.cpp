@@ -4,6 +4,7 @@
 
 #include "bait/strategy_names.h"
 #include "files/value_reader.h"
+#include "quantities/hair.h"
 #include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
 #include "quantities/suggestion.h"
@@ -33,7 +34,7 @@ std::optional<Time> moment_of(TableReader& table, std::string_view key, std::str
 
 /// A hair less than the end, so that 300 min of a session of 5 h are its end whatever their units round to.
 bool is_before(Time moment, Time end) {
-    return moment < end - 1e-6 * second;
+    return moment < end - hair;
 }
 
 void refuse_after_end(const TableReader& table, std::string_view key) {
@@ -121,7 +122,7 @@ FeedTiming read_timing(TableReader& table, const SessionFrame& frame) {
     return when;
 }
 
-FeedPart read_part(TableReader& table) {
+FeedPart read_feed_part(TableReader& table) {
     FeedPart part;
     part.of = table.name("of").value_or("");
     if (table.required("share", "2")) {
@@ -135,7 +136,7 @@ FeedPart read_part(TableReader& table) {
 }
 
 /// One by `of`, or several by `parts`.
-std::vector<FeedPart> read_parts(TableReader& table, std::size_t number, EntryPlaces& places) {
+std::vector<FeedPart> read_feed_parts(TableReader& table, std::size_t number, EntryPlaces& places) {
     std::vector<FeedPart> parts;
     if (!table.has("parts")) {
         FeedPart part;
@@ -149,7 +150,7 @@ std::vector<FeedPart> read_parts(TableReader& table, std::size_t number, EntryPl
             table.faults().add(table.place_of_key(key), "unfit-key", in_quotes(key) + " and 'parts' do not go together",
                                "put it into the braces: parts = [{ of = \"...\", share = 1 }]");
     table.each_block("parts", "a part of a feed", [&](TableReader& part) {
-        parts.push_back(read_part(part));
+        parts.push_back(read_feed_part(part));
         places[feed_part_subject(number, parts.size())] = part.place_of_value("of");
     });
     if (parts.size() == 1) parts.front().share = 1;
@@ -227,7 +228,7 @@ Feed read_feed(TableReader& table, std::size_t number, const SessionFrame& frame
     Feed feed;
     places[feed_subject(number)] = table.place();
     feed.when = read_timing(table, frame);
-    feed.parts = read_parts(table, number, places);
+    feed.parts = read_feed_parts(table, number, places);
     table.required("as", "\"cup\"");
     if (const auto form = table.word("as", form_words())) {
         for (std::size_t i = 0; i < feed_form_names.size(); ++i)

@@ -7,6 +7,7 @@
 #include "files/ingredient_columns.h"
 #include "files/ingredient_csv.h"
 #include "files/value_text.h"
+#include "quantities/listed.h"
 
 namespace baitwright {
 
@@ -38,12 +39,6 @@ void put_pack(Cells& cells, const std::string& heading, const Pack& pack) {
     put(cells, heading + "shop", guarded(pack.shop));
 }
 
-std::string joined(const std::vector<std::string>& words) {
-    std::string all;
-    for (const std::string& word : words) all += (all.empty() ? "" : "; ") + word;
-    return all;
-}
-
 Cells cells_of(const Ingredient& ingredient) {
     Cells cells;
     put(cells, "name", guarded(ingredient.name));
@@ -57,7 +52,7 @@ Cells cells_of(const Ingredient& ingredient) {
     put(cells, "colour", guarded(ingredient.colour));
     put(cells, "solute", ingredient.solute);
     if (ingredient.label_dose) put(cells, "label_dose", dose_rate_text(*ingredient.label_dose));
-    put(cells, "cautions", joined(ingredient.cautions));
+    put(cells, "cautions", joined(ingredient.cautions, "; "));
     put_keeping(cells, "keeps dry", ingredient.keeps.dry);
     put_keeping(cells, "keeps cold", ingredient.keeps.cold);
     put_keeping(cells, "keeps frozen", ingredient.keeps.frozen);

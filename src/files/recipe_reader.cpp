@@ -53,7 +53,7 @@ void check_one_amount(const TableReader& table) {
     if (given > 1) table.faults().add(last, "two-amounts", "the part says twice how much", std::string(one_amount));
 }
 
-Part read_part(TableReader& table) {
+Part read_recipe_part(TableReader& table) {
     Part part;
     part.of = table.name("of").value_or("");
     check_one_amount(table);
@@ -76,12 +76,12 @@ Dose read_dose(TableReader& table) {
     return dose;
 }
 
-void read_parts(TableReader& table, RecipeEntry& entry) {
+void read_recipe_parts(TableReader& table, RecipeEntry& entry) {
     if (!table.has("part"))
         table.faults().add(table.place(), "missing-value", "a mix has no part",
                            "add a [[part]] with of = \"...\" and how much of it");
     table.each_block("part", "a part", [&](TableReader& part) {
-        entry.recipe.parts.push_back(read_part(part));
+        entry.recipe.parts.push_back(read_recipe_part(part));
         entry.places["part " + std::to_string(entry.recipe.parts.size())] = part.place_of_value("of");
     });
     table.each_block("dose", "a dose", [&](TableReader& dose) {
@@ -109,7 +109,7 @@ RecipeEntry read_recipe(TableReader& table, EntryNames& names) {
     recipe.avoid = table.prose("avoid");
     recipe.why = table.prose("why");
     recipe.note = table.prose("note");
-    read_parts(table, entry);
+    read_recipe_parts(table, entry);
     table.refuse_unknown_keys();
     entry.faulty = table.faults().count() > faults_before;
     return entry;

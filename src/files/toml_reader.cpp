@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "quantities/in_quotes.h"
+#include "quantities/listed.h"
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
 #include "quantities/suggestion.h"
@@ -30,12 +31,6 @@ bool has_control_character(std::string_view text, TableReader::LineBreaks line_b
     return false;
 }
 
-std::string joined(const std::vector<std::string>& words) {
-    std::string all;
-    for (const std::string& word : words) all += (all.empty() ? "" : ", ") + word;
-    return all;
-}
-
 /// With zeroes in front, up to so many places.
 std::string digits(unsigned number, std::size_t places) {
     const std::string text = std::to_string(number);
@@ -46,7 +41,7 @@ std::string digits(unsigned number, std::size_t places) {
 std::string keys_hint(std::string_view key, const std::vector<std::string>& known) {
     std::string near = did_you_mean(key, known);
     if (!near.empty()) return near;
-    return known.size() <= 12 ? "known here: " + joined(known) : "take the line out";
+    return known.size() <= 12 ? "known here: " + joined(known, ", ") : "take the line out";
 }
 
 std::string refused_name(const std::string& name) {
@@ -163,7 +158,7 @@ std::optional<std::string> TableReader::word(std::string_view key, const std::ve
     if (!text || std::find(words.begin(), words.end(), *text) != words.end()) return text;
     const std::string near = did_you_mean(*text, words);
     faults_.add(baitwright::place_of(*node), "unknown-word", in_quotes(key) + " cannot be " + in_quotes(*text),
-                near.empty() ? "known here: " + joined(words) : near);
+                near.empty() ? "known here: " + joined(words, ", ") : near);
     return std::nullopt;
 }
 

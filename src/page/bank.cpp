@@ -12,11 +12,16 @@ namespace baitwright {
 
 namespace {
 
+std::vector<std::string> texts_of(const Json& request, std::string_view key) {
+    const Json* texts = request.find(key);
+    return texts ? texts->texts() : std::vector<std::string>{};
+}
+
 Arguments arguments_of(const Json& request) {
     std::map<std::string, std::vector<std::string>> flags;
-    if (const auto given = request.find("flags"); given != request.end())
-        for (const auto& [flag, values] : given->items()) flags[flag] = values.get<std::vector<std::string>>();
-    return {request.value("words", std::vector<std::string>{}), std::move(flags)};
+    if (const Json* given = request.find("flags"))
+        for (const std::string& flag : given->keys()) flags[flag] = given->at(flag).texts();
+    return {texts_of(request, "words"), std::move(flags)};
 }
 
 /// The feel of each mix where it is fed first.
@@ -67,7 +72,7 @@ Json fault_reply(const std::string& code, const std::string& message) {
 }  // namespace
 
 void Bank::add_library(const Json& request) {
-    LibraryFile file = read_library_file(request.at("library").get<std::string>(), "the page's library");
+    LibraryFile file = read_library_file(request.at("library").text(), "the page's library");
     if (!file.faults.empty()) throw InputError(std::move(file.faults));
     for (Ingredient& ingredient : file.ingredients) shelf_.put(std::move(ingredient));
     for (RecipeEntry& entry : file.recipes) shelf_.put(std::move(entry.recipe));
@@ -80,11 +85,11 @@ StockOnHand Bank::stock(const Arguments& arguments) const {
 }
 
 Json Bank::answer(const Json& request) {
-    const std::string what = request.at("ask");
+    const std::string what = request.at("ask").text();
     if (what == "open") {
         add_library(request);
-        today_ = request.at("today");
-        have_ = stock_told(Arguments({}, {{"--have", request.value("have", std::vector<std::string>{})}}), shelf_);
+        today_ = request.at("today").text();
+        have_ = stock_told(Arguments({}, {{"--have", texts_of(request, "have")}}), shelf_);
         return contents(shelf_);
     }
     if (what == "add") {

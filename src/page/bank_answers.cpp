@@ -106,9 +106,10 @@ Json plan_reply(const Bank& bank, const Arguments& arguments, const Wanted& want
 }  // namespace
 
 Wanted wanted_of(const Json& request) {
-    const auto give = request.value("give", std::vector<std::string>{"told"});
+    const Json *given = request.find("give"), *narrow = request.find("narrow");
+    const auto give = given ? given->texts() : std::vector<std::string>{"told"};
     const auto asked = [&](const char* form) { return std::find(give.begin(), give.end(), form) != give.end(); };
-    return {asked("told"), asked("json"), asked("picture"), request.value("narrow", false)};
+    return {asked("told"), asked("json"), asked("picture"), narrow && narrow->truth()};
 }
 
 Json answer_of(const Bank& bank, const std::string& question, const Arguments& arguments, const Wanted& wanted) {

@@ -130,13 +130,12 @@ Json first_question(const Json& strategy, const Json& mixes, int people) {
     const Json& mix = strategy["mixes"].empty() ? mixes[0]["name"] : strategy["mixes"][0];
     Json flags{{"--wet-volume", {"3 l"}}};
     const auto own = std::find_if(mixes.begin(), mixes.end(), [&](const Json& one) { return one["name"] == mix; });
-    if (const auto fed = strategy["feels"].find(mix.get<std::string>());
-        fed != strategy["feels"].end() && *fed != (*own)["feel"])
-        flags["--feel"] = {*fed};
+    if (const Json* fed = strategy["feels"].find(mix.text()); fed && !(*fed == (*own)["feel"]))
+        flags["--feel"] = Json::array({*fed});
     const Json& warmth = strategy["water_temp_c"];
-    flags["--water-temp"] = {(warmth.is_null() ? std::string("15") : number_text(warmth)) + " degC"};
+    flags["--water-temp"] = {(warmth.is_null() ? std::string("15") : number_text(warmth.number())) + " degC"};
     flags["--people"] = {std::to_string(people)};
-    return {{"ask", "mix"}, {"words", {mix}}, {"flags", flags}, {"give", {"told", "json"}}};
+    return {{"ask", "mix"}, {"words", Json::array({mix})}, {"flags", flags}, {"give", {"told", "json"}}};
 }
 
 /// What there is to choose from, and the first answers, so that a phone has something to show before its engine is
@@ -148,7 +147,8 @@ void answer_ahead(Json& data) {
     data["known"] = Json::array();
     if (data["contents"]["mixes"].empty()) return;
     for (const Json& strategy : data["contents"]["strategies"]) {
-        const Json question = first_question(strategy, data["contents"]["mixes"], data["people"]);
+        const Json question =
+            first_question(strategy, data["contents"]["mixes"], static_cast<int>(data["people"].number()));
         data["known"].push_back({{"asked", question}, {"reply", bank.ask(question)}});
     }
 }
@@ -175,7 +175,7 @@ Json bank_data(const BankContents& contents) {
               {"have", have_words(contents)},
               {"library", toml_text(contents.library->feels()) + entries.toml() + strategies.toml()},
               {"more", other_entries(*contents.library, entries)}};
-    data["id"] = digest_of(data.dump());
+    data["id"] = digest_of(json_line(data, JsonLetters::utf8));
     answer_ahead(data);
     return data;
 }

@@ -14,7 +14,7 @@ constexpr std::string_view place_of_data = "@BANK_DATA@", place_of_more = "@BANK
 /// a browser keep the whole page in twice the room.
 std::string as_script_text(const Json& data) {
     std::string text;
-    for (const char letter : data.dump(-1, ' ', true, Json::error_handler_t::replace)) {
+    for (const char letter : json_line(data, JsonLetters::ascii)) {
         if (letter == '<')
             text += "\\u003c";
         else

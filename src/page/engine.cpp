@@ -8,8 +8,8 @@
 extern "C" const char* baitwright_ask(const char* request) {
     static baitwright::Bank bank;
     static std::string reply;
-    const baitwright::Json asked = baitwright::Json::parse(request, nullptr, false);
-    reply = asked.is_discarded() ? std::string(R"({"errors":[{"code":"no-json","message":"the request is no JSON"}]})")
-                                 : bank.ask(asked).dump(-1, ' ', false, baitwright::Json::error_handler_t::replace);
+    const auto asked = baitwright::parsed_json(request);
+    reply = asked ? json_line(bank.ask(*asked), baitwright::JsonLetters::utf8)
+                  : std::string(R"({"errors":[{"code":"no-json","message":"the request is no JSON"}]})");
     return reply.c_str();
 }

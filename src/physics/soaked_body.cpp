@@ -12,7 +12,6 @@ namespace baitwright {
 
 namespace {
 
-constexpr double pi = std::numbers::pi;
 constexpr double shortest_soak = 1e-6;
 constexpr double shortest_drain = 1e-8;
 constexpr double negligible_exponent = 39;  // exp(-39) = 1e-17
@@ -29,7 +28,8 @@ double dimensions(BodyShape shape) {
 
 /// The m-th zero of J_order by McMahon's expansion, good to 1e-14 from the sixteenth on.
 double mcmahon_zero(int order, int m) {
-    const double mu = 4.0 * order * order, beta = (m + 0.5 * order - 0.25) * pi, e = 8 * beta, square = e * e;
+    const double mu = 4.0 * order * order, beta = (m + 0.5 * order - 0.25) * std::numbers::pi, e = 8 * beta,
+                 square = e * e;
     const double first = (mu - 1) / e;
     const double second = 4 * (7 * mu - 31) / (3 * square);
     const double third = 32 * (83 * mu * mu - 982 * mu + 3779) / (15 * square * square);
@@ -45,19 +45,19 @@ double bessel_zero(int order, int m) {
 }
 
 double tangent_root(int m) {
-    const double middle = (m + 0.5) * pi;
+    const double middle = (m + 0.5) * std::numbers::pi;
     double root = middle - 1 / middle;
     for (int step = 0; step < 4; ++step) root -= (std::sin(root) - root * std::cos(root)) / (root * std::sin(root));
     return root;
 }
 
 double find_held(BodyShape shape, int m) {
-    if (shape == BodyShape::sheet) return (m - 0.5) * pi;
-    return shape == BodyShape::cylinder ? bessel_zero(0, m) : m * pi;
+    if (shape == BodyShape::sheet) return (m - 0.5) * std::numbers::pi;
+    return shape == BodyShape::cylinder ? bessel_zero(0, m) : m * std::numbers::pi;
 }
 
 double find_closed(BodyShape shape, int m) {
-    if (shape == BodyShape::sheet) return m * pi;
+    if (shape == BodyShape::sheet) return m * std::numbers::pi;
     return shape == BodyShape::cylinder ? bessel_zero(1, m) : tangent_root(m);
 }
 

@@ -23,12 +23,6 @@ bool is_letter(char c) {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
 }
 
-std::string_view take_digits(std::string_view& rest) {
-    const auto digits = rest.substr(0, rest.find_first_not_of("0123456789"));
-    rest.remove_prefix(digits.size());
-    return digits;
-}
-
 bool take_minus(std::string_view& rest) {
     if (rest.substr(0, 1) != "-") return false;
     rest.remove_prefix(1);

@@ -36,10 +36,6 @@ constexpr std::array<Glyph, 9> fraction_glyphs{{{"½", 0.5},
                                                 {"⅞", 0.875}}};
 constexpr std::array<std::string_view, 7> blanks{" ", "\t", "\n", "\r", "\u00a0", "\u2009", "\u202f"};
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 bool take_prefix(std::string_view& rest, std::string_view prefix) {
     if (rest.substr(0, prefix.size()) != prefix) return false;
     rest.remove_prefix(prefix.size());
@@ -61,14 +57,6 @@ bool drop_blank_at_end(std::string_view& text) {
         }
     }
     return false;
-}
-
-std::string_view take_digits(std::string_view& rest) {
-    std::size_t count = 0;
-    while (count < rest.size() && is_digit(rest[count])) ++count;
-    const auto digits = rest.substr(0, count);
-    rest.remove_prefix(count);
-    return digits;
 }
 
 /// The one way from digits to double. `strtod` reads the decimal point of the C locale, which a library we load may
@@ -161,6 +149,12 @@ void require_finite(double value) {
 }
 
 }  // namespace
+
+std::string_view take_digits(std::string_view& rest) {
+    const auto digits = rest.substr(0, rest.find_first_not_of("0123456789"));
+    rest.remove_prefix(digits.size());
+    return digits;
+}
 
 std::string_view trimmed(std::string_view text) {
     while (take_blank(text)) {

@@ -9,6 +9,9 @@ namespace baitwright {
 /// The text without the blanks around it; no-break and thin spaces, which web pages set before units, are blanks too.
 std::string_view trimmed(std::string_view text);
 
+/// Takes the digits at the front off `rest`.
+std::string_view take_digits(std::string_view& rest);
+
 /// Takes the number at the front off `rest`: "2.5", "-3", "1e-3", "½", "2½", "1/2", "1 1/2". Blanks before it go too.
 /// Nothing, and `rest` as it was, where no number stands there. Callers judge it: "1/0" is not a
 /// number, "1e999" infinite.

@@ -6,8 +6,10 @@
 #include <cctype>
 
 #include "bait/kitchen_rounding.h"
+#include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/feed_size.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -15,12 +17,6 @@ namespace baitwright {
 namespace {
 
 constexpr std::size_t most_told = 3;
-
-std::string list_of(const std::vector<std::string>& words) {
-    std::string text;
-    for (const std::string& word : words) text += (text.empty() ? "" : ", ") + word;
-    return text;
-}
 
 std::string circumstances_text(const Circumstances& now) {
     std::vector<std::string> said;
@@ -32,20 +28,14 @@ std::string circumstances_text(const Circumstances& now) {
     if (now.hours) said.push_back(shown_time(*now.hours));
     if (!now.bed.empty()) said.push_back(now.bed + " bed");
     for (const std::string& fish : now.fish) said.push_back(fish);
-    return said.empty() ? "any day (say more: --season, --clarity, --fish ...)" : list_of(said);
-}
-
-std::string size_text(const FeedSize& size) {
-    if (const Mass* mass = std::get_if<Mass>(&size)) return shown_pack(*mass);
-    if (const Length* width = std::get_if<Length>(&size)) return fmt::format("{:g} mm", width->in(millimetre));
-    return fmt::format("{:.3g} ml", std::get<Volume>(size).in(millilitre));
+    return said.empty() ? "any day (say more: --season, --clarity, --fish ...)" : joined(said, ", ");
 }
 
 std::string feed_text(const AdvisedFeed& feed) {
     const int all = feed.count * static_cast<int>(feed.put_ins);
-    std::string text = feed.form == FeedForm::loose ? fmt::format("{} times {} loose", all, size_text(feed.size))
+    std::string text = feed.form == FeedForm::loose ? fmt::format("{} times {} loose", all, shown_size(feed.size))
                                                     : fmt::format("{} {}{} of {}", all, name_of(feed.form),
-                                                                  all == 1 ? "" : "s", size_text(feed.size));
+                                                                  all == 1 ? "" : "s", shown_size(feed.size));
     text += ", " + feed.name;
     if (!feed.feel.empty()) text += ", " + feed.feel;
     if (!feed.colour.empty()) text += ", " + feed.colour;
@@ -125,10 +115,6 @@ Json points_json(const std::vector<AdvicePoint>& points) {
     Json list = Json::array();
     for (const AdvicePoint& point : points) list.push_back({{"points", point.points}, {"reason", point.reason}});
     return list;
-}
-
-Json text_or_null(const std::string& text) {
-    return text.empty() ? Json() : Json(text);
 }
 
 Json size_json(const FeedSize& size) {

@@ -6,6 +6,7 @@
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/feed_size.h"
 #include "report/session_sheet.h"
 #include "report/sheet_sections.h"
 
@@ -55,16 +56,9 @@ CardRow job_row(const SessionPlan& plan, const PrepJob& job) {
     return row;
 }
 
-std::string size_text(const FeedSize& size) {
-    if (const Mass* mass = std::get_if<Mass>(&size)) return shown_pack(*mass);
-    if (const Length* width = std::get_if<Length>(&size)) return fmt::format("{:g} mm", width->in(millimetre));
-    const double millilitres = std::get<Volume>(size).in(millilitre);
-    return millilitres < 1000 ? fmt::format("{:.3g} ml", millilitres) : fmt::format("{:.3g} l", millilitres / 1000);
-}
-
 /// "3 cups of 250 ml", "1 ball of 45 mm", "60 ml loose".
 std::string helping_text(const PlannedFeedTotal& feed) {
-    const std::string size = size_text(feed.size);
+    const std::string size = shown_size(feed.size);
     if (feed.form == FeedForm::loose)
         return feed.count > 1 ? fmt::format("{} times {} loose", feed.count, size) : size + " loose";
     return fmt::format("{} {}{} of {}", feed.count, name_of(feed.form), feed.count > 1 ? "s" : "", size);

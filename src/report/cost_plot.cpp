@@ -10,16 +10,17 @@ namespace baitwright {
 
 namespace {
 
-constexpr double across = 860, left = 30, right = 720, top = 84, block = 88, bar = 24;
+constexpr double chart_across = 860, chart_left = 30, chart_right = 720, chart_top = 84, chart_block = 88,
+                 chart_bar = 24;
 constexpr int dark = 110, light = 250, faint = 200;
 
 /// Maps minor units to places across the picture.
-struct Scale {
+struct MoneyScale {
     double most, step;
-    [[nodiscard]] double at(double minor) const { return left + (right - left) * minor / most; }
+    [[nodiscard]] double at(double minor) const { return chart_left + (chart_right - chart_left) * minor / most; }
 };
 
-Scale scale_for(double most) {
+MoneyScale money_scale(double most) {
     const double step = std::max(1.0, round_step(std::max(most, 1.0), 5));
     return {step * std::max(1.0, std::ceil(most / step - 1e-9)), step};
 }
@@ -52,16 +53,16 @@ std::string description(const std::vector<StrategyCost>& costs) {
     return words;
 }
 
-void draw_axis(Svg& svg, const Scale& scale, double bottom, const Currency& currency) {
+void draw_axis(Svg& svg, const MoneyScale& scale, double bottom, const Currency& currency) {
     for (int i = 0; i * scale.step <= scale.most * (1 + 1e-9); ++i) {
         const double x = scale.at(i * scale.step);
-        svg.line({x, top - 16}, {x, bottom}, {faint, 1});
+        svg.line({x, chart_top - 16}, {x, bottom}, {faint, 1});
         svg.text({x, bottom + 20}, shown_money(i * scale.step, currency), 14, Svg::Anchor::middle);
     }
 }
 
 /// From low to high, with a light rim so that it shows on the bar and off it.
-void draw_range(Svg& svg, const Range<double>& range, const Scale& scale, double y) {
+void draw_range(Svg& svg, const Range<double>& range, const MoneyScale& scale, double y) {
     const double low = scale.at(range.low), high = scale.at(range.high);
     for (const Svg::Pen pen : {Svg::Pen{255, 5}, Svg::Pen{0, 2}}) {
         svg.line({low, y}, {high, y}, pen);
@@ -70,26 +71,26 @@ void draw_range(Svg& svg, const Range<double>& range, const Scale& scale, double
     }
 }
 
-void draw_bars(Svg& svg, const StrategyCost& cost, const Scale& scale, double y) {
-    svg.text({left, y}, cost_name(cost), 15, Svg::Anchor::start, true);
-    if (!cost.currency) return svg.text({left, y + 24}, "no price is known");
+void draw_bars(Svg& svg, const StrategyCost& cost, const MoneyScale& scale, double y) {
+    svg.text({chart_left, y}, cost_name(cost), 15, Svg::Anchor::start, true);
+    if (!cost.currency) return svg.text({chart_left, y + 24}, "no price is known");
     const auto used = static_cast<double>(cost.used_minor), outlay = static_cast<double>(cost.outlay_minor);
     const double used_end = cost.used_range ? std::max(used, cost.used_range->high) : used;
-    svg.rectangle({left, y + 8}, scale.at(used) - left, bar, dark);
-    if (cost.used_range) draw_range(svg, *cost.used_range, scale, y + 8 + bar / 2);
+    svg.rectangle({chart_left, y + 8}, scale.at(used) - chart_left, chart_bar, dark);
+    if (cost.used_range) draw_range(svg, *cost.used_range, scale, y + 8 + chart_bar / 2);
     svg.text({scale.at(used_end) + 10, y + 25}, shown_money(used, *cost.currency) + " used");
-    svg.rectangle({left, y + 12 + bar}, scale.at(outlay) - left, bar, light);
-    svg.text({scale.at(outlay) + 10, y + 29 + bar}, shown_money(outlay, *cost.currency) + " to pay");
+    svg.rectangle({chart_left, y + 12 + chart_bar}, scale.at(outlay) - chart_left, chart_bar, light);
+    svg.text({scale.at(outlay) + 10, y + 29 + chart_bar}, shown_money(outlay, *cost.currency) + " to pay");
 }
 
 }  // namespace
 
 std::string cost_plot(const std::vector<StrategyCost>& costs) {
-    const Scale scale = scale_for(most_of(costs));
-    const double bottom = top + block * static_cast<double>(costs.size()) - 14;
-    Svg svg(across, bottom + 36, "What a session costs", description(costs));
-    svg.text({left, 30}, "What a session costs", 18, Svg::Anchor::start, true);
-    svg.text({left, 52},
+    const MoneyScale scale = money_scale(most_of(costs));
+    const double bottom = chart_top + chart_block * static_cast<double>(costs.size()) - 14;
+    Svg svg(chart_across, bottom + 36, "What a session costs", description(costs));
+    svg.text({chart_left, 30}, "What a session costs", 18, Svg::Anchor::start, true);
+    svg.text({chart_left, 52},
              "dark: the share of the packs that is used, with its 5 to 95 % range; light: whole packs to pay for");
     for (const StrategyCost& cost : costs)
         if (cost.currency) {
@@ -97,7 +98,7 @@ std::string cost_plot(const std::vector<StrategyCost>& costs) {
             break;
         }
     for (std::size_t i = 0; i < costs.size(); ++i)
-        draw_bars(svg, costs[i], scale, top + block * static_cast<double>(i));
+        draw_bars(svg, costs[i], scale, chart_top + chart_block * static_cast<double>(i));
     return svg.document();
 }
 

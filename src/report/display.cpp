@@ -106,6 +106,11 @@ std::string shown_time(Time time) {
     return time < 1.0 * minute ? "less than a minute" : hours_and_minutes(kitchen_time(time));
 }
 
+std::string shown_moment(Time time) {
+    const double minutes = time.in(minute);
+    return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", time.in(hour));
+}
+
 std::string shown_soak_time(Time time) {
     const Time kitchen = kitchen_soak_time(time);
     const double seconds = kitchen.in(second);
@@ -164,6 +169,10 @@ std::string shown_count_range(double low, double high) {
 
 std::string shown_ratio(Ratio ratio) {
     return fmt::format("{:.2f}", double(ratio));
+}
+
+std::string date_or_blank(const std::optional<Date>& date) {
+    return date ? date_text(*date) : "";
 }
 
 }  // namespace baitwright

@@ -1,8 +1,10 @@
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "bait/pack.h"
+#include "quantities/date.h"
 #include "quantities/quantity.h"
 #include "quantities/temperature.h"
 
@@ -31,6 +33,8 @@ std::string shown_volume(Volume low, Volume high);
 std::string shown_pints(Volume volume);
 /// To 5 min from 10 min up, to the hour from 8 h up: "8 min", "25 min", "2 h 10 min", "17 h"; "less than a minute".
 std::string shown_time(Time time);
+/// As it was written: to the minute, not to five: "45 min", "5.25 h".
+std::string shown_moment(Time time);
 /// A soak, which a minute more or less can spoil: "25 s", "1.5 min", "13 min"; from 20 min as `shown_time`.
 std::string shown_soak_time(Time time);
 /// "4 to 9 min", in the unit of its upper end: "20 to 60 s", from an hour up "50 min to 2 h".
@@ -52,5 +56,7 @@ std::string shown_count_range(double low, double high);
 std::string shown_ratio(Ratio ratio);
 /// The value to so many significant digits, without an exponent, thousands with a comma.
 std::string significant(double value, int digits);
+/// "2026-03-01", or nothing.
+std::string date_or_blank(const std::optional<Date>& date);
 
 }  // namespace baitwright

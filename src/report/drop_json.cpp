@@ -19,11 +19,6 @@ const char* word_of(Breaks breaks) {
 }
 
 template <class Q, class Unit>
-Json low_high(const Range<Q>& range, Unit unit) {
-    return {{"low", range.low.in(unit)}, {"high", range.high.in(unit)}};
-}
-
-template <class Q, class Unit>
 Json points(const Points<Q>& points, Unit unit) {
     return {{"p10", points.p10.in(unit)}, {"p50", points.p50.in(unit)}, {"p90", points.p90.in(unit)}};
 }

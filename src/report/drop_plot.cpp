@@ -28,12 +28,12 @@ Frame frame_of(PictureWidth width) {
 }
 
 /// Metres to the page, the same in both directions.
-struct Scale {
+struct MetreScale {
     double pixels, from;  // per metre; metres at the left edge
     [[nodiscard]] double x(double metres) const { return left + pixels * (metres - from); }
 };
 
-Scale scale_of(const DropAnswer& answer, const Frame& frame) {
+MetreScale metre_scale(const DropAnswer& answer, const Frame& frame) {
     const double right = frame.right;
     const Length half = 0.5 * answer.length.most;
     double from = std::min(-0.3, (answer.drift.p50 - half).si()), to = std::max(0.3, (answer.drift.p50 + half).si());
@@ -49,7 +49,7 @@ Scale scale_of(const DropAnswer& answer, const Frame& frame) {
 }
 
 /// How thick it lies along the tow: each class even over its disc, seen from the side.
-std::vector<double> thickness_along(const DropAnswer& answer, const Scale& scale, double right, int steps) {
+std::vector<double> thickness_along(const DropAnswer& answer, const MetreScale& scale, double right, int steps) {
     std::vector<double> thickness(static_cast<std::size_t>(steps) + 1);
     for (int i = 0; i <= steps; ++i) {
         const double at = scale.from + (right - left) / scale.pixels * i / steps;
@@ -65,7 +65,7 @@ std::vector<double> thickness_along(const DropAnswer& answer, const Scale& scale
 
 /// Where it breaks, in words beside the line; on a phone in two lines, on the side that has the room. `beside` is how
 /// far from the line, and how far down.
-void draw_break(Svg& svg, const DropAnswer& answer, const Frame& frame, const Scale& scale, Svg::Point beside) {
+void draw_break(Svg& svg, const DropAnswer& answer, const Frame& frame, const MetreScale& scale, Svg::Point beside) {
     const double at = scale.x(0);
     const bool midwater = answer.breaks_depth > Length{};
     const std::string where = midwater ? shown_length(answer.breaks_depth) + " down" : "the surface",
@@ -83,7 +83,7 @@ void draw_break(Svg& svg, const DropAnswer& answer, const Frame& frame, const Sc
     svg.text({x, beside.second + 18}, where, 14, anchor);
 }
 
-void draw_side(Svg& svg, const DropAnswer& answer, const Frame& frame, const Scale& scale, double bed) {
+void draw_side(Svg& svg, const DropAnswer& answer, const Frame& frame, const MetreScale& scale, double bed) {
     constexpr int steps = 160;
     constexpr double highest = 46;
     const double right = frame.right;
@@ -117,7 +117,7 @@ void draw_side(Svg& svg, const DropAnswer& answer, const Frame& frame, const Sca
     svg.text({(left + right) / 2, bed + 22}, "the curve: how thick it comes to lie", 14, Svg::Anchor::middle);
 }
 
-void draw_outline(Svg& svg, const Scale& scale, double middle_y, Length middle, Length length, Length width,
+void draw_outline(Svg& svg, const MetreScale& scale, double middle_y, Length middle, Length length, Length width,
                   Svg::Pen pen) {
     std::vector<Svg::Point> outline;
     for (int i = 0; i <= 72; ++i) {
@@ -137,7 +137,7 @@ std::vector<std::string> legend_of(const DropAnswer& answer, const Frame& frame)
     return {fmt::format("{}; {}; {}; {}", lines[0], lines[1], lines[2], lines[3])};
 }
 
-void draw_plan(Svg& svg, const DropAnswer& answer, const Frame& frame, const Scale& scale, double top) {
+void draw_plan(Svg& svg, const DropAnswer& answer, const Frame& frame, const MetreScale& scale, double top) {
     const double right = frame.right;
     const double middle_y = top + 40 + 0.5 * most_plan;
     svg.text({8, top + 20}, "from above, the same scale", 14);
@@ -175,7 +175,7 @@ std::string drop_plot(const DropAnswer& answer, PictureWidth width) {
         svg.text({8, 36}, "It floats: nothing of it sinks.");
         return svg.document();
     }
-    const Scale scale = scale_of(answer, frame);
+    const MetreScale scale = metre_scale(answer, frame);
     const double bed = surface + scale.pixels * answer.depth.si();
     const double legend = line_height * static_cast<double>(legend_of(answer, frame).size());
     Svg svg(frame.across, bed + 110 + most_plan + legend, "What the feed does in the water", description(answer));

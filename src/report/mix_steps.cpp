@@ -3,19 +3,13 @@
 #include <fmt/format.h>
 
 #include "bait/kitchen_rounding.h"
+#include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/display.h"
 
 namespace baitwright {
 
 namespace {
-
-std::string list_of(const std::vector<std::string>& items) {
-    std::string text;
-    for (std::size_t i = 0; i < items.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == items.size() ? " and " : ", ") + items[i];
-    return text;
-}
 
 std::string soak_step(const MixAnswer& answer) {
     std::vector<std::string> soaked;
@@ -29,7 +23,7 @@ std::string soak_step(const MixAnswer& answer) {
         soaked.push_back(std::move(how));
     }
     if (soaked.empty()) return {};
-    return fmt::format("First soak {}{}; stir them in at the very end.", list_of(soaked),
+    return fmt::format("First soak {}{}; stir them in at the very end.", listed(soaked),
                        answer.tubs.count > 1 ? ", for all the tubs" : "");
 }
 
@@ -46,9 +40,9 @@ std::string additive_step(const MixAnswer& answer) {
     }
     std::string text;
     if (!powders.empty())
-        text += "Stir " + list_of(powders) + " into the dry mix" + (answer.tubs.count > 1 ? " of each tub" : "") + ". ";
+        text += "Stir " + listed(powders) + " into the dry mix" + (answer.tubs.count > 1 ? " of each tub" : "") + ". ";
     if (!liquids.empty())
-        text += "Stir " + list_of(liquids) +
+        text += "Stir " + listed(liquids) +
                 (answer.water_to_add > Mass{} ? " into the water you pour first." : " into the mix.");
     return text;
 }

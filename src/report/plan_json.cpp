@@ -10,10 +10,6 @@ namespace baitwright {
 
 namespace {
 
-Json text_or_null(const std::string& text) {
-    return text.empty() ? Json() : Json(text);
-}
-
 Json clock_json(const SessionPlan& plan, Time at) {
     return plan.start ? Json(clock_text(*plan.start + at.in(minute))) : Json();
 }
@@ -88,7 +84,7 @@ Json soak_json_of(const PlannedSoak& soak) {
 }
 
 /// As a rule in words has it, and as numbers.
-struct AmountJson {
+struct BreachAmount {
     Json& json;
     std::string key;
     void operator()(Mass mass) const { json[key + "_g"] = mass.in(gram); }
@@ -108,8 +104,8 @@ Json breach_json(const PlanBreach& breach) {
               {"limit_ml", nullptr},
               {"planned_g", nullptr},
               {"planned_ml", nullptr}};
-    if (breach.limit) std::visit(AmountJson{json, "limit"}, *breach.limit);
-    std::visit(AmountJson{json, "planned"}, breach.planned);
+    if (breach.limit) std::visit(BreachAmount{json, "limit"}, *breach.limit);
+    std::visit(BreachAmount{json, "planned"}, breach.planned);
     return json;
 }
 

@@ -17,11 +17,6 @@ namespace {
 
 using Align = TextTable::Align;
 
-std::string length_text(Time length) {
-    const double minutes = length.in(minute);
-    return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", length.in(hour));
-}
-
 std::string plural(int count, std::string_view word) {
     return fmt::format("{} {}{}", count, word, count == 1 ? "" : "s");
 }
@@ -30,7 +25,7 @@ std::string shown_small(Volume volume) {
     return fmt::format("{:.2g} ml", volume.in(millilitre));
 }
 
-struct SizeText {
+struct PutInSize {
     std::string operator()(Mass mass) const { return shown_mass(mass); }
     std::string operator()(Volume volume) const {
         return volume < 20.0 * millilitre ? shown_small(volume) : shown_volume(volume);
@@ -39,7 +34,7 @@ struct SizeText {
 };
 
 std::string portion_text(const PlannedFeed& put_in) {
-    const std::string size = std::visit(SizeText{}, put_in.size);
+    const std::string size = std::visit(PutInSize{}, put_in.size);
     if (put_in.form == FeedForm::loose) return size + " loose";
     return plural(put_in.count, name_of(put_in.form)) + " of " + size;
 }
@@ -241,7 +236,7 @@ void tell_rules(Told& told, const SessionPlan& plan) {
 }
 
 std::string title(const SessionPlan& plan) {
-    std::string text = plan.strategy + ", " + length_text(plan.length);
+    std::string text = plan.strategy + ", " + shown_moment(plan.length);
     if (plan.start)
         text +=
             fmt::format(", from {} to {}", clock_text(*plan.start), clock_text(*plan.start + plan.length.in(minute)));

@@ -13,11 +13,6 @@ namespace {
 
 using Align = TextTable::Align;
 
-std::string size_text(const Pack& pack) {
-    const Volume* volume = std::get_if<Volume>(&pack.size);
-    return volume ? shown_volume(*volume) : shown_pack(std::get<Mass>(pack.size));
-}
-
 std::string price_cell(const PriceLine& line) {
     return line.pack && line.pack->price ? money_text(*line.pack->price) : "no price";
 }
@@ -31,10 +26,6 @@ std::string day_cell(const PriceLine& line) {
     if (!line.pack) return "";
     if (!line.newest) return line.pack->on + ", before";
     return line.pack->on + (line.stale ? ", old" : "") + (line.reckoned_by ? ", in use" : "");
-}
-
-Json text_or_null(const std::string& text) {
-    return text.empty() ? Json() : Json(text);
 }
 
 Json pack_json(const std::string& name, const std::optional<Pack>& pack) {
@@ -76,7 +67,7 @@ std::string price_list_text(const PriceList& list) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::left, Align::left});
     table.row({"ingredient", "pack", "price", "a kilo", "shop", "on"});
     for (const PriceLine& line : list.lines)
-        table.row({line.name, line.pack ? size_text(*line.pack) : "", price_cell(line), per_kilogram_cell(line),
+        table.row({line.name, line.pack ? shown_pack(*line.pack) : "", price_cell(line), per_kilogram_cell(line),
                    line.pack ? line.pack->shop : "", day_cell(line)});
     std::string text = table.text();
     for (const Warning& warning : list.warnings) text += "\n" + paragraph("Mind      ", sentence(warning.message));
@@ -110,7 +101,7 @@ Rows price_list_rows(const PriceList& list) {
 }
 
 std::string price_change_text(const PriceChange& change) {
-    std::string text = size_text(change.told) + " at " + money_text(*change.told.price) +
+    std::string text = shown_pack(change.told) + " at " + money_text(*change.told.price) +
                        (change.told.shop.empty() ? "" : " from " + change.told.shop) + " on " + change.told.on;
     const auto dated = [](const Pack& pack) {
         return (pack.price ? money_text(*pack.price) : "no price") + (pack.on.empty() ? "" : " on " + pack.on);

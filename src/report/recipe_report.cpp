@@ -27,10 +27,6 @@ struct AmountJson {
     void operator()(Share share) const { part["share"] = share.parts; }
 };
 
-Json text_or_null(const std::string& text) {
-    return text.empty() ? Json() : Json(text);
-}
-
 Json record_of(const Recipe& recipe) {
     Json record{{"name", recipe.name},
                 {"feel", recipe.feel.empty() ? "firm" : recipe.feel},

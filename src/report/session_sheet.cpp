@@ -14,13 +14,8 @@ namespace baitwright {
 
 namespace {
 
-std::string length_text(Time length) {
-    const double minutes = length.in(minute);
-    return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", length.in(hour));
-}
-
 std::string subtitle_of(const SessionPlan& plan) {
-    std::string text = length_text(plan.length);
+    std::string text = shown_moment(plan.length);
     if (plan.start) text += " from " + moment_text(plan, Time{});
     if (!plan.venue.empty()) text += ", " + plan.venue;
     if (plan.people > 1) text += fmt::format(", {} anglers", plan.people);

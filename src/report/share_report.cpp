@@ -18,7 +18,7 @@ namespace {
 
 using Align = TextTable::Align;
 
-constexpr std::size_t label_width = 62;
+constexpr std::size_t share_label_width = 62;
 
 std::string packs_table(const SharedBatch& shared) {
     TextTable table({Align::left, Align::right, Align::right, Align::left});
@@ -62,13 +62,13 @@ std::string rest_text(const SharedBatch& shared) {
 /// The lines of a label inside a frame.
 class Label {
 public:
-    Label() { line_ = "  +" + std::string(label_width + 2, '-') + "+\n"; }
+    Label() { line_ = "  +" + std::string(share_label_width + 2, '-') + "+\n"; }
     void add(const std::string& text) {
         std::string left = text;
         while (!left.empty()) {
             std::string taken = left;
-            while (text_width(taken) > label_width) taken.resize(taken.find_last_of(' '));
-            lines_ += "  | " + taken + std::string(label_width - text_width(taken), ' ') + " |\n";
+            while (text_width(taken) > share_label_width) taken.resize(taken.find_last_of(' '));
+            lines_ += "  | " + taken + std::string(share_label_width - text_width(taken), ' ') + " |\n";
             left.erase(0, std::min(left.size(), taken.size() + 1));
         }
     }

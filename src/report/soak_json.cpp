@@ -44,11 +44,6 @@ Json batch_json(const BatchAnswer& batch) {
             {"keeps_frozen_days", days_or_null(batch.keeps_frozen)}};
 }
 
-template <class Q, class Unit>
-Json low_high(const Range<Q>& range, Unit unit) {
-    return {{"low", range.low.in(unit)}, {"high", range.high.in(unit)}};
-}
-
 Json soaked_json(const SoakedAnswer& soaked) {
     Json json = batch_json(soaked);
     json["soak_minutes"] = soaked.soak.middle.in(minute);

@@ -14,7 +14,7 @@ namespace baitwright {
 namespace {
 
 constexpr double page_across = 760, panel_height = 380;
-constexpr double left = 80, right = 610, above = 76, below = 312;  // of the axes, in their panel
+constexpr double axes_left = 80, axes_right = 610, axes_above = 76, axes_below = 312;  // of the axes, in their panel
 
 /// One panel: its axes, and where a value falls on them.
 class Panel {
@@ -27,14 +27,14 @@ public:
         }
         for (int percents = 0; percents <= 100; percents += 25) {
             svg.line(at(0, percents / 100.0), at(span, percents / 100.0), {percents ? 215 : 0, 1});
-            svg.text({left - 8, y(percents / 100.0) + 5}, fmt::format("{} %", percents), 14, Svg::Anchor::end);
+            svg.text({axes_left - 8, y(percents / 100.0) + 5}, fmt::format("{} %", percents), 14, Svg::Anchor::end);
         }
         svg.line(at(0, 0), at(0, 1), {0, 1});
-        svg.text({(left + right) / 2, top + below + 42}, across, 14, Svg::Anchor::middle);
-        svg.text({8, top + above - 34}, up, 14);
+        svg.text({(axes_left + axes_right) / 2, top + axes_below + 42}, across, 14, Svg::Anchor::middle);
+        svg.text({8, top + axes_above - 34}, up, 14);
     }
-    [[nodiscard]] double x(double value) const { return left + (right - left) * value / span_; }
-    [[nodiscard]] double y(double share) const { return top_ + below + (above - below) * share; }
+    [[nodiscard]] double x(double value) const { return axes_left + (axes_right - axes_left) * value / span_; }
+    [[nodiscard]] double y(double share) const { return top_ + axes_below + (axes_above - axes_below) * share; }
     [[nodiscard]] Svg::Point at(double value, double share) const { return {x(value), y(share)}; }
 
     /// A dotted upright line with its words on top, on the upper or the lower of two lines.
@@ -69,7 +69,7 @@ void label_ends(Svg& svg, const Panel& panel, const SoakPoint& end) {
     const double middle = labels[1].y;
     labels[0].y = std::min(labels[0].y, middle - apart);
     labels[2].y = std::max(labels[2].y, middle + apart);
-    for (const Label& label : labels) svg.text({right + 8, label.y + 5}, label.words, 14);
+    for (const Label& label : labels) svg.text({axes_right + 8, label.y + 5}, label.words, 14);
 }
 
 void draw_soaked(Svg& svg, double top, const SoakedAnswer& soaked, const SoakAnswer& answer) {
@@ -101,9 +101,9 @@ void draw_pumped(Svg& svg, double top, const PumpedAnswer& pumped) {
                       panel.y(0) - panel.y(stroke.fill), grey);
     }
     if (pumped.fewest) panel.mark(*pumped.fewest, "sinks from here", 0);
-    svg.text({right + 8, panel.y(0.9)}, "pale: floats", 14);
-    svg.text({right + 8, panel.y(0.9) + 20}, "grey: sinks slowly", 14);
-    svg.text({right + 8, panel.y(0.9) + 40}, "dark: sinks", 14);
+    svg.text({axes_right + 8, panel.y(0.9)}, "pale: floats", 14);
+    svg.text({axes_right + 8, panel.y(0.9) + 20}, "grey: sinks slowly", 14);
+    svg.text({axes_right + 8, panel.y(0.9) + 40}, "dark: sinks", 14);
 }
 
 std::string description(const SoakAnswer& answer) {

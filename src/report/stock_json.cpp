@@ -16,10 +16,6 @@ double grams(Milligrams mass) {
 Json number_or_null(std::int64_t number) {
     return number == 0 ? Json() : Json(number);
 }
-Json text_or_null(const std::string& text) {
-    return text.empty() ? Json() : Json(text);
-}
-
 Json lot_json(const Lot& lot) {
     return {{"lot", lot.id},
             {"state", name_of(lot.state)},
@@ -33,9 +29,6 @@ Json lot_json(const Lot& lot) {
             {"shop", text_or_null(lot.shop)}};
 }
 
-std::string date_cell(const std::optional<Date>& date) {
-    return date ? date_text(*date) : "";
-}
 std::string exact(Milligrams mass) {
     return number_text(grams(mass));
 }
@@ -71,8 +64,8 @@ Rows shed_rows(const ShedAnswer& answer) {
     for (const StockItem& item : answer.items)
         for (const Lot& lot : item.lots)
             rows.push_back({item.name, std::string(name_of(item.kind)), std::to_string(lot.id), exact(lot.left),
-                            std::string(name_of(lot.state)), date_text(lot.got_on), date_cell(lot.opened_on),
-                            date_cell(lot.best_before), std::to_string(lot.refrozen),
+                            std::string(name_of(lot.state)), date_text(lot.got_on), date_or_blank(lot.opened_on),
+                            date_or_blank(lot.best_before), std::to_string(lot.refrozen),
                             lot.paid ? std::to_string(lot.paid->minor()) : "",
                             lot.paid ? std::string(lot.paid->currency().code) : "", lot.shop});
     return rows;

@@ -26,10 +26,6 @@ std::string state_cell(const Lot& lot) {
     return std::string(name_of(lot.state)) + (lot.refrozen > 0 ? ", refrozen" : "");
 }
 
-std::string date_cell(const std::optional<Date>& date) {
-    return date ? date_text(*date) : "";
-}
-
 std::string best_cell(const Lot& lot, Date today) {
     if (!lot.best_before) return "not known";
     return date_text(*lot.best_before) + (is_past(lot, today) ? ", past" : "");
@@ -138,7 +134,8 @@ std::string shed_text(const ShedAnswer& answer) {
         if (several) table.row({with_kind(item.name, item.kind) + ", in all", shown(item.left)});
         for (const Lot& lot : item.lots)
             table.row({several ? "- lot " + std::to_string(lot.id) : with_kind(item.name, item.kind), shown(lot.left),
-                       state_cell(lot), date_text(lot.got_on), date_cell(lot.opened_on), best_cell(lot, answer.today)});
+                       state_cell(lot), date_text(lot.got_on), date_or_blank(lot.opened_on),
+                       best_cell(lot, answer.today)});
     }
     std::string text = table.text();
     if (answer.not_shown > 0)

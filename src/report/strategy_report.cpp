@@ -4,6 +4,7 @@
 
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/feed_size.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -12,10 +13,6 @@ namespace {
 
 using Align = TextTable::Align;
 
-Json text_or_null(const std::string& text) {
-    return text.empty() ? Json() : Json(text);
-}
-
 template <class Q, class Unit>
 Json number_or_null(const std::optional<Q>& quantity, Unit unit) {
     return quantity ? Json(quantity->in(unit)) : Json();
@@ -23,12 +20,6 @@ Json number_or_null(const std::optional<Q>& quantity, Unit unit) {
 
 Json number_or_null(const std::optional<double>& number) {
     return number ? Json(*number) : Json();
-}
-
-/// As it was written: to the minute, not to five.
-std::string shown_moment(Time time) {
-    const double minutes = time.in(minute);
-    return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", time.in(hour));
 }
 
 struct RhythmText {
@@ -49,14 +40,8 @@ std::string when_text(const FeedTiming& when) {
     return text;
 }
 
-struct SizeText {
-    std::string operator()(Mass mass) const { return shown_mass(mass); }
-    std::string operator()(Volume volume) const { return shown_volume(volume); }
-    std::string operator()(Length diameter) const { return fmt::format("{:.3g} mm", diameter.in(millimetre)); }
-};
-
 std::string how_text(const Feed& feed) {
-    const std::string size = std::visit(SizeText{}, feed.size);
+    const std::string size = shown_size(feed.size);
     if (feed.form == FeedForm::loose) return size + " loose";
     return fmt::format("{} {}{} of {}", feed.count, name_of(feed.form), feed.count == 1 ? "" : "s", size);
 }

@@ -8,7 +8,7 @@ namespace {
 
 using Kind = Told::Piece::Kind;
 
-constexpr std::size_t label_width = 10, amounts_width = 13, step_width = 3;
+constexpr std::size_t told_label_width = 10, told_amounts_width = 13, step_width = 3;
 /// Of a row: "07:35", then "5 min".
 constexpr std::size_t first_cell_width = 6, next_cell_width = 7;
 
@@ -22,7 +22,7 @@ std::string to_right(const std::string& text, std::size_t width) {
 }
 
 std::string amounts_text(const Told::Piece& piece) {
-    std::string text = "  " + to_left(piece.label, amounts_width);
+    std::string text = "  " + to_left(piece.label, told_amounts_width);
     for (std::size_t i = 0; i < piece.cells.size(); ++i) text += (i ? "   " : "") + piece.cells[i];
     return text + "\n";
 }
@@ -41,7 +41,7 @@ std::string piece_text(const Told::Piece& piece) {
         case Kind::heading:
             return piece.text + "\n";
         case Kind::line:
-            return paragraph(to_left(piece.label, label_width), piece.text);
+            return paragraph(to_left(piece.label, told_label_width), piece.text);
         case Kind::amounts:
             return amounts_text(piece);
         case Kind::row:
@@ -75,7 +75,8 @@ Json piece_json(const Told::Piece& piece) {
     if (!piece.text.empty()) json["text"] = piece.text;
     if (piece.kind == Kind::table) {
         json["columns"] = columns_json(piece.table);
-        json["rows"] = piece.table.rows();
+        json["rows"] = Json::array();
+        for (const auto& row : piece.table.rows()) json["rows"].push_back(row);
     }
     return json;
 }

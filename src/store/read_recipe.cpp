@@ -8,7 +8,7 @@ namespace baitwright {
 namespace {
 
 constexpr const char* select_recipe = "SELECT id, name, feel, purpose, avoid, why, note FROM recipe WHERE folded = ?1";
-constexpr const char* select_parts =
+constexpr const char* select_recipe_parts =
     "SELECT part_of, measure, amount, prepare FROM recipe_part WHERE recipe_id = ?1 ORDER BY position";
 constexpr const char* select_doses =
     "SELECT dose_of, basis, measure, each FROM recipe_dose WHERE recipe_id = ?1 ORDER BY position";
@@ -33,7 +33,7 @@ std::optional<Recipe> read_recipe(StoreConnection& connection, std::string_view 
     Query row(connection, select_recipe, folded_name(name));
     if (!row.next()) return std::nullopt;
     Recipe recipe{row.text(1), row.text(2), row.text(3), row.text(4), row.text(5), row.text(6), {}, {}};
-    Query parts(connection, select_parts, row.whole(0));
+    Query parts(connection, select_recipe_parts, row.whole(0));
     while (parts.next()) recipe.parts.push_back(part_in(connection, parts));
     Query doses(connection, select_doses, row.whole(0));
     while (doses.next()) recipe.doses.push_back(dose_in(connection, doses));

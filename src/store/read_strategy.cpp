@@ -13,7 +13,7 @@ constexpr const char* select_strategy =
 constexpr const char* select_feeds =
     "SELECT position, rhythm, every, starts, until, form, measure, size, count, feel FROM strategy_feed"
     " WHERE strategy_id = ?1 ORDER BY position";
-constexpr const char* select_parts =
+constexpr const char* select_feed_parts =
     "SELECT part_of, share, prepare FROM strategy_feed_part WHERE strategy_id = ?1 AND feed = ?2 ORDER BY position";
 constexpr const char* select_hookbaits =
     "SELECT bait, measure, amount FROM strategy_hookbait WHERE strategy_id = ?1 ORDER BY position";
@@ -57,7 +57,7 @@ Feed feed_in(StoreConnection& connection, std::int64_t id, const Query& row) {
     feed.size = *size;
     feed.count = static_cast<int>(row.whole(8));
     feed.feel = row.text(9);
-    Query parts(connection, select_parts, id, row.whole(0));
+    Query parts(connection, select_feed_parts, id, row.whole(0));
     while (parts.next()) {
         const auto prepare = value_of<Preparation>(preparation_words, parts.text(2));
         if (!prepare) throw connection.damaged("a part of a feed that is '" + parts.text(2) + "'");

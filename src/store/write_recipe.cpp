@@ -14,7 +14,7 @@ constexpr const char* upsert_recipe =
     " avoid = excluded.avoid, why = excluded.why, note = excluded.note, owner = excluded.owner RETURNING id";
 constexpr const char* delete_parts = "DELETE FROM recipe_part WHERE recipe_id = ?1";
 constexpr const char* delete_doses = "DELETE FROM recipe_dose WHERE recipe_id = ?1";
-constexpr const char* insert_part = "INSERT INTO recipe_part VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
+constexpr const char* insert_recipe_part = "INSERT INTO recipe_part VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
 constexpr const char* insert_dose = "INSERT INTO recipe_dose VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
 
 std::int64_t write_row(StoreConnection& connection, const Recipe& r, EntryOwner owner) {
@@ -32,7 +32,7 @@ void write_recipe(StoreConnection& connection, const Recipe& recipe, EntryOwner 
     std::int64_t position = 0;
     for (const Part& part : recipe.parts) {
         const StoredAmount amount = stored(part.amount);
-        Query(connection, insert_part, id, ++position, part.of, amount.measure, amount.number,
+        Query(connection, insert_recipe_part, id, ++position, part.of, amount.measure, amount.number,
               word_of(preparation_words, part.prepare))
             .run();
     }

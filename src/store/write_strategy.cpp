@@ -19,7 +19,7 @@ constexpr const char* upsert_strategy =
 constexpr const char* delete_feeds = "DELETE FROM strategy_feed WHERE strategy_id = ?1";
 constexpr const char* delete_hookbaits = "DELETE FROM strategy_hookbait WHERE strategy_id = ?1";
 constexpr const char* insert_feed = "INSERT INTO strategy_feed VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)";
-constexpr const char* insert_part = "INSERT INTO strategy_feed_part VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
+constexpr const char* insert_feed_part = "INSERT INTO strategy_feed_part VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
 constexpr const char* insert_hookbait = "INSERT INTO strategy_hookbait VALUES (?1, ?2, ?3, ?4, ?5)";
 
 template <class Q>
@@ -57,7 +57,7 @@ void write_feed(StoreConnection& connection, std::int64_t id, std::int64_t posit
         .run();
     std::int64_t part_position = 0;
     for (const FeedPart& part : feed.parts)
-        Query(connection, insert_part, id, position, ++part_position, part.of, part.share,
+        Query(connection, insert_feed_part, id, position, ++part_position, part.of, part.share,
               word_of(preparation_words, part.prepare))
             .run();
 }

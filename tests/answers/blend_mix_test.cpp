@@ -11,6 +11,7 @@
 #include "answers/blend_programme.h"
 #include "answers/blending.h"
 #include "answers/resolved_blend.h"
+#include "drawn_number.h"
 #include "quantities/fault_of.h"
 #include "reference/numbers_in.h"
 #include "solver/reference_programmes.h"
@@ -21,10 +22,6 @@ namespace {
 
 using namespace blending;
 using P = MixProperty;
-
-int between(int low, int high) {
-    return *rc::gen::inRange(low, high + 1);
-}
 
 std::vector<Made> random_candidates() {
     std::vector<Made> all;

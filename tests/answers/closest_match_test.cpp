@@ -6,15 +6,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "drawn_number.h"
 #include "solver/clp_solver.h"
 
 namespace baitwright {
 
 namespace {
-
-int between(int low, int high) {
-    return *rc::gen::inRange(low, high + 1);
-}
 
 std::vector<MatchPart> random_parts(int count, int aspects) {
     std::vector<MatchPart> parts;

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "answers/blending.h"
+#include "drawn_number.h"
 
 namespace baitwright {
 
@@ -13,12 +14,8 @@ namespace {
 using namespace blending;
 using P = MixProperty;
 
-int between(int low, int high) {
-    return *rc::gen::inRange(low, high + 1);
-}
-
 /// One end a limit, each of its own property or share.
-BlendSpec random_spec(const std::vector<Made>& all) {
+BlendSpec crossed_spec(const std::vector<Made>& all) {
     BlendSpec spec = spec_of(all, {});
     for (const P property : {P::protein, P::fibre, P::salt}) {
         if (between(0, 1) == 1) spec.limits.push_back(on(property, between(0, 60)));
@@ -51,7 +48,7 @@ TEST_CASE("the limits named cannot hold together, and without any one of them th
         for (int i = 0; i < 3; ++i)
             all.push_back({"made " + std::to_string(i), double(between(0, 70)), double(between(0, 40)),
                            double(between(0, 30)), between(50, 400)});
-        const BlendSpec spec = random_spec(all);
+        const BlendSpec spec = crossed_spec(all);
         const BlendAnswer answer = blended(all, spec);
         const auto can_hold = [&](unsigned chosen) {
             return blended(all, with(spec, chosen)).status == BlendAnswer::Status::optimal;

@@ -58,14 +58,14 @@ Strategy corn_and_hemp() {
     return strategy;
 }
 
-CostRequest today() {
+CostRequest asked_today() {
     CostRequest request;
     request.on = "2026-11-25";
     return request;
 }
 
 CostRequest plain() {
-    CostRequest request = today();
+    CostRequest request = asked_today();
     request.ranges = CostRequest::Ranges::left_out;
     return request;
 }

@@ -13,7 +13,7 @@ namespace {
 constexpr double share[4] = {0.40, 0.30, 0.20, 0.10};
 constexpr double A[4] = {0.50, 0.65, 0.55, 0.42};
 constexpr double B[4] = {0.85, 1.12, 0.93, 0.72};
-constexpr double loose[4] = {0.560, 0.420, 0.600, 0.620};  // g/ml
+constexpr double loose_by_hand[4] = {0.560, 0.420, 0.600, 0.620};  // g/ml
 constexpr double skel[4] = {1.45, 1.45, 1.42, 1.45};
 constexpr double env[4] = {1.28, 0.95, 1.22, 1.28};
 constexpr double size[4] = {0.35, 0.90, 0.60, 0.45};  // mm
@@ -26,7 +26,7 @@ double packing_of(const double (&volume)[4], const double (&d)[4]) {
     for (int i = 0; i < 4; ++i) sum += volume[i];
     for (int i = 0; i < 4; ++i) {
         y[i] = volume[i] / sum;
-        beta[i] = loose[i] / env[i] * (1 + 1 / K);
+        beta[i] = loose_by_hand[i] / env[i] * (1 + 1 / K);
     }
     for (int i = 0; i < 4; ++i) {
         double room = 1;
@@ -115,11 +115,11 @@ TEST_CASE("a kilo of the fishmeal mix, firm, comes out as it does on paper") {
     REQUIRE(balls.portions.has_value());
     CHECK(balls.portions->mass_each.in(gram) == Approx(1624.4 * ball / squeezed).epsilon(1e-9));
 
-    // What to weigh, and how loose it lies.
+    // What to weigh, and how loose_by_hand it lies.
     REQUIRE(answer.parts.size() == 4);
     for (std::size_t i = 0; i < 4; ++i) {
         CHECK(answer.parts[i].mass.in(gram) == Approx(1000 * share[i]).epsilon(1e-12));
-        CHECK(answer.parts[i].volume.in(millilitre) == Approx(1000 * share[i] / loose[i]).epsilon(1e-12));
+        CHECK(answer.parts[i].volume.in(millilitre) == Approx(1000 * share[i] / loose_by_hand[i]).epsilon(1e-12));
         CHECK(answer.parts[i].share == Approx(share[i]).epsilon(1e-12));
     }
 }

@@ -14,7 +14,7 @@ using draft::warns;
 
 namespace {
 
-MixRequest a_kilo() {
+MixRequest a_kilo_of_it() {
     return request_for(DryMass{1.0 * kilogram});
 }
 
@@ -24,7 +24,7 @@ MixAnswer with_water_in(const Recipe& recipe, Mass dry, double millilitres, cons
     return scaled(recipe, request);
 }
 
-Fault refusal(const MixRequest& request) {
+Fault refused_fault(const MixRequest& request) {
     return fault_of([&] { scaled(draft::fishmeal_mix(), request); });
 }
 
@@ -33,13 +33,13 @@ Fault refusal(const MixRequest& request) {
 TEST_CASE("a mix is wetted to the feel asked for, else to its own") {
     Recipe soft = draft::fishmeal_mix();
     soft.feel = "soft";
-    CHECK(scaled(soft, a_kilo()).feel == "soft");
+    CHECK(scaled(soft, a_kilo_of_it()).feel == "soft");
     CHECK(scaled(soft, request_for(DryMass{1.0 * kilogram}, "TACKY ")).feel == "tacky");
-    CHECK(scaled(draft::fishmeal_mix(), a_kilo()).feel == "firm");
+    CHECK(scaled(draft::fishmeal_mix(), a_kilo_of_it()).feel == "firm");
 }
 
 TEST_CASE("a wetness is met as it is and named by its band") {
-    MixRequest request = a_kilo();
+    MixRequest request = a_kilo_of_it();
     request.wetness = 1.35;
     const MixAnswer answer = scaled(draft::fishmeal_mix(), request);
     CHECK(answer.feel == "tacky");
@@ -50,38 +50,38 @@ TEST_CASE("a wetness is met as it is and named by its band") {
 TEST_CASE("two feels, a feel that is not known and a wetness off the scale are refused") {
     MixRequest request = request_for(DryMass{1.0 * kilogram}, "firm");
     request.wetness = 1.2;
-    CHECK(refusal(request).code == "two-feels");
-    const Fault unknown = refusal(request_for(DryMass{1.0 * kilogram}, "frm"));
+    CHECK(refused_fault(request).code == "two-feels");
+    const Fault unknown = refused_fault(request_for(DryMass{1.0 * kilogram}, "frm"));
     CHECK(unknown.code == "unknown-feel");
     CHECK_THAT(unknown.hint, Catch::Contains("firm"));
-    CHECK_THAT(refusal(request_for(DryMass{1.0 * kilogram}, "zzzzzz")).hint, Catch::Contains("dusty, crumbly"));
+    CHECK_THAT(refused_fault(request_for(DryMass{1.0 * kilogram}, "zzzzzz")).hint, Catch::Contains("dusty, crumbly"));
     for (const double wetness : {0.0, -1.0, 3.01, std::nan("")}) {
-        MixRequest off = a_kilo();
+        MixRequest off = a_kilo_of_it();
         off.wetness = wetness;
-        CHECK(refusal(off).code == "out-of-range");
+        CHECK(refused_fault(off).code == "out-of-range");
     }
 }
 
 TEST_CASE("a state that the wetness does not allow is refused with those it does") {
     MixRequest dusty_ball = request_for(Balls{12, 55.0 * millimetre}, "dusty");
-    const Fault fault = refusal(dusty_ball);
+    const Fault fault = refused_fault(dusty_ball);
     CHECK(fault.code == "unfit-state");
     CHECK_THAT(fault.message, Catch::Contains("dusty") && Catch::Contains("too dry"));
     CHECK_THAT(fault.hint, Catch::Contains("riddled, cupped"));
     MixRequest soft_riddle = request_for(DryMass{1.0 * kilogram}, "soft");
     soft_riddle.state = MixState::riddled;
-    CHECK(refusal(soft_riddle).code == "unfit-state");
-    CHECK_THAT(refusal(soft_riddle).message, Catch::Contains("too wet"));
-    CHECK_THAT(refusal(soft_riddle).hint, Catch::Contains("it can be cupped;"));
-    CHECK(refusal(request_for(Balls{3, 55.0 * millimetre}, "slop")).code == "unfit-state");
+    CHECK(refused_fault(soft_riddle).code == "unfit-state");
+    CHECK_THAT(refused_fault(soft_riddle).message, Catch::Contains("too wet"));
+    CHECK_THAT(refused_fault(soft_riddle).hint, Catch::Contains("it can be cupped;"));
+    CHECK(refused_fault(request_for(Balls{3, 55.0 * millimetre}, "slop")).code == "unfit-state");
 }
 
 TEST_CASE("the target's own state cannot be another") {
     MixRequest balls = request_for(Balls{3, 55.0 * millimetre}, "firm");
     balls.state = MixState::riddled;
-    CHECK(refusal(balls).code == "two-states");
+    CHECK(refused_fault(balls).code == "two-states");
     balls.state = MixState::squeezed;
-    CHECK(refusal(balls).code.empty());
+    CHECK(refused_fault(balls).code.empty());
 }
 
 TEST_CASE("a mix is riddled by default, cupped once it is too wet for that") {
@@ -155,9 +155,9 @@ TEST_CASE("soaked pellets alone are not too wet") {
 }
 
 TEST_CASE("cold water makes the rest longer and changes nothing else") {
-    MixRequest cold = a_kilo();
+    MixRequest cold = a_kilo_of_it();
     cold.water_temperature = Temperature::from_celsius(4);
-    const MixAnswer slow = scaled(draft::fishmeal_mix(), cold), quick = scaled(draft::fishmeal_mix(), a_kilo());
+    const MixAnswer slow = scaled(draft::fishmeal_mix(), cold), quick = scaled(draft::fishmeal_mix(), a_kilo_of_it());
     CHECK(slow.rest > quick.rest);
     CHECK(slow.water_to_add == quick.water_to_add);
     CHECK(slow.wet_volume == quick.wet_volume);
@@ -165,11 +165,11 @@ TEST_CASE("cold water makes the rest longer and changes nothing else") {
 
 TEST_CASE("water at or under the ice and water that scalds are refused") {
     for (const double celsius : {-0.1, 60.1}) {
-        MixRequest request = a_kilo();
+        MixRequest request = a_kilo_of_it();
         request.water_temperature = Temperature::from_celsius(celsius);
         CHECK(fault_of([&] { answer_mix(draft::shelf(), draft::fishmeal_mix(), request); }).code == "out-of-range");
     }
-    MixRequest request = a_kilo();
+    MixRequest request = a_kilo_of_it();
     request.water_temperature = Temperature::from_celsius(0);
     CHECK(fault_of([&] { answer_mix(draft::shelf(), draft::fishmeal_mix(), request); }).code.empty());
 }

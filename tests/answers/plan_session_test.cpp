@@ -259,9 +259,9 @@ TEST_CASE("kit is read with its size, and what is none is told") {
 namespace {
 
 /// Everything at £2 a kilo, but the maize meal, whose price nobody knows.
-class PricedBank : public PlanBank {
+class PricedPlanBank : public PlanBank {
 public:
-    PricedBank() {
+    PricedPlanBank() {
         for (const char* name : {"fishmeal, brown", "brown crumb", "ground fishmeal pellet",
                                  "fishmeal micro pellet 2 mm", "sweet liquid", "expander 4 mm"}) {
             Ingredient one = ingredient(name);
@@ -289,7 +289,7 @@ Strategy messy() {
 // By hand: two opening cups and twelve top-ups (60, 80, ... 280 min) are 14 cups of one mix; the pots go in at 5, 10,
 // ... 295 min, 59 of them. The first session makes all of it; of two sessions with half frozen, mix is made 1.5 times.
 TEST_CASE("five hours with mess") {
-    const PricedBank shelf;
+    const PricedPlanBank shelf;
     PlanRequest request;
     request.start = 9 * 60 + 30;
     request.cost.on = "2026-11-25";

@@ -14,7 +14,7 @@ using draft::soaked;
 
 namespace {
 
-PumpedAnswer only(const SoakRequest& request) {
+PumpedAnswer only_pumped(const SoakRequest& request) {
     return soaked(request).pumped.at(0);
 }
 
@@ -28,7 +28,7 @@ SoakRequest pumped(double grams, std::optional<int> strokes = std::nullopt) {
 
 // By hand: 0.69 g/ml and half of it pores; full of water it weighs 1.19 g/ml, at 62 % full it is as heavy as water.
 TEST_CASE("an expander sinks from the stroke at which its pores are full enough") {
-    const PumpedAnswer answer = only(pumped(50));
+    const PumpedAnswer answer = only_pumped(pumped(50));
     REQUIRE(answer.fewest);
     const auto fill = [&](int strokes) {
         return double(
@@ -44,7 +44,7 @@ TEST_CASE("an expander sinks from the stroke at which its pores are full enough"
 }
 
 TEST_CASE("each stroke fills the pores more, the last ones hardly") {
-    const PumpedAnswer answer = only(pumped(50));
+    const PumpedAnswer answer = only_pumped(pumped(50));
     for (std::size_t i = 1; i < answer.by_stroke.size(); ++i) {
         CHECK(answer.by_stroke[i].fill > answer.by_stroke[i - 1].fill);
         CHECK(answer.by_stroke[i].sinking >= answer.by_stroke[i - 1].sinking);
@@ -74,7 +74,7 @@ TEST_CASE("a pellet with too few pores is never sunk by a pump, and the answer i
 TEST_CASE("hook pellets are counted by the bites to come") {
     SoakRequest request = soak_of("expander 4 mm", BitesPlanned{30, 5.0 * hour});
     request.spare = 0.1;
-    CHECK(only(request).grains.all == Approx(247.5));
+    CHECK(only_pumped(request).grains.all == Approx(247.5));
     request.items.push_back({"expander 6 mm", std::nullopt, 2});
     const SoakAnswer both = soaked(request);
     CHECK(both.pumped[0].grains.all == Approx(82.5));
@@ -84,7 +84,7 @@ TEST_CASE("hook pellets are counted by the bites to come") {
 
 TEST_CASE("the water in the pores is what the fill makes of them") {
     CHECK(rc::check([] {
-        const PumpedAnswer answer = only(pumped(*rc::gen::inRange(5, 70), *rc::gen::inRange(0, 60)));
+        const PumpedAnswer answer = only_pumped(pumped(*rc::gen::inRange(5, 70), *rc::gen::inRange(0, 60)));
         const double water = water_density(Temperature::from_celsius(15)).in(gram_per_millilitre);
         const double pores = answer.dry.in(gram) / 0.69 * 0.5;
         RC_ASSERT(std::abs(answer.inside.in(gram)-answer.at.fill * pores * water) < 1e-9);
@@ -96,12 +96,12 @@ TEST_CASE("the water in the pores is what the fill makes of them") {
 
 TEST_CASE("a bigger pump needs fewer strokes, and thin air none the more") {
     SoakRequest request = pumped(50);
-    const int usual = *only(request).fewest;
+    const int usual = *only_pumped(request).fewest;
     request.pump.stroke = 500.0 * millilitre;
-    CHECK(*only(request).fewest < usual);
+    CHECK(*only_pumped(request).fewest < usual);
     request.pump.stroke = 100.0 * millilitre;
     request.pump.air = 80.0 * kilopascal;
-    CHECK(*only(request).fewest == usual);
+    CHECK(*only_pumped(request).fewest == usual);
 }
 
 TEST_CASE("a pump that cannot be is refused") {

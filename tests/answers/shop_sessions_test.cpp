@@ -16,8 +16,8 @@ namespace {
 
 const Date first = parse_date("2026-11-28");
 
-Pack pack(double grams, std::int64_t pence, const char* shop = "", const char* on = "2026-03-01",
-          const char* currency = "GBP") {
+Pack shop_pack(double grams, std::int64_t pence, const char* shop = "", const char* on = "2026-03-01",
+               const char* currency = "GBP") {
     return {grams * gram, Money(pence, currency_named(currency)), on, shop};
 }
 
@@ -49,9 +49,10 @@ ShopAnswer shop(const std::vector<SessionNeed>& sessions, const StockOnHand& sto
 
 }  // namespace
 
-// By hand: 8 kg at the most, for 3 sessions of 900 g: 2.7 kg are a 2 kg and a 1 kg pack, 6.10; three of 1 kg are 6.60.
+// By hand: 8 kg at the most, for 3 sessions of 900 g: 2.7 kg are a 2 kg and a 1 kg shop_pack, 6.10; three of 1 kg
+// are 6.60.
 TEST_CASE("sessions that share packs are cheaper than each on its own") {
-    const auto packs = std::vector<Pack>{pack(1000, 220), pack(2000, 390), pack(5000, 875)};
+    const auto packs = std::vector<Pack>{shop_pack(1000, 220), shop_pack(2000, 390), shop_pack(5000, 875)};
     const IngredientNeed crumb = need("brown crumb", 900, packs);
     const ShopAnswer answer = shop(weekly({{crumb}, {crumb}, {crumb}}));
     CHECK(answer.total_minor == 610);
@@ -63,7 +64,7 @@ TEST_CASE("sessions that share packs are cheaper than each on its own") {
 }
 
 TEST_CASE("what does not keep to the next session is bought anew for it") {
-    const auto packs = std::vector<Pack>{pack(1000, 220)};
+    const auto packs = std::vector<Pack>{shop_pack(1000, 220)};
     const ShopAnswer keeps =
         shop(weekly({{need("casters", 300, packs, 8.0 * day)}, {need("casters", 300, packs, 8.0 * day)}}));
     CHECK(keeps.total_minor == 220);
@@ -103,7 +104,7 @@ TEST_CASE("whole grams by session come to the sum rounded up, however small each
 }
 
 TEST_CASE("the shed is used first, and what is past its best by then is not") {
-    const auto packs = std::vector<Pack>{pack(1000, 220)};
+    const auto packs = std::vector<Pack>{shop_pack(1000, 220)};
     const auto sessions = weekly({{need("brown crumb", 600, packs)}, {need("brown crumb", 600, packs)}});
     StockOnHand good, short_lived, gone;
     good.put("brown crumb", {1.2 * kilogram, "2027-03-01"});
@@ -119,8 +120,8 @@ TEST_CASE("the shed is used first, and what is past its best by then is not") {
 
 TEST_CASE("a charge for bringing it sends one to another shop, and one shop may cost more") {
     const auto sessions =
-        weekly({{need("brown crumb", 900, {pack(1000, 200, "the mill"), pack(1000, 260, "the village shop")}),
-                 need("casters", 300, {pack(320, 390, "the village shop")})}});
+        weekly({{need("brown crumb", 900, {shop_pack(1000, 200, "the mill"), shop_pack(1000, 260, "the village shop")}),
+                 need("casters", 300, {shop_pack(320, 390, "the village shop")})}});
     CHECK(shop(sessions).total_minor == 590);
     ShopRequest request = asking();
     request.deliveries = {{"the mill", Money(100, currency_named("GBP"))}};
@@ -130,8 +131,8 @@ TEST_CASE("a charge for bringing it sends one to another shop, and one shop may 
     request = asking();
     request.trips = ShopRequest::Trips::one_shop;
     CHECK(shop(sessions, {}, request).total_minor == 650);
-    const auto apart = weekly({{need("brown crumb", 900, {pack(1000, 200, "the mill")}),
-                                need("casters", 300, {pack(320, 390, "the village shop")})}});
+    const auto apart = weekly({{need("brown crumb", 900, {shop_pack(1000, 200, "the mill")}),
+                                need("casters", 300, {shop_pack(320, 390, "the village shop")})}});
     const Fault fault = fault_of([&] { shop(apart, {}, request); });
     CHECK(fault.code == "no-one-shop");
     CHECK_THAT(fault.message,
@@ -139,14 +140,14 @@ TEST_CASE("a charge for bringing it sends one to another shop, and one shop may 
 }
 
 TEST_CASE("no more is left over than is wanted, or it is said how much must be") {
-    const auto sessions = weekly({{need("brown crumb", 900, {pack(300, 120), pack(1000, 200)})}});
+    const auto sessions = weekly({{need("brown crumb", 900, {shop_pack(300, 120), shop_pack(1000, 200)})}});
     CHECK(shop(sessions).total_minor == 200);
     ShopRequest request = asking();
     request.most_left_over = 50.0 * gram;
     const ShopAnswer tight = shop(sessions, {}, request);
     CHECK(tight.total_minor == 360);
     CHECK(tight.lines[0].left_over.in(gram) == Approx(0));
-    const auto coarse = weekly({{need("brown crumb", 900, {pack(1000, 200)})}});
+    const auto coarse = weekly({{need("brown crumb", 900, {shop_pack(1000, 200)})}});
     const Fault fault = fault_of([&] { shop(coarse, {}, request); });
     CHECK(fault.code == "too-much-left");
     CHECK_THAT(fault.message, Catch::Contains("100 g of brown crumb"));
@@ -154,8 +155,8 @@ TEST_CASE("no more is left over than is wanted, or it is said how much must be")
 
 TEST_CASE("what has no price, or is not sold where one goes, is named and left off") {
     const auto sessions =
-        weekly({{need("brown crumb", 900, {}), need("casters", 300, {pack(320, 390, "the village shop")}),
-                 need("sweetcorn", 300, {pack(340, 115, "the mill")})}});
+        weekly({{need("brown crumb", 900, {}), need("casters", 300, {shop_pack(320, 390, "the village shop")}),
+                 need("sweetcorn", 300, {shop_pack(340, 115, "the mill")})}});
     ShopRequest request = asking();
     request.at = {"the mill"};
     const ShopAnswer answer = shop(sessions, {}, request);
@@ -178,15 +179,16 @@ TEST_CASE("what has no price and is in the shed is no lack") {
 }
 
 TEST_CASE("prices in two currencies are an error that names both") {
-    const auto sessions = weekly({{need("brown crumb", 900, {pack(1000, 200)}),
-                                   need("casters", 300, {pack(320, 390, "", "2026-03-01", "EUR")})}});
+    const auto sessions = weekly({{need("brown crumb", 900, {shop_pack(1000, 200)}),
+                                   need("casters", 300, {shop_pack(320, 390, "", "2026-03-01", "EUR")})}});
     const Fault fault = fault_of([&] { shop(sessions); });
     CHECK(fault.code == "mixed-currencies");
     CHECK_THAT(fault.message, Catch::Contains("GBP") && Catch::Contains("EUR"));
 }
 
-TEST_CASE("a pack far larger than any need and an old price are minded") {
-    const ShopAnswer answer = shop(weekly({{need("brown crumb", 400, {pack(25000, 3000, "the mill", "2025-03-01")})}}));
+TEST_CASE("a shop_pack far larger than any need and an old price are minded") {
+    const ShopAnswer answer =
+        shop(weekly({{need("brown crumb", 400, {shop_pack(25000, 3000, "the mill", "2025-03-01")})}}));
     REQUIRE(answer.warnings.size() == 2);
     CHECK(answer.warnings[0].code == "stale-price");
     CHECK(answer.warnings[1].code == "more-left-than-used");
@@ -201,7 +203,7 @@ TEST_CASE("every gram of sessions drawn at random is bought, in stock, used or l
             for (const char* name : names)
                 if (*rc::gen::inRange(0, 3) > 0)
                     of_session.push_back(need(name, *rc::gen::inRange(1, 3000),
-                                              {pack(300, 100, "the mill"), pack(1000, 290)}, life * day));
+                                              {shop_pack(300, 100, "the mill"), shop_pack(1000, 290)}, life * day));
         StockOnHand stock;
         const int stocked = *rc::gen::inRange(0, 3000);
         if (stocked > 0) stock.put("casters", {stocked * gram, "2027-01-01"});

@@ -13,7 +13,7 @@ namespace fs = std::filesystem;
 
 const fs::path golden = fs::path(BAITWRIGHT_SOURCE_DIR) / "tests" / "cli" / "golden";
 
-std::vector<fs::path> cases() {
+std::vector<fs::path> golden_cases() {
     std::vector<fs::path> found;
     for (const auto& entry : fs::directory_iterator(golden)) found.push_back(entry.path());
     std::sort(found.begin(), found.end());
@@ -63,8 +63,8 @@ std::string widest_line(const std::string& text) {
 
 TEST_CASE("each command prints what it printed when its output was last read through") {
     const bool accepting = std::getenv("BAITWRIGHT_ACCEPT") != nullptr;
-    REQUIRE(cases().size() >= 8);
-    for (const fs::path& folder : cases()) {
+    REQUIRE(golden_cases().size() >= 8);
+    for (const fs::path& folder : golden_cases()) {
         const program_run::Folder here;
         lay_files(folder, here.path());
         type_before(folder / "before", here.path());

@@ -8,7 +8,7 @@ using namespace baitwright;
 
 namespace {
 
-const std::string whole = R"([[advice]]
+const std::string whole_advice = R"([[advice]]
 about = "amount"
 say = "Feed half."
 why = "it is cold"
@@ -18,15 +18,15 @@ favour = ["cold water"]
 against = ["margin"]
 )";
 
-std::vector<Fault> faults_of(const std::string& text) {
+std::vector<Fault> advice_faults(const std::string& text) {
     return read_library_file(text, "rules.toml").faults;
 }
 
 }  // namespace
 
 TEST_CASE("an advice is read with all it says") {
-    CHECK(faults_of(whole).empty());
-    const auto rules = read_advice_rules(whole, "rules.toml");
+    CHECK(advice_faults(whole_advice).empty());
+    const auto rules = read_advice_rules(whole_advice, "rules.toml");
     REQUIRE(rules.size() == 1);
     const AdviceRule& rule = rules.front();
     CHECK(rule.about == "amount");
@@ -43,7 +43,7 @@ TEST_CASE("an advice is read with all it says") {
 }
 
 TEST_CASE("every fault of an advice is told in its place") {
-    const auto faults = faults_of(R"([[advice]]
+    const auto faults = advice_faults(R"([[advice]]
 about = "weather"
 say = "Feed half."
 when = { season = ["wintre"], depth_from = 3, tow_from = "2 cm/s", tow_below = "1 cm/s", moon = "full" }

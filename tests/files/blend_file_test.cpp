@@ -1,4 +1,4 @@
-// Blends as files: what is read, and every fault at its place.
+// Blends as files: what is read_blend, and every fault at its place.
 #include <catch2/catch.hpp>
 
 #include <algorithm>
@@ -39,17 +39,18 @@ of = ["brown crumb", "Rusk"]
 min = "90 %"
 )";
 
-LibraryFile read(const std::string& text) {
+LibraryFile read_blend(const std::string& text) {
     return read_library_file(text, "a.toml");
 }
 
 /// The faults of a blend of two candidates with these lines after them; line 5 is the first.
-std::vector<Fault> faults_of(const std::string& lines) {
-    return read("name = \"b\"\n[[candidate]]\nof = \"brown crumb\"\n[[candidate]]\nof = \"rusk\"\n" + lines).faults;
+std::vector<Fault> blend_faults(const std::string& lines) {
+    return read_blend("name = \"b\"\n[[candidate]]\nof = \"brown crumb\"\n[[candidate]]\nof = \"rusk\"\n" + lines)
+        .faults;
 }
 
 void check_one(const std::string& lines, const std::string& code, int line) {
-    const std::vector<Fault> faults = faults_of(lines);
+    const std::vector<Fault> faults = blend_faults(lines);
     INFO(lines);
     REQUIRE(faults.size() == 1);
     CHECK(faults[0].code == code);
@@ -59,8 +60,8 @@ void check_one(const std::string& lines, const std::string& code, int line) {
 
 }  // namespace
 
-TEST_CASE("a blend is read as it is written") {
-    const LibraryFile file = read(whole);
+TEST_CASE("a blend is read_blend as it is written") {
+    const LibraryFile file = read_blend(whole);
     for (const Fault& fault : file.faults) FAIL(fault.line << ": " << fault.message);
     REQUIRE(file.blends.size() == 1);
     const BlendSpec& spec = file.blends[0].spec;
@@ -103,7 +104,7 @@ TEST_CASE("each slip in a blend is told at its place") {
 
 TEST_CASE("a key, a property and a candidate that are mistyped are met with what may be meant") {
     const auto hints = [](const std::string& lines, const std::string& meant) {
-        const std::vector<Fault> faults = faults_of(lines);
+        const std::vector<Fault> faults = blend_faults(lines);
         INFO(lines);
         REQUIRE_FALSE(faults.empty());
         CHECK((faults[0].hint + faults[0].message).find(meant) != std::string::npos);
@@ -115,10 +116,10 @@ TEST_CASE("a key, a property and a candidate that are mistyped are met with what
 }
 
 TEST_CASE("a blend of nothing is refused, and all faults come in one run") {
-    const LibraryFile empty = read("name = \"b\"\ngoal = \"cost per kg\"\n");
+    const LibraryFile empty = read_blend("name = \"b\"\ngoal = \"cost per kg\"\n");
     REQUIRE(empty.faults.size() == 1);
     CHECK(empty.faults[0].hint.find("[[candidate]]") != std::string::npos);
-    const std::vector<Fault> three = faults_of(
+    const std::vector<Fault> three = blend_faults(
         "max = \"120 %\"\n[[limit]]\non = \"protein\"\n[[limit]]\non = \"fibre\"\nmin = \"9 %\"\nmax = \"2 %\"\n");
     CHECK(three.size() == 3);
 }

@@ -50,7 +50,7 @@ struct BadTable {
 };
 
 #define HEAD "name,kind,loose_density,absorption,"
-#define CRUMB "crumb,base,420 g/l,0.65 g/g,"
+#define CRUMB_ROW "crumb,base,420 g/l,0.65 g/g,"
 
 const BadTable bad_tables[]{
     // the table as such
@@ -78,10 +78,10 @@ const BadTable bad_tables[]{
     {"name,kind,note,Note\n", "set-twice", 1, 16, "'note' heads two columns"},
 
     // the rows
-    {HEAD "moisture\n" CRUMB "6 %,x\n", "ragged-row", 2, 33, "6 cells, and there are 5 headings"},
+    {HEAD "moisture\n" CRUMB_ROW "6 %,x\n", "ragged-row", 2, 33, "6 cells, and there are 5 headings"},
     {HEAD "moisture\ncrumb,base\n", "ragged-row", 2, 7, "2 cells, and there are 5 headings"},
-    {HEAD "\n" CRUMB "x\n", "no-heading", 2, 29, "no heading above"},
-    {HEAD "note\n" CRUMB "a\nCrumb ,base,1 kg/l,1 g/g,\n", "duplicate-name", 3, 1, "'Crumb' is in this file twice"},
+    {HEAD "\n" CRUMB_ROW "x\n", "no-heading", 2, 29, "no heading above"},
+    {HEAD "note\n" CRUMB_ROW "a\nCrumb ,base,1 kg/l,1 g/g,\n", "duplicate-name", 3, 1, "'Crumb' is in this file twice"},
     {HEAD "note\n,base,420 g/l,0.65 g/g,\n", "missing-value", 2, 1, "'name' is missing"},
     {HEAD "note\ncrumb,,420 g/l,0.65 g/g,\n", "missing-value", 2, 7, "'kind' is missing"},
     {HEAD "note\ncrumb,base,420 g/l,,\n", "missing-value", 2, 20, "'absorption' is missing; a base must"},
@@ -89,38 +89,40 @@ const BadTable bad_tables[]{
     {HEAD "note\n-crumb,base,420 g/l,0.65 g/g,\n", "bad-name", 2, 1, "begins with '-'"},
     {HEAD "note\na/b,base,420 g/l,0.65 g/g,\n", "bad-name", 2, 1, "holds a '/'"},
     {HEAD "note\n\"a\nb\",base,420 g/l,0.65 g/g,\n", "control-character", 2, 1, "line break"},
-    {HEAD "note\n" CRUMB "a\x1B[31m\n", "control-character", 2, 29, "'note' holds a control character"},
+    {HEAD "note\n" CRUMB_ROW "a\x1B[31m\n", "control-character", 2, 29, "'note' holds a control character"},
 
     // the cells
     {HEAD "note\ncrumb,bass,420 g/l,0.65 g/g,\n", "unknown-word", 2, 7, "'kind' cannot be 'bass'"},
-    {HEAD "moisture\n" CRUMB "6.5\n", "no-unit", 2, 29, "6.5"},
-    {HEAD "moisture\n" CRUMB "6.5 g\n", "wrong-dimension", 2, 29, "6.5 g"},
-    {HEAD "moisture\n" CRUMB "\"6,5 %\"\n", "not-a-number", 2, 29, "6,5 %"},
-    {HEAD "moisture\n" CRUMB "130 %\n", "out-of-range", 2, 29, "'moisture' must be from 0 to 100 %"},
-    {HEAD "binder\n" CRUMB "\"0,5\"\n", "not-a-number", 2, 29, "0,5"},
-    {HEAD "binder\n" CRUMB "sticky\n", "not-a-number", 2, 29, "sticky"},
-    {HEAD "binder\n" CRUMB "nan\n", "not-a-number", 2, 29, "nan"},
-    {HEAD "binder\n" CRUMB "1e20\n", "out-of-range", 2, 29, "'binder' must be from -20 to 20"},
-    {HEAD "slump\n" CRUMB "0.5 g/g\n", "inconsistent-values", 2, 29, "'slump'"},
-    {HEAD "porosity\n" CRUMB "50 %\n", "unfit-key", 2, 29, "'porosity' does not belong to a base"},
-    {HEAD "moisture spread\n" CRUMB "5 %\n", "missing-value", 2, 29, "'moisture spread' is stated, but not 'moisture'"},
-    {HEAD "moisture,moisture spread\n" CRUMB "6 %,400 %\n", "out-of-range", 2, 33, "'spread' must be from 0 to 300 %"},
-    {HEAD "moisture,moisture source\n" CRUMB "6 %,a friend\n", "unknown-source", 2, 33, "a friend"},
-    {HEAD "moisture,moisture source\n" CRUMB "6 %,derived\n", "derived-source", 2, 33, "derived"},
-    {HEAD "composition fat\n" CRUMB "101 %\n", "out-of-range", 2, 29, "'fat' must be from 0 to 100 %"},
-    {HEAD "composition fat,composition protein\n" CRUMB "60 %,60 %\n", "inconsistent-values", 2, 34, "120 %"},
-    {HEAD "solute\n" CRUMB "salt\n", "unfit-key", 2, 29, "'solute'"},
-    {HEAD "label_dose\n" CRUMB "25 ml\n", "no-basis", 2, 29, "25 ml"},
-    {HEAD "cautions\n" CRUMB "dust; nutts\n", "unknown-caution", 2, 29, "'nutts' is not a known caution"},
-    {HEAD "keeps cold\n" CRUMB "soon\n", "not-a-number", 2, 29, "soon"},
-    {HEAD "pack 2 size\n" CRUMB "0 kg\n", "out-of-range", 2, 29, "'size' must be above 0"},
-    {HEAD "pack 1 price\n" CRUMB "\xC2\xA3"
+    {HEAD "moisture\n" CRUMB_ROW "6.5\n", "no-unit", 2, 29, "6.5"},
+    {HEAD "moisture\n" CRUMB_ROW "6.5 g\n", "wrong-dimension", 2, 29, "6.5 g"},
+    {HEAD "moisture\n" CRUMB_ROW "\"6,5 %\"\n", "not-a-number", 2, 29, "6,5 %"},
+    {HEAD "moisture\n" CRUMB_ROW "130 %\n", "out-of-range", 2, 29, "'moisture' must be from 0 to 100 %"},
+    {HEAD "binder\n" CRUMB_ROW "\"0,5\"\n", "not-a-number", 2, 29, "0,5"},
+    {HEAD "binder\n" CRUMB_ROW "sticky\n", "not-a-number", 2, 29, "sticky"},
+    {HEAD "binder\n" CRUMB_ROW "nan\n", "not-a-number", 2, 29, "nan"},
+    {HEAD "binder\n" CRUMB_ROW "1e20\n", "out-of-range", 2, 29, "'binder' must be from -20 to 20"},
+    {HEAD "slump\n" CRUMB_ROW "0.5 g/g\n", "inconsistent-values", 2, 29, "'slump'"},
+    {HEAD "porosity\n" CRUMB_ROW "50 %\n", "unfit-key", 2, 29, "'porosity' does not belong to a base"},
+    {HEAD "moisture spread\n" CRUMB_ROW "5 %\n", "missing-value", 2, 29,
+     "'moisture spread' is stated, but not 'moisture'"},
+    {HEAD "moisture,moisture spread\n" CRUMB_ROW "6 %,400 %\n", "out-of-range", 2, 33,
+     "'spread' must be from 0 to 300 %"},
+    {HEAD "moisture,moisture source\n" CRUMB_ROW "6 %,a friend\n", "unknown-source", 2, 33, "a friend"},
+    {HEAD "moisture,moisture source\n" CRUMB_ROW "6 %,derived\n", "derived-source", 2, 33, "derived"},
+    {HEAD "composition fat\n" CRUMB_ROW "101 %\n", "out-of-range", 2, 29, "'fat' must be from 0 to 100 %"},
+    {HEAD "composition fat,composition protein\n" CRUMB_ROW "60 %,60 %\n", "inconsistent-values", 2, 34, "120 %"},
+    {HEAD "solute\n" CRUMB_ROW "salt\n", "unfit-key", 2, 29, "'solute'"},
+    {HEAD "label_dose\n" CRUMB_ROW "25 ml\n", "no-basis", 2, 29, "25 ml"},
+    {HEAD "cautions\n" CRUMB_ROW "dust; nutts\n", "unknown-caution", 2, 29, "'nutts' is not a known caution"},
+    {HEAD "keeps cold\n" CRUMB_ROW "soon\n", "not-a-number", 2, 29, "soon"},
+    {HEAD "pack 2 size\n" CRUMB_ROW "0 kg\n", "out-of-range", 2, 29, "'size' must be above 0"},
+    {HEAD "pack 1 price\n" CRUMB_ROW "\xC2\xA3"
           "2.10\n",
      "missing-value", 2, 29, "'size' is missing; a pack must"},
-    {HEAD "pack 1 size,pack 1 on\n" CRUMB "1 kg,01/03/2026\n", "wrong-type", 2, 34, "must be a date such as"},
-    {HEAD "pack 1 size,pack 1 on\n" CRUMB "1 kg,2026-02-30\n", "wrong-type", 2, 34, "must be a date such as"},
-    {HEAD "pack 1 size,pack 1 price\n" CRUMB "1 kg,-1 GBP\n", "out-of-range", 2, 34, "not be below zero"},
-    {HEAD "note,moisture\n" CRUMB "\"two\n\xC3\xA9 lines\",130 %\n", "out-of-range", 3, 10, "'moisture'"},
+    {HEAD "pack 1 size,pack 1 on\n" CRUMB_ROW "1 kg,01/03/2026\n", "wrong-type", 2, 34, "must be a date such as"},
+    {HEAD "pack 1 size,pack 1 on\n" CRUMB_ROW "1 kg,2026-02-30\n", "wrong-type", 2, 34, "must be a date such as"},
+    {HEAD "pack 1 size,pack 1 price\n" CRUMB_ROW "1 kg,-1 GBP\n", "out-of-range", 2, 34, "not be below zero"},
+    {HEAD "note,moisture\n" CRUMB_ROW "\"two\n\xC3\xA9 lines\",130 %\n", "out-of-range", 3, 10, "'moisture'"},
 };
 
 const Fault* fault_with(const std::vector<Fault>& faults, std::string_view code) {
@@ -261,7 +263,7 @@ TEST_CASE("each bad table is refused where it is wrong") {
 
 TEST_CASE("every fault of a table is told at once, in the order of the file") {
     const LibraryFile file =
-        read_ingredient_csv(HEAD "moistur,binder\n" CRUMB
+        read_ingredient_csv(HEAD "moistur,binder\n" CRUMB_ROW
                                  "x,sticky\nmeal,bass,420 g/l,0.65 g/g,y,1\nshort,base\ngood,base,420 g/l,1 g/g,,2\n"
                                  "\"cr\xC3\xA9me\",base,9 g/l,-1 g/g,,\n",
                             "shed.csv");
@@ -278,7 +280,7 @@ TEST_CASE("every fault of a table is told at once, in the order of the file") {
 
 TEST_CASE("the second of two namesakes is told where the first stands in the table") {
     const LibraryFile file = read_ingredient_csv(
-        HEAD "note\n" CRUMB "\"a\nb\"\n\nother,base,1 kg/l,1 g/g,\ncrumb,base,1 kg/l,1 g/g,\n", "a.csv");
+        HEAD "note\n" CRUMB_ROW "\"a\nb\"\n\nother,base,1 kg/l,1 g/g,\ncrumb,base,1 kg/l,1 g/g,\n", "a.csv");
     const Fault* fault = fault_with(file.faults, "duplicate-name");
     REQUIRE(fault);
     CHECK(fault->line == 6);

@@ -1,4 +1,4 @@
-// Strategies as files: what is read, what is written back, and every fault at its place.
+// Strategies as files: what is read_strategy_file, what is written back, and every fault at its place.
 #include <rapidcheck.h>
 
 #include <catch2/catch.hpp>
@@ -14,7 +14,7 @@ using namespace baitwright;
 
 namespace {
 
-constexpr const char* whole = R"(name = "far bank"
+constexpr const char* whole_strategy = R"(name = "far bank"
 purpose = "Bream."
 avoid = "Not in flow."
 length = "5 h"
@@ -60,7 +60,7 @@ of = "maggots"
 amount = "0.25 pt"
 )";
 
-Strategy read(const std::string& text) {
+Strategy read_strategy_file(const std::string& text) {
     const LibraryFile file = read_library_file(text, "a.toml");
     for (const Fault& fault : file.faults) FAIL(fault.line << ": " << fault.message);
     REQUIRE(file.strategies.size() == 1);
@@ -133,9 +133,9 @@ struct BrokenStrategy {
 };
 
 /// Two good lines; what is wrong begins in line 3.
-#define HEAD "name = \"far bank\"\nlength = \"5 h\"\n"
+#define STRATEGY_HEAD "name = \"far bank\"\nlength = \"5 h\"\n"
 /// Two good lines of a feed below it; what is wrong begins in line 5 or 6.
-#define FEED HEAD "[[feed]]\nof = \"silt bed\"\n"
+#define FEED STRATEGY_HEAD "[[feed]]\nof = \"silt bed\"\n"
 #define CUP "as = \"cup\"\nsize = \"250 ml\"\n"
 /// A strategy without fault down to line 7.
 #define GOOD FEED "at = \"0 min\"\n" CUP
@@ -151,7 +151,7 @@ const BrokenStrategy broken[]{
      "'length' must be text such as \"5 h\", not the number 5"},
     {"name = \"far bank\"\nlength = \"5 kg\"\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "wrong-dimension", 2,
      10, "is a mass, but a time is needed"},
-    {HEAD "spare = \"10 %\"\n", "missing-value", 1, 1, "a strategy has no feed"},
+    {STRATEGY_HEAD "spare = \"10 %\"\n", "missing-value", 1, 1, "a strategy has no feed"},
     {GOOD "[watr]\ndepth = \"2 m\"\n", "unknown-key", 8, 2, "'watr' is not a key of a strategy"},
     {GOOD "[water]\ndeepth = \"2 m\"\n", "unknown-key", 9, 1, "'deepth' is not a key"},
     {GOOD "[water]\ndepth = \"0 m\"\n", "out-of-range", 9, 9, "from 1 cm to 100 m"},
@@ -161,7 +161,7 @@ const BrokenStrategy broken[]{
     {GOOD "[pace]\nput_ins_per_hour = 0\n", "out-of-range", 9, 20, "must be above 0"},
     {GOOD "[pace]\nput_ins_per_hour = \"12\"\n", "wrong-type", 9, 20, "plain number"},
     {GOOD "[pace]\nfish_per_hour = 4000\n", "out-of-range", 9, 17, "not 4000"},
-    {HEAD "spare = \"501 %\"\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "out-of-range", 3, 9,
+    {STRATEGY_HEAD "spare = \"501 %\"\n[[feed]]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "out-of-range", 3, 9,
      "from 0 to 500 %"},
     {FEED CUP, "no-time", 3, 1, "does not say when"},
     {FEED "at = \"0 min\"\nevery = \"40 min\"\n" CUP, "two-times", 6, 1, "says twice when"},
@@ -205,14 +205,15 @@ const BrokenStrategy broken[]{
     {GOOD "feel = 3\n", "wrong-type", 8, 8, "'feel' must be text"},
     {GOOD "prepare = \"boiled\"\n", "unknown-word", 8, 11, "'prepare' cannot be 'boiled'"},
     {GOOD "cuont = 3\n", "unknown-key", 8, 1, "'cuont' is not a key of a feed"},
-    {HEAD "[[feed]]\nat = \"0 min\"\n" CUP, "missing-value", 3, 1, "'of' is missing; a feed"},
+    {STRATEGY_HEAD "[[feed]]\nat = \"0 min\"\n" CUP, "missing-value", 3, 1, "'of' is missing; a feed"},
     {GOOD "parts = [{ of = \"a\", share = 1 }]\n", "unfit-key", 4, 1, "'of' and 'parts' do not go together"},
-    {HEAD "[[feed]]\nparts = [{ of = \"a\" }]\nat = \"0 min\"\n" CUP, "missing-value", 4, 10, "'share' is missing"},
-    {HEAD "[[feed]]\nparts = [{ of = \"a\", share = 0 }]\nat = \"0 min\"\n" CUP, "out-of-range", 4, 30,
+    {STRATEGY_HEAD "[[feed]]\nparts = [{ of = \"a\" }]\nat = \"0 min\"\n" CUP, "missing-value", 4, 10,
+     "'share' is missing"},
+    {STRATEGY_HEAD "[[feed]]\nparts = [{ of = \"a\", share = 0 }]\nat = \"0 min\"\n" CUP, "out-of-range", 4, 30,
      "'share' must be above 0"},
-    {HEAD "[[feed]]\nparts = []\nat = \"0 min\"\n" CUP, "missing-value", 4, 9, "the feed has no part"},
-    {HEAD "[[feed]]\nparts = \"a\"\nat = \"0 min\"\n" CUP, "wrong-type", 4, 9, "must be blocks"},
-    {HEAD "[feed]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "single-brackets", 3, 1,
+    {STRATEGY_HEAD "[[feed]]\nparts = []\nat = \"0 min\"\n" CUP, "missing-value", 4, 9, "the feed has no part"},
+    {STRATEGY_HEAD "[[feed]]\nparts = \"a\"\nat = \"0 min\"\n" CUP, "wrong-type", 4, 9, "must be blocks"},
+    {STRATEGY_HEAD "[feed]\nof = \"silt bed\"\nat = \"0 min\"\n" CUP, "single-brackets", 3, 1,
      "'feed' stands in single brackets"},
     {GOOD "[[hookbait]]\nof = \"maggots\"\n", "no-amount", 8, 1, "does not say how much"},
     {GOOD "[[hookbait]]\nof = \"maggots\"\nbites_per_hour = 3\namount = \"1 pt\"\n", "two-amounts", 11, 1,
@@ -225,8 +226,8 @@ const BrokenStrategy broken[]{
 
 }  // namespace
 
-TEST_CASE("a strategy is read as it was written") {
-    const Strategy s = read(whole);
+TEST_CASE("a strategy is read_strategy_file as it was written") {
+    const Strategy s = read_strategy_file(whole_strategy);
     CHECK(s.name == "far bank");
     CHECK(s.purpose == "Bream.");
     CHECK(s.length.in(hour) == Approx(5));
@@ -261,7 +262,7 @@ TEST_CASE("a strategy is read as it was written") {
 }
 
 TEST_CASE("a strategy takes a tenth more where it does not say") {
-    CHECK(double(read(GOOD).spare) == Approx(0.10));
+    CHECK(double(read_strategy_file(GOOD).spare) == Approx(0.10));
 }
 
 TEST_CASE("several strategies, mixes and ingredients share a file") {
@@ -277,7 +278,7 @@ TEST_CASE("several strategies, mixes and ingredients share a file") {
 }
 
 TEST_CASE("the places of a strategy are those of its values") {
-    const LibraryFile file = read_library_file(whole, "a.toml");
+    const LibraryFile file = read_library_file(whole_strategy, "a.toml");
     const EntryPlaces& places = file.strategies.at(0).places;
     CHECK(places.at(feed_part_subject(1, 1)).line == 17);
     CHECK(places.at(feed_feel_subject(1)).line == 21);
@@ -286,7 +287,7 @@ TEST_CASE("the places of a strategy are those of its values") {
     CHECK(places.at(hookbait_subject(2)).line == 43);
 }
 
-TEST_CASE("any strategy is written and read back as it was") {
+TEST_CASE("any strategy is written and read_strategy_file back as it was") {
     CHECK(rc::check([] {
         const Strategy strategy = any_strategy();
         const LibraryFile back = read_library_file(toml_text(strategy), "a.toml");

@@ -24,8 +24,8 @@ BankContents contents_with(const Shelf& shelf, const std::string& strategy) {
 TEST_CASE("a page's two libraries are TOML without a fault, and share no entry") {
     const auto shelf = shipped_shelf();
     const Json data = bank_data(contents_with(*shelf, "open carpet"));
-    const LibraryFile carried = read_library_file(data["library"].get<std::string>(), "library");
-    const LibraryFile more = read_library_file(data["more"].get<std::string>(), "more");
+    const LibraryFile carried = read_library_file(data["library"].text(), "library");
+    const LibraryFile more = read_library_file(data["more"].text(), "more");
     CHECK(carried.faults.empty());
     CHECK(more.faults.empty());
     REQUIRE(carried.strategies.size() == 1);
@@ -39,7 +39,7 @@ TEST_CASE("pages that work anything out differently have different ids, the same
     BankContents contents = contents_with(*shelf, "open carpet");
     const Json data = bank_data(contents);
     CHECK(bank_data(contents)["id"] == data["id"]);
-    CHECK(data["id"].get<std::string>().size() == 16);
+    CHECK(data["id"].text().size() == 16);
     contents.people = 2;
     CHECK(bank_data(contents)["id"] != data["id"]);
     CHECK(bank_data(contents_with(*shelf, "tight balls"))["id"] != data["id"]);
@@ -52,7 +52,7 @@ TEST_CASE("a page brings along the first answer of each of its strategies") {
     const Json data = bank_data(contents);
     REQUIRE(data["known"].size() == 2);
     for (const Json& one : data["known"]) {
-        INFO(one["asked"].dump());
+        INFO(json_text(one["asked"]));
         CHECK(one["reply"]["status"] == 0);
         CHECK(one["reply"]["told"][0]["kind"] == "title");
         CHECK(one["reply"]["json"]["recipe"] == one["asked"]["words"][0]);

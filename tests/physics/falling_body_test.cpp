@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "physics/bench_waters.h"
 #include "quantities/units.h"
 #include "reference/numbers_in.h"
 #include "reference/reference_rows.h"
@@ -14,15 +15,6 @@ using namespace baitwright;
 using reference::numbers_in;
 
 namespace {
-
-const StillWater& bench_water() {
-    static const StillWater water(Density::from_si(998.207), Viscosity::from_si(1.0016e-3));
-    return water;
-}
-
-Tow still(double metres) {
-    return {{}, {}, metres * metre};
-}
 
 /// A ball without air.
 FallingBody ball(double millimetres, double density) {

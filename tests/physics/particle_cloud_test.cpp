@@ -6,6 +6,7 @@
 #include <cmath>
 #include <sstream>
 
+#include "physics/bench_waters.h"
 #include "physics/settling.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
@@ -36,10 +37,6 @@ const std::vector<CloudGrains>& usual_grains() {
 
 CloudStart usual_start() {
     return {1.5 * second, 0.55 * metre, 40.0 * millimetre, 0.55 * metre_per_second, {}};
-}
-
-Tow still(double metres) {
-    return {{}, {}, metres * metre};
 }
 
 }  // namespace

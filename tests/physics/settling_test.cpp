@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 
+#include "physics/bench_waters.h"
 #include "physics/water.h"
 #include "quantities/units.h"
 #include "reference/numbers_in.h"
@@ -14,11 +15,6 @@ using namespace baitwright;
 using reference::numbers_in;
 
 namespace {
-
-const StillWater& bench_water() {  // of the rows: 20 degC
-    static const StillWater water(Density::from_si(998.207), Viscosity::from_si(1.0016e-3));
-    return water;
-}
 
 double expected(const reference::Row& row) {
     return std::stod(row.at("expected"));

@@ -8,7 +8,7 @@ using namespace baitwright;
 
 namespace {
 
-std::size_t count_of(const std::string& text, const std::string& what) {
+std::size_t places_of(const std::string& text, const std::string& what) {
     std::size_t count = 0;
     for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + 1)) ++count;
     return count;
@@ -22,8 +22,8 @@ TEST_CASE("the picture of a soak names its curves and stages in words, and tells
          {"average (solid)", "core (dashed)", "outside (dotted)", ">drain<", ">ready<", ">even<",
           "minutes since the water went on", "fishmeal pellet 4 mm in water at 15 degC", "ready after 30 min"})
         CHECK(svg.find(words) != std::string::npos);
-    CHECK(count_of(svg, "<polyline") == 3);
-    CHECK(count_of(svg, "stroke-dasharray") >= 2);  // not told by colour
+    CHECK(places_of(svg, "<polyline") == 3);
+    CHECK(places_of(svg, "stroke-dasharray") >= 2);  // not told by colour
 }
 
 TEST_CASE("the picture has a panel for every batch, pumped ones with a bar a stroke") {
@@ -33,7 +33,7 @@ TEST_CASE("the picture has a panel for every batch, pumped ones with a bar a str
     const std::string svg = soak_plot(answer);
     CHECK(svg.find("height=\"760\"") != std::string::npos);
     CHECK(svg.find("expander 4 mm under the pump") != std::string::npos);
-    CHECK(count_of(svg, "<rect ") == 1 + answer.pumped[0].by_stroke.size());
+    CHECK(places_of(svg, "<rect ") == 1 + answer.pumped[0].by_stroke.size());
 }
 
 TEST_CASE("only greys are drawn") {

@@ -13,11 +13,11 @@ using namespace baitwright;
 
 namespace {
 
-const Date today = parse_date("2026-11-25");
+const Date session_day = parse_date("2026-11-25");
 
 void bring(Store& store, const std::string& name, Mass mass, const char* paid = nullptr) {
     Arrival arrival{name, StockKind::ingredient, {}};
-    arrival.lot.got_on = today;
+    arrival.lot.got_on = session_day;
     arrival.lot.best_before = parse_date("2027-06-01");
     arrival.lot.left = in_milligrams(mass);
     if (paid) arrival.lot.paid = parse_money(paid);
@@ -31,7 +31,7 @@ TEST_CASE("the shed is handed on lot by lot, at what was paid for what is left")
     const TemporaryFolder folder;
     Store store = open_store(folder / "library.db");
     bring(store, "brown crumb", 2.0 * kilogram, "£4.20");
-    take(store, Happening::used, {"brown crumb", in_milligrams(500.0 * gram)}, {today, std::nullopt});
+    take(store, Happening::used, {"brown crumb", in_milligrams(500.0 * gram)}, {session_day, std::nullopt});
     const std::vector<StockLot> lots =
         shed_on_hand(store.shed(), {{store.ingredient("brown crumb"), {}, {}}}).lots("brown crumb", "2026-11-25");
     REQUIRE(lots.size() == 1);
@@ -67,14 +67,14 @@ TEST_CASE("a session is booked out at once, whole or not at all, and taken back 
     REQUIRE(session.totals.size() > 1);
     for (std::size_t i = 1; i < session.totals.size(); ++i)
         bring(store, session.totals[i].ingredient.name, 2.0 * session.totals[i].mass);
-    CHECK_THROWS_AS(book_session(store, session, today), Error);
+    CHECK_THROWS_AS(book_session(store, session, session_day), Error);
     CHECK(store.shed().left_of(session.totals[1].ingredient.name) == in_milligrams(2.0 * session.totals[1].mass));
     bring(store, session.totals[0].ingredient.name, 2.0 * session.totals[0].mass);
-    const StockChangeAnswer booked = book_session(store, session, today);
+    const StockChangeAnswer booked = book_session(store, session, session_day);
     CHECK(booked.receipt.session == "open carpet");
     for (const IngredientNeed& need : session.totals)
         CHECK(store.shed().left_of(need.ingredient.name) == in_milligrams(2.0 * need.mass) - in_milligrams(need.mass));
-    undo(store, std::nullopt, today);
+    undo(store, std::nullopt, session_day);
     for (const IngredientNeed& need : session.totals)
         CHECK(store.shed().left_of(need.ingredient.name) == in_milligrams(2.0 * need.mass));
 }

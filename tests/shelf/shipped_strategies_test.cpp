@@ -9,7 +9,7 @@ using namespace baitwright;
 
 namespace {
 
-const MemoryShelf& shelf() {
+const MemoryShelf& strategies_shelf() {
     static const auto shipped = shipped_shelf();
     return *shipped;
 }
@@ -17,9 +17,9 @@ const MemoryShelf& shelf() {
 }  // namespace
 
 TEST_CASE("at least eight strategies are shipped, each with its purpose, its limits and its reason") {
-    CHECK(shelf().strategy_names().size() >= 8);
-    for (const std::string& name : shelf().strategy_names()) {
-        const Strategy strategy = shelf().strategy(name);
+    CHECK(strategies_shelf().strategy_names().size() >= 8);
+    for (const std::string& name : strategies_shelf().strategy_names()) {
+        const Strategy strategy = strategies_shelf().strategy(name);
         CAPTURE(name);
         CHECK_FALSE(strategy.purpose.empty());
         CHECK_FALSE(strategy.avoid.empty());
@@ -33,10 +33,10 @@ TEST_CASE("at least eight strategies are shipped, each with its purpose, its lim
 
 // The amounts are common practice, no source: a session takes from a pint to a bucket, less in the cold.
 TEST_CASE("each shipped strategy unrolls without fault or oddity, to between a quarter of a litre and eight litres") {
-    for (const std::string& name : shelf().strategy_names()) {
-        const Strategy strategy = shelf().strategy(name);
+    for (const std::string& name : strategies_shelf().strategy_names()) {
+        const Strategy strategy = strategies_shelf().strategy(name);
         CAPTURE(name);
-        const UnrolledStrategy unrolled = unroll_strategy(shelf(), strategy);
+        const UnrolledStrategy unrolled = unroll_strategy(strategies_shelf(), strategy);
         CHECK(oddities_of(strategy, unrolled).empty());
         CHECK(unrolled.feeds.size() == strategy.feeds.size());
         CAPTURE(unrolled.wet_volume.in(litre));

@@ -1,4 +1,5 @@
 #include "solver/clp_solver.h"
+#include "drawn_number.h"
 
 #include <rapidcheck.h>
 #include <catch2/catch.hpp>
@@ -19,10 +20,6 @@ LinearSolution solved(const LinearProgramme& programme) {
 /// x + y >= 2 at 3 and 1 a unit, y at most 1.5.
 LinearProgramme two_columns() {
     return {{{3, {}, {{0, 1}}}, {1, {0, 1.5}, {{0, 1}}}}, {{2, without_limit}}};
-}
-
-int between(int low, int high) {
-    return *rc::gen::inRange(low, high + 1);
 }
 
 /// Costs above 0 and rows of mixed signs: sometimes infeasible, never unbounded.

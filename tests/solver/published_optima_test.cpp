@@ -11,7 +11,7 @@ namespace {
 
 using reference::NamedProgramme;
 
-LinearSolution solved(const LinearProgramme& programme) {
+LinearSolution solved_by_clp(const LinearProgramme& programme) {
     ClpSolver solver;
     return solver.solve(programme);
 }
@@ -33,7 +33,7 @@ LinearProgramme feed_mix() {
 TEST_CASE("the cheapest of Stigler's diets costs what is printed and is the basket that is printed") {
     const NamedProgramme named = reference::programme_called("stigler");
     REQUIRE(named.programme.columns.size() == 77);
-    const LinearSolution solution = solved(named.programme);
+    const LinearSolution solution = solved_by_clp(named.programme);
     REQUIRE(solution.status == LinearStatus::optimal);
     CHECK(solution.cost == Approx(std::stod(reference::expected_of("LP-01"))).margin(1e-9).epsilon(0));
     CHECK(365.25 * solution.cost < std::stod(reference::expected_of("LP-04")));  // Stigler's own was dearer
@@ -50,7 +50,7 @@ TEST_CASE("the cheapest of Stigler's diets costs what is printed and is the bask
 
 TEST_CASE("diets, alloys, ice cream and the plan cost what is printed") {
     const auto cost = [](const char* name) {
-        const LinearSolution solution = solved(reference::programme_called(name).programme);
+        const LinearSolution solution = solved_by_clp(reference::programme_called(name).programme);
         REQUIRE(solution.status == LinearStatus::optimal);
         return solution.cost;
     };
@@ -62,7 +62,7 @@ TEST_CASE("diets, alloys, ice cream and the plan cost what is printed") {
 
 TEST_CASE("the plan melts what is printed") {
     const NamedProgramme named = reference::programme_called("plan");
-    const LinearSolution solution = solved(named.programme);
+    const LinearSolution solution = solved_by_clp(named.programme);
     CHECK(at(named, solution, "bin2") == Approx(665.343).margin(5e-4));
     CHECK(at(named, solution, "bin3") == Approx(490.253).margin(5e-4));
     CHECK(at(named, solution, "bin4") == Approx(424.188).margin(5e-4));
@@ -72,7 +72,7 @@ TEST_CASE("the plan melts what is printed") {
 
 TEST_CASE("the feed of a textbook is mixed as another solver mixes it") {
     const std::vector<double> expected = reference::numbers_in(reference::expected_of("LP-09"));
-    const LinearSolution solution = solved(feed_mix());
+    const LinearSolution solution = solved_by_clp(feed_mix());
     REQUIRE(solution.status == LinearStatus::optimal);
     REQUIRE(expected.size() == 4);
     for (std::size_t i = 0; i < 3; ++i) CHECK(solution.values[i] == Approx(expected[i]).margin(1e-6));
@@ -82,7 +82,7 @@ TEST_CASE("the feed of a textbook is mixed as another solver mixes it") {
 TEST_CASE("sacks of soya and oats are bought at the corner that the fractions name") {
     const LinearProgramme sacks{{{21, {}, {{0, 70}, {1, 9}, {2, 7}}}, {7, {}, {{0, 21}, {1, 7}, {2, 1}}}},
                                 {{168, without_limit}, {27, without_limit}, {14, without_limit}}};
-    const LinearSolution solution = solved(sacks);
+    const LinearSolution solution = solved_by_clp(sacks);
     CHECK(solution.values[0] == Approx(87.0 / 43));
     CHECK(solution.values[1] == Approx(54.0 / 43));
     CHECK(solution.cost == Approx(51.27907).margin(1e-5));

@@ -48,7 +48,7 @@ std::int64_t number(const std::filesystem::path& path, const std::string& sql) {
 
 // Every booking or undoing has all its movements, the balances are the sums of the movements, and the three names tell
 // the same number of sessions.
-void check_whole(const std::filesystem::path& path) {
+void check_shed_whole(const std::filesystem::path& path) {
     SQLite::Database database(path.string());
     CHECK(database.execAndGet("PRAGMA integrity_check").getString() == "ok");
     CHECK(number(path, "SELECT count(*) FROM pragma_foreign_key_check") == 0);
@@ -89,7 +89,7 @@ TEST_CASE("each booking is whole or absent when the process is killed, 200 times
         ::kill(child, SIGKILL);
         for (const int end : ready) ::close(end);
         CHECK(end_of(child) == -1);
-        check_whole(path);
+        check_shed_whole(path);
     }
     CHECK(number(path, "SELECT count(*) FROM stock_entry") > 200);
 }
@@ -131,5 +131,5 @@ TEST_CASE("a booking while another program holds the store says to try again, an
         CHECK(error.fault_class() == FaultClass::try_again);
     }
     other.exec("ROLLBACK");
-    check_whole(path);
+    check_shed_whole(path);
 }
