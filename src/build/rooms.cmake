@@ -30,9 +30,13 @@ if(EMSCRIPTEN)
     include(phone)
 endif()
 
-# Where speed is wanted (`Release`), the rooms that reckon are compiled for it; those of words, which wait for a person or a
-# disk, as soon as they are good: more would double their time to compile and bring nothing (docs/decisions.md).
-set(rooms_that_reckon quantities physics bait answers)
+# Where speed is wanted (`Release`), the equations are compiled for it; the rooms of words, which wait for a person or a
+# disk, as soon as they are good: more would take half as long again to compile and bring nothing (docs/decisions.md).
+set(rooms_that_reckon quantities physics bait)
+if(CMAKE_CXX_COMPILER_ID STREQUAL GNU)
+    # The compiler may use half a gigabyte before it tidies up: less time, the same program.
+    target_compile_options(baitwright_flags INTERFACE "SHELL:--param ggc-min-heapsize=500000")
+endif()
 
 # add_room(NAME SOURCES file... [ROOMS room...] [LIBRARIES library...])
 # makes the static library `baitwright_NAME` of src/NAME, which may include the rooms named and links the libraries.
