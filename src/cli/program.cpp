@@ -137,7 +137,7 @@ std::string help_with(const std::vector<std::string>& words) {
 }  // namespace
 
 const char* program_version() {
-    return "0.1.0";
+    return BAITWRIGHT_VERSION;
 }
 
 const std::vector<Flag>& common_flags() {
