@@ -52,6 +52,7 @@ public:
         si_ *= factor;
         return *this;
     }
+    // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes the zero of a defaulted <=> for a pointer
     constexpr auto operator<=>(const Quantity&) const = default;
 
 private:

@@ -21,7 +21,7 @@ const Value* held(const JsonData* data) {
 
 template <class Value>
 const Value& held_or_throw(const JsonData* data, const char* what) {
-    const Value* value = held<Value>(data);
+    const auto* value = held<Value>(data);
     if (!value) throw std::invalid_argument(std::string("this JSON is no ") + what);
     return *value;
 }
