@@ -13,7 +13,7 @@ using baitwright::CsvRow;
 using program_run::Folder;
 using program_run::Outcome;
 
-constexpr const char* hostile_library = R"(
+constexpr const char* hostile_library = R"toml(
 [[ingredient]]
 name = "=HYPERLINK(1)"
 kind = "base"
@@ -36,11 +36,12 @@ water = "30 %"
 label_dose = "25 ml per kg dry"
 pack = [{ size = "1 l", price = "£5.00", on = 2026-03-01 }]
 [[ingredient]]
-name = "=pellet"
+name = "@pellet"
 kind = "pellet"
 diameter = "2 mm"
 length = "2.4 mm"
 loose_density = "650 g/l"
+absorption = "0.6 g/g"
 pack = [{ size = "900 g", price = "£3.10", on = 2026-03-01 }]
 [[ingredient]]
 name = "=nobody sells it"
@@ -66,19 +67,27 @@ size = "250 ml"
 count = 3
 [[strategy.feed]]
 every = "60 min"
-of = "=pellet"
+of = "@pellet"
 as = "cup"
 size = "60 ml"
-)";
+[[strategy]]
+name = "+night"
+length = "2 h"
+[[strategy.feed]]
+at = "0 min"
+of = "@pellet"
+as = "cup"
+size = "60 ml"
+)toml";
 
 /// What is typed of each command that has --csv.
 const std::map<std::string, std::string> typed{
     {"mix", "mix '=bed' --wet-volume 3l"},
     {"dose", "dose '=bed' --amount 1kg"},
     {"drop", "drop '=bed' --depth 2m --cup 250ml"},
-    {"soak", "soak '=pellet' --amount 200g"},
+    {"soak", "soak '@pellet' --amount 200g"},
     {"cost", "cost '@day'"},
-    {"compare", "compare '@day' '@day=2'"},
+    {"compare", "compare '@day' '+night'"},
     {"shop", "shop '@day=2' --empty-shed"},
     {"swap", "swap '=bed' --without '@meal'"},
     {"blend", "blend ./spec.toml"},
@@ -100,7 +109,7 @@ const std::map<std::string, std::string> typed{
     {"strategy list", "strategy list"},
 };
 
-constexpr const char* hostile_spec = R"(
+constexpr const char* hostile_spec = R"toml(
 name = "=blend"
 feel = "firm"
 goal = "cost per kg"
@@ -110,7 +119,7 @@ of = "=HYPERLINK(1)"
 [[candidate]]
 of = "@meal"
 min = "20 %"
-)";
+)toml";
 
 bool is_number(const std::string& cell) {
     char* end = nullptr;
@@ -130,6 +139,7 @@ std::vector<std::string> commands_with_csv(const Folder& here) {
     std::vector<std::string> found;
     std::istringstream help(program_run::run(here.path(), "help").output);
     for (std::string line; std::getline(help, line);) {
+        if (line.rfind("Each tells more", 0) == 0) break;
         if (line.size() < 23 || line.rfind("  ", 0) != 0 || line[2] == ' ') continue;
         std::string verb = line.substr(2, 20);
         verb.erase(verb.find_last_not_of(' ') + 1);
@@ -145,7 +155,7 @@ void lay_hostile_library(const Folder& here) {
     for (const char* line :
          {"ingredient import hostile.toml", "recipe add hostile.toml", "strategy add hostile.toml",
           "stock count '=HYPERLINK(1)' 9kg", "stock count '@meal' 9kg", "stock count '=nobody sells it' 9kg",
-          "stock count '+liquid' 9kg", "stock count '=pellet' 9kg", "stock use '=HYPERLINK(1)' 50g"}) {
+          "stock count '+liquid' 9kg", "stock count '@pellet' 9kg", "stock use '=HYPERLINK(1)' 50g"}) {
         const Outcome outcome = program_run::run(here.path(), line);
         INFO(line << "\n" << outcome.errors);
         CHECK(outcome.status == 0);
