@@ -7,6 +7,8 @@
 #include <functional>
 #include <string>
 
+#include "store/new_store.h"
+
 namespace baitwright {
 
 namespace {
@@ -264,6 +266,7 @@ void migrate_after(SQLite::Database& database, const std::vector<Migration>& ste
 // From a connection of its own: the one that migrates holds the write lock, so that nothing changes meanwhile.
 void copy_store(const std::filesystem::path& from, const std::filesystem::path& to) {
     SQLite::Database source(from.string(), SQLite::OPEN_READONLY);
+    make_private_file(to);
     SQLite::Database copy(to.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
     const int result = SQLite::Backup(copy, source).executeStep();
     if (result != SQLITE_DONE) throw SQLite::Exception("the copy before the upgrade is not whole", result);
