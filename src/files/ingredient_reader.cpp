@@ -73,7 +73,8 @@ Pack read_pack(TableReader& table) {
     pack.size = read_pack_size(table).value_or(Mass{});
     pack.price = parsed(table, "price", "£3.40", parse_money);
     if (pack.price && pack.price->minor() < 0)
-        table.faults().add(table.place_of_value("price"), "out-of-range", "'price' must not be below zero");
+        table.faults().add(table.place_of_value("price"), "out-of-range", "'price' must not be below zero",
+                           "write it as in \"\u00a33.40\"");
     pack.on = table.date("on");
     pack.shop = table.text("shop").value_or("");
     table.refuse_unknown_keys();
@@ -114,11 +115,11 @@ std::vector<std::string> read_cautions(TableReader& table) {
     for (const toml::node& entry : *list) {
         const auto word = text_of(entry, "cautions", "dust", table.faults());
         if (!word) continue;
-        if (find_caution(*word))
-            cautions.push_back(*word);
-        else
+        if (!find_caution(*word))
             table.faults().add(place_of(entry), "unknown-caution", in_quotes(*word) + " is not a known caution",
-                               caution_hint(*word));
+                               table.faults().tells_of(place_of(entry)) ? caution_hint(*word) : "take it out");
+        else if (std::find(cautions.begin(), cautions.end(), *word) == cautions.end())  // once is as good as twice
+            cautions.push_back(*word);
     }
     return cautions;
 }

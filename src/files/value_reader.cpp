@@ -29,7 +29,8 @@ void check_up_to(const toml::node& node, std::string_view key, Q amount, Q most,
     if (amount.si() > 0 && amount.si() <= most.si() * (1 + 1e-9)) return;
     faults.add(place_of(node), "out-of-range",
                in_quotes(key) + " must be above 0 and at most " + std::string(most_text) + ", not " +
-                   (node.is_string() ? in_quotes(node.as_string()->get()) : shown(node)));
+                   (node.is_string() ? in_quotes(node.as_string()->get()) : shown(node)),
+               "check the number and its unit");
 }
 
 }  // namespace
