@@ -38,7 +38,9 @@ Calendar calendar(const Arguments& arguments, const Surroundings& around) {
 ShopRequest::Delivery read_delivery(const std::string& text) {
     const auto [shop, charge] = parted_at_equals(text, "what it asks for bringing it", "--delivery \"the mill=£4.50\"");
     const Money money = parse_money(charge);
-    if (money.minor() < 0) throw InputError("out-of-range", "a charge is not below zero");
+    if (money.minor() < 0)
+        throw InputError("out-of-range", "a charge is not below zero",
+                         "for example --delivery \"the mill=£4.50\", or =£0 where it costs nothing");
     return {shop, money};
 }
 
@@ -51,7 +53,9 @@ ShopRequest shop_request(const Arguments& arguments, const Surroundings& around)
     if (arguments.has("--one-shop")) request.trips = ShopRequest::Trips::one_shop;
     read_flag(arguments, "--most-left", [&](const std::string& text) {
         request.most_left_over = parse<Mass>(text);
-        if (*request.most_left_over < Mass{}) throw InputError("out-of-range", "no less than nothing can be left over");
+        if (*request.most_left_over < Mass{})
+            throw InputError("out-of-range", "no less than nothing can be left over",
+                             "for example --most-left 200g, or 0g");
     });
     return request;
 }

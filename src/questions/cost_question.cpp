@@ -17,7 +17,9 @@ Pack read_rate(const std::string& text) {
                          "write it as in --price \"brown crumb=£2.10/kg\"");
     Pack pack;
     pack.price = parse_money(text.substr(0, slash));
-    if (pack.price->minor() < 0) throw InputError("out-of-range", "a price is not below zero");
+    if (pack.price->minor() < 0)
+        throw InputError("out-of-range", "a price is not below zero",
+                         "write it as in --price \"brown crumb=£2.10/kg\"");
     std::string size = text.substr(slash + 1);
     size.erase(0, size.find_first_not_of(' '));
     if (size.empty() || !std::isdigit(static_cast<unsigned char>(size.front()))) size = "1 " + size;

@@ -21,7 +21,9 @@ void read_flag(const Arguments& arguments, const std::string& flag, Read&& read)
 /// Refuses what is not above zero.
 template <class Q>
 Q above_zero(Q quantity) {
-    if (!(quantity.si() > 0)) throw InputError("out-of-range", "the amount must be above zero");
+    if (!(quantity.si() > 0))
+        throw InputError("out-of-range", "the amount must be above zero",
+                         "write more than 0, as in 500g, 2pt, 55mm or 20min");
     return quantity;
 }
 
