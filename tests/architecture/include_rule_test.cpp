@@ -74,10 +74,9 @@ TEST_CASE("a room includes only rooms to its left") {
 
 TEST_CASE("heavy libraries are known to one room each") {
     const std::map<std::string, std::string> owner{
-        {"CLI/", "cli"},      {"SQLiteCpp/", "store"}, {"sqlite3.h", "store"},
-        {"toml++/", "files"}, {"utf8proc", "report"},  {"Clp", "solver"},
-        {"Coin", "solver"},   {"cairo", "card"},       {"pango", "card"},
-        {"nlohmann/", "report"}};
+        {"CLI/", "cli"},        {"SQLiteCpp/", "store"}, {"sqlite3.h", "store"}, {"toml++/", "files"},
+        {"utf8proc", "report"}, {"Clp", "solver"},       {"Coin", "solver"},     {"cairo", "card"},
+        {"pango", "card"},      {"nlohmann/", "report"}};
     const std::regex include("#include <([^>]+)>");
     for (const fs::path& path : sources()) {
         const std::string room = fs::relative(path, source_root).begin()->string();
@@ -104,7 +103,8 @@ TEST_CASE("modules are loaded and never linked: no room includes one, and only t
 }
 
 TEST_CASE("the rooms that run on a phone touch no file, thread, clock or database") {
-    const std::set<std::string> phone{"quantities", "physics", "bait", "answers", "questions", "files", "report", "page"};
+    const std::set<std::string> phone{"quantities", "physics", "bait",   "answers",
+                                      "questions",  "files",   "report", "page"};
     const std::regex include("#include <([^>]+)>");
     const std::set<std::string> forbidden{"filesystem", "fstream", "thread", "mutex", "ctime", "sqlite3.h"};
     for (const fs::path& path : sources()) {

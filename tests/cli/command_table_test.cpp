@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <fstream>
 #include <regex>
@@ -24,8 +25,7 @@ std::vector<std::string> code_in(const std::string& text) {
 }
 
 bool takes(const CommandSpec& command, std::string_view name) {
-    return std::any_of(command.flags.begin(), command.flags.end(),
-                       [&](const Flag& flag) { return flag.name == name; });
+    return std::any_of(command.flags.begin(), command.flags.end(), [&](const Flag& flag) { return flag.name == name; });
 }
 
 }  // namespace
