@@ -22,16 +22,17 @@ class PlansOfOne {
 public:
     explicit PlansOfOne(const PackNeed& need) : need_(need) {}
 
-    const std::optional<PackPlan>& plan(const Choice& choice) {
+    /// Ways that are tried are taken off those.
+    const std::optional<PackPlan>& plan(const Choice& choice, std::int64_t& ways) {
         std::vector<bool> on_sale;
         for (const PackOnSale& pack : need_.packs) on_sale.push_back(sold(pack, choice));
         const auto known = plans_.find(on_sale);
         if (known != plans_.end()) return known->second;
-        return plans_.emplace(on_sale, worked_out(on_sale)).first->second;
+        return plans_.emplace(on_sale, worked_out(on_sale, ways)).first->second;
     }
 
 private:
-    [[nodiscard]] std::optional<PackPlan> worked_out(const std::vector<bool>& on_sale) const {
+    [[nodiscard]] std::optional<PackPlan> worked_out(const std::vector<bool>& on_sale, std::int64_t& ways) const {
         PackNeed need = need_;
         std::vector<std::size_t> places;
         need.packs.clear();
@@ -40,7 +41,7 @@ private:
             need.packs.push_back(need_.packs[i]);
             places.push_back(i);
         }
-        auto plan = cheapest_packs_over(need);
+        auto plan = cheapest_packs_over(need, ways);
         if (plan)
             for (PackPurchase& purchase : plan->purchases) purchase.pack = places[purchase.pack];
         return plan;
@@ -55,20 +56,23 @@ class PackBuyer {
 public:
     explicit PackBuyer(const PackQuestion& question) : question_(question) {
         for (const PackNeed& need : question.needs) ingredients_.emplace_back(need);
+        plans_to_come_ = static_cast<std::int64_t>(ingredients_.size());
     }
 
     std::optional<PackAnswer> run() {
         question_.one_shop ? try_one_by_one() : try_subsets();
+        if (best_) best_->at_least_minor = at_least_;
         return std::move(best_);
     }
 
 private:
     void try_one_by_one() {
-        if (question_.shops.empty()) return try_choice({});
+        if (question_.shops.empty()) return try_choice({}, 0);
+        plans_to_come_ *= static_cast<std::int64_t>(question_.shops.size());
         for (std::size_t shop = 0; shop < question_.shops.size(); ++shop) {
             Choice choice(question_.shops.size(), false);
             choice[shop] = true;
-            try_choice(choice);
+            try_choice(choice, 0);  // what is sold anywhere may be all that is bought
         }
     }
 
@@ -81,21 +85,29 @@ private:
                              std::to_string(delivering.size()) + " shops ask for delivery, and at most " +
                                  std::to_string(most_delivering_shops) + " can be weighed against each other",
                              "leave out those that you would not go to");
+        plans_to_come_ <<= delivering.size();
         for (unsigned mask = 0; mask < 1U << delivering.size(); ++mask) {
             Choice choice(question_.shops.size(), true);
-            for (std::size_t i = 0; i < delivering.size(); ++i) choice[delivering[i]] = (mask >> i & 1U) != 0;
-            try_choice(choice);
+            std::int64_t charges = 0;
+            for (std::size_t i = 0; i < delivering.size(); ++i) {
+                choice[delivering[i]] = (mask >> i & 1U) != 0;
+                if (choice[delivering[i]]) charges += question_.shops[delivering[i]].delivery_minor;
+            }
+            try_choice(choice, charges);
         }
     }
 
-    void try_choice(const Choice& choice) {
+    /// Who buys at all the shops of the choice pays at least those charges; who buys at fewer is of another choice.
+    void try_choice(const Choice& choice, std::int64_t charges) {
         PackAnswer answer;
-        std::int64_t bought = 0;
+        std::int64_t bought = 0, at_least = 0;
         Choice used(choice.size(), false);
         for (std::size_t i = 0; i < ingredients_.size(); ++i) {
-            const std::optional<PackPlan>& plan = ingredients_[i].plan(choice);
+            const std::optional<PackPlan>& plan = plan_of(i, choice);
             if (!plan) return;
             answer.total_minor += plan->outlay_minor;
+            at_least += plan->at_least_minor;
+            answer.least_left = answer.least_left && plan->least_left;
             bought += plan->bought;
             for (const PackPurchase& purchase : plan->purchases) {
                 const int shop = question_.needs[i].packs[purchase.pack].shop;
@@ -109,13 +121,31 @@ private:
             answer.delivery_minor += question_.shops[shop].delivery_minor;
         }
         answer.total_minor += answer.delivery_minor;
+        const bool all_weighed = at_least == answer.total_minor - answer.delivery_minor;
+        bound(all_weighed ? answer.total_minor : at_least + charges);
         if (best_ && std::tie(best_->total_minor, bought_) <= std::tie(answer.total_minor, bought)) return;
         best_ = std::move(answer);
         bought_ = bought;
     }
 
+    /// Each has its share of the ways, and what those before it did not need.
+    const std::optional<PackPlan>& plan_of(std::size_t ingredient, const Choice& choice) {
+        const std::int64_t share = ways_ / std::max<std::int64_t>(1, plans_to_come_--);
+        std::int64_t left = share;
+        const std::optional<PackPlan>& plan = ingredients_[ingredient].plan(choice, left);
+        ways_ -= share - left;
+        return plan;
+    }
+
+    /// Whatever the cheapest is, it is of one of the choices, and costs no less than that one asks for at the least.
+    void bound(std::int64_t at_least) {
+        at_least_ = choices_ == 0 ? at_least : std::min(at_least_, at_least);
+        ++choices_;
+    }
+
     const PackQuestion& question_;
     std::vector<PlansOfOne> ingredients_;
+    std::int64_t ways_ = most_ways_tried, plans_to_come_ = 1, choices_ = 0, at_least_ = 0;
     std::optional<PackAnswer> best_;
     std::int64_t bought_ = 0;
 };

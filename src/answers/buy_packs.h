@@ -49,14 +49,25 @@ struct PackPurchase {
 struct PackPlan {
     std::vector<PackPurchase> purchases;
     std::int64_t outlay_minor = 0;
-    std::int64_t from_stock = 0;  ///< grams used of what is there already
-    std::int64_t bought = 0;      ///< grams
-    std::int64_t left_over = 0;   ///< grams left after the last session, and all that went past its best
-    std::int64_t past_best = 0;   ///< of which past its best before the last session, and so lost
+    std::int64_t from_stock = 0;      ///< grams used of what is there already
+    std::int64_t bought = 0;          ///< grams
+    std::int64_t left_over = 0;       ///< grams left after the last session, and all that went past its best
+    std::int64_t past_best = 0;       ///< of which past its best before the last session, and so lost
+    std::int64_t at_least_minor = 0;  ///< no purchases cost less than that: the outlay, where all were weighed
+    bool least_left = true;           ///< none that cost as much leave less over
+
+    [[nodiscard]] bool proven() const { return at_least_minor == outlay_minor; }
 };
+
+/// As much work as an answer is waited for: so many ways to buy are tried, of one ingredient or of all together.
+/// Counted and not timed, so that a question has one answer wherever it is asked.
+inline constexpr std::int64_t most_ways_tried = 12'000'000;
 
 /// The cheapest purchases, of those the ones that leave least over, and of those the latest; nothing where no packs
 /// keep the most left over, or none are for sale.
+///
+/// Where that is more than `most_ways_tried`, the best that is found in a few steps (`bulk_packs.h`), with what no
+/// purchases can undercut. Throws InputError "too-many-ways" where it finds none that leave as little over as is asked.
 ///
 /// Prices do not change, so buying as late as possible costs no more and keeps longest: packs are bought for a session
 /// only where what is there does not reach, and that is then used up first. So what is left after a purchase is all of
@@ -67,6 +78,8 @@ struct PackPlan {
 /// **Test**: every way to buy, for small needs, `tests/answers/buy_packs_test.cpp`; integer programmes of two other
 /// solvers, `tests/solver/outside_solvers_test.cpp`.
 std::optional<PackPlan> cheapest_packs_over(const PackNeed& need);
+/// The same where only so many ways may be tried; those that were are taken off them.
+std::optional<PackPlan> cheapest_packs_over(const PackNeed& need, std::int64_t& ways);
 
 /// All ingredients together, with shops that may ask for delivery.
 struct PackQuestion {
@@ -79,14 +92,17 @@ struct PackAnswer {
     std::vector<PackPlan> plans;  ///< by ingredient
     std::vector<int> shops;       ///< those that something is bought at, by number
     std::int64_t delivery_minor = 0;
-    std::int64_t total_minor = 0;  ///< delivery among it
+    std::int64_t total_minor = 0;     ///< delivery among it
+    std::int64_t at_least_minor = 0;  ///< nothing costs less than that: the total, where all was weighed
+    bool least_left = true;           ///< nothing that costs as much leaves less over
 };
 
 /// More shops than this that ask for delivery are too many to try each choice of them.
 inline constexpr std::size_t most_delivering_shops = 6;
 
 /// The cheapest over every choice of the shops that ask for delivery. Nothing where no choice sells it all. Throws
-/// InputError "too-many-shops" above `most_delivering_shops`.
+/// InputError "too-many-shops" above `most_delivering_shops`, and what `cheapest_packs_over` throws. `most_ways_tried`
+/// is shared out evenly to the ingredients and the choices of shops.
 std::optional<PackAnswer> buy_packs(const PackQuestion& question);
 
 }  // namespace baitwright

@@ -13,8 +13,6 @@ namespace {
 using Whole = std::int64_t;
 __extension__ typedef __int128 Wide;  // milligrams times pence
 
-constexpr Whole most_steps = 2000000;
-
 Whole milligrams(Mass mass) {
     return static_cast<Whole>(std::llround(mass.in(gram)*1000));
 }
@@ -31,7 +29,8 @@ struct Item {
 /// Tries counts of every item but the first, which is the cheapest by the gram and fills up the rest.
 class Search {
 public:
-    Search(std::vector<Item> items, Whole need) : items_(std::move(items)), counts_(items_.size(), 0), need_(need) {}
+    Search(std::vector<Item> items, Whole need, Whole most_steps)
+        : items_(std::move(items)), counts_(items_.size(), 0), need_(need), most_steps_(most_steps) {}
 
     void run() {
         settle(need_, 0);
@@ -41,7 +40,7 @@ public:
     [[nodiscard]] const std::vector<Whole>& best() const { return best_; }
     [[nodiscard]] Whole outlay() const { return outlay_; }
     [[nodiscard]] Whole bought() const { return bought_; }
-    [[nodiscard]] bool cut_short() const { return steps_ > most_steps; }
+    [[nodiscard]] bool cut_short() const { return steps_ > most_steps_; }
 
 private:
     /// The rest in packs of the first item.
@@ -56,7 +55,7 @@ private:
     }
 
     void descend(std::size_t i, Whole rest, Whole cost) {
-        if (++steps_ > most_steps) return;
+        if (++steps_ > most_steps_) return;
         if (i == items_.size() || rest <= 0) return settle(rest, cost);
         const Item& first = items_.front();
         const Item& item = items_[i];
@@ -74,7 +73,7 @@ private:
 
     std::vector<Item> items_;
     std::vector<Whole> counts_, best_;
-    Whole need_, outlay_ = 0, bought_ = 0, steps_ = 0;
+    Whole need_, most_steps_, outlay_ = 0, bought_ = 0, steps_ = 0;
 };
 
 std::vector<Item> items_of(const std::vector<PackOffer>& offers) {
@@ -91,13 +90,13 @@ std::vector<Item> items_of(const std::vector<PackOffer>& offers) {
 
 }  // namespace
 
-PackChoice cheapest_packs(const std::vector<PackOffer>& offers, Mass need) {
+PackChoice cheapest_packs(const std::vector<PackOffer>& offers, Mass need, std::int64_t most_steps) {
     PackChoice choice;
     choice.counts.assign(offers.size(), 0);
     const auto wanted = static_cast<Whole>(std::ceil(need.in(gram)*1000 - 1e-6));
     if (offers.empty() || wanted <= 0) return choice;
     const std::vector<Item> items = items_of(offers);
-    Search search(items, wanted);
+    Search search(items, wanted, most_steps);
     search.run();
     for (std::size_t i = 0; i < items.size(); ++i) {
         choice.counts[items[i].offer] = search.best()[i];

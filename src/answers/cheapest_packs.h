@@ -18,7 +18,7 @@ struct PackChoice {
     std::vector<std::int64_t> counts;
     std::int64_t outlay_minor = 0;
     Mass bought;
-    bool proven = true;  ///< nothing costs less; false only where the search was cut short after two million steps
+    bool proven = true;  ///< nothing costs less; false only where the search was cut short after `most_steps`
 };
 
 /// The whole packs that hold at least `need` for the least outlay, and of those the ones that leave least over. Exact,
@@ -27,6 +27,6 @@ struct PackChoice {
 /// **Source**: covering knapsack by branch and bound with that dominance (pigeonhole; ours). **Valid for**: at least
 /// one offer, sizes above 0, prices not below 0. **Test**: against a table of all sums,
 /// `tests/answers/cheapest_packs_test.cpp`.
-PackChoice cheapest_packs(const std::vector<PackOffer>& offers, Mass need);
+PackChoice cheapest_packs(const std::vector<PackOffer>& offers, Mass need, std::int64_t most_steps = 2'000'000);
 
 }  // namespace baitwright

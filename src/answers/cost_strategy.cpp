@@ -85,7 +85,7 @@ void add_line(StrategyCost& cost, const PricedIngredient& priced, const Ingredie
     const bool is_priced = need.priced && cost.currency;
     if (is_priced)
         buy(cost, priced, total.ingredient, need, line);
-    else
+    else if (total.mass > Mass{})
         cost.unpriced.push_back(total.ingredient.name);
     exact.priced.push_back(is_priced);
     exact.minor.push_back(is_priced ? need.used_of_bought : 0);
@@ -118,8 +118,7 @@ void warn_of_stale_prices(StrategyCost& cost, const std::vector<PricedIngredient
 }
 
 void warn_of_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced, const std::string& on) {
-    for (const std::string& name : cost.unpriced)
-        cost.warnings.push_back({"no-price", "no price is known for " + name + ", so the cost leaves it out"});
+    if (auto warning = no_price_warning(cost.unpriced, "the cost")) cost.warnings.push_back(*std::move(warning));
     warn_of_stale_prices(cost, priced, on);
     if (!cost.proven)
         cost.warnings.push_back(

@@ -4,29 +4,37 @@
 #include <limits>
 #include <numeric>
 
-#include "quantities/fault.h"
-
 namespace baitwright {
 
 namespace {
 
-constexpr std::int64_t most_entries = 4000000;
+struct SizesOnSale {
+    std::int64_t unit = 0;  // what all are multiples of
+    std::int64_t largest = 0;
+};
+
+SizesOnSale sizes_on_sale(const std::vector<PackOnSale>& packs) {
+    SizesOnSale sizes;
+    for (const PackOnSale& pack : packs) {
+        sizes.unit = std::gcd(sizes.unit, pack.grams);
+        sizes.largest = std::max(sizes.largest, pack.grams);
+    }
+    return sizes;
+}
 
 }  // namespace
 
+std::int64_t PackSums::steps(const std::vector<PackOnSale>& packs, std::int64_t most) {
+    if (packs.empty()) return 0;
+    const SizesOnSale sizes = sizes_on_sale(packs);
+    return ((most + sizes.largest) / sizes.unit + 1) * static_cast<std::int64_t>(packs.size());
+}
+
 PackSums::PackSums(const std::vector<PackOnSale>& packs, std::int64_t most) : packs_(packs) {
-    std::int64_t largest = 0;
-    unit_ = 0;
-    for (const PackOnSale& pack : packs) {
-        unit_ = std::gcd(unit_, pack.grams);
-        largest = std::max(largest, pack.grams);
-    }
     if (packs.empty()) return;
-    const std::int64_t entries = (most + largest) / unit_ + 1;
-    if (entries > most_entries)
-        throw InputError("too-many-grams",
-                         "so much of an ingredient, in packs of such odd sizes, is too much to work out",
-                         "ask for fewer sessions at once, or round the packs to whole hundreds of grams");
+    const SizesOnSale sizes = sizes_on_sale(packs);
+    unit_ = sizes.unit;
+    const std::int64_t entries = (most + sizes.largest) / unit_ + 1;
     cheapest_.assign(static_cast<std::size_t>(entries), -1);
     last_.assign(static_cast<std::size_t>(entries), -1);
     cheapest_[0] = 0;

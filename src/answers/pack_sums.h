@@ -14,8 +14,10 @@ public:
         std::int64_t grams, price_minor;
     };
 
-    /// Sums up to `most` grams and the first beyond it. Throws InputError "too-many-grams" where that is too much to
-    /// tabulate: four million times what all sizes are multiples of.
+    /// What tabulating the sums up to `most` grams takes: a step for each sum and pack.
+    static std::int64_t steps(const std::vector<PackOnSale>& packs, std::int64_t most);
+
+    /// Sums up to `most` grams and the first beyond it.
     PackSums(const std::vector<PackOnSale>& packs, std::int64_t most);
 
     /// Rising.

@@ -9,6 +9,7 @@
 #include "answers/shop_needs.h"
 #include "answers/stale_prices.h"
 #include "answers/stock_answer.h"
+#include "answers/stock_reach.h"
 #include "bait/price_book.h"
 #include "bait/pricing.h"
 #include "quantities/fault.h"
@@ -79,14 +80,24 @@ private:
     void put_aside_or_ask(ShoppedIngredient shopped) {
         PackNeed need = pack_need(shopped, answer_.sessions, stock_, shops_);
         if (shopped.sold.empty() && !cheapest_packs_over(need)) {
-            double sum = 0;
-            for (const double each : shopped.grams) sum += each;
-            const auto why = shopped.packs.empty() ? NotOnSale::Why::no_price : NotOnSale::Why::not_sold_there;
-            answer_.missing.push_back({shopped.ingredient.name, sum * gram, why});
+            answer_.missing.push_back(not_on_sale(shopped, need));
             return;
         }
         ingredients_.push_back(std::move(shopped));
         question_.needs.push_back(std::move(need));
+    }
+
+    static NotOnSale not_on_sale(const ShoppedIngredient& shopped, const PackNeed& need) {
+        const double needed = std::accumulate(shopped.grams.begin(), shopped.grams.end(), 0.0);
+        const StockReach reach(need);
+        const auto why = shopped.packs.empty() ? NotOnSale::Why::no_price : NotOnSale::Why::not_sold_there;
+        const Mass from_stock = grams(reach.used());
+        return {shopped.ingredient.name,
+                needed * gram,
+                why,
+                from_stock,
+                needed * gram - from_stock,
+                static_cast<std::size_t>(reach.falls_short_at())};
     }
 
     void ask_shops() {
@@ -99,19 +110,30 @@ private:
         question_.one_shop = request_.trips == ShopRequest::Trips::one_shop;
     }
 
+    struct LeastLeft {
+        std::int64_t grams;
+        bool sure;  ///< no packs leave less
+    };
+    [[nodiscard]] LeastLeft least_left(std::size_t i) const {
+        PackNeed least = question_.needs[i];
+        least.most_left_over.reset();
+        for (PackOnSale& pack : least.packs) pack.price_minor = 0;
+        std::int64_t ways = most_ways_tried / static_cast<std::int64_t>(ingredients_.size());
+        const std::optional<PackPlan> plan = cheapest_packs_over(least, ways);
+        const std::int64_t need = std::accumulate(least.grams.begin(), least.grams.end(), std::int64_t{0});
+        return {plan->from_stock + plan->bought - need, plan->least_left};
+    }
+
     /// Every ingredient of which no packs leave as little as is wanted, with the least that they can leave.
     void check_most_left() {
         if (!request_.most_left_over) return;
+        const auto most = static_cast<std::int64_t>(request_.most_left_over->in(gram));
         std::vector<std::string> too_much;
         for (std::size_t i = 0; i < ingredients_.size(); ++i) {
-            PackNeed least = question_.needs[i];
-            for (PackOnSale& pack : least.packs) pack.price_minor = 0;
-            std::int64_t left = -std::accumulate(least.grams.begin(), least.grams.end(), std::int64_t{0});
-            const std::optional<PackPlan> plan = cheapest_packs_over(least);
-            left += plan->from_stock + plan->bought;
-            const auto most = static_cast<std::int64_t>(request_.most_left_over->in(gram));
             question_.needs[i].most_left_over = most;
-            if (left > most) too_much.push_back(std::to_string(left) + " g of " + ingredients_[i].ingredient.name);
+            const auto [left, sure] = least_left(i);
+            if (left > most && sure)
+                too_much.push_back(std::to_string(left) + " g of " + ingredients_[i].ingredient.name);
         }
         if (too_much.empty()) return;
         throw Error(FaultClass::answer_is_no,
@@ -141,6 +163,8 @@ private:
         if (!found) throw no_one_shop();
         answer_.delivery_minor = found->delivery_minor;
         answer_.total_minor = found->total_minor;
+        answer_.at_least_minor = found->at_least_minor;
+        answer_.least_left = found->least_left;
         for (std::size_t i = 0; i < ingredients_.size(); ++i) add(ingredients_[i], question_.needs[i], found->plans[i]);
         std::stable_sort(answer_.packs.begin(), answer_.packs.end(), [](const PackToBuy& a, const PackToBuy& b) {
             if (a.pack.shop != b.pack.shop) return a.pack.shop < b.pack.shop;
@@ -173,14 +197,15 @@ private:
     }
 
     void warn() {
-        for (const NotOnSale& missing : answer_.missing) {
-            if (missing.why == NotOnSale::Why::no_price)
-                answer_.warnings.push_back(
-                    {"no-price", "no price is known for " + missing.name + ", so it is not on the list"});
-            else
-                answer_.warnings.push_back({"not-sold-there", "the shops that you go to do not sell " + missing.name +
-                                                                  ", so it is not on the list"});
-        }
+        std::vector<std::string> unpriced, elsewhere;
+        for (const NotOnSale& missing : answer_.missing)
+            (missing.why == NotOnSale::Why::no_price ? unpriced : elsewhere).push_back(missing.name);
+        if (auto warning = no_price_warning(unpriced, "the sum")) answer_.warnings.push_back(*std::move(warning));
+        if (!elsewhere.empty())
+            answer_.warnings.push_back({"not-sold-there",
+                                        "the shops that you go to do not sell " + listed(elsewhere) +
+                                            ", so the sum leaves " + (elsewhere.size() == 1 ? "it" : "them") + " out",
+                                        true});
         std::vector<std::string> stale, large;
         for (const PackToBuy& bought : answer_.packs) {
             const std::string dated = bought.name + " (" + bought.pack.on + ")";

@@ -54,12 +54,15 @@ struct ShopSum {
     std::optional<Money> delivery;
 };
 
-/// What cannot be put on the list.
+/// What is to be got, and nobody is known to sell: it stands on the list with its amount, and the sum is without it.
 struct NotOnSale {
     enum class Why { no_price, not_sold_there };
     std::string name;
-    Mass mass;
+    Mass need;  ///< of all sessions
     Why why;
+    Mass from_stock;
+    Mass lacking;             ///< what the shed does not hold of the need
+    std::size_t session = 0;  ///< the first that the shed does not reach for
 };
 
 /// The cheapest whole packs for all sessions, each bought as late as it can be; of those the ones that leave least
@@ -72,7 +75,14 @@ struct ShopAnswer {
     std::vector<NotOnSale> missing;      ///< what the shed lacks and nobody sells
     const Currency* currency = nullptr;  ///< null where nothing has a price
     std::int64_t delivery_minor = 0, total_minor = 0;
+    std::int64_t at_least_minor = 0;  ///< no whole packs cost less than that: the total, where all were weighed
+    bool least_left = true;           ///< none that cost as much leave less over
     std::vector<Warning> warnings;
+
+    /// By how much whole packs that were not tried may be cheaper, at the most; 0 where none are.
+    [[nodiscard]] std::int64_t gap_minor() const { return total_minor - at_least_minor; }
+    /// Whether the sum is of all that is needed.
+    [[nodiscard]] bool complete() const { return missing.empty(); }
 };
 
 /// Needs are rounded to whole grams over the sessions together; an ingredient keeps from the day it is bought for as

@@ -26,6 +26,14 @@ std::optional<Warning> stale_warning(const std::vector<std::string>& dated) {
     return Warning{"stale-price", what + listed(dated)};
 }
 
+std::optional<Warning> no_price_warning(const std::vector<std::string>& names, const std::string& left_out_of) {
+    if (names.empty()) return std::nullopt;
+    return Warning{"no-price",
+                   "no price is known for " + listed(names) + ", so " + left_out_of + " leaves " +
+                       (names.size() == 1 ? "it" : "them") + " out",
+                   true};
+}
+
 std::vector<const Ingredient*> ingredients_of(const ResolvedMix& mix) {
     std::vector<const Ingredient*> ingredients;
     for (const SolidPart& part : mix.solids) ingredients.push_back(&part.ingredient);

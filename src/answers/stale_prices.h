@@ -14,6 +14,9 @@ namespace baitwright {
 /// stands all the same.
 std::optional<Warning> stale_prices(const std::vector<const Ingredient*>& ingredients, Date today);
 
+/// The warning for ingredients of which no price is known, left out of what is told: "the cost". The answer is no.
+std::optional<Warning> no_price_warning(const std::vector<std::string>& names, const std::string& left_out_of);
+
 /// The warning for these prices, each "name (day)"; nothing where there is none.
 std::optional<Warning> stale_warning(const std::vector<std::string>& dated);
 

@@ -1,5 +1,7 @@
 #include "cli/command_cost.h"
 
+#include <algorithm>
+
 #include "answers/compare_strategies.h"
 #include "cli/cost_flags.h"
 #include "cli/picture_file.h"
@@ -28,7 +30,8 @@ CommandResult cost(const Arguments& arguments, const Surroundings& around) {
     const StrategyCost found =
         with_places(named, [&] { return cost_strategy(named.shelf(), named.strategy, stock, request); });
     const std::string plotted = write_plot(arguments, {found});
-    return {in_format(arguments, cost_json(found), cost_rows(found), cost_text(found) + plotted), 0};
+    return {in_format(arguments, cost_json(found), cost_rows(found), cost_text(found) + plotted),
+            found.complete() ? 0 : 1};
 }
 
 /// Everything that is wrong with a strategy itself is told with its places before any is costed.
@@ -60,7 +63,10 @@ CommandResult compare(const Arguments& arguments, const Surroundings& around) {
     const StockOnHand stock = stock_on_hand(arguments, *shelf, around, needs);
     const StrategyComparison found = compare_strategies(compared, stock, request);
     const std::string plotted = write_plot(arguments, found.costs);
-    return {in_format(arguments, compare_json(found), compare_rows(found), compare_text(found) + plotted), 0};
+    const bool complete =
+        std::all_of(found.costs.begin(), found.costs.end(), [](const StrategyCost& cost) { return cost.complete(); });
+    return {in_format(arguments, compare_json(found), compare_rows(found), compare_text(found) + plotted),
+            complete ? 0 : 1};
 }
 
 }  // namespace

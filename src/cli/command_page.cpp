@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "answers/cost_strategy.h"
+#include "answers/stale_prices.h"
 #include "cli/cost_flags.h"
 #include "cli/output_file.h"
 #include "cli/program.h"
@@ -65,6 +67,24 @@ BankContents contents_of(const Arguments& arguments, const Surroundings& around,
     return contents;
 }
 
+/// What the page's sums will leave out.
+std::optional<Warning> unpriced_on_page(const BankContents& contents) {
+    std::vector<std::string> names;
+    CostRequest request;
+    request.on = contents.made_on;
+    request.what_if.people = contents.people;
+    request.ranges = CostRequest::Ranges::left_out;
+    for (const CarriedStrategy& carried : contents.strategies) {
+        try {
+            for (const std::string& name :
+                 cost_strategy(*carried.shelf, carried.strategy, contents.stock, request).unpriced)
+                if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+        } catch (const InputError&) {  // two currencies: the page itself says so where it tells the cost
+        }
+    }
+    return no_price_warning(names, "the cost on the page");
+}
+
 std::string page_text(const std::vector<std::string>& names, const std::string& file, std::size_t bytes) {
     return paragraph("", fmt::format("The bank page of {} is in {} ({:.0f} kB).", listed(names), file,
                                      std::round(static_cast<double>(bytes) / 1000))) +
@@ -78,15 +98,21 @@ CommandResult run_page(const Arguments& arguments, const Surroundings& around) {
     const std::string file = page_file(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const std::vector<NamedStrategy> named = strategies_of(arguments, *shelf);
-    const Json data = bank_data(contents_of(arguments, around, *shelf, named));
+    const BankContents contents = contents_of(arguments, around, *shelf, named);
+    const Json data = bank_data(contents);
     const std::string page = bank_page(data);
     write_text_file(file, page);
-    if (!arguments.has("--json")) return {page_text(data["strategies"].texts(), file, page.size()), 0};
-    Json json = json_record("page", {});
+    const std::optional<Warning> unpriced = unpriced_on_page(contents);
+    const int status = unpriced ? 1 : 0;
+    if (!arguments.has("--json"))
+        return {page_text(data["strategies"].texts(), file, page.size()) +
+                    (unpriced ? paragraph("Mind  ", sentence(unpriced->message)) : ""),
+                status};
+    Json json = json_record("page", unpriced ? std::vector<Warning>{*unpriced} : std::vector<Warning>{});
     json["file"] = file;
     json["bytes"] = page.size();
     for (const char* key : {"id", "made_on", "start", "people", "strategies", "have"}) json[key] = data[key];
-    return {json_text(json), 0};
+    return {json_text(json), status};
 }
 
 }  // namespace

@@ -102,7 +102,7 @@ CommandResult shop(const Arguments& arguments, const Surroundings& around) {
     return {arguments.has("--json")  ? json_text(shop_json(answer))
             : arguments.has("--csv") ? csv_of_rows(shop_rows(answer))
                                      : shop_text(answer),
-            0};
+            answer.complete() ? 0 : 1};
 }
 
 }  // namespace

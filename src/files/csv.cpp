@@ -1,5 +1,6 @@
 #include "files/csv.h"
 
+#include "files/formula_guard.h"
 #include "files/utf8.h"
 #include "quantities/edit_distance.h"
 #include "quantities/fault.h"
@@ -107,12 +108,13 @@ std::string csv_row(const std::vector<std::string>& cells) {
     std::string row;
     for (std::size_t i = 0; i < cells.size(); ++i) {
         if (i > 0) row += ',';
-        if (cells[i].find_first_of(",\"\r\n") == std::string::npos) {
-            row += cells[i];
+        const std::string cell = guarded(cells[i]);
+        if (cell.find_first_of(",\"\r\n") == std::string::npos) {
+            row += cell;
             continue;
         }
         row += '"';
-        for (const char c : cells[i]) row += c == '"' ? std::string("\"\"") : std::string(1, c);
+        for (const char c : cell) row += c == '"' ? std::string("\"\"") : std::string(1, c);
         row += '"';
     }
     return row + '\n';

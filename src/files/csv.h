@@ -19,7 +19,8 @@ struct CsvRow {
 /// mark. Throws InputError "unclosed-quote" or "stray-quote" with line and column.
 std::vector<CsvRow> read_csv(std::string_view text);
 
-/// One row with a line end (LF), quoting where needed.
+/// One row with a line end (LF), quoting where needed, each cell guarded against spreadsheets that would run it
+/// (`formula_guard.h`; `unguarded` gives it back). All CSV that leaves the program is written by this.
 std::string csv_row(const std::vector<std::string>& cells);
 
 }  // namespace baitwright

@@ -7,7 +7,7 @@
 /// text from a stranger could do harm. Such text is written with an apostrophe in front, which makes it text.
 /// **Source**: OWASP Application Security Verification Standard 5.0, requirement 1.2.10, which names = + - @, the tab
 /// and the null character, and the apostrophe as the remedy; line ends, and blanks in front of them all, are our own
-/// caution.
+/// caution. A plain number below zero is no formula and stays a number.
 namespace baitwright {
 
 /// The text as a cell that no spreadsheet runs.

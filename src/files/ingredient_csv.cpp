@@ -126,7 +126,7 @@ private:
     }
 
     void take_cell(const CsvRow& row, const PlacedColumn& column, int& pack) {
-        const std::string& cell = row.cells[column.cell];
+        const std::string cell = unguarded(row.cells[column.cell]);
         const std::string plain(trimmed(cell));
         if (column.is.form == Form::text ? cell.empty() : plain.empty()) return;
         const Position place = row.places[column.cell];
@@ -135,7 +135,7 @@ private:
         pack = column.is.pack;
         switch (column.is.form) {
             case Form::text:
-                return toml_.entry(place, column.is.key, toml_quoted(unguarded(cell)));
+                return toml_.entry(place, column.is.key, toml_quoted(cell));
             case Form::value:
                 return toml_.entry(place, column.is.key, toml_quoted(plain));
             case Form::number:

@@ -3,7 +3,6 @@
 
 #include "bait/ingredient_facts.h"
 #include "files/csv.h"
-#include "files/formula_guard.h"
 #include "files/ingredient_columns.h"
 #include "files/ingredient_csv.h"
 #include "files/value_text.h"
@@ -25,7 +24,7 @@ void put_property(Cells& cells, const std::string& heading, const Property<Q>& p
     if (!property.stated()) return;
     cells[heading] = std::move(value);
     cells[heading + " spread"] = percent_text(property.spread);
-    cells[heading + " source"] = guarded(source_text(property.source));
+    cells[heading + " source"] = source_text(property.source);
 }
 
 void put_keeping(Cells& cells, const std::string& heading, const std::optional<Time>& time) {
@@ -36,12 +35,12 @@ void put_pack(Cells& cells, const std::string& heading, const Pack& pack) {
     cells[heading + "size"] = amount_text(pack.size);
     if (pack.price) cells[heading + "price"] = money_text(*pack.price);
     put(cells, heading + "on", pack.on);
-    put(cells, heading + "shop", guarded(pack.shop));
+    put(cells, heading + "shop", pack.shop);
 }
 
 Cells cells_of(const Ingredient& ingredient) {
     Cells cells;
-    put(cells, "name", guarded(ingredient.name));
+    put(cells, "name", ingredient.name);
     put(cells, "kind", std::string(name_of(ingredient.kind)));
     visit_properties(ingredient, [&](const auto& facts, const auto& property) {
         put_property(cells, std::string(facts.key), property, value_text(facts, property.value));
@@ -49,14 +48,14 @@ Cells cells_of(const Ingredient& ingredient) {
     visit_composition(ingredient.composition, [&](std::string_view part, const Property<Ratio>& share) {
         put_property(cells, "composition " + std::string(part), share, percent_text(share.value));
     });
-    put(cells, "colour", guarded(ingredient.colour));
+    put(cells, "colour", ingredient.colour);
     put(cells, "solute", ingredient.solute);
     if (ingredient.label_dose) put(cells, "label_dose", dose_rate_text(*ingredient.label_dose));
     put(cells, "cautions", joined(ingredient.cautions, "; "));
     put_keeping(cells, "keeps dry", ingredient.keeps.dry);
     put_keeping(cells, "keeps cold", ingredient.keeps.cold);
     put_keeping(cells, "keeps frozen", ingredient.keeps.frozen);
-    put(cells, "note", guarded(ingredient.note));
+    put(cells, "note", ingredient.note);
     int number = 0;
     for (const Pack& pack : ingredient.packs) put_pack(cells, "pack " + std::to_string(++number) + " ", pack);
     return cells;

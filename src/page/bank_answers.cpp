@@ -83,7 +83,7 @@ Json cost_reply(const Bank& bank, const Arguments& arguments, const Wanted& want
     const StrategyCost cost =
         cost_strategy(bank.shelf(), bank.shelf().strategy(word.strategy), bank.stock(arguments), request);
     return reply(
-        wanted, 0, [&] { return cost_told(cost); }, [&] { return cost_json(cost); });
+        wanted, cost.complete() ? 0 : 1, [&] { return cost_told(cost); }, [&] { return cost_json(cost); });
 }
 
 Json plan_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "report/cost_report.h"
+#include "report/no_price_text.h"
 #include "report/svg.h"
 
 namespace baitwright {
@@ -35,16 +36,17 @@ double most_of(const std::vector<StrategyCost>& costs) {
 }
 
 std::string range_words(const StrategyCost& cost) {
-    if (!cost.used_range) return {};
+    if (!cost.used_range || !cost.complete()) return {};  // the range of a part is not that of the whole
     return ", 9 times in 10 from " + shown_money(cost.used_range->low, *cost.currency) + " to " +
            shown_money(cost.used_range->high, *cost.currency);
 }
 
 std::string in_words(const StrategyCost& cost) {
     if (!cost.currency) return cost_name(cost) + ": no price is known.";
-    return cost_name(cost) + ": " + shown_money(static_cast<double>(cost.used_minor), *cost.currency) + " used" +
-           range_words(cost) + "; " + shown_money(static_cast<double>(cost.outlay_minor), *cost.currency) + " to pay" +
-           (cost.complete() ? "." : "; not everything has a price.");
+    return cost_name(cost) + (cost.complete() ? ": " : ": at least ") +
+           shown_money(static_cast<double>(cost.used_minor), *cost.currency) + " used" + range_words(cost) + "; " +
+           shown_money(static_cast<double>(cost.outlay_minor), *cost.currency) + " to pay" +
+           (cost.complete() ? "." : "; " + no_price_text(cost.unpriced.size()) + ".");
 }
 
 std::string description(const std::vector<StrategyCost>& costs) {
@@ -72,12 +74,14 @@ void draw_range(Svg& svg, const Range<double>& range, const MoneyScale& scale, d
 }
 
 void draw_bars(Svg& svg, const StrategyCost& cost, const MoneyScale& scale, double y) {
-    svg.text({chart_left, y}, cost_name(cost), 15, Svg::Anchor::start, true);
+    svg.text({chart_left, y},
+             cost_name(cost) + (cost.complete() ? "" : ", at least: " + no_price_text(cost.unpriced.size())), 15,
+             Svg::Anchor::start, true);
     if (!cost.currency) return svg.text({chart_left, y + 24}, "no price is known");
     const auto used = static_cast<double>(cost.used_minor), outlay = static_cast<double>(cost.outlay_minor);
     const double used_end = cost.used_range ? std::max(used, cost.used_range->high) : used;
     svg.rectangle({chart_left, y + 8}, scale.at(used) - chart_left, chart_bar, dark);
-    if (cost.used_range) draw_range(svg, *cost.used_range, scale, y + 8 + chart_bar / 2);
+    if (cost.used_range && cost.complete()) draw_range(svg, *cost.used_range, scale, y + 8 + chart_bar / 2);
     svg.text({scale.at(used_end) + 10, y + 25}, shown_money(used, *cost.currency) + " used");
     svg.rectangle({chart_left, y + 12 + chart_bar}, scale.at(outlay) - chart_left, chart_bar, light);
     svg.text({scale.at(outlay) + 10, y + 29 + chart_bar}, shown_money(outlay, *cost.currency) + " to pay");

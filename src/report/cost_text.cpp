@@ -3,10 +3,12 @@
 #include <algorithm>
 
 #include "bait/kitchen_rounding.h"
+#include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/cost_report.h"
 #include "report/display.h"
 #include "report/keeping_report.h"
+#include "report/no_price_text.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -65,16 +67,16 @@ TextTable lines_table(const StrategyCost& cost) {
 
 std::string used_text(const StrategyCost& cost) {
     const Currency& currency = *cost.currency;
-    std::string text = minor_text(cost.used_minor, cost);
-    if (cost.used_range && cost.used_range->high > 1.005 * cost.used_range->low)
+    std::string text = (cost.complete() ? "" : "at least ") + minor_text(cost.used_minor, cost);
+    if (cost.complete() && cost.used_range && cost.used_range->high > 1.005 * cost.used_range->low)
         text += ", 9 times in 10 from " + shown_money(cost.used_range->low, currency) + " to " +
                 shown_money(cost.used_range->high, currency);
-    text += "; " + shown_money(cost.per_hour(), currency) + " an hour";
+    text += (cost.complete() ? "; " : ", ") + shown_money(cost.per_hour(), currency) + " an hour";
     if (const auto each = cost.per_kilogram_wet()) text += ", " + shown_money(*each, currency) + " a kg wet";
     if (const auto each = cost.per_litre()) text += ", " + shown_money(*each, currency) + " a litre";
     if (cost.unrolled.times > 1) text += ", " + shown_money(cost.per_session(), currency) + " a session";
     if (cost.unrolled.people > 1) text += ", " + shown_money(cost.per_angler(), currency) + " for each angler";
-    return text + ".";
+    return sentence(text + (cost.complete() ? "" : "; " + no_price_text(cost.unpriced.size())));
 }
 
 std::string goes_in_text(const UnrolledStrategy& unrolled) {
@@ -93,7 +95,8 @@ std::string most_text(const StrategyCost& cost) {
     const CostLine* line = dearest_line(cost);
     if (!line || cost.used_minor <= 0) return {};
     const double share = static_cast<double>(line->used->minor()) / static_cast<double>(cost.used_minor);
-    return shown_percent(share) + " of what is used is " + line->name + ".";
+    return shown_percent(share) + (cost.complete() ? " of what is used is " : " of what has a price is ") + line->name +
+           ".";
 }
 
 /// What is left over, gathered by how long it keeps.
@@ -119,7 +122,9 @@ std::string title(const StrategyCost& cost) {
     const UnrolledStrategy& unrolled = cost.unrolled;
     std::string text = cost_name(cost) + (unrolled.times > 1 ? " of " : ", ") + session_length(unrolled.length);
     if (unrolled.people > 1) text += fmt::format(", {} anglers", unrolled.people);
-    return text;
+    if (cost.complete()) return text;
+    text += cost.currency ? ": at least " + minor_text(cost.outlay_minor, cost) + " to pay; " : ": no sum; ";
+    return text + no_price_text(cost.unpriced.size());
 }
 
 bool is_mixed(const StrategyCost& cost) {
@@ -174,6 +179,37 @@ std::vector<std::string> difference_sentences(const StrategyComparison& comparis
     return sentences;
 }
 
+namespace {
+
+bool all_priced(const StrategyComparison& comparison) {
+    return std::all_of(comparison.costs.begin(), comparison.costs.end(),
+                       [](const StrategyCost& cost) { return cost.complete(); });
+}
+
+/// What each sum leaves out, with its amount.
+std::string at_least_text(const StrategyComparison& comparison) {
+    std::string text;
+    for (const StrategyCost& cost : comparison.costs) {
+        if (cost.complete()) continue;
+        std::vector<std::string> amounts;
+        for (const CostLine& line : cost.lines)
+            if (std::find(cost.unpriced.begin(), cost.unpriced.end(), line.name) != cost.unpriced.end())
+                amounts.push_back(shown_weighed(line.need) + " of " + line.name);
+        text += paragraph("At least  ", sentence(cost_name(cost) + ": " + no_price_text(cost.unpriced.size()) + ", " +
+                                                 listed(amounts)));
+    }
+    return text;
+}
+
+std::string cheapest_text(const StrategyComparison& comparison) {
+    const std::string among = all_priced(comparison) ? "" : "of those whose prices are all known, ";
+    return sentence(among + cost_name(comparison.costs[*comparison.cheapest_used]) + " uses least; " +
+                    cost_name(comparison.costs[*comparison.cheapest_outlay]) +
+                    " asks for the least at the till, where the shed lacks it");
+}
+
+}  // namespace
+
 std::string compare_text(const StrategyComparison& comparison) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right, Align::right,
                      Align::right});
@@ -181,22 +217,18 @@ std::string compare_text(const StrategyComparison& comparison) {
     for (const StrategyCost& cost : comparison.costs) {
         const UnrolledStrategy& unrolled = cost.unrolled;
         std::string range;
-        if (cost.currency && cost.used_range)
+        if (cost.currency && cost.used_range && cost.complete())
             range = shown_money(cost.used_range->low, *cost.currency) + " to " +
                     shown_money(cost.used_range->high, *cost.currency);
-        table.row({cost_name(cost) + (cost.complete() ? "" : " (not all has a price)"),
-                   minor_text(cost.used_minor, cost), range, minor_text(cost.outlay_minor, cost),
+        table.row({cost_name(cost) + (cost.complete() ? "" : ", at least"), minor_text(cost.used_minor, cost), range,
+                   minor_text(cost.outlay_minor, cost),
                    cost.currency ? shown_money(cost.per_hour(), *cost.currency) : "no price",
                    shown_mass(kitchen_mass(unrolled.dry)),
                    shown_water(kitchen_water(unrolled.water + unrolled.soak_water)),
                    shown_count(unrolled.free_offerings)});
     }
-    std::string text = table.text() + "\n";
-    if (comparison.cheapest_used)
-        text +=
-            paragraph("Cheapest  ", sentence(cost_name(comparison.costs[*comparison.cheapest_used]) + " uses least; " +
-                                             cost_name(comparison.costs[*comparison.cheapest_outlay]) +
-                                             " asks for the least at the till, where the shed lacks it"));
+    std::string text = table.text() + "\n" + at_least_text(comparison);
+    if (comparison.cheapest_used) text += paragraph("Cheapest  ", cheapest_text(comparison));
     for (const std::string& one_of : difference_sentences(comparison))
         text += paragraph("Because   ", sentence(one_of));
     std::vector<std::string> said;

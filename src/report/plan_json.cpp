@@ -113,8 +113,14 @@ Json cost_json_of(const StrategyCost& cost) {
     Json json{{"used_minor", cost.currency ? Json(cost.used_minor) : Json()},
               {"outlay_minor", cost.currency ? Json(cost.outlay_minor) : Json()},
               {"currency", cost.currency ? Json(cost.currency->code) : Json()},
+              {"complete", cost.complete()},
               {"unpriced", cost.unpriced},
+              {"no_price", Json::array()},
               {"packs", Json::array()}};
+    for (const CostLine& line : cost.lines)
+        if (std::find(cost.unpriced.begin(), cost.unpriced.end(), line.name) != cost.unpriced.end())
+            json["no_price"].push_back(
+                {{"name", line.name}, {"mass_g", line.need.in(gram)}, {"from_stock_g", line.from_stock.in(gram)}});
     for (const PackBought& bought : cost.packs)
         json["packs"].push_back({{"name", bought.name},
                                  {"size_g", bought.mass.in(gram)},

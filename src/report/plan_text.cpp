@@ -9,6 +9,7 @@
 #include "report/cost_report.h"
 #include "report/display.h"
 #include "report/plan_report.h"
+#include "report/plan_shopping.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -194,28 +195,6 @@ std::string soak_text_of(const PlannedSoak& soak) {
                        shown_mass(kitchen_mass(soak.wet)));
 }
 
-std::string shopping_text(const StrategyCost& cost) {
-    std::string text;
-    for (const PackBought& bought : cost.packs) {
-        text +=
-            fmt::format("{}{} x {} {}", text.empty() ? "" : "; ", bought.count, shown_pack(bought.pack), bought.name);
-    }
-    if (text.empty()) text = cost.complete() ? "nothing, all is in the shed" : "";
-    for (const std::string& name : cost.unpriced) text += (text.empty() ? "" : "; ") + name + " (no price)";
-    return sentence(text);
-}
-
-std::string cost_line(const SessionPlan& plan) {
-    const StrategyCost& cost = plan.cost;
-    if (!cost.currency) return "no price is known.";
-    const auto money = [&](std::int64_t minor) { return shown_money(static_cast<double>(minor), *cost.currency); };
-    std::string text = fmt::format("{} used, {} to pay", money(cost.used_minor), money(cost.outlay_minor));
-    if (plan.times > 1) text += fmt::format(", for {} sessions", plan.times);
-    if (plan.people > 1)
-        text += fmt::format("; {} used for each angler", shown_money(cost.per_angler(), *cost.currency));
-    return text + (cost.complete() ? "." : "; what has no price is not in it.");
-}
-
 std::string planned_text(const std::variant<Mass, Volume>& amount) {
     if (const Mass* mass = std::get_if<Mass>(&amount)) return shown_mass(kitchen_mass(*mass));
     return shown_volume(std::get<Volume>(amount));
@@ -280,7 +259,7 @@ Told plan_told(const SessionPlan& plan) {
     tell_put_ins(told, plan);
     told.line("In swim", swim_text(plan));
     told.line("Buy", shopping_text(plan.cost));
-    told.line("Cost", cost_line(plan));
+    told.line("Cost", plan_cost_text(plan));
     for (const PlanAdvice& advice : plan.advice)
         told.line("Advice", advice.text + " Because " + advice.reason + " (common practice).");
     told.mind(plan.warnings);

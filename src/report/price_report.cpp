@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "quantities/listed.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -24,8 +25,12 @@ std::string per_kilogram_cell(const PriceLine& line) {
 
 std::string day_cell(const PriceLine& line) {
     if (!line.pack) return "";
-    if (!line.newest) return line.pack->on + ", before";
-    return line.pack->on + (line.stale ? ", old" : "") + (line.reckoned_by ? ", in use" : "");
+    std::vector<std::string> said;  // a price told without its day is used all the same
+    if (!line.pack->on.empty()) said.push_back(line.pack->on);
+    if (!line.newest) said.emplace_back("before");
+    if (line.newest && line.stale) said.emplace_back("old");
+    if (line.newest && line.reckoned_by) said.emplace_back("in use");
+    return joined(said, ", ");
 }
 
 Json pack_json(const std::string& name, const std::optional<Pack>& pack) {

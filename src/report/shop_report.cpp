@@ -10,6 +10,7 @@
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/no_price_text.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -36,6 +37,45 @@ std::string head_of(const ShopSum& shop) {
     return text + "\n";
 }
 
+std::string why_text(NotOnSale::Why why) {
+    return why == NotOnSale::Why::no_price ? "no price" : "not sold there";
+}
+
+/// "at least £6.00 in the cheapest whole packs; 4 things have no price"
+std::string shop_headline(const ShopAnswer& answer) {
+    if (answer.complete())
+        return answer.packs.empty() ? "nothing to buy, the shed has it all"
+                                    : minor_text(answer.total_minor, answer) + " in the cheapest whole packs";
+    const auto elsewhere = static_cast<std::size_t>(
+        std::count_if(answer.missing.begin(), answer.missing.end(),
+                      [](const NotOnSale& missing) { return missing.why == NotOnSale::Why::not_sold_there; }));
+    std::string text = answer.packs.empty()
+                           ? "no sum"
+                           : "at least " + minor_text(answer.total_minor, answer) + " in the cheapest whole packs";
+    if (const std::size_t unpriced = answer.missing.size() - elsewhere; unpriced > 0)
+        text += "; " + no_price_text(unpriced);
+    if (elsewhere > 0)
+        text += fmt::format("; {} sold where you go", elsewhere == 1 ? std::string("1 thing is not")
+                                                                     : std::to_string(elsewhere) + " things are not");
+    return text;
+}
+
+/// What is to be got all the same: how much, and why it has no sum.
+std::string missing_list(const ShopAnswer& answer) {
+    if (answer.complete()) return {};
+    const bool days = answer.sessions.size() > 1;
+    std::vector<Align> columns{Align::left, Align::right, Align::left};
+    if (days) columns.push_back(Align::right);
+    TextTable table(columns);
+    for (const NotOnSale& missing : answer.missing) {
+        std::vector<std::string> cells{"[ ] " + missing.name, shown_mass(kitchen_mass(missing.lacking)),
+                                       why_text(missing.why)};
+        if (days) cells.push_back("by " + date_text(answer.sessions[missing.session].on));
+        table.row(std::move(cells));
+    }
+    return "To get as well, not in the sum\n" + table.text() + "\n";
+}
+
 std::string shop_list(const ShopAnswer& answer, const ShopSum& shop) {
     const bool days = answer.sessions.size() > 1;
     TextTable table(days ? std::vector<Align>{Align::left, Align::right, Align::right, Align::right}
@@ -56,7 +96,9 @@ bool any(const ShopAnswer& answer, Mass ShopLine::*mass) {
 }
 
 std::string lines_table(const ShopAnswer& answer) {
-    const bool stock = any(answer, &ShopLine::from_stock);
+    const bool stock = any(answer, &ShopLine::from_stock) ||
+                       std::any_of(answer.missing.begin(), answer.missing.end(),
+                                   [](const NotOnSale& missing) { return missing.from_stock > Mass{}; });
     std::vector<Align> columns(stock ? 5 : 4, Align::right);
     columns[0] = Align::left;
     TextTable table(columns);
@@ -68,7 +110,17 @@ std::string lines_table(const ShopAnswer& answer) {
     row({"what becomes of it", "needed", "from shed", "bought", "left over"});
     for (const ShopLine& line : answer.lines)
         row({line.name, cell(line.need), cell(line.from_stock), cell(line.bought), cell(line.left_over)});
+    for (const NotOnSale& missing : answer.missing)
+        row({missing.name, cell(missing.need), cell(missing.from_stock), why_text(missing.why), ""});
     return table.text();
+}
+
+std::string sure_text(const ShopAnswer& answer) {
+    if (answer.gap_minor() > 0)
+        return "There are too many ways to buy so much to try them all: other whole packs may cost up to " +
+               minor_text(answer.gap_minor(), answer) + " less, and no more than that.";
+    if (!answer.least_left) return "No other whole packs cost less.";
+    return "No other whole packs cost less; of those that cost the same, these leave least over.";
 }
 
 std::string past_best_text(const ShopAnswer& answer) {
@@ -94,21 +146,24 @@ Json pack_json(const ShopAnswer& answer, const PackToBuy& pack) {
 }  // namespace
 
 std::string shop_text(const ShopAnswer& answer) {
-    std::string text = "For " + sessions_text(answer) + ": ";
-    if (answer.packs.empty())
-        text += answer.missing.empty() ? "nothing to buy, the shed has it all\n\n" : "nothing that can be bought\n\n";
-    else
-        text += minor_text(answer.total_minor, answer) + " in the cheapest whole packs\n\n";
+    std::string text = paragraph("", "For " + sessions_text(answer) + ": " + shop_headline(answer)) + "\n";
     for (const ShopSum& shop : answer.shops) text += shop_list(answer, shop);
-    if (!answer.lines.empty()) text += lines_table(answer) + "\n";
-    if (!answer.packs.empty())
-        text += paragraph("Sure      ",
-                          "No other whole packs cost less; of those that cost the same, these leave least over.");
+    text += missing_list(answer);
+    if (!answer.lines.empty() || !answer.complete()) text += lines_table(answer) + "\n";
+    if (!answer.packs.empty()) text += paragraph("Sure      ", sure_text(answer));
     if (answer.sessions.size() > 1 && !answer.packs.empty())
         text += paragraph("By then   ",
                           "The days say when it must be there. What keeps can be bought sooner, at the same price.");
     if (const std::string lost = past_best_text(answer); !lost.empty()) text += paragraph("Lost      ", lost);
-    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
+    for (const Warning& warning : answer.warnings)
+        if (!warning.answer_is_no)  // what is missing stands on the list, with why
+            text += paragraph("Mind      ", sentence(warning.message));
+    if (const auto unpriced =
+            std::find_if(answer.missing.begin(), answer.missing.end(),
+                         [](const NotOnSale& missing) { return missing.why == NotOnSale::Why::no_price; });
+        unpriced != answer.missing.end())
+        text += paragraph("Prices    ", "Say what a pack costs, for example: baitwright price \"" + unpriced->name +
+                                            "\" --pack 1kg --is £4.40");
     return text;
 }
 
@@ -117,7 +172,9 @@ Json shop_json(const ShopAnswer& answer) {
     json["currency"] = answer.currency ? Json(answer.currency->code) : Json();
     json["total_minor"] = answer.currency ? Json(answer.total_minor) : Json();
     json["delivery_minor"] = answer.currency ? Json(answer.delivery_minor) : Json();
-    json["proven"] = true;
+    json["proven"] = answer.gap_minor() == 0 ? Json(true) : Json("gap");
+    json["gap_minor"] = answer.currency ? Json(answer.gap_minor()) : Json();
+    json["complete"] = answer.complete();
     json["sessions"] = Json::array();
     for (const SessionNeed& session : answer.sessions)
         json["sessions"].push_back({{"strategy", session.strategy}, {"on", date_text(session.on)}});
@@ -141,19 +198,26 @@ Json shop_json(const ShopAnswer& answer) {
     }
     json["not_on_list"] = Json::array();
     for (const NotOnSale& missing : answer.missing)
-        json["not_on_list"].push_back(
-            {{"name", missing.name},
-             {"mass_g", missing.mass.in(gram)},
-             {"why", missing.why == NotOnSale::Why::no_price ? "no price" : "not sold there"}});
+        json["not_on_list"].push_back({{"name", missing.name},
+                                       {"mass_g", missing.need.in(gram)},
+                                       {"why", why_text(missing.why)},
+                                       {"from_stock_g", missing.from_stock.in(gram)},
+                                       {"lacking_g", missing.lacking.in(gram)},
+                                       {"by", date_text(answer.sessions[missing.session].on)},
+                                       {"session", missing.session + 1}});
     return json;
 }
 
 Rows shop_rows(const ShopAnswer& answer) {
-    Rows rows{{"shop", "name", "size_g", "count", "price_minor", "total_minor", "currency", "by"}};
+    Rows rows{{"shop", "name", "size_g", "count", "price_minor", "total_minor", "currency", "by", "mass_g", "why"}};
     for (const PackToBuy& pack : answer.packs)
         rows.push_back({pack.pack.shop, pack.name, number_text(pack.mass.in(gram)), std::to_string(pack.count),
                         std::to_string(pack.pack.price->minor()), std::to_string(pack.total.minor()),
-                        std::string(answer.currency->code), date_text(answer.sessions[pack.session].on)});
+                        std::string(answer.currency->code), date_text(answer.sessions[pack.session].on),
+                        number_text((static_cast<double>(pack.count) * pack.mass).in(gram)), ""});
+    for (const NotOnSale& missing : answer.missing)
+        rows.push_back({"", missing.name, "", "", "", "", "", date_text(answer.sessions[missing.session].on),
+                        number_text(missing.lacking.in(gram)), why_text(missing.why)});
     return rows;
 }
 

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "bait/stock_rules.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
@@ -36,74 +38,112 @@ std::string bag_text(const Lot& lot, StockKind kind) {
     return std::string(kind == StockKind::mix ? "the tub of " : "the bag of ") + date_text(lot.got_on);
 }
 
-Milligrams sum_of(const StockReceipt& receipt) {
-    Milligrams sum;
-    for (const StockReceipt::Line& line : receipt.lines) sum += line.by;
-    return sum;
+Milligrams magnitude(Milligrams mass) {
+    return mass < Milligrams{} ? -mass : mass;
 }
 
-std::string entry_number(const StockReceipt& receipt) {
-    return fmt::format(" (entry {})", receipt.entry);
+std::string none_or(Milligrams mass) {
+    return mass == Milligrams{} ? "none" : shown(mass);
 }
 
-std::string counted_text(const StockReceipt& receipt) {
-    if (receipt.entry == 0) return "none, and the shed never held any";
-    const Milligrams sum = sum_of(receipt), left = receipt.lines.front().left;
-    std::string text = "counted, " + (left == Milligrams{} ? "none" : shown(left)) + " there: ";
-    if (sum == Milligrams{}) return text + "as the ledger said";
-    if (sum == left) return text + "the ledger knew of none";
-    return text + shown(sum < Milligrams{} ? -sum : sum) + (sum < Milligrams{} ? " less" : " more") +
-           " than the ledger said";
+/// What an entry did to one thing: its lots, in the order of the entry.
+struct ThingChanged {
+    std::string name;
+    StockKind kind;
+    std::vector<const StockReceipt::Line*> lots;
+    Milligrams by;    ///< out of or into all of them
+    Milligrams left;  ///< of it in all
+};
+
+/// The things of an entry, each once: a session touches many. Every sum that is told is taken here, of one thing.
+std::vector<ThingChanged> things_changed(const StockReceipt& receipt) {
+    std::vector<ThingChanged> things;
+    for (const StockReceipt::Line& line : receipt.lines) {
+        auto thing = std::find_if(things.begin(), things.end(), [&](const ThingChanged& one) {
+            return one.name == line.name && one.kind == line.kind;
+        });
+        if (thing == things.end()) thing = things.insert(things.end(), {line.name, line.kind, {}, {}, {}});
+        thing->lots.push_back(&line);
+        thing->by += line.by;
+        thing->left = line.left;
+    }
+    return things;
 }
 
-std::string came_text(const StockReceipt& receipt) {
-    const StockReceipt::Line& line = receipt.lines.front();
-    std::string text = shown(line.by) + " in, " + std::string(name_of(line.lot.state)) + ", ";
-    text += line.lot.best_before ? "best before " + date_text(*line.lot.best_before) : "how long it keeps is not known";
-    if (line.left > line.by) text += "; " + shown(line.left) + " in all";
+std::string counted_text(const ThingChanged& thing) {
+    std::string text = "counted, " + none_or(thing.left) + " there: ";
+    if (thing.by == Milligrams{}) return text + "as the ledger said";
+    if (thing.by == thing.left) return text + "the ledger knew of none";
+    return text + shown(magnitude(thing.by)) + (thing.by < Milligrams{} ? " less" : " more") + " than the ledger said";
+}
+
+std::string came_text(const ThingChanged& thing) {
+    const Lot& lot = thing.lots.front()->lot;
+    std::string text = shown(thing.by) + " in, " + std::string(name_of(lot.state)) + ", ";
+    text += lot.best_before ? "best before " + date_text(*lot.best_before) : "how long it keeps is not known";
+    if (thing.left > thing.by) text += "; " + shown(thing.left) + " in all";
     return text;
 }
 
-std::string went_text(const StockReceipt& receipt) {
-    const Milligrams left = receipt.lines.front().left;
-    return shown(-sum_of(receipt)) + (receipt.what == Happening::wasted ? " thrown out; " : " out; ") +
-           (left == Milligrams{} ? "none" : shown(left)) + " left";
+std::string went_text(const ThingChanged& thing, Happening what) {
+    return shown(-thing.by) + (what == Happening::wasted ? " thrown out; " : " out; ") + none_or(thing.left) + " left";
 }
 
-std::string change_sentence(const StockReceipt& receipt) {
-    switch (receipt.what) {
+std::string undone_text(const ThingChanged& thing) {
+    return fmt::format("{} {}; {} there now", shown(magnitude(thing.by)),
+                       thing.by < Milligrams{} ? "out again" : "back in", none_or(thing.left));
+}
+
+std::string change_sentence(const ThingChanged& thing, Happening what) {
+    switch (what) {
         case Happening::bought:
         case Happening::kept:
-            return came_text(receipt);
+            return came_text(thing);
         case Happening::counted:
-            return counted_text(receipt);
+            return counted_text(thing);
+        case Happening::undone:
+            return undone_text(thing);
         default:
-            return went_text(receipt);
+            return went_text(thing, what);
     }
 }
 
-/// Where one name's mass came out of several lots: how much out of which.
-std::string by_lot(const StockReceipt& receipt) {
+/// Where a thing's mass came out of several lots: how much out of which.
+std::string by_lot(const ThingChanged& thing, const std::string& margin) {
     std::string text;
-    if (receipt.lines.size() < 2) return text;
-    for (const StockReceipt::Line& line : receipt.lines)
-        text += fmt::format("  {} {} {}; {}\n", shown(line.by < Milligrams{} ? -line.by : line.by),
-                            line.by < Milligrams{} ? "out of" : "into", bag_text(line.lot, line.kind),
-                            line.lot.left == Milligrams{} ? "empty now" : shown(line.lot.left) + " left in it");
+    if (thing.lots.size() < 2) return text;
+    for (const StockReceipt::Line* line : thing.lots)
+        text += fmt::format("{}{} {} {}; {}\n", margin, shown(magnitude(line->by)),
+                            line->by < Milligrams{} ? "out of" : "into", bag_text(line->lot, line->kind),
+                            line->lot.left == Milligrams{} ? "empty now" : shown(line->lot.left) + " left in it");
     return text;
 }
 
-std::string undone_text(const StockReceipt& receipt) {
-    std::string text = fmt::format("entry {} undone{}\n", receipt.undoes, entry_number(receipt));
-    for (std::size_t i = 0; i < receipt.lines.size();) {
-        const StockReceipt::Line& line = receipt.lines[i];
-        Milligrams sum;  // of the lots of one name, which stand together
-        for (; i < receipt.lines.size() && receipt.lines[i].name == line.name; ++i) sum += receipt.lines[i].by;
-        const char* where = sum < Milligrams{} ? "out again" : "back in";
-        text += paragraph("  " + line.name + ": ",
-                          fmt::format("{} {}; {} there now", shown(sum < Milligrams{} ? -sum : sum), where,
-                                      line.left == Milligrams{} ? "none" : shown(line.left)));
-    }
+/// What an entry of many things was.
+std::string entry_head(const StockReceipt& receipt) {
+    const std::string number = fmt::format(" (entry {})", receipt.entry);
+    if (receipt.what == Happening::undone) return fmt::format("entry {} undone{}", receipt.undoes, number);
+    return "out of the shed for " + receipt.session + number;
+}
+
+std::string thing_name(const ThingChanged& thing, const std::vector<ThingChanged>& things) {
+    const bool twice = std::count_if(things.begin(), things.end(),
+                                     [&](const ThingChanged& one) { return one.name == thing.name; }) > 1;
+    return twice ? with_kind(thing.name, thing.kind) : thing.name;
+}
+
+std::string receipt_text(const StockReceipt& receipt) {
+    if (receipt.entry == 0) return "none, and the shed never held any\n";
+    const std::vector<ThingChanged> things = things_changed(receipt);
+    const bool one_thing = receipt.what != Happening::undone && receipt.what != Happening::booked;
+    if (one_thing && things.size() == 1)
+        return paragraph(things[0].name + ": ",
+                         change_sentence(things[0], receipt.what) + fmt::format(" (entry {})", receipt.entry)) +
+               by_lot(things[0], "  ");
+    std::string text = entry_head(receipt) + "\n";
+    for (const ThingChanged& thing : things)
+        text += paragraph("  " + thing_name(thing, things) + ": ", change_sentence(thing, receipt.what)) +
+                (receipt.what == Happening::undone ? std::string() : by_lot(thing, "    "));
     return text;
 }
 
@@ -145,15 +185,7 @@ std::string shed_text(const ShedAnswer& answer) {
 }
 
 std::string stock_change_text(const StockChangeAnswer& answer) {
-    const StockReceipt& receipt = answer.receipt;
-    std::string text;
-    if (receipt.what == Happening::undone)
-        text = undone_text(receipt);
-    else if (receipt.lines.empty())
-        text = change_sentence(receipt) + "\n";
-    else
-        text = paragraph(receipt.lines.front().name + ": ", change_sentence(receipt) + entry_number(receipt)) +
-               by_lot(receipt);
+    std::string text = receipt_text(answer.receipt);
     for (const Warning& warning : answer.warnings) text += paragraph("Mind  ", sentence(warning.message));
     return text;
 }

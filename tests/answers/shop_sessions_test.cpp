@@ -221,3 +221,59 @@ TEST_CASE("every gram of sessions drawn at random is bought, in stock, used or l
         }
     }));
 }
+
+// By hand: 1.5 kg are needed, 600 g are in the shed, and the first session takes 500 g of them.
+TEST_CASE("what nobody sells stands on the list with what the shed lacks of it, and the answer is no") {
+    const IngredientNeed unpriced = need("maize meal", 500, {{1.0 * kilogram, std::nullopt, {}, {}}});
+    const IngredientNeed elsewhere = need("brown crumb", 500, {shop_pack(1000, 220, "the mill")});
+    const IngredientNeed sold = need("fishmeal, brown", 500, {shop_pack(1000, 300, "the village shop")});
+    StockOnHand stock;
+    stock.put("maize meal", {600.0 * gram});
+    ShopRequest request = asking();
+    request.at = {"the village shop"};
+    const auto sessions = weekly({{unpriced, elsewhere, sold}, {unpriced, sold}, {unpriced}});
+    const ShopAnswer answer = shop(sessions, stock, request);
+    CHECK(answer.total_minor == 300);
+    CHECK_FALSE(answer.complete());
+    REQUIRE(answer.missing.size() == 2);
+    const NotOnSale& crumb = answer.missing[0];
+    CHECK(crumb.name == "brown crumb");
+    CHECK(crumb.why == NotOnSale::Why::not_sold_there);
+    CHECK(crumb.lacking.in(gram) == Approx(500));
+    const NotOnSale& meal = answer.missing[1];
+    CHECK(meal.why == NotOnSale::Why::no_price);
+    CHECK(meal.need.in(gram) == Approx(1500));
+    CHECK(meal.from_stock.in(gram) == Approx(600));
+    CHECK(meal.lacking.in(gram) == Approx(900));
+    CHECK(meal.session == 1);
+    int no = 0;
+    for (const Warning& warning : answer.warnings) no += warning.answer_is_no ? 1 : 0;
+    CHECK(no == 2);
+    stock.put("maize meal", {900.0 * gram});
+    CHECK(shop(sessions, stock, request).missing.size() == 1);
+}
+
+TEST_CASE("each thing that the sessions take is sold, in the shed, or on the list as missing") {
+    CHECK(rc::check([] {
+        const char* const names[]{"brown crumb", "maize meal", "fishmeal, brown"};
+        std::vector<IngredientNeed> needs;
+        StockOnHand stock;
+        for (int i = 0; i < 3; ++i) {
+            std::vector<Pack> packs;
+            if (*rc::gen::inRange(0, 2) == 1)
+                packs.push_back(shop_pack(1000, 220, *rc::gen::inRange(0, 2) == 1 ? "the mill" : "bait barn"));
+            needs.push_back(need(names[i], *rc::gen::inRange(1, 900), packs));
+            if (*rc::gen::inRange(0, 2) == 1) stock.put(names[i], {1.0 * *rc::gen::inRange(1, 2000) * gram});
+        }
+        needs.push_back(need("casters", 100, {shop_pack(1000, 220, "the mill")}));
+        ShopRequest request = asking();
+        request.at = {"the mill"};
+        const auto sessions = weekly({needs, needs});
+        const ShopAnswer answer = shop(sessions, stock, request);
+        RC_ASSERT(answer.lines.size() + answer.missing.size() == needs.size());
+        for (const NotOnSale& missing : answer.missing) {
+            RC_ASSERT(missing.lacking > Mass{});
+            RC_ASSERT(std::abs((missing.need - missing.from_stock - missing.lacking).in(gram)) < 1e-6);
+        }
+    }));
+}
