@@ -98,7 +98,7 @@ PackNeed pack_need(const ShoppedIngredient& shopped, const std::vector<SessionNe
     for (const StockLot& lot : stock.lots(shopped.ingredient.name, date_text(sessions.front().on))) {
         const auto grams = static_cast<std::int64_t>(lot.mass.in(gram) + gram_slack);
         const int last = lot.best_before.empty() ? static_cast<int>(sessions.size()) - 1
-                                                 : last_session_by(parse_date(lot.best_before), sessions);
+                                                 : last_session_by(parse_stored_date(lot.best_before), sessions);
         if (grams > 0 && last >= 0) need.stock.push_back({grams, last});
     }
     return need;

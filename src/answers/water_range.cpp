@@ -43,7 +43,7 @@ Draw draw_of(const std::vector<Weights>& weights, const double* factors) {
     Draw draw{0, 0, 0};
     for (std::size_t i = 0; i < weights.size(); ++i) {
         const Weights& w = weights[i];
-        const double bag = std::min(wettest_bag, w.moisture * factors[3 * i + 2]);
+        const double bag = std::min(std::max(wettest_bag, w.moisture), w.moisture * factors[3 * i + 2]);
         draw.by_hand += (w.absorption * factors[3 * i] + w.gap * factors[3 * i + 1]) * (1 - bag);
         draw.fixed += w.fixed - w.by_bag * bag;
     }
@@ -155,7 +155,7 @@ std::vector<DoubtfulPart> doubtful_parts(const ResolvedMix& mix) {
 }
 
 WaterMarks marks_of_draw(const DoubtfulPart& part, double on_absorption, double on_gap, double on_moisture) {
-    const double bag = std::min(wettest_bag, part.moisture * on_moisture);
+    const double bag = std::min(std::max(wettest_bag, part.moisture), part.moisture * on_moisture);
     const Ratio absorption = added_water_at_moisture(part.absorption * on_absorption, part.moisture, bag);
     return {absorption, absorption + part.gap * on_gap * (1 - bag) / (1 - part.moisture)};
 }

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "quantities/amount_range.h"
 #include "quantities/fault.h"
 #include "quantities/quantity_text.h"
 #include "quantities/suggestion.h"
@@ -61,7 +62,11 @@ DoseRate parse_dose_rate(std::string_view text) {
         if (!found) throw InputError("unknown-basis", "'" + basis + "' is not a basis for a dose", std::string(usage));
         rate.each = parse_each(std::string_view(folded).substr(0, per));
     }
-    if (!(si_of(rate.each) > 0))
+    const bool measured = std::visit([](auto amount) { return lies_in_range(amount); }, rate.each);
+    if (si_of(rate.each) > 0 && !measured)
+        throw InputError("out-of-range", "a dose of '" + std::string(text) + "' is beyond all measure",
+                         std::string(usage));
+    if (!measured)
         throw InputError("out-of-range", "a dose must be above zero, not '" + std::string(text) + "'",
                          std::string(usage));
     return rate;

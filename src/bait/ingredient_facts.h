@@ -37,7 +37,7 @@ void visit_properties(AnIngredient& i, Visit&& visit) {
           i.loose_density);
     visit(density("skeleton_density", 0.5, 8, 0.03), i.skeleton_density);
     visit(density("envelope_density", 0.05, 8, 0.08), i.envelope_density);
-    visit(share("moisture", 0.15), i.moisture);
+    visit(R{"moisture", "%", percent, 0, 99, false, 0.15}, i.moisture);  // some of it is bait
     visit(R{"absorption", "g/g", one, 0, 10, false, 0.15}, i.absorption);
     visit(R{"slump", "g/g", one, 0, 20, false, 0.15}, i.slump);
     visit(PropertyFacts<Dimension<0, 0, 1>>{"uptake_time", "min", minute, 0, 2880, false, 0.30}, i.uptake_time);

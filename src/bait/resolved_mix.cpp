@@ -6,6 +6,7 @@
 #include "bait/amount.h"
 #include "bait/recipe_names.h"
 #include "bait/wetted_mix.h"
+#include "quantities/amount_range.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
@@ -160,9 +161,11 @@ void Opener::open_ingredient(const Part& part, const Ingredient& ingredient, con
             "take prepare = \"soaked\" out");
     const auto mass = mass_of(part, ingredient, subject);
     if (!mass) return;
-    if (!(*mass > Mass{}) || !is_finite(*mass))
-        return add_fault(subject, "out-of-range", "the amount of '" + part.of + "' must be above zero",
-                         "for example mass = \"400 g\"");
+    if (!lies_in_range(*mass))
+        return add_fault(
+            subject, "out-of-range",
+            "the amount of '" + part.of + "' must be " + (*mass > Mass{} ? range_text<Mass>() : "above zero"),
+            "for example mass = \"400 g\"");
     if (ingredient.kind == IngredientKind::liquid)
         into.liquids.push_back({ingredient, *mass});
     else

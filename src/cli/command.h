@@ -37,7 +37,12 @@ struct Surroundings {
 struct CommandResult {
     std::string output;
     int status = 0;
+    std::string aside = {};         ///< for the person, not part of the answer: a new store was made
+    std::string done_already = {};  ///< what stays done even where the output cannot be written; may be empty
 };
+
+/// Whether a command leaves something in the store, or only answers.
+enum class Effect { answers, stores };
 
 /// A command: what may follow it, and what it does. `run` throws the project's errors.
 struct CommandSpec {
@@ -47,6 +52,7 @@ struct CommandSpec {
     std::vector<Flag> flags;
     CommandResult (*run)(const Arguments&, const Surroundings&);
     std::string_view example;
+    Effect effect = Effect::answers;
 };
 
 /// Flags that every command takes.

@@ -45,7 +45,7 @@ AdditiveRequest additive_request(const Arguments& arguments) {
     read_flag(arguments, "--amount", [&](const std::string& text) { request.amount = read_amount(text); });
     read_flag(arguments, "--rate", [&](const std::string& text) { request.rate = parse_dose_rate(text); });
     read_flag(arguments, "--as", [&](const std::string& text) { request.carried = read_carried(text); });
-    read_flag(arguments, "--water", [&](const std::string& text) { request.water = above_zero(parse<Volume>(text)); });
+    read_flag(arguments, "--water", [&](const std::string& text) { request.water = in_range(parse<Volume>(text)); });
     request.bait = arguments.value("--bait").value_or("");
     return request;
 }

@@ -56,7 +56,7 @@ std::function<double(const DropAnswer&)> read_wish(const std::string& text) {
     if (equals == std::string::npos || (what != "carpet" && what != "breaks"))
         throw InputError("unknown-wish", "'" + text + "' is no wish that can be searched for",
                          "write it as in --want carpet=1.2m or --want breaks=0.6m");
-    const Length wanted = above_zero(parse<Length>(text.substr(equals + 1)));
+    const Length wanted = in_range(parse<Length>(text.substr(equals + 1)));
     return [what, wanted](const DropAnswer& answer) {
         if (answer.classes.empty() || answer.breaks == Breaks::bottom) return 1e9;
         const Length has = what == "carpet" ? answer.width.most : answer.breaks_depth;

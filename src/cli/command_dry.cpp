@@ -15,17 +15,17 @@ namespace {
 Area read_tub(const std::string& text) {
     const auto cross = text.find('x');
     if (cross == std::string::npos) {
-        const Length across = above_zero(parse<Length>(text));
+        const Length across = in_range(parse<Length>(text));
         return std::numbers::pi / 4 * across * across;
     }
     const std::string second_side = text.substr(cross + 1);
-    const Length wide = above_zero(parse<Length>(second_side));
+    const Length wide = in_range(parse<Length>(second_side));
     std::string first_side = text.substr(0, cross);
     if (first_side.find_first_not_of("0123456789., ") == std::string::npos) {  // the unit stands once, at the end
         const auto unit = second_side.find_first_not_of("0123456789., ");
         first_side += unit == std::string::npos ? "" : second_side.substr(unit);
     }
-    return above_zero(parse<Length>(first_side)) * wide;
+    return in_range(parse<Length>(first_side)) * wide;
 }
 
 /// "5", as people say hours, or with a unit: "90min".
@@ -50,7 +50,7 @@ DryRequest dry_request(const Arguments& arguments) {
     read_flag(arguments, "--tub", [&](const std::string& text) { request.face = read_tub(text); });
     read_flag(arguments, "--hours", [&](const std::string& text) { request.hours = read_hours(text); });
     read_flag(arguments, "--dry-mass",
-              [&](const std::string& text) { request.dry_mass = above_zero(parse<Mass>(text)); });
+              [&](const std::string& text) { request.dry_mass = in_range(parse<Mass>(text)); });
     read_flag(arguments, "--air-temp", [&](const std::string& text) { request.air = parse<Temperature>(text); });
     read_flag(arguments, "--humidity", [&](const std::string& text) { request.humidity = parse<Ratio>(text); });
     read_flag(arguments, "--wind", [&](const std::string& text) { request.wind = parse<Speed>(text); });

@@ -51,8 +51,8 @@ CommandResult add_ingredient(const Arguments& arguments, const Surroundings& aro
 
 std::string level_vessel(const Arguments& arguments) {
     const Volume vessel =
-        flag_value("--vessel", [&] { return above_zero(parse_vessel_size(*arguments.value("--vessel"))); });
-    const Mass holds = flag_value("--holds", [&] { return above_zero(parse<Mass>(*arguments.value("--holds"))); });
+        flag_value("--vessel", [&] { return in_range(parse_vessel_size(*arguments.value("--vessel"))); });
+    const Mass holds = flag_value("--holds", [&] { return in_range(parse<Mass>(*arguments.value("--holds"))); });
     return number_text_within((holds / vessel).in(gram_per_litre), 0.05) + " g/l";
 }
 
@@ -78,8 +78,8 @@ std::vector<KeyValue> read_measurements(const Arguments& arguments, const std::s
 void move_marks(const Arguments& arguments, const Ingredient& old, std::vector<KeyValue>& measured) {
     if (!arguments.has("--moisture") || arguments.has("--absorption") || !takes_water(old.kind)) return;
     const Ratio bag = flag_value("--moisture", [&] { return parse<Ratio>(*arguments.value("--moisture")); });
-    if (!(bag >= 0 && bag < 1))
-        throw UsageError("out-of-range", "--moisture must be from 0 to below 100 %", "for example --moisture 8%");
+    if (!(bag >= 0 && bag <= 0.99))
+        throw UsageError("out-of-range", "--moisture must be from 0 to 99 %", "for example --moisture 8%");
     const WaterMarks moved = marks_at_moisture({old.absorption.value, old.slump.value}, old.moisture.value, bag);
     if (!(moved.absorption > 0))
         throw UsageError("too-damp", "a bag as damp as that takes no more water by the reckoning from its old moisture",
@@ -189,7 +189,8 @@ CommandSpec command_ingredient_add() {
              {"--like", "INGREDIENT", "begin with the values of this one"},
              {"--set", "KEY=VALUE", "a value, by its key in the files: \"absorption=0.7 g/g\"; may be repeated", true}},
             add_ingredient,
-            "baitwright ingredient add \"red crumb\" --like \"brown crumb\" --set colour=red"};
+            "baitwright ingredient add \"red crumb\" --like \"brown crumb\" --set colour=red",
+            Effect::stores};
 }
 
 CommandSpec command_ingredient_measure() {
@@ -204,7 +205,8 @@ CommandSpec command_ingredient_measure() {
                       {"--spread", "SHARE", "how far your measurements differ; 5 % where not given"},
                       {"--how", "TEXT", "how you measured, in your words"}},
                      measure,
-                     "baitwright ingredient measure \"brown crumb\" --absorption \"0.7 g/g\""};
+                     "baitwright ingredient measure \"brown crumb\" --absorption \"0.7 g/g\"",
+                     Effect::stores};
     for (const Flag& flag : soak_test_flags()) spec.flags.push_back(flag);
     return spec;
 }
@@ -215,7 +217,8 @@ CommandSpec command_ingredient_import() {
             {{"FILE", "ending in .toml or .csv"}},
             {},
             import_file,
-            "baitwright ingredient import my-bags.csv"};
+            "baitwright ingredient import my-bags.csv",
+            Effect::stores};
 }
 
 CommandSpec command_ingredient_export() {
@@ -235,7 +238,8 @@ CommandSpec command_recipe_add() {
             {{"FILE", "ending in .toml, or - for standard input"}},
             {},
             recipe_add,
-            "baitwright recipe add my-mix.toml"};
+            "baitwright recipe add my-mix.toml",
+            Effect::stores};
 }
 
 }  // namespace baitwright

@@ -14,7 +14,7 @@ namespace {
 /// "price lst": a second word of the command that was mistyped, in place of an ingredient without its price.
 void refuse_mistyped_verb(const Arguments& arguments, const Store& store) {
     const std::string& word = arguments.words().front();
-    if (arguments.has("--is") || store.find_ingredient(word)) return;
+    if (arguments.has("--is") || store.ingredient_to_mend(word)) return;
     if (const auto verb = nearest_name(word, {"list", "history"}))
         throw UsageError("incomplete-command", "'price " + word + "' is not a command",
                          "did you mean 'price " + *verb + "'?");
@@ -37,7 +37,9 @@ CommandResult tell(const Arguments& arguments, const Surroundings& around) {
     const Date on = day_of(arguments, around);
     Store store = store_of(around);
     refuse_mistyped_verb(arguments, store);
-    const Ingredient ingredient = store.ingredient(arguments.words().front());
+    const std::string& word = arguments.words().front();
+    const auto known = store.ingredient_to_mend(word);
+    const Ingredient ingredient = known ? *known : store.ingredient(word);
     if (!arguments.has("--is"))
         throw UsageError(
             "no-price", "what does a pack of it cost?",
@@ -90,7 +92,8 @@ CommandSpec command_price() {
              {"--on", "DATE", "the day you saw it, 2026-03-01; today where not given"},
              prices_csv_flag},
             tell,
-            "baitwright price \"fishmeal, brown\" --pack 1kg --is £4.40 --shop \"the mill\""};
+            "baitwright price \"fishmeal, brown\" --pack 1kg --is £4.40 --shop \"the mill\"",
+            Effect::stores};
 }
 
 CommandSpec command_price_list() {

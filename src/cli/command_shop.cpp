@@ -37,9 +37,7 @@ Calendar calendar(const Arguments& arguments, const Surroundings& around) {
 
 ShopRequest::Delivery read_delivery(const std::string& text) {
     const auto [shop, charge] = parted_at_equals(text, "what it asks for bringing it", "--delivery \"the mill=£4.50\"");
-    const Money money = parse_money(charge);
-    if (money.minor() < 0) throw InputError("out-of-range", "a charge is not below zero");
-    return {shop, money};
+    return {shop, in_range(parse_money(charge))};
 }
 
 ShopRequest shop_request(const Arguments& arguments, const Surroundings& around) {

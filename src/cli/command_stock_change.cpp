@@ -125,7 +125,8 @@ CommandSpec command_stock_buy() {
              frozen_flag,
              lots_csv_flag},
             run_buy,
-            "baitwright stock buy \"brown crumb\" 1kg --price £2.10 --shop \"the mill\""};
+            "baitwright stock buy \"brown crumb\" 1kg --price £2.10 --shop \"the mill\"",
+            Effect::stores};
 }
 
 CommandSpec command_stock_keep() {
@@ -138,7 +139,8 @@ CommandSpec command_stock_keep() {
              {"--best-before", "DATE", "in place of the usual: two days cold, three months frozen"},
              lots_csv_flag},
             run_keep,
-            "baitwright stock keep \"silt bed\" 1.2kg --frozen"};
+            "baitwright stock keep \"silt bed\" 1.2kg --frozen",
+            Effect::stores};
 }
 
 CommandSpec command_stock_count() {
@@ -151,7 +153,8 @@ CommandSpec command_stock_count() {
              only_frozen_flag,
              lots_csv_flag},
             run_count,
-            "baitwright stock count \"brown crumb\" 1.5kg"};
+            "baitwright stock count \"brown crumb\" 1.5kg",
+            Effect::stores};
 }
 
 CommandSpec command_stock_use() {
@@ -160,7 +163,8 @@ CommandSpec command_stock_use() {
             {{"NAME", "the ingredient or mix"}, amount_word},
             {on_flag, only_cold_flag, only_frozen_flag, lots_csv_flag},
             run_use,
-            "baitwright stock use \"brown crumb\" 400g"};
+            "baitwright stock use \"brown crumb\" 400g",
+            Effect::stores};
 }
 
 CommandSpec command_stock_waste() {
@@ -169,7 +173,8 @@ CommandSpec command_stock_waste() {
             {{"NAME", "the ingredient or mix"}, amount_word},
             {on_flag, only_cold_flag, only_frozen_flag, lots_csv_flag},
             run_waste,
-            "baitwright stock waste \"white bread, liquidised\" 200g"};
+            "baitwright stock waste \"white bread, liquidised\" 200g",
+            Effect::stores};
 }
 
 CommandSpec command_stock_undo() {
@@ -178,7 +183,8 @@ CommandSpec command_stock_undo() {
             {{"ENTRY", "its number; the last one where none is given", false, false}},
             {lots_csv_flag},
             run_undo,
-            "baitwright stock undo"};
+            "baitwright stock undo",
+            Effect::stores};
 }
 
 }  // namespace baitwright

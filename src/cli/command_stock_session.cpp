@@ -14,7 +14,7 @@ namespace {
 
 CommandResult run_stock_session(const Arguments& arguments, const Surroundings& around) {
     StrategyRequest request;
-    read_flag(arguments, "--length", [&](const std::string& text) { request.length = above_zero(parse<Time>(text)); });
+    read_flag(arguments, "--length", [&](const std::string& text) { request.length = in_range(parse<Time>(text)); });
     read_flag(arguments, "--people",
               [&](const std::string& text) { request.people = static_cast<int>(parse_number(text)); });
     const Date on = day_of(arguments, around);
@@ -40,7 +40,8 @@ CommandSpec command_stock_session() {
              {"--on", "DATE", "the day of the session, 2026-11-28; today where not given"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             run_stock_session,
-            "baitwright stock session \"open carpet\" --on 2026-11-28"};
+            "baitwright stock session \"open carpet\" --on 2026-11-28",
+            Effect::stores};
 }
 
 }  // namespace baitwright

@@ -116,7 +116,8 @@ CommandSpec command_strategy_add() {
             {{"FILE", "ending in .toml, or - for standard input"}},
             {},
             add_strategy,
-            "baitwright strategy add my-day.toml"};
+            "baitwright strategy add my-day.toml",
+            Effect::stores};
 }
 
 }  // namespace baitwright

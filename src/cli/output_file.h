@@ -1,5 +1,6 @@
 #pragma once
 
+#include <filesystem>
 #include <string>
 
 #include "cli/command.h"
@@ -8,5 +9,9 @@ namespace baitwright {
 
 /// Refuses to write over a file that is there unless `--replace` was given: StorageError "file-exists".
 void keep_unless_told(const std::string& path, const Arguments& arguments);
+
+/// Refuses to write an answer over the store or what SQLite keeps beside it, --replace or not: UsageError
+/// "output-is-store".
+void refuse_store_as_output(const CommandSpec& command, const Arguments& arguments, const std::filesystem::path& store);
 
 }  // namespace baitwright

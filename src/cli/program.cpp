@@ -27,8 +27,12 @@
 #include "cli/command_venue.h"
 #include "cli/command_water.h"
 #include "cli/help.h"
+#include "cli/new_store_told.h"
+#include "cli/output_file.h"
 #include "cli/parse_arguments.h"
 #include "quantities/date.h"
+#include "quantities/in_quotes.h"
+#include "quantities/plain_words.h"
 #include "quantities/suggestion.h"
 #include "report/fault_text.h"
 #include "report/json.h"
@@ -124,6 +128,14 @@ const CommandSpec* find_command(const std::vector<std::string>& given, std::size
                      hint.empty() ? "see: baitwright --help" : hint);
 }
 
+/// Every word passes the gate that files pass, so that none is stored or shown that drives a terminal.
+void refuse_unfit_words(const std::vector<std::string>& words) {
+    for (const std::string& word : words)
+        if (const std::string unfit = unfit_in(word); !unfit.empty())
+            throw UsageError("unfit-letter", "the word " + in_quotes(word) + " holds " + unfit,
+                             "write it in plain letters; a file with such a name must be renamed first");
+}
+
 /// Help with the command or the group that these words begin with; with everything where there are no words.
 std::string help_with(const std::vector<std::string>& words) {
     if (words.empty()) return help_text();
@@ -132,6 +144,31 @@ std::string help_with(const std::vector<std::string>& words) {
     const std::string group = help_of_group(words[0]);
     if (group.empty()) refuse_command(words);
     return group;
+}
+
+/// What stays done where the answer of a run that went well cannot be written.
+std::string done_by(const CommandSpec& command, const Arguments& arguments) {
+    const bool stored = command.effect == Effect::stores || arguments.has("--book") || arguments.has("--save");
+    return stored ? "what you asked for is in the store all the same; look there before you type it again" : "";
+}
+
+CommandResult run_command(const CommandSpec& command, const std::vector<std::string>& rest) {
+    refuse_unfit_words(rest);
+    const Arguments arguments = parse_arguments(command, rest);
+    if (arguments.has("--json") && arguments.has("--csv"))
+        throw UsageError("two-formats", "--json and --csv were both given", "give one of them");
+    const Surroundings around = surroundings(arguments);
+    refuse_store_as_output(command, arguments, around.library.store);
+    const NamedStore named_store(arguments);
+    try {
+        CommandResult result = command.run(arguments, around);
+        if (!arguments.has("--json")) result.output = written_out(result.output, LineBreaks::allowed);
+        named_store.tell(result, arguments);
+        if (result.status == 0) result.done_already = done_by(command, arguments);
+        return result;
+    } catch (const Error& error) {
+        throw named_store.told(error);
+    }
 }
 
 }  // namespace
@@ -210,10 +247,7 @@ CommandResult run_program(const std::vector<std::string>& given) {
     const CommandSpec* command = find_command(given, words);
     if (!command) refuse_command(given);
     const std::vector<std::string> rest(given.begin() + static_cast<std::ptrdiff_t>(words), given.end());
-    const Arguments arguments = parse_arguments(*command, rest);
-    if (arguments.has("--json") && arguments.has("--csv"))
-        throw UsageError("two-formats", "--json and --csv were both given", "give one of them");
-    return command->run(arguments, surroundings(arguments));
+    return run_command(*command, rest);
 }
 
 std::string error_text(const Error& error, const std::vector<std::string>& given) {

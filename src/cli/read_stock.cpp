@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "bait/pricing.h"
+#include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
+#include "quantities/plain_words.h"
 #include "quantities/suggestion.h"
 #include "questions/read_flags.h"
 
@@ -46,7 +48,7 @@ Milligrams weighed(const std::string& text, const StockName& of) {
         const Pack pack{packs.size, {}, {}, {}};
         return in_milligrams(packs.count * mass_in(pack, *of.ingredient));
     }
-    return in_milligrams(above_zero(parse<Mass>(text)));
+    return in_milligrams(in_range(parse<Mass>(text)));
 }
 
 void refuse_size(Milligrams mass) {
@@ -102,20 +104,19 @@ std::string shop_of(const Arguments& arguments, const Store& store) {
                              "for example --shop \"the mill\" --new-shop");
         return {};
     }
-    if (folded_name(*named).empty() || named->size() > 200)
-        throw UsageError("bad-name", "--shop: a shop's name is a few plain words", "for example --shop \"the mill\"");
+    if (const std::string why = refused_as_name(*named); !why.empty())
+        throw UsageError("bad-name", "--shop: the name " + in_quotes(*named) + " " + why,
+                         "a shop's name is a few plain words, as in --shop \"the mill\"");
     if (const auto known = store.find_shop(*named)) return *known;
     if (arguments.has("--new-shop")) return *named;
     const std::vector<std::string> shops = store.shops();
     const std::string nearest = did_you_mean(*named, shops);
-    throw UsageError("unknown-shop", "--shop: no price was ever told of '" + *named + "'",
+    throw UsageError("unknown-shop", "--shop: no price was ever told of " + in_quotes(*named),
                      (nearest.empty() ? "" : nearest + " ") + "add --new-shop if it is a new one");
 }
 
 Money read_price(const std::string& text) {
-    Money price = parse_money(text);
-    if (price.minor() < 0) throw InputError("out-of-range", "a price must not be below zero", "for example £3.40");
-    return price;
+    return in_range(parse_money(text));
 }
 
 Packs read_packs(const std::string& text, const Ingredient& ingredient) {

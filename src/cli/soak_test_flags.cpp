@@ -29,8 +29,8 @@ SoakTest read_test(const std::string& text) {
     if (words.size() != 3)
         throw InputError("not-a-test", "'" + text + "' is not dry mass, time under water and drained mass",
                          "write it as in --soak-test \"100g 10min 142g\"");
-    SoakTest test{above_zero(parse<Mass>(words[0])), above_zero(parse<Mass>(words[2])),
-                  above_zero(parse<Time>(words[1])), Temperature::from_celsius(15)};
+    SoakTest test{in_range(parse<Mass>(words[0])), in_range(parse<Mass>(words[2])), in_range(parse<Time>(words[1])),
+                  Temperature::from_celsius(15)};
     if (!(test.under_water >= 5.0 * second && test.under_water <= 48.0 * hour))
         throw InputError("out-of-range", "the time under water must be from 5 seconds to 48 hours");
     return test;
@@ -41,7 +41,7 @@ Ratio read_through(const std::string& text) {
     if (words.size() != 2)
         throw InputError("not-a-test", "'" + text + "' is not dry mass and drained mass",
                          "write it as in --soaked-through \"100g 185g\"");
-    return capacity_of_test(above_zero(parse<Mass>(words[0])), above_zero(parse<Mass>(words[1])));
+    return capacity_of_test(in_range(parse<Mass>(words[0])), in_range(parse<Mass>(words[1])));
 }
 
 }  // namespace

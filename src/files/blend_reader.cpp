@@ -4,6 +4,7 @@
 #include <set>
 
 #include "files/value_reader.h"
+#include "quantities/amount_range.h"
 #include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
 #include "quantities/suggestion.h"
@@ -19,7 +20,7 @@ Money parse_price_per_kilogram(std::string_view text) {
     const auto per = whole.find(" per ");
     if (per == std::string_view::npos || trimmed(whole.substr(per + 5)) != "kg")
         throw InputError("no-unit", in_quotes(text) + " does not say for how much", "as in \u00a31.40 per kg");
-    return parse_money(whole.substr(0, per));
+    return in_range(parse_money(whole.substr(0, per)));
 }
 
 /// One end of a limit on a property, in the unit of its facts.
@@ -104,8 +105,6 @@ private:
         }
         candidate.share = read_limits(table, [&](std::string_view key) { return share_bound(table, key); });
         candidate.price = parsed(table, "price", "\u00a31.40 per kg", parse_price_per_kilogram);
-        if (candidate.price && candidate.price->minor() < 0)
-            table.faults().add(table.place_of_value("price"), "out-of-range", "'price' must not be below zero");
         table.refuse_unknown_keys();
         entry_.spec.candidates.push_back(std::move(candidate));
         entry_.places["candidate " + std::to_string(entry_.spec.candidates.size())] = table.place_of_value("of");

@@ -8,6 +8,7 @@
 #include "bait/ingredient_facts.h"
 #include "files/property_reader.h"
 #include "files/value_reader.h"
+#include "quantities/amount_range.h"
 #include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 
@@ -71,11 +72,9 @@ std::optional<std::variant<Mass, Volume>> read_pack_size(TableReader& table) {
 Pack read_pack(TableReader& table) {
     Pack pack;
     pack.size = read_pack_size(table).value_or(Mass{});
-    pack.price = parsed(table, "price", "£3.40", parse_money);
-    if (pack.price && pack.price->minor() < 0)
-        table.faults().add(table.place_of_value("price"), "out-of-range", "'price' must not be below zero");
+    pack.price = parsed(table, "price", "£3.40", [](std::string_view text) { return in_range(parse_money(text)); });
     pack.on = table.date("on");
-    pack.shop = table.text("shop").value_or("");
+    pack.shop = table.other_name("shop");
     table.refuse_unknown_keys();
     return pack;
 }

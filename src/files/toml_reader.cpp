@@ -19,18 +19,6 @@ std::string number_shown(double value) {
     return number_text(value);
 }
 
-/// Control characters can drive a terminal; C1 (U+0080 to U+009F) too.
-bool has_control_character(std::string_view text, TableReader::LineBreaks line_breaks) {
-    const bool breaks_allowed = line_breaks == TableReader::LineBreaks::allowed;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const auto byte = static_cast<unsigned char>(text[i]);
-        if (breaks_allowed && (byte == '\n' || byte == '\r' || byte == '\t')) continue;
-        if (byte < 0x20U || byte == 0x7FU) return true;
-        if (byte == 0xC2U && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) < 0xA0U) return true;
-    }
-    return false;
-}
-
 /// With zeroes in front, up to so many places.
 std::string digits(unsigned number, std::size_t places) {
     const std::string text = std::to_string(number);
@@ -44,12 +32,15 @@ std::string keys_hint(std::string_view key, const std::vector<std::string>& know
     return known.size() <= 12 ? "known here: " + joined(known, ", ") : "take the line out";
 }
 
-std::string refused_name(const std::string& name) {
-    if (name.empty()) return "is empty";
-    if (name.size() > 200) return "is longer than 200 bytes";
-    if (name.find('/') != std::string::npos) return "holds a '/', which would make it a path";
-    if (name.front() == '-') return "begins with '-', which would make it a flag";
-    return {};
+/// By the rules of names; nothing, and a fault, where they are broken.
+std::optional<std::string> as_name(const toml::node& node, std::string_view key, FileFaults& faults) {
+    const auto text = text_of(node, key, "brown crumb", faults);
+    if (!text) return std::nullopt;
+    std::string name(trimmed(*text));
+    const std::string why = refused_as_name(name);
+    if (why.empty()) return name;
+    faults.add(place_of(node), "bad-name", in_quotes(key) + " " + why, "a name is a few plain words");
+    return std::nullopt;
 }
 
 }  // namespace
@@ -70,7 +61,7 @@ std::string shown(const toml::node& node) {
 }
 
 std::optional<std::string> text_of(const toml::node& node, std::string_view key, std::string_view example,
-                                   FileFaults& faults, TableReader::LineBreaks line_breaks) {
+                                   FileFaults& faults, LineBreaks line_breaks) {
     const auto* text = node.as_string();
     if (!text) {
         faults.add(place_of(node), "wrong-type",
@@ -78,8 +69,9 @@ std::optional<std::string> text_of(const toml::node& node, std::string_view key,
                    "text stands in quotes");
         return std::nullopt;
     }
-    if (has_control_character(text->get(), line_breaks)) {
-        faults.add(place_of(node), "control-character", in_quotes(key) + " holds a control character or a line break",
+    if (const std::string unfit = unfit_in(text->get(), line_breaks); !unfit.empty()) {
+        const bool control = first_unfit_letter(text->get(), line_breaks)->why == UnfitLetter::Why::control;
+        faults.add(place_of(node), control ? "control-character" : "unfit-letter", in_quotes(key) + " holds " + unfit,
                    "write it on one line, in plain letters");
         return std::nullopt;
     }
@@ -135,15 +127,12 @@ std::optional<std::string> TableReader::text(std::string_view key, LineBreaks li
 
 std::optional<std::string> TableReader::name(std::string_view key) {
     const toml::node* node = required(key, "\"brown crumb\"");
-    if (!node) return std::nullopt;
-    auto text = text_of(*node, key, "brown crumb", faults_);
-    if (!text) return std::nullopt;
-    text = std::string(trimmed(*text));
-    if (const std::string why = refused_name(*text); !why.empty()) {
-        faults_.add(baitwright::place_of(*node), "bad-name", in_quotes(key) + " " + why, "a name is a few plain words");
-        return std::nullopt;
-    }
-    return text;
+    return node ? as_name(*node, key, faults_) : std::nullopt;
+}
+
+std::string TableReader::other_name(std::string_view key) {
+    const toml::node* node = find(key);
+    return node ? as_name(*node, key, faults_).value_or("") : "";
 }
 
 std::optional<double> TableReader::number(std::string_view key, double lowest, double highest) {
@@ -177,6 +166,11 @@ std::string TableReader::date(std::string_view key) {
     if (!node) return {};
     if (const auto* date = node->as_date()) {
         const toml::date on = date->get();
+        if (on.year < 1900 || on.year > 2999) {
+            faults_.add(baitwright::place_of(*node), "not-a-date", in_quotes(key) + " lies beyond all use",
+                        "a date can be from 1900-01-01 to 2999-12-31");
+            return {};
+        }
         return digits(on.year, 4) + "-" + digits(on.month, 2) + "-" + digits(on.day, 2);
     }
     faults_.add(baitwright::place_of(*node), "wrong-type",

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "files/file_faults.h"
+#include "quantities/plain_words.h"
 
 namespace baitwright {
 
@@ -38,12 +39,13 @@ public:
     const toml::node* find(std::string_view key);
     const toml::node* required(std::string_view key, std::string_view example);
 
-    /// Text without control characters. `line_breaks` says whether it may run over several lines.
-    enum class LineBreaks { refused, allowed };
+    /// Text of plain letters (`plain_words.h`).
     std::optional<std::string> text(std::string_view key, LineBreaks line_breaks = LineBreaks::refused);
     std::string prose(std::string_view key) { return text(key, LineBreaks::allowed).value_or(std::string()); }
     /// What entries are called by; it must be there.
     std::optional<std::string> name(std::string_view key);
+    /// What something else is called by, such as a shop: by the same rules, but it may be left out.
+    std::string other_name(std::string_view key);
     /// A number without a unit; it must lie in the range.
     std::optional<double> number(std::string_view key, double lowest, double highest);
     /// One of the words.
@@ -66,10 +68,9 @@ private:
     std::vector<std::string> known_;
 };
 
-/// The text of a value, or a fault "wrong-type" that shows the example. `line_breaks` as above.
+/// The text of a value, or a fault: "wrong-type", which shows the example, or "unfit-letter".
 std::optional<std::string> text_of(const toml::node& node, std::string_view key, std::string_view example,
-                                   FileFaults& faults,
-                                   TableReader::LineBreaks line_breaks = TableReader::LineBreaks::refused);
+                                   FileFaults& faults, LineBreaks line_breaks = LineBreaks::refused);
 
 /// The number of a value, or a fault "wrong-type", "not-finite" or "out-of-range".
 std::optional<double> number_of(const toml::node& node, std::string_view key, double lowest, double highest,

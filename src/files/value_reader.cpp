@@ -1,7 +1,7 @@
 #include "files/value_reader.h"
 
+#include "quantities/amount_range.h"
 #include "quantities/in_quotes.h"
-#include "quantities/units.h"
 
 namespace baitwright {
 
@@ -23,13 +23,12 @@ bool suggests(const Fault& fault) {
 }
 
 template <class Q>
-void check_up_to(const toml::node& node, std::string_view key, Q amount, Q most, std::string_view most_text,
-                 FileFaults& faults) {
-    // A hair above, so that the limit itself passes whatever its unit rounds to.
-    if (amount.si() > 0 && amount.si() <= most.si() * (1 + 1e-9)) return;
+void check_range(const toml::node& node, std::string_view key, Q amount, FileFaults& faults) {
+    if (lies_in_range(amount)) return;
     faults.add(place_of(node), "out-of-range",
-               in_quotes(key) + " must be above 0 and at most " + std::string(most_text) + ", not " +
-                   (node.is_string() ? in_quotes(node.as_string()->get()) : shown(node)));
+               in_quotes(key) + " must be " + range_text<Q>() + ", not " +
+                   (node.is_string() ? in_quotes(node.as_string()->get()) : shown(node)),
+               "check the unit, as in " + std::string(range_of<Q>().example));
 }
 
 }  // namespace
@@ -47,13 +46,13 @@ std::variant<Mass, Volume> parse_mass_or_volume(std::string_view text) {
 }
 
 void check_amount(const toml::node& node, std::string_view key, Mass amount, FileFaults& faults) {
-    check_up_to(node, key, amount, 1e4 * kilogram, "10000 kg", faults);
+    check_range(node, key, amount, faults);
 }
 void check_amount(const toml::node& node, std::string_view key, Volume amount, FileFaults& faults) {
-    check_up_to(node, key, amount, 1e4 * litre, "10000 l", faults);
+    check_range(node, key, amount, faults);
 }
 void check_amount(const toml::node& node, std::string_view key, Time amount, FileFaults& faults) {
-    check_up_to(node, key, amount, 100.0 * year, "100 years", faults);
+    check_range(node, key, amount, faults);
 }
 
 }  // namespace baitwright

@@ -57,7 +57,7 @@ auto parsed(TableReader& table, std::string_view key, std::string_view example, 
     return parsed(*node, key, example, table.faults(), read);
 }
 
-/// A fault where an amount is not above 0 or is beyond all sense: over 10 t, 10 m3 or 100 years.
+/// A fault where an amount lies outside the range of its measure (`amount_range.h`).
 void check_amount(const toml::node& node, std::string_view key, Mass amount, FileFaults& faults);
 void check_amount(const toml::node& node, std::string_view key, Volume amount, FileFaults& faults);
 void check_amount(const toml::node& node, std::string_view key, Time amount, FileFaults& faults);

@@ -26,15 +26,27 @@ int digits(std::string_view text, std::size_t place, std::size_t count) {
 
 }  // namespace
 
-Date parse_date(std::string_view text) {
+Date parse_stored_date(std::string_view text) {
     const std::string_view written = trimmed(text);
-    const bool has_form = written.size() == 10 && written[4] == '-' && written[7] == '-';
-    const int year = has_form ? digits(written, 0, 4) : -1;
-    const int month = has_form ? digits(written, 5, 2) : -1, day = has_form ? digits(written, 8, 2) : -1;
+    const std::size_t behind_year = written.find('-');
+    const bool has_form =
+        (behind_year == 4 || behind_year == 5) && written.size() == behind_year + 6 && written[behind_year + 3] == '-';
+    const int year = has_form ? digits(written, 0, behind_year) : -1;
+    const int month = has_form ? digits(written, behind_year + 1, 2) : -1;
+    const int day = has_form ? digits(written, behind_year + 4, 2) : -1;
     if (year < 0 || month < 0 || day < 0) throw InputError("not-a-date", in_quotes(text) + " is not a date", example);
     const year_month_day date{std::chrono::year(year), std::chrono::month(static_cast<unsigned>(month)),
                               std::chrono::day(static_cast<unsigned>(day))};
     if (!date.ok()) throw InputError("not-a-date", in_quotes(text) + " is no day of the calendar", example);
+    return date;
+}
+
+Date parse_date(std::string_view text) {
+    const Date date = parse_stored_date(text);
+    const int year = static_cast<int>(year_month_day(date).year());
+    if (year < 1900 || year > 2999)
+        throw InputError("not-a-date", in_quotes(text) + " lies beyond all use",
+                         "a date can be from 1900-01-01 to 2999-12-31");
     return date;
 }
 

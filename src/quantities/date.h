@@ -9,8 +9,12 @@ namespace baitwright {
 /// A day of the calendar, counted from 1970-01-01. Nothing here asks what day it is.
 using Date = std::chrono::sys_days;
 
-/// Reads "2026-03-01" (ISO 8601, a day of the Gregorian calendar); throws InputError "not-a-date".
+/// Reads "2026-03-01" (ISO 8601, a day of the Gregorian calendar) from 1900-01-01 to 2999-12-31; throws InputError
+/// "not-a-date".
 Date parse_date(std::string_view text);
+
+/// The same of what was stored, which may have been reckoned to lie beyond those years; throws InputError "not-a-date".
+Date parse_stored_date(std::string_view text);
 
 /// Writes "2026-03-01".
 std::string date_text(Date date);

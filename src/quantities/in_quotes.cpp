@@ -1,5 +1,7 @@
 #include "quantities/in_quotes.h"
 
+#include "quantities/plain_words.h"
+
 namespace baitwright {
 
 namespace {
@@ -8,11 +10,6 @@ constexpr std::size_t longest_quote = 60;
 
 bool continues_a_character(char byte) {
     return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
-}
-
-bool is_control(char byte) {
-    const auto code = static_cast<unsigned char>(byte);
-    return code < 0x20U || code == 0x7FU;
 }
 
 }  // namespace
@@ -24,9 +21,7 @@ std::string in_quotes(std::string_view text) {
         while (end > 0 && continues_a_character(text[end])) --end;
         text = text.substr(0, end);
     }
-    std::string result = "'";
-    for (char byte : text) result += is_control(byte) ? '?' : byte;
-    return result + (cut ? "...'" : "'");
+    return "'" + written_out(text) + (cut ? "...'" : "'");
 }
 
 }  // namespace baitwright

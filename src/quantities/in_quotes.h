@@ -5,8 +5,8 @@
 
 namespace baitwright {
 
-/// A person's words as a message shows them: in quotes, cut where long, control characters (which could drive a
-/// terminal) replaced by '?'.
+/// A person's words as a message shows them: in quotes, cut where long, letters that a terminal would obey written
+/// out (`plain_words.h`).
 std::string in_quotes(std::string_view text);
 
 }  // namespace baitwright

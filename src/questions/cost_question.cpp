@@ -2,6 +2,7 @@
 
 #include <cctype>
 
+#include "quantities/date.h"
 #include "quantities/suggestion.h"
 #include "questions/read_flags.h"
 
@@ -16,8 +17,7 @@ Pack read_rate(const std::string& text) {
         throw InputError("no-amount", "'" + text + "' does not say what that is the price of",
                          "write it as in --price \"brown crumb=£2.10/kg\"");
     Pack pack;
-    pack.price = parse_money(text.substr(0, slash));
-    if (pack.price->minor() < 0) throw InputError("out-of-range", "a price is not below zero");
+    pack.price = in_range(parse_money(text.substr(0, slash)));
     std::string size = text.substr(slash + 1);
     size.erase(0, size.find_first_not_of(' '));
     if (size.empty() || !std::isdigit(static_cast<unsigned char>(size.front()))) size = "1 " + size;
@@ -30,26 +30,13 @@ StrategyRequest::Price read_price(const std::string& text) {
     return {name, read_rate(rate)};
 }
 
-bool is_day(const std::string& text) {
-    if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
-    for (const std::size_t i : {0, 1, 2, 3, 5, 6, 8, 9})
-        if (!std::isdigit(static_cast<unsigned char>(text[i]))) return false;
-    return text.substr(5, 2) >= "01" && text.substr(5, 2) <= "12" && text.substr(8) >= "01" && text.substr(8) <= "31";
-}
-
-std::string read_day(const std::string& text) {
-    if (!is_day(text))
-        throw InputError("not-a-date", "'" + text + "' is no day", "write year, month and day, as in --on 2026-11-28");
-    return text;
-}
-
 }  // namespace
 
 CostRequest cost_request(const Arguments& arguments, const std::string& today) {
     CostRequest request;
     request.on = today;
     StrategyRequest& what_if = request.what_if;
-    read_flag(arguments, "--length", [&](const std::string& text) { what_if.length = above_zero(parse<Time>(text)); });
+    read_flag(arguments, "--length", [&](const std::string& text) { what_if.length = in_range(parse<Time>(text)); });
     what_if.feel = arguments.value("--feel");
     what_if.without = arguments.values("--without");
     for (const std::string& text : arguments.values("--price"))
@@ -57,7 +44,7 @@ CostRequest cost_request(const Arguments& arguments, const std::string& today) {
     read_flag(arguments, "--people",
               [&](const std::string& text) { what_if.people = read_count(text, "for example --people 4"); });
     read_flag(arguments, "--reused-frozen", [&](const std::string& text) { what_if.reused = parse<Ratio>(text); });
-    read_flag(arguments, "--on", [&](const std::string& text) { request.on = read_day(text); });
+    read_flag(arguments, "--on", [&](const std::string& text) { request.on = date_text(parse_date(text)); });
     read_flag(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });
     return request;
 }

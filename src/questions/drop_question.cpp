@@ -7,8 +7,8 @@ namespace baitwright {
 namespace {
 
 DropForm read_form(const std::string& flag, const std::string& text) {
-    if (flag == "--ball") return DroppedBall{above_zero(parse_ball_size(text))};
-    const Volume volume = above_zero(parse_vessel_size(text));
+    if (flag == "--ball") return DroppedBall{in_range(parse_ball_size(text))};
+    const Volume volume = in_range(parse_vessel_size(text));
     if (flag == "--feeder") return DroppedFeeder{volume};
     if (flag == "--loose") return DroppedLoose{volume};
     return DroppedCup{volume};
@@ -32,13 +32,12 @@ Squeeze read_squeeze(const std::string& text) {
 }
 
 void read_own_look(const Arguments& arguments, OwnLook& own) {
-    read_flag(arguments, "--hold", [&](const std::string& text) { own.holds = above_zero(parse<Time>(text)); });
+    read_flag(arguments, "--hold", [&](const std::string& text) { own.holds = in_range(parse<Time>(text)); });
     read_flag(arguments, "--breaks-at",
-              [&](const std::string& text) { own.breaks_at = above_zero(parse<Length>(text)); });
-    read_flag(arguments, "--carpet-seen",
-              [&](const std::string& text) { own.carpet = above_zero(parse<Length>(text)); });
+              [&](const std::string& text) { own.breaks_at = in_range(parse<Length>(text)); });
+    read_flag(arguments, "--carpet-seen", [&](const std::string& text) { own.carpet = in_range(parse<Length>(text)); });
     read_flag(arguments, "--cup-weighs",
-              [&](const std::string& text) { own.cup_weighs = above_zero(parse<Mass>(text)); });
+              [&](const std::string& text) { own.cup_weighs = in_range(parse<Mass>(text)); });
 }
 
 }  // namespace
@@ -49,7 +48,7 @@ DropRequest drop_request(const Arguments& arguments) {
     request.form = form_of(arguments);
     request.feel = arguments.value("--feel");
     request.thrown = arguments.has("--thrown");
-    read_flag(arguments, "--depth", [&](const std::string& text) { request.depth = above_zero(parse<Length>(text)); });
+    read_flag(arguments, "--depth", [&](const std::string& text) { request.depth = in_range(parse<Length>(text)); });
     read_flag(arguments, "--tow", [&](const std::string& text) { request.tow = parse<Speed>(text); });
     read_flag(arguments, "--tow-bottom", [&](const std::string& text) { request.tow_bottom = parse<Speed>(text); });
     read_flag(arguments, "--squeeze", [&](const std::string& text) { request.squeeze = read_squeeze(text); });

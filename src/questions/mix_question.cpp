@@ -21,19 +21,19 @@ OnHand on_hand(const std::vector<std::string>& items) {
 
 Vessels vessels(const std::string& text, std::string called) {
     const CountedSize counted = parse_counted_size(text);
-    return {counted.count, above_zero(parse_vessel_size(counted.size)), std::move(called)};
+    return {counted.count, in_range(parse_vessel_size(counted.size)), std::move(called)};
 }
 
 MixTarget read_target(const std::string& flag, const Arguments& arguments) {
     const std::string text = arguments.value(flag).value_or("");
-    if (flag == "--wet-volume") return WetVolume{above_zero(parse_vessel_size(text))};
-    if (flag == "--wet-mass") return WetMass{above_zero(parse<Mass>(text))};
-    if (flag == "--dry-mass") return DryMass{above_zero(parse<Mass>(text))};
+    if (flag == "--wet-volume") return WetVolume{in_range(parse_vessel_size(text))};
+    if (flag == "--wet-mass") return WetMass{in_range(parse<Mass>(text))};
+    if (flag == "--dry-mass") return DryMass{in_range(parse<Mass>(text))};
     if (flag == "--cups") return vessels(text, "cup");
     if (flag == "--feeders") return vessels(text, "feeder");
     if (flag == "--have") return on_hand(arguments.values(flag));
     const CountedSize counted = parse_counted_size(text);
-    return Balls{counted.count, above_zero(parse_ball_size(counted.size))};
+    return Balls{counted.count, in_range(parse_ball_size(counted.size))};
 }
 
 MixTarget target(const Arguments& arguments) {
@@ -71,7 +71,8 @@ MixRequest mix_request(const Arguments& arguments) {
               [&](const std::string& text) { request.people = read_count(text, "for example --people 4"); });
     read_flag(arguments, "--water-temp",
               [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });
-    read_flag(arguments, "--added", [&](const std::string& text) { request.already_added = parse<Volume>(text); });
+    read_flag(arguments, "--added",
+              [&](const std::string& text) { request.already_added = nothing_or_in_range(parse<Volume>(text)); });
     read_flag(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });
     return request;
 }

@@ -13,7 +13,7 @@ constexpr int minutes_a_day = 24 * 60;
 
 /// "08:50" with a start, or so long before it: "40 min".
 Time read_work_from(const std::string& text, const std::optional<int>& start) {
-    if (!is_clock(text)) return above_zero(parse<Time>(text));
+    if (!is_clock(text)) return in_range(parse<Time>(text));
     if (!start)
         throw InputError("no-start", in_quotes(text) + " is a clock, and there is none for the start",
                          "say --start 09:30 as well, or how long before it, as in --from \"40 min\"");

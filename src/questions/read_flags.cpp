@@ -4,17 +4,17 @@ namespace baitwright {
 
 MassOrVolume read_amount(const std::string& text) {
     try {
-        return above_zero(parse<Mass>(text));
+        return in_range(parse<Mass>(text));
     } catch (const InputError& error) {
         if (error.faults().front().code == "no-unit")
             throw InputError("no-unit", error.faults().front().message, "write it as in 500g or 2pt");
         if (error.faults().front().code != "wrong-dimension") throw;
-        return above_zero(parse<Volume>(text));
+        return in_range(parse<Volume>(text));
     }
 }
 
 Mass read_batch(const std::string& text) {
-    const Mass batch = above_zero(parse<Mass>(text));
+    const Mass batch = in_range(parse<Mass>(text));
     if (batch < 1.0 * gram || batch > 1e4 * kilogram)
         throw InputError("out-of-range", "a batch is from 1 g to 10000 kg", "check the unit");
     return batch;

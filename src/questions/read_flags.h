@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "bait/amount.h"
+#include "quantities/amount_range.h"
 #include "quantities/fault.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
@@ -18,14 +19,7 @@ void read_flag(const Arguments& arguments, const std::string& flag, Read&& read)
     if (const auto text = arguments.value(flag)) flag_value(flag, [&] { read(*text); });
 }
 
-/// Refuses what is not above zero.
-template <class Q>
-Q above_zero(Q quantity) {
-    if (!(quantity.si() > 0)) throw InputError("out-of-range", "the amount must be above zero");
-    return quantity;
-}
-
-/// "400 g" or "2 pt", above zero.
+/// "400 g" or "2 pt".
 MassOrVolume read_amount(const std::string& text);
 
 /// "25 kg": a batch of dry mix, from 1 g to 10 t.

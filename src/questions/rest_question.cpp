@@ -13,8 +13,8 @@ namespace {
 Time read_now(const std::string& text, const std::optional<int>& start) {
     if (!is_clock(text)) {
         if (text.find_first_not_of("0123456789") == std::string::npos && !text.empty())
-            return parse_number(text) * minute;
-        return parse<Time>(text);
+            return nothing_or_in_range(parse_number(text) * minute);
+        return nothing_or_in_range(parse<Time>(text));
     }
     if (!start)
         throw InputError("no-start", in_quotes(text) + " is a clock, and there is none for the start",

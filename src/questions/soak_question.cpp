@@ -79,7 +79,7 @@ SoakTotal read_total(const Arguments& arguments) {
         total = BitesPlanned{bites, {}};
     });
     read_flag(arguments, "--length", [&](const std::string& text) {
-        const Time length = above_zero(parse<Time>(text));
+        const Time length = in_range(parse<Time>(text));
         if (length > 72.0 * hour)
             throw InputError("out-of-range", "a session of more than 72 hours is not planned here");
         std::get<BitesPlanned>(total).length = length;
@@ -103,9 +103,9 @@ SoakMethod read_method(const std::string& text) {
 
 void read_pump(const Arguments& arguments, PumpSetup& pump) {
     read_flag(arguments, "--strokes", [&](const std::string& text) { pump.strokes = read_strokes(text); });
-    read_flag(arguments, "--pump", [&](const std::string& text) { pump.stroke = above_zero(parse<Volume>(text)); });
-    read_flag(arguments, "--vessel", [&](const std::string& text) { pump.vessel = above_zero(parse<Volume>(text)); });
-    read_flag(arguments, "--air", [&](const std::string& text) { pump.air = above_zero(parse<Pressure>(text)); });
+    read_flag(arguments, "--pump", [&](const std::string& text) { pump.stroke = in_range(parse<Volume>(text)); });
+    read_flag(arguments, "--vessel", [&](const std::string& text) { pump.vessel = in_range(parse<Volume>(text)); });
+    read_flag(arguments, "--air", [&](const std::string& text) { pump.air = in_range(parse<Pressure>(text)); });
 }
 
 }  // namespace
@@ -121,16 +121,16 @@ SoakRequest soak_request(const Arguments& arguments) {
         throw UsageError("two-soaks", "--uptake and --soaked were both given",
                          "give how much they are to take, or how long they were under water");
     read_flag(arguments, "--uptake", [&](const std::string& text) { request.uptake = parse<Ratio>(text); });
-    read_flag(arguments, "--soaked", [&](const std::string& text) { request.soaked = above_zero(parse<Time>(text)); });
+    read_flag(arguments, "--soaked", [&](const std::string& text) { request.soaked = in_range(parse<Time>(text)); });
     for (const std::string& text : arguments.values("--with"))
         request.in_the_water.push_back(flag_value("--with", [&] { return read_with(text); }));
     read_pump(arguments, request.pump);
     read_flag(arguments, "--cup",
-              [&](const std::string& text) { request.portions.cup = above_zero(parse_vessel_size(text)); });
+              [&](const std::string& text) { request.portions.cup = in_range(parse_vessel_size(text)); });
     read_flag(arguments, "--ball",
-              [&](const std::string& text) { request.portions.ball = above_zero(parse_ball_size(text)); });
+              [&](const std::string& text) { request.portions.ball = in_range(parse_ball_size(text)); });
     read_flag(arguments, "--carpet",
-              [&](const std::string& text) { request.portions.carpet = above_zero(parse<Length>(text)); });
+              [&](const std::string& text) { request.portions.carpet = in_range(parse<Length>(text)); });
     return request;
 }
 

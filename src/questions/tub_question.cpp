@@ -9,10 +9,10 @@ namespace {
 /// "--minutes 5" as people say it, or with a unit: "1h".
 Time read_minutes(const std::string& text) {
     try {
-        return parse<Time>(text);
+        return nothing_or_in_range(parse<Time>(text));
     } catch (const InputError& error) {
         if (error.faults().front().code != "no-unit") throw;
-        return parse_number(text) * minute;
+        return nothing_or_in_range(parse_number(text) * minute);
     }
 }
 
@@ -27,10 +27,11 @@ TubRequest tub_request(const Arguments& arguments) {
                          arguments.has("--added") ? "the water is told twice" : "how much water is in the tub?",
                          "give one of --added 700ml (poured in) and --weighs 1.6kg (what it all weighs now)");
     read_flag(arguments, "--dry-mass",
-              [&](const std::string& text) { request.dry_mass = above_zero(parse<Mass>(text)); });
-    read_flag(arguments, "--added", [&](const std::string& text) { request.water = WaterPoured{parse<Volume>(text)}; });
+              [&](const std::string& text) { request.dry_mass = in_range(parse<Mass>(text)); });
+    read_flag(arguments, "--added",
+              [&](const std::string& text) { request.water = WaterPoured{nothing_or_in_range(parse<Volume>(text))}; });
     read_flag(arguments, "--weighs",
-              [&](const std::string& text) { request.water = TubWeighs{above_zero(parse<Mass>(text))}; });
+              [&](const std::string& text) { request.water = TubWeighs{in_range(parse<Mass>(text))}; });
     read_flag(arguments, "--minutes", [&](const std::string& text) { request.since = read_minutes(text); });
     read_flag(arguments, "--water-temp",
               [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });

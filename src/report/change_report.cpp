@@ -18,10 +18,27 @@ Json change_json(const std::string& command, const std::vector<NamedChange>& cha
     return json;
 }
 
+namespace {
+
+/// Each line as a remark: a file holds one entry of a name, so all but the last version stand beside it.
+std::string as_remark(const std::string& toml) {
+    std::string text = "# ";
+    for (std::size_t i = 0; i < toml.size(); ++i) {
+        text += toml[i];
+        if (toml[i] == '\n' && i + 1 < toml.size()) text += "# ";
+    }
+    return text;
+}
+
+}  // namespace
+
 std::string old_versions_text(const std::string& name, const std::vector<OldVersion>& versions) {
     if (versions.empty()) return name + ": no older version is kept\n";
     std::string text;
-    for (const OldVersion& version : versions) text += "# until " + version.replaced_on + "\n" + version.text + "\n";
+    for (const OldVersion& version : versions) {
+        text += "# until " + version.replaced_on + "\n";
+        text += (&version == &versions.back() ? version.text : as_remark(version.text)) + "\n";
+    }
     return text;
 }
 

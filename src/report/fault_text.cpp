@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
+#include "quantities/plain_words.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -20,13 +23,19 @@ std::string blanks_before(const std::string& line, int column) {
     return before;
 }
 
-/// What a terminal would obey instead of showing, as "?"; line ends of our own hints stay.
-std::string harmless(std::string text) {
-    for (char& c : text) {
-        const auto byte = static_cast<unsigned char>(c);
-        if ((byte < 0x20 && c != '\n' && c != '\t') || byte == 0x7f) c = '?';
+/// Each letter that a terminal would obey instead of showing as one "?", so that the caret stays where it belongs;
+/// line ends of our own hints stay.
+std::string harmless(std::string_view text) {
+    std::string result;
+    for (std::size_t at = 0;;) {
+        const auto unfit = first_unfit_letter(text, LineBreaks::allowed, at);
+        result += text.substr(at, unfit ? unfit->at - at : std::string_view::npos);
+        if (!unfit) break;
+        result += '?';
+        at = unfit->at + unfit->size;
     }
-    return text;
+    std::replace(result.begin(), result.end(), '\r', '?');
+    return result;
 }
 
 /// A name of thousands of letters helps nobody.
@@ -53,7 +62,7 @@ std::string fault_text(const std::vector<Fault>& faults) {
         }
         if (!fault.hint.empty()) text += "  hint: " + fault.hint + "\n";
     }
-    return harmless(std::move(text));
+    return harmless(text);
 }
 
 }  // namespace baitwright

@@ -1,8 +1,11 @@
 // The one file that includes the library for JSON.
+#include <fmt/format.h>
+
 #include <cmath>
 #include <nlohmann/json.hpp>
 #include <stdexcept>
 
+#include "quantities/plain_words.h"
 #include "report/json.h"
 #include "report/json_data.h"
 
@@ -58,10 +61,28 @@ Json from_library(const Library& library) {
     return {};
 }
 
+std::string json_escape(char32_t code) {
+    if (code <= 0xFFFFU) return fmt::format("\\u{:04x}", static_cast<std::uint32_t>(code));
+    const auto above = static_cast<std::uint32_t>(code) - 0x10000U;
+    return fmt::format("\\u{:04x}\\u{:04x}", 0xD800U + (above >> 10U), 0xDC00U + (above & 0x3FFU));
+}
+
+/// What a terminal would obey, as JSON's own escapes: the same text to a program. It can only stand in strings.
+std::string with_escapes(std::string_view text) {
+    std::string result;
+    for (std::size_t at = 0;;) {
+        const auto unfit = first_unfit_letter(text, LineBreaks::allowed, at);
+        result += text.substr(at, unfit ? unfit->at - at : std::string_view::npos);
+        if (!unfit) return result;
+        result += json_escape(unfit->code);
+        at = unfit->at + unfit->size;
+    }
+}
+
 }  // namespace
 
 std::string json_text(const Json& json) {
-    return for_library(json).dump(2, ' ', false, Library::error_handler_t::replace) + "\n";
+    return with_escapes(for_library(json).dump(2, ' ', false, Library::error_handler_t::replace)) + "\n";
 }
 
 std::string json_line(const Json& json, JsonLetters letters) {

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "quantities/plain_words.h"
 #include "quantities/unit_table.h"
 
 namespace baitwright {
@@ -81,6 +82,8 @@ std::size_t text_width(std::string_view text) {
 
 void TextTable::row(std::vector<std::string> cells) {
     cells.resize(columns_.size());
+    for (std::string& cell : cells)
+        if (first_unfit_letter(cell)) cell = written_out(cell);  // a line break would break the table
     rows_.push_back(std::move(cells));
 }
 

@@ -52,7 +52,8 @@ void check_all(const std::vector<Entry>& entries, Check&& check) {
 std::vector<EntryChange> put_ingredients(Store& store, const std::vector<Ingredient>& ingredients,
                                          const std::string& today) {
     return put_all(
-        store, ingredients, "ingredient", today, [&](const std::string& name) { return store.find_ingredient(name); },
+        store, ingredients, "ingredient", today,
+        [&](const std::string& name) { return store.ingredient_to_mend(name); },
         [](const Ingredient& old) { return toml_text({old}); });
 }
 
@@ -61,7 +62,7 @@ std::vector<EntryChange> put_recipes(Store& store, const std::vector<Recipe>& re
     for (const Recipe& recipe : recipes) on_top.put(recipe);
     check_all(recipes, [&](const Recipe& recipe) { static_cast<void>(resolve(recipe, on_top)); });
     return put_all(
-        store, recipes, "mix", today, [&](const std::string& name) { return store.find_recipe(name); },
+        store, recipes, "mix", today, [&](const std::string& name) { return store.recipe_to_mend(name); },
         [](const Recipe& old) { return toml_text(old); });
 }
 

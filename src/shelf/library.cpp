@@ -55,9 +55,9 @@ void fill(Store& store) {
         for (const ShippedFile& shipped : shipped_files()) {
             LibraryFile file = read_shipped(shipped);
             for (const Ingredient& ingredient : file.ingredients)
-                if (!store.find_ingredient(ingredient.name)) store.put(ingredient, EntryOwner::shipped);
+                if (!store.ingredient_to_mend(ingredient.name)) store.put(ingredient, EntryOwner::shipped);
             for (const RecipeEntry& entry : file.recipes)
-                if (!store.find_recipe(entry.recipe.name)) store.put(entry.recipe, EntryOwner::shipped);
+                if (!store.recipe_to_mend(entry.recipe.name)) store.put(entry.recipe, EntryOwner::shipped);
             for (const StrategyEntry& entry : file.strategies)
                 if (!store.find_strategy(entry.strategy.name)) store.put(entry.strategy, EntryOwner::shipped);
             if (!new_feels) continue;

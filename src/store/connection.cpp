@@ -85,6 +85,9 @@ void StoreConnection::change(const std::function<void()>& work) {
         work();
         transaction.commit();
     });
+    // The file alone then holds it, should this process be killed before it ends; where somebody reads, the log keeps
+    // it.
+    database_.tryExec("PRAGMA wal_checkpoint(PASSIVE)");
 }
 
 void StoreConnection::require_change() const {

@@ -12,13 +12,18 @@
 /// inside a change.
 namespace baitwright {
 
-std::optional<Ingredient> read_ingredient(StoreConnection& connection, std::string_view name);
-std::optional<Recipe> read_recipe(StoreConnection& connection, std::string_view name);
+/// Whether a number outside its range is refused, or let through to be mended.
+enum class Reading { checked, as_stored };
+
+std::optional<Ingredient> read_ingredient(StoreConnection& connection, std::string_view name, Reading reading);
+std::optional<Recipe> read_recipe(StoreConnection& connection, std::string_view name, Reading reading);
 std::optional<Strategy> read_strategy(StoreConnection& connection, std::string_view name);
 std::vector<Feel> read_feels(StoreConnection& connection);
 std::vector<std::string> read_ingredient_names(StoreConnection& connection);
 std::vector<std::string> read_recipe_names(StoreConnection& connection);
 std::vector<std::string> read_strategy_names(StoreConnection& connection);
+/// The name as it stands in the store of an entry whose name was mended when it was read.
+std::optional<std::string> unmended_name(StoreConnection& connection, std::string_view kind, std::string_view name);
 std::string read_shipped_digest(StoreConnection& connection);
 std::vector<Pack> read_packs(StoreConnection& connection, std::int64_t ingredient);
 std::vector<Pack> read_old_prices(StoreConnection& connection, std::string_view ingredient);

@@ -1,8 +1,10 @@
 #include "store/new_store.h"
 
+#include <chrono>
 #include <random>
 #include <string>
 #include <system_error>
+#include <vector>
 
 #include "store/schema.h"
 #include "store/store_fault.h"
@@ -12,6 +14,24 @@ namespace baitwright {
 namespace {
 
 namespace fs = std::filesystem;
+
+constexpr std::chrono::hours longest_making{1};
+
+/// Takes away what runs that were killed while they made this store left of it: `NAME.new-N` and what SQLite kept
+/// beside it. One is made in a moment, so an old one is nobody's.
+void sweep_unfinished(const fs::path& path) {
+    const std::string front = path.filename().string() + ".new-";
+    std::error_code failed;
+    std::vector<fs::path> leftovers;
+    fs::directory_iterator entry(path.parent_path(), failed);
+    for (const fs::directory_iterator end; !failed && entry != end; entry.increment(failed)) {
+        if (entry->path().filename().string().compare(0, front.size(), front) != 0) continue;
+        std::error_code unknown;
+        const auto written = fs::last_write_time(entry->path(), unknown);
+        if (!unknown && fs::file_time_type::clock::now() - written > longest_making) leftovers.push_back(entry->path());
+    }
+    for (const fs::path& leftover : leftovers) fs::remove(leftover, failed);
+}
 
 fs::path name_beside(const fs::path& path) {
     fs::path beside = path;
@@ -56,6 +76,7 @@ struct RemovedOnLeaving {
 
 void make_store(const fs::path& path) {
     make_folders(path);
+    sweep_unfinished(path);
     const RemovedOnLeaving made{name_beside(path)};
     fill(made.path);
     put_in_place(made.path, path);

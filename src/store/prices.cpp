@@ -1,3 +1,6 @@
+#include <algorithm>
+
+#include "bait/beyond_range.h"
 #include "bait/price_book.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
@@ -13,6 +16,9 @@ constexpr const char* select_packs =
     "SELECT measure, size, price_minor, currency, priced_on, shop FROM pack WHERE ingredient_id = ?1 ORDER BY position";
 constexpr const char* select_old_prices =
     "SELECT measure, size, price_minor, currency, priced_on, shop FROM old_price WHERE ingredient_id = ?1 ORDER BY id";
+constexpr const char* select_old_prices_by_id =
+    "SELECT measure, size, price_minor, currency, priced_on, shop, id FROM old_price WHERE ingredient_id = ?1";
+constexpr const char* delete_old_price = "DELETE FROM old_price WHERE id = ?1";
 constexpr const char* select_id = "SELECT id FROM ingredient WHERE folded = ?1";
 constexpr const char* select_shops = "SELECT name FROM shop ORDER BY folded";
 constexpr const char* select_shop = "SELECT name FROM shop WHERE folded = ?1";
@@ -36,7 +42,7 @@ constexpr const char* drop_prices_in_use =
 Pack pack_in(const StoreConnection& connection, const Query& row) {
     const auto size = mass_or_volume(row.text(0), row.number(1));
     if (!size) throw connection.damaged("a pack measured by '" + row.text(0) + "'");
-    Pack pack{*size, std::nullopt, row.text(4), row.text(5)};
+    Pack pack{*size, std::nullopt, row.text(4), row.name(5)};
     if (row.empty(2)) return pack;
     try {
         pack.price = Money(row.whole(2), currency_named(row.text(3)));
@@ -80,6 +86,17 @@ void write_old_price(StoreConnection& connection, std::int64_t ingredient, const
         .run();
 }
 
+/// What an older program took for a price, and nobody can pay, is no old price either.
+void drop_nonsense(StoreConnection& connection, std::int64_t ingredient, std::vector<Pack>& packs) {
+    const auto is_nonsense = [](const Pack& pack) { return !beyond_range(pack).empty(); };
+    packs.erase(std::remove_if(packs.begin(), packs.end(), is_nonsense), packs.end());
+    Query old(connection, select_old_prices_by_id, ingredient);
+    std::vector<std::int64_t> nonsense;
+    while (old.next())
+        if (is_nonsense(pack_in(connection, old))) nonsense.push_back(old.whole(6));
+    for (const std::int64_t id : nonsense) Query(connection, delete_old_price, id).run();
+}
+
 std::optional<std::int64_t> id_of(StoreConnection& connection, std::string_view ingredient) {
     Query row(connection, select_id, folded_name(ingredient));
     if (!row.next()) return std::nullopt;
@@ -94,20 +111,25 @@ std::vector<Pack> read_packs(StoreConnection& connection, std::int64_t ingredien
 
 std::vector<Pack> read_old_prices(StoreConnection& connection, std::string_view ingredient) {
     const auto id = id_of(connection, ingredient);
-    return id ? packs_in(connection, Query(connection, select_old_prices, *id)) : std::vector<Pack>{};
+    std::vector<Pack> packs;
+    if (id) packs = packs_in(connection, Query(connection, select_old_prices, *id));
+    for (const Pack& pack : packs)
+        if (const std::string beyond = beyond_range(pack); !beyond.empty())
+            throw stored_out_of_range(std::string(ingredient), beyond);
+    return packs;
 }
 
 std::vector<std::string> read_shops(StoreConnection& connection) {
     std::vector<std::string> shops;
     Query rows(connection, select_shops);
-    while (rows.next()) shops.push_back(rows.text(0));
+    while (rows.next()) shops.push_back(rows.name(0));
     return shops;
 }
 
 std::optional<std::string> read_shop(StoreConnection& connection, std::string_view name) {
     Query row(connection, select_shop, folded_name(name));
     if (!row.next()) return std::nullopt;
-    return row.text(0);
+    return row.name(0);
 }
 
 void replace_packs(StoreConnection& connection, std::int64_t ingredient, const std::vector<Pack>& packs) {
@@ -120,6 +142,7 @@ void write_price(StoreConnection& connection, std::string_view ingredient, const
     const auto id = id_of(connection, ingredient);
     if (!id) throw std::logic_error("a price of no ingredient");
     PriceBook book{read_packs(connection, *id), {}};
+    drop_nonsense(connection, *id, book.packs);
     enter_price(book, told);
     Query(connection, delete_packs, *id).run();
     write_packs(connection, *id, book.packs);

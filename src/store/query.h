@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "quantities/plain_words.h"
 #include "store/connection.h"
 
 namespace baitwright {
@@ -28,6 +29,11 @@ public:
 
     [[nodiscard]] bool empty(int column) const { return statement_.isColumnNull(column); }
     [[nodiscard]] std::string text(int column) const { return statement_.getColumn(column).getString(); }
+    /// Of an entry or a shop: what an older program let through is mended (`plain_words.h`); empty where there is none.
+    [[nodiscard]] std::string name(int column) const {
+        const std::string stored = text(column);
+        return stored.empty() ? stored : mended_name(stored);
+    }
     [[nodiscard]] double number(int column) const { return statement_.getColumn(column).getDouble(); }
     [[nodiscard]] std::int64_t whole(int column) const { return statement_.getColumn(column).getInt64(); }
 

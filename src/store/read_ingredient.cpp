@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "bait/beyond_range.h"
 #include "bait/ingredient_completion.h"
 #include "bait/ingredient_facts.h"
 #include "quantities/suggestion.h"
@@ -49,7 +50,7 @@ std::optional<DoseRate> dose_in(const StoreConnection& connection, const Query& 
 
 Ingredient ingredient_in(const StoreConnection& connection, const Query& row) {
     Ingredient ingredient;
-    ingredient.name = row.text(1);
+    ingredient.name = row.name(1);
     const auto kind = value_of<IngredientKind>(ingredient_kind_names, row.text(2));
     if (!kind) throw connection.damaged("an ingredient of kind '" + row.text(2) + "'");
     ingredient.kind = *kind;
@@ -88,7 +89,7 @@ void read_properties(StoreConnection& connection, std::int64_t id, Ingredient& i
 
 }  // namespace
 
-std::optional<Ingredient> read_ingredient(StoreConnection& connection, std::string_view name) {
+std::optional<Ingredient> read_ingredient(StoreConnection& connection, std::string_view name, Reading reading) {
     const StoreConnection::Snapshot snapshot(connection);
     Query row(connection, select_ingredient, folded_name(name));
     if (!row.next()) return std::nullopt;
@@ -98,6 +99,8 @@ std::optional<Ingredient> read_ingredient(StoreConnection& connection, std::stri
     ingredient.packs = read_packs(connection, id);
     Query cautions(connection, select_cautions, id);
     while (cautions.next()) ingredient.cautions.push_back(cautions.text(0));
+    if (const std::string beyond = beyond_range(ingredient); reading == Reading::checked && !beyond.empty())
+        throw stored_out_of_range(ingredient.name, beyond);
     complete(ingredient);
     return ingredient;
 }

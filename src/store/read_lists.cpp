@@ -16,7 +16,7 @@ constexpr const char* select_retired =
 
 std::vector<std::string> texts(Query&& rows) {
     std::vector<std::string> result;
-    while (rows.next()) result.push_back(rows.text(0));
+    while (rows.next()) result.push_back(rows.name(0));
     return result;
 }
 
@@ -39,6 +39,16 @@ std::vector<std::string> read_recipe_names(StoreConnection& connection) {
 
 std::vector<std::string> read_strategy_names(StoreConnection& connection) {
     return texts(Query(connection, select_strategy_names));
+}
+
+std::optional<std::string> unmended_name(StoreConnection& connection, std::string_view kind, std::string_view name) {
+    const std::string folded = folded_name(name);
+    Query rows(connection, kind == "ingredient" ? select_ingredient_names
+                           : kind == "recipe"   ? select_recipe_names
+                                                : select_strategy_names);
+    while (rows.next())
+        if (folded_name(rows.name(0)) == folded && folded_name(rows.text(0)) != folded) return rows.text(0);
+    return std::nullopt;
 }
 
 std::string read_shipped_digest(StoreConnection& connection) {

@@ -29,7 +29,7 @@ std::optional<Q> quantity_or_nothing(const Query& row, int column) {
 
 Strategy strategy_in(const Query& row) {
     Strategy s;
-    s.name = row.text(1);
+    s.name = row.name(1);
     s.purpose = row.text(2);
     s.avoid = row.text(3);
     s.why = row.text(4);

@@ -1,11 +1,12 @@
 #include "store/schema.h"
 
-#include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Transaction.h>
 #include <sqlite3.h>
 
 #include <functional>
 #include <string>
+
+#include "store/copy_store.h"
 
 namespace baitwright {
 
@@ -261,14 +262,6 @@ void migrate_after(SQLite::Database& database, const std::vector<Migration>& ste
     transaction.commit();
 }
 
-// From a connection of its own: the one that migrates holds the write lock, so that nothing changes meanwhile.
-void copy_store(const std::filesystem::path& from, const std::filesystem::path& to) {
-    SQLite::Database source(from.string(), SQLite::OPEN_READONLY);
-    SQLite::Database copy(to.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-    const int result = SQLite::Backup(copy, source).executeStep();
-    if (result != SQLITE_DONE) throw SQLite::Exception("the copy before the upgrade is not whole", result);
-}
-
 }  // namespace
 
 const std::vector<Migration>& migrations() {
@@ -291,7 +284,7 @@ void migrate(SQLite::Database& database, const std::vector<Migration>& steps) {
 void upgrade(SQLite::Database& database, const std::filesystem::path& path, const std::vector<Migration>& steps) {
     std::filesystem::path copy = path;
     copy += ".before-v" + std::to_string(steps.back().version);
-    migrate_after(database, steps, [&] { copy_store(path, copy); });
+    migrate_after(database, steps, [&] { copy_whole_store(path, copy); });
 }
 
 }  // namespace baitwright

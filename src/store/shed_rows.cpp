@@ -58,7 +58,7 @@ Lot lot_in(const StoreConnection& connection, const Query& row) {
     lot.refrozen = static_cast<int>(row.whole(5));
     lot.left = {row.whole(6)};
     lot.paid = money_in(connection, row, 7);
-    lot.shop = row.text(9);
+    lot.shop = row.name(9);
     return lot;
 }
 
@@ -66,7 +66,7 @@ Lot lot_in(const StoreConnection& connection, const Query& row) {
 
 Date date_in(const StoreConnection& connection, const Query& row, int column) {
     try {
-        return parse_date(row.text(column));
+        return parse_stored_date(row.text(column));
     } catch (const InputError& error) {
         throw connection.damaged(error.what());
     }

@@ -13,6 +13,17 @@ auto reading(StoreConnection& connection, Work&& work) {
     return connection.guarded([&] { return work(connection); });
 }
 
+/// What `read` finds by the name, or by the one that the store has for a name mended when it was listed.
+template <class Read>
+auto found_by_name(StoreConnection& connection, std::string_view kind, std::string_view name, Read&& read) {
+    return reading(connection, [&](StoreConnection& open) {
+        auto found = read(open, name);
+        if (found) return found;
+        const auto stored = unmended_name(open, kind, name);
+        return stored ? read(open, *stored) : found;
+    });
+}
+
 template <class Work>
 void writing(StoreConnection& connection, Work&& work) {
     connection.require_change();
@@ -30,15 +41,31 @@ Store Store::open(const std::filesystem::path& path, std::chrono::milliseconds p
 }
 
 std::optional<Ingredient> Store::find_ingredient(std::string_view name) const {
-    return reading(*connection_, [&](StoreConnection& connection) { return read_ingredient(connection, name); });
+    return found_by_name(*connection_, "ingredient", name, [](StoreConnection& connection, std::string_view stored) {
+        return read_ingredient(connection, stored, Reading::checked);
+    });
+}
+
+std::optional<Ingredient> Store::ingredient_to_mend(std::string_view name) const {
+    return found_by_name(*connection_, "ingredient", name, [](StoreConnection& connection, std::string_view stored) {
+        return read_ingredient(connection, stored, Reading::as_stored);
+    });
 }
 
 std::optional<Recipe> Store::find_recipe(std::string_view name) const {
-    return reading(*connection_, [&](StoreConnection& connection) { return read_recipe(connection, name); });
+    return found_by_name(*connection_, "recipe", name, [](StoreConnection& connection, std::string_view stored) {
+        return read_recipe(connection, stored, Reading::checked);
+    });
+}
+
+std::optional<Recipe> Store::recipe_to_mend(std::string_view name) const {
+    return found_by_name(*connection_, "recipe", name, [](StoreConnection& connection, std::string_view stored) {
+        return read_recipe(connection, stored, Reading::as_stored);
+    });
 }
 
 std::optional<Strategy> Store::find_strategy(std::string_view name) const {
-    return reading(*connection_, [&](StoreConnection& connection) { return read_strategy(connection, name); });
+    return found_by_name(*connection_, "strategy", name, read_strategy);
 }
 
 std::vector<Feel> Store::feels() const {

@@ -45,6 +45,11 @@ public:
     [[nodiscard]] std::vector<std::string> recipe_names() const override;
     [[nodiscard]] std::vector<std::string> strategy_names() const override;
 
+    /// The same, but for what is to replace them: a stored number outside its range is let through, where `find_...`
+    /// throws StorageError of class bad_data, "stored-out-of-range".
+    [[nodiscard]] std::optional<Ingredient> ingredient_to_mend(std::string_view name) const;
+    [[nodiscard]] std::optional<Recipe> recipe_to_mend(std::string_view name) const;
+
     /// The digest of the shipped files that the store was last filled from; empty in a new store.
     [[nodiscard]] std::string shipped_digest() const;
 

@@ -2,6 +2,9 @@
 
 #include <sqlite3.h>
 
+#include "quantities/in_quotes.h"
+#include "quantities/plain_words.h"
+
 namespace baitwright {
 
 namespace {
@@ -12,15 +15,23 @@ constexpr const char* restore_hint =
 }  // namespace
 
 std::string shown(const std::filesystem::path& path) {
-    std::string text = "'" + path.string() + "'";
-    for (char& byte : text)
-        if (static_cast<unsigned char>(byte) < 0x20U || byte == 0x7F) byte = '?';
-    return text;
+    return "'" + written_out(path.string()) + "'";
 }
 
 StorageError damaged_store(const std::filesystem::path& path, const std::string& finding) {
     return {FaultClass::input_output, "damaged-store", "the store " + shown(path) + " is damaged: " + finding,
             restore_hint};
+}
+
+StorageError stored_out_of_range(const std::string& ingredient, const std::string& finding) {
+    return {FaultClass::bad_data, "stored-out-of-range", "in the store, " + in_quotes(ingredient) + ": " + finding,
+            "for a pack or a price, tell the right one: baitwright price " + in_quotes(ingredient) +
+                " --pack 1kg --is £4.20; else read the ingredient in again: baitwright ingredient import FILE"};
+}
+
+StorageError stored_mix_out_of_range(const std::string& mix, const std::string& finding) {
+    return {FaultClass::bad_data, "stored-out-of-range", "in the store, the mix " + in_quotes(mix) + ": " + finding,
+            "write it into a file with the right amounts, and add it again: baitwright recipe add FILE"};
 }
 
 StorageError cannot_make_store(const std::filesystem::path& path, const std::string& reason) {

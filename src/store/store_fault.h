@@ -10,13 +10,18 @@
 /// What the store says when it fails. SQLite's errors become ours here and nowhere else.
 namespace baitwright {
 
-/// The file's name as messages show it: quoted, control characters replaced by '?', never cut.
+/// The file's name as messages show it: quoted, what a terminal would obey written out, never cut.
 std::string shown(const std::filesystem::path& path);
 
 StorageError storage_error(const SQLite::Exception& error, const std::filesystem::path& path);
 
 /// The file opens, but what it holds cannot be what the program wrote.
 StorageError damaged_store(const std::filesystem::path& path, const std::string& finding);
+
+/// An older program stored a number that is none of a bait: names the entry, what is wrong and how it is mended. Of
+/// class bad_data.
+StorageError stored_out_of_range(const std::string& ingredient, const std::string& finding);
+StorageError stored_mix_out_of_range(const std::string& mix, const std::string& finding);
 
 /// The file, or the folder that it is to stand in, cannot be made or written.
 StorageError cannot_make_store(const std::filesystem::path& path, const std::string& reason);

@@ -96,7 +96,7 @@ const BadTable bad_tables[]{
     {HEAD "moisture\n" CRUMB_ROW "6.5\n", "no-unit", 2, 29, "6.5"},
     {HEAD "moisture\n" CRUMB_ROW "6.5 g\n", "wrong-dimension", 2, 29, "6.5 g"},
     {HEAD "moisture\n" CRUMB_ROW "\"6,5 %\"\n", "not-a-number", 2, 29, "6,5 %"},
-    {HEAD "moisture\n" CRUMB_ROW "130 %\n", "out-of-range", 2, 29, "'moisture' must be from 0 to 100 %"},
+    {HEAD "moisture\n" CRUMB_ROW "130 %\n", "out-of-range", 2, 29, "'moisture' must be from 0 to 99 %"},
     {HEAD "binder\n" CRUMB_ROW "\"0,5\"\n", "not-a-number", 2, 29, "0,5"},
     {HEAD "binder\n" CRUMB_ROW "sticky\n", "not-a-number", 2, 29, "sticky"},
     {HEAD "binder\n" CRUMB_ROW "nan\n", "not-a-number", 2, 29, "nan"},

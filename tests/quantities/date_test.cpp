@@ -34,3 +34,14 @@ TEST_CASE("a year after the 29th of February is the 28th") {
     CHECK(year_after(parse_date("2024-02-29")) == parse_date("2025-02-28"));
     CHECK(year_after(parse_date("2023-02-28")) == parse_date("2024-02-28"));
 }
+
+TEST_CASE("a date lies within living memory and use, but what was reckoned and stored may lie beyond") {
+    for (const char* text : {"1900-01-01", "2999-12-31"}) CHECK(date_text(parse_date(text)) == text);
+    for (const char* text : {"1899-12-31", "3000-01-01", "9999-12-31", "0001-01-01"}) {
+        CAPTURE(text);
+        CHECK(fault_of([&] { parse_date(text); }).hint == "a date can be from 1900-01-01 to 2999-12-31");
+        CHECK(date_text(parse_stored_date(text)) == text);
+    }
+    CHECK(date_text(parse_stored_date("10000-09-30")) == "10000-09-30");
+    CHECK(parse_stored_date("9999-12-31") < parse_stored_date("10000-01-01"));
+}

@@ -16,5 +16,5 @@ TEST_CASE("long words are cut between letters") {
 }
 
 TEST_CASE("what could drive a terminal is not quoted") {
-    CHECK(in_quotes("a\x1b[31m\n.\x7f") == "'a?[31m?.?'");
+    CHECK(in_quotes("a\x1b[31m\n.\x7f") == "'a\\u001b[31m\\u000a.\\u007f'");
 }

@@ -1,0 +1,15 @@
+#pragma once
+
+#include <string>
+
+#include "bait/ingredient.h"
+
+/// What was stored before its range was held to: it can still be told apart when it is read.
+namespace baitwright {
+
+/// What lies outside its range, as a sentence goes on: "its pack of 1e-300 g must be from 1 mg to 10000 kg". Empty
+/// where nothing does.
+std::string beyond_range(const Pack& pack);
+std::string beyond_range(const Ingredient& ingredient);
+
+}  // namespace baitwright

@@ -1,0 +1,154 @@
+// What older programs stored and this one would not take: it is named, it can be mended, and nothing else suffers.
+#include <SQLiteCpp/Database.h>
+
+#include <catch2/catch.hpp>
+
+#include "quantities/fault_of.h"
+#include "quantities/plain_words.h"
+#include "quantities/units.h"
+#include "store/schema.h"
+#include "store/store.h"
+#include "store/temporary_folder.h"
+
+using namespace baitwright;
+
+namespace {
+
+Ingredient crumb() {
+    Ingredient crumb;
+    crumb.name = "brown crumb";
+    crumb.loose_density = {420.0 * gram_per_litre, 0.1, {Origin::measured, "level vessel"}};
+    crumb.moisture = {0.065, 0.1, {Origin::measured, "oven"}};
+    crumb.packs.push_back({1.0 * kilogram, parse_money("£2.10"), "2026-03-01", "the mill"});
+    return crumb;
+}
+
+void fill(const std::filesystem::path& path) {
+    Store store = Store::open(path);
+    store.change([&] { store.put(crumb(), EntryOwner::person); });
+}
+
+void type_sql(const std::filesystem::path& path, const std::string& sql) {
+    SQLite::Database(path.string(), SQLite::OPEN_READWRITE).exec(sql);
+}
+
+Pack right_price() {
+    return {1.0 * kilogram, parse_money("£2.40"), "2026-04-01", "the mill"};
+}
+
+}  // namespace
+
+TEST_CASE("a stored number outside its range is bad data that names the entry, and can be replaced") {
+    for (const char* sql : {"UPDATE ingredient_property SET value = 1.5 WHERE key = 'moisture'",
+                            "UPDATE ingredient_property SET value = -1e300 WHERE key = 'loose_density'",
+                            "UPDATE ingredient_property SET spread = 1e9 WHERE key = 'moisture'",
+                            "UPDATE pack SET size = 1e-303", "UPDATE pack SET price_minor = 9223372036854775807",
+                            "UPDATE pack SET price_minor = -1", "UPDATE ingredient SET keeps_dry = 1e300"}) {
+        CAPTURE(sql);
+        const TemporaryFolder folder;
+        const auto path = folder / "shed.db";
+        fill(path);
+        type_sql(path, sql);
+        Store store = Store::open(path);
+        const Fault fault = fault_of([&] { static_cast<void>(store.find_ingredient("brown crumb")); });
+        CHECK(fault.code == "stored-out-of-range");
+        CHECK(fault.message.find("'brown crumb'") != std::string::npos);
+        CHECK_FALSE(fault.hint.empty());
+        CHECK(store.ingredient_to_mend("brown crumb"));
+        store.change([&] { store.put(crumb(), EntryOwner::person); });
+        CHECK(store.find_ingredient("brown crumb"));
+    }
+}
+
+TEST_CASE("a stored amount of a mix outside its range is bad data that names the mix, and can be replaced") {
+    const TemporaryFolder folder;
+    const auto path = folder / "shed.db";
+    Recipe bed;
+    bed.name = "my bed";
+    bed.parts.push_back({"brown crumb", 400.0 * gram, Preparation::as_bought});
+    {
+        Store store = Store::open(path);
+        store.change([&] { store.put(bed, EntryOwner::person); });
+    }
+    type_sql(path, "UPDATE recipe_part SET amount = 1e300");
+    Store store = Store::open(path);
+    const Fault fault = fault_of([&] { static_cast<void>(store.find_recipe("my bed")); });
+    CHECK(fault.code == "stored-out-of-range");
+    CHECK(fault.message.find("the mix 'my bed'") != std::string::npos);
+    CHECK(store.recipe_to_mend("my bed"));
+    store.change([&] { store.put(bed, EntryOwner::person); });
+    CHECK(store.find_recipe("my bed"));
+}
+
+TEST_CASE("the right price mends a wrong one, in use or old, and the wrong one goes") {
+    for (const char* sql :
+         {"UPDATE pack SET size = 1e-303", "UPDATE pack SET price_minor = 9223372036854775807",
+          "INSERT INTO old_price (ingredient_id, measure, size, price_minor, currency, priced_on, shop)"
+          " SELECT id, 'mass', 1.0, 9223372036854775807, 'GBP', '2026-01-01', '' FROM ingredient"}) {
+        CAPTURE(sql);
+        const TemporaryFolder folder;
+        const auto path = folder / "shed.db";
+        fill(path);
+        type_sql(path, sql);
+        Store store = Store::open(path);
+        store.change([&] { store.put_price("brown crumb", right_price()); });
+        CHECK(store.find_ingredient("brown crumb")->packs.size() == 1);
+        CHECK_NOTHROW(store.old_prices("brown crumb"));
+    }
+}
+
+TEST_CASE("names that would not pass today are mended as they are read, and found by what is shown") {
+    const TemporaryFolder folder;
+    const auto path = folder / "shed.db";
+    fill(path);
+    type_sql(path,
+             "UPDATE pack SET shop = 'ev' || char(27) || '[31mil' || char(10);"
+             "INSERT INTO shop (name, folded) VALUES ('a.toml', 'a.toml');"
+             "UPDATE ingredient SET name = 'brown' || char(10) || 'crumb', folded = 'brown' || char(10) || 'crumb'");
+    const Store store = Store::open(path);
+    const std::vector<std::string> names = store.ingredient_names();
+    REQUIRE(names == std::vector<std::string>{"brown\\u000acrumb"});
+    const auto found = store.find_ingredient(names.front());
+    REQUIRE(found);
+    CHECK(found->name == names.front());
+    CHECK(refused_as_name(found->packs.front().shop) == "");
+    for (const std::string& shop : store.shops()) CHECK(refused_as_name(shop) == "");
+}
+
+TEST_CASE("a change is in the file itself as soon as it is made, for who copies it") {
+    const TemporaryFolder folder;
+    const auto path = folder / "shed.db", copy = folder / "copy.db";
+    Store store = Store::open(path);
+    store.change([&] { store.put(crumb(), EntryOwner::person); });
+    std::filesystem::copy_file(path, copy);  // while the store is open, as after a kill
+    CHECK(Store::open(copy).find_ingredient("brown crumb"));
+}
+
+TEST_CASE("an upgrade is stopped by no file in its copy's place, and what cannot be replaced is named") {
+    const TemporaryFolder folder;
+    const auto path = folder / "shed.db", copy = folder / "shed.db.before-v3";
+    {
+        SQLite::Database old(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        migrate(old, {migrations()[0], migrations()[1]});
+    }
+    write_bytes(copy, "no store at all");
+    CHECK_NOTHROW(Store::open(path));
+    CHECK(bytes_of(copy).substr(0, 15) == "SQLite format 3");
+}
+
+TEST_CASE("a folder in the place of the copy before an upgrade is named, and the store is left as it is") {
+    const TemporaryFolder folder;
+    const auto path = folder / "shed.db", copy = folder / "shed.db.before-v3";
+    {
+        SQLite::Database old(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        migrate(old, {migrations()[0], migrations()[1]});
+    }
+    std::filesystem::create_directory(copy);
+    write_bytes(copy / "mine", "mine");
+    const std::string before = bytes_of(path);
+    const Fault fault = fault_of([&] { Store::open(path); });
+    CHECK(fault.code == "cannot-copy-store");
+    CHECK(fault.message.find("before-v3") != std::string::npos);
+    CHECK(bytes_of(path) == before);
+    CHECK_FALSE(std::filesystem::exists(folder / "shed.db.before-v3.new"));
+}
