@@ -105,7 +105,8 @@ DoseAnswer dose_additive(const Shelf& shelf, const AdditiveRequest& request) {
     if (request.carried) line.rate = "as before, by weight of bait";
     check_above_zero(line.mass, "the dose");
     line.of_label_max = share_of_label(additive, line.mass, ground);
-    if (line.of_label_max.value_or(0.0) > 1 + 1e-9) answer.warnings.push_back(over_label(additive, *line.of_label_max));
+    if (line.of_label_max.value_or(0.0) > 1 + 1e-9)
+        answer.warnings.push_back(over_label(additive, line.mass, *line.of_label_max));
     if (request.water) answer.solution = solution_of(additive, line.mass, answer.water, answer.warnings);
     answer.additives.push_back(std::move(line));
     return answer;

@@ -46,6 +46,11 @@ struct DropClass {
     bool sinks = true;
 };
 
+/// A point of the way down of what has not yet broken.
+struct FallMark {
+    Length depth, drift;
+};
+
 /// One ingredient's own fate.
 struct DropPart {
     std::string name;
@@ -71,6 +76,8 @@ struct DropAnswer : DropSketch {
     double free_offerings = 0;
     double in_hand = 0;  ///< of them, under a hand where nine tenths lie
     Length depth;
+    Speed tow, tow_bottom;
+    std::vector<FallMark> fall;  ///< from the surface to where it breaks
     std::vector<DropClass> classes;
     std::vector<DropPart> parts;
     std::optional<HookAnswer> hook;

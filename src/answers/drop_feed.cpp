@@ -225,7 +225,9 @@ void warn_of_form(const DropRequest& request, const DropSketch& sketch, DropAnsw
 
 void place_angler(DropAnswer& answer) {
     answer.feed_up_tow = answer.drift.p50;
-    answer.start_beyond = 0.5 * answer.length.most + half_section;
+    // Past a small patch lies nothing: no further from its edge than it reaches from its middle.
+    const Length reach = 0.5 * answer.length.most;
+    answer.start_beyond = reach + std::min(half_section, reach);
 }
 
 }  // namespace
@@ -243,6 +245,8 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
     answer.state = portion.state;
     answer.depth = request.depth;
     const DropSetup setup = setup_of(mix, portion, request, feel.wetness, answer);
+    answer.tow = setup.tow.top;
+    answer.tow_bottom = setup.tow.bottom;
     name_own(request, answer);
     std::vector<std::string> caution_words;
     for (const SolidPart& part : mix.solids) {
@@ -257,6 +261,7 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
         return answer;
     }
     static_cast<DropSketch&>(answer) = outcome.sketch;
+    answer.fall = fall_to(setup, answer.breaks_depth);
     add_classes(mix, setup, outcome, answer);
     add_parts(mix, setup, outcome, answer);
     add_ranges(setup, own_spread, answer);

@@ -193,6 +193,19 @@ Length width_of(const std::vector<GrainsFate>& fates, const std::vector<double>&
     return Length::from_si(low + high);
 }
 
+std::vector<FallMark> fall_to(const DropSetup& s, Length depth) {
+    constexpr int pieces = 8;
+    std::vector<FallMark> marks{{}};
+    if (!(depth > Length{})) return marks;
+    const bool straight = std::holds_alternative<DroppedFeeder>(s.request->form);
+    for (int i = 1; i <= pieces; ++i) {
+        const Length down = depth * (static_cast<double>(i) / pieces);
+        const auto point = straight ? std::nullopt : fall_of(s, {}, down, ever);
+        marks.push_back({down, point ? point->drift : Length{}});
+    }
+    return marks;
+}
+
 DropOutcome follow(const DropSetup& s, const DropFactors& f) {
     DropOutcome outcome;
     const std::optional<Break> at = break_of(s, f);

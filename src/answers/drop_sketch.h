@@ -34,6 +34,9 @@ struct DropOutcome {
 /// Follows the portion down: it falls as one, breaks, sinks as a cloud that loses its grains, or lands whole.
 DropOutcome follow(const DropSetup& setup, const DropFactors& factors);
 
+/// Its way down as one, from the surface to so deep; a feeder hangs on its line and drops straight.
+std::vector<FallMark> fall_to(const DropSetup& setup, Length depth);
+
 /// The width of the round patches, each even over its own, that together hold the share q of their weight.
 Length width_of(const std::vector<GrainsFate>& fates, const std::vector<double>& shares, double q);
 

@@ -5,7 +5,8 @@
 
 namespace baitwright {
 
-/// The warning for a dose above the most that the additive's label allows; `of_label` is how many times that.
-Warning over_label(const Ingredient& additive, Ratio of_label);
+/// The warning for a dose above the most that the additive's label allows, with how much that is here; `of_label` is
+/// how many times that the mass is. What is allowed is rounded down.
+Warning over_label(const Ingredient& additive, Mass mass, Ratio of_label);
 
 }  // namespace baitwright

@@ -104,6 +104,7 @@ struct PlannedFeedTotal {
     double portions = 0;      ///< not whole, for the spare
     Mass wet_mass;
     Volume wet_volume;
+    Volume tub_volume;  ///< of all of it before it goes in: of balls loose, not yet squeezed
 };
 
 /// What lies in one angler's swim just after a moment, were nothing eaten.

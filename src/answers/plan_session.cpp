@@ -71,10 +71,18 @@ std::vector<InTheSwim> swim_over_time(const UnrolledStrategy& session) {
     return swim;
 }
 
+/// Nothing is squeezed before it goes in.
+Volume in_the_tub(const FeedNeed& need) {
+    if (need.fed.state != MixState::squeezed) return need.wet_volume;
+    FedMix loose = need.fed;
+    loose.state = usual_state(loose.wetness);
+    return per_dry(loose, numbers_of(loose.mix)).wet_volume * need.dry;
+}
+
 void fill_amounts(SessionPlan& plan, const UnrolledStrategy& session) {
     for (const FeedNeed& need : session.feeds)
-        plan.feeds.push_back(
-            {need.name, need.form, need.size, need.count, need.put_ins, need.portions, need.wet_mass, need.wet_volume});
+        plan.feeds.push_back({need.name, need.form, need.size, need.count, need.put_ins, need.portions, need.wet_mass,
+                              need.wet_volume, in_the_tub(need)});
     for (const IngredientNeed& need : session.totals) plan.totals.push_back(planned_total(need));
     plan.hookbaits = session.hookbaits;
     plan.dry = session.dry;

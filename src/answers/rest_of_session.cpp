@@ -45,7 +45,7 @@ bool holds_as_ball(const std::string& feel) {
 struct AsVolume {
     const PlannedFeedTotal& feed;
     Volume operator()(Volume volume) const { return volume; }
-    Volume operator()(Mass mass) const { return mass / feed.wet_mass * feed.wet_volume; }
+    Volume operator()(Mass mass) const { return mass / feed.wet_mass * feed.tub_volume; }
 };
 
 /// The least that goes in at once of it, so that what is left lasts.
@@ -63,7 +63,7 @@ Length ball_of(Volume volume) {
 }
 
 void top_up(RestOfFeed& feed, Volume portion, const std::string& feel) {
-    feed.top_up = std::min(portion, most_of_left * feed.left);
+    feed.top_up = std::min(portion, most_of_left * feed.goes_in);
     if (!holds_as_ball(feel) || feed.top_up < ball_volume(smallest_ball)) return;
     feed.top_up_as = FeedForm::ball;
     feed.ball = ball_of(feed.top_up);
@@ -73,7 +73,7 @@ void top_up(RestOfFeed& feed, Volume portion, const std::string& feel) {
 /// As many put-ins as are planned, but none of more than two portions or less than half of one; where none is planned,
 /// whole portions. Evenly over the time, the last a gap before the end.
 void spread(RestOfFeed& feed, Volume portion, Time time) {
-    const Volume rest = feed.left - feed.top_up;
+    const Volume rest = feed.goes_in - feed.top_up;
     if (!(rest > Volume{}) || !(portion > Volume{})) return;
     const double portions = rest / portion, most = std::max(1.0, std::floor(time.in(minute)));
     double put_ins = static_cast<double>(feed.planned_put_ins);
@@ -91,10 +91,12 @@ RestOfFeed rest_of(const LeftOver& left, const SessionPlan& plan, const RestRequ
     RestOfFeed feed;
     feed.name = planned.name;
     feed.left = std::visit(AsVolume{planned}, left.amount);
-    feed.left_mass = feed.left / planned.wet_volume * planned.wet_mass;
+    feed.left_mass = feed.left / planned.tub_volume * planned.wet_mass;
+    feed.goes_in = feed.left / planned.tub_volume * planned.wet_volume;
     for (const PlannedFeed& put_in : plan.put_ins) {
         if (put_in.name != planned.name || put_in.at < request.now - hair) continue;
         feed.still_planned += put_in.volume;
+        feed.still_planned_mass += put_in.mass;
         ++feed.planned_put_ins;
     }
     const Volume portion = portion_of(planned, plan);

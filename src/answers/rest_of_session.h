@@ -10,7 +10,7 @@ namespace baitwright {
 
 enum class Bites { steady, slow, none };
 
-/// What is left of a feed on the day, as it goes in.
+/// What is left of a feed on the day; a volume is as it lies in its tub, not squeezed.
 struct LeftOver {
     std::string of;
     MassOrVolume amount;
@@ -28,7 +28,9 @@ struct RestOfFeed {
     std::string name;
     Volume left;
     Mass left_mass;
+    Volume goes_in;        ///< the same as it goes in: squeezed where it does so as balls
     Volume still_planned;  ///< of the put-ins that are still to come
+    Mass still_planned_mass;
     std::size_t planned_put_ins = 0;
     Volume top_up;                         ///< to go in now; 0 for none
     FeedForm top_up_as = FeedForm::loose;  ///< ball or loose

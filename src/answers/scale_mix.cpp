@@ -143,7 +143,7 @@ void check_labels(const ResolvedMix& mix, MixAnswer& answer) {
         const Ingredient& ingredient = additive_ingredient(mix, i);
         additive.of_label_max = share_of_label(ingredient, all, ground);
         if (!seen && additive.of_label_max.value_or(0.0) > 1 + 1e-9)
-            answer.warnings.push_back(over_label(ingredient, *additive.of_label_max));
+            answer.warnings.push_back(over_label(ingredient, all, *additive.of_label_max));
     }
 }
 

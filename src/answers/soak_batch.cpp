@@ -110,7 +110,7 @@ void steep(const std::vector<Steeped>& additives, Ratio share, SoakMethod method
         line.volume = line.mass / measured_density(added.ingredient);
         line.of_label_max = share_of_label(added.ingredient, line.mass, ground);
         if (line.of_label_max.value_or(0.0) > 1 + 1e-9)
-            warnings.push_back(over_label(added.ingredient, *line.of_label_max));
+            warnings.push_back(over_label(added.ingredient, line.mass, *line.of_label_max));
         all += line.mass;
         steeped.push_back(line);
     }

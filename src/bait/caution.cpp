@@ -13,23 +13,24 @@ std::vector<Caution> make_cautions() {
         {"pulse",
          "Pulses: soak at least 5 hours, pour that water away, then boil hard for at least 30 minutes in fresh water; "
          "raw or merely warmed beans are poisonous.",
+         "Pulses: soak 5 hours, fresh water, boil hard 30 minutes.",
          "US FDA, Bad Bug Book (lectins; read as quoted by a university extension page)", false},
         {"hard seed",
          "Hard seeds and nuts: soak them fully and cook them until soft; seed that has not been soaked swells inside a "
          "fish.",
-         "common practice, no source", false},
+         "Hard seeds, nuts: soak fully, cook until soft.", "common practice, no source", false},
         {"dust",
          "Fine dust: tip it slowly, damp it early, do not breathe it (UK workplace limit for flour dust 10 mg/m3 over "
          "8 hours).",
-         "HSE EH40/2005", false},
+         "Fine dust: damp it, do not breathe it.", "HSE EH40/2005", false},
         {"mould", "Mould: throw away bait that smells sour or shows mould; never feed it.",
-         "common practice, no source", false},
+         "Sour or mouldy bait: throw it away.", "common practice, no source", false},
         {"live", "Live bait: keep it cool and dry, check that the venue allows it, take home what is left.",
-         "common practice, no source", false},
+         "Live bait: keep it cool, take home what is left.", "common practice, no source", false},
     };
     for (const std::string_view word : {"nuts", "peanuts", "fish", "crustacean", "molluscs", "gluten", "soya", "milk",
                                         "egg", "sesame", "lupin", "mustard", "celery", "sulphites"})
-        all.push_back({word, {}, allergen_source, true});
+        all.push_back({word, {}, {}, allergen_source, true});
     return all;
 }
 
@@ -59,6 +60,17 @@ std::vector<std::string> caution_sentences(const std::vector<std::string>& words
     if (!allergens.empty())
         sentences.push_back("Allergens: holds " + allergens + "; name them on the tub and wash your hands.");
     return sentences;
+}
+
+std::string brief_cautions(const std::vector<std::string>& sentences) {
+    std::string all;
+    for (const std::string& sentence : sentences) {
+        std::string brief = sentence;
+        for (const Caution& caution : all_cautions())
+            if (!caution.allergen && caution.sentence == sentence) brief = caution.brief;
+        all += (all.empty() ? "" : " ") + brief;
+    }
+    return all;
 }
 
 }  // namespace baitwright

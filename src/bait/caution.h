@@ -11,6 +11,7 @@ namespace baitwright {
 struct Caution {
     std::string_view word;      ///< as written in files: "dust", "pulse", "nuts"
     std::string_view sentence;  ///< what to do
+    std::string_view brief;     ///< the heart of it, where room is short: "Fine dust: do not breathe it."
     std::string_view source;    ///< who says so
     bool allergen;              ///< named on the tub, one sentence for all of them
 };
@@ -23,5 +24,8 @@ const Caution* find_caution(std::string_view word);
 
 /// The sentences for these words, each once, allergens gathered into one sentence.
 std::vector<std::string> caution_sentences(const std::vector<std::string>& words);
+
+/// Such sentences in one line: the brief forms of those that have one, the others as they are.
+std::string brief_cautions(const std::vector<std::string>& sentences);
 
 }  // namespace baitwright

@@ -35,12 +35,14 @@ Surface pdf_surface(std::string& bytes, const CardSheet& sheet) {
     return surface;
 }
 
-Surface surface_of(SheetFormat format, std::string& bytes, const CardSheet& sheet) {
+/// A page of its own for each in a PDF; in a picture all side by side.
+Surface surface_of(SheetFormat format, std::string& bytes, const CardSheet& sheet, std::size_t pages) {
     if (format == SheetFormat::pdf) return pdf_surface(bytes, sheet);
+    const double width = page_width * static_cast<double>(pages);
     if (format == SheetFormat::svg)
-        return {cairo_svg_surface_create_for_stream(append, &bytes, page_width, page_height), cairo_surface_destroy};
+        return {cairo_svg_surface_create_for_stream(append, &bytes, width, page_height), cairo_surface_destroy};
     const double dots = png_dots_per_inch / 72;
-    return {cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(page_width * dots + 0.5),
+    return {cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(width * dots + 0.5),
                                        static_cast<int>(page_height * dots + 0.5)),
             cairo_surface_destroy};
 }
@@ -52,31 +54,47 @@ void paint_white(cairo_surface_t* surface) {
     cairo_destroy(cairo);
 }
 
-/// Draws; what went wrong is in `printed.fault`.
-FittedSheet draw_on(cairo_surface_t* surface, const CardSheet& sheet, SheetFormat format, PrintedSheet& printed) {
+/// How it fits, by a surface that keeps nothing: how many pages there are decides how large a picture is.
+FittedSheet fitted_before_drawing(const CardSheet& sheet) {
+    const Surface nowhere(cairo_recording_surface_create(CAIRO_CONTENT_COLOR, nullptr), cairo_surface_destroy);
+    Pen pen(nowhere.get());
+    return fitted(pen, sheet);
+}
+
+/// Returns what went wrong, or nothing.
+std::string draw_on(cairo_surface_t* surface, const FittedSheet& fit, SheetFormat format) {
     if (format != SheetFormat::pdf) paint_white(surface);
     Pen pen(surface);
     if (format == SheetFormat::png) pen.scale(png_dots_per_inch / 72);
-    FittedSheet fit = fitted(pen, sheet);
-    if (fit.fits)
-        draw(pen, fit);
-    else
-        printed.fault = "its title and names alone do not fit on one A5 sheet";
-    if (printed.fault.empty()) printed.fault = pen.fault();
-    printed.letters_pt = fit.letters;
-    printed.rows_left_out = fit.rows_left_out;
-    return fit;
+    pen.use(Pen::Ink::black);
+    const Tagged document(pen, "Document");
+    for (std::size_t page = 0; page < fit.pages.size(); ++page) {
+        if (page > 0) format == SheetFormat::pdf ? pen.next_page() : pen.move_right(page_width);
+        draw_page(pen, fit, page);
+    }
+    return pen.fault();
+}
+
+void close(cairo_surface_t* surface, SheetFormat format, PrintedSheet& printed) {
+    if (format == SheetFormat::png) cairo_surface_write_to_png_stream(surface, append, &printed.bytes);
+    cairo_surface_finish(surface);
+    const cairo_status_t status = cairo_surface_status(surface);
+    if (status != CAIRO_STATUS_SUCCESS && printed.fault.empty()) printed.fault = cairo_status_to_string(status);
 }
 
 PrintedSheet printed_sheet(const CardSheet& sheet, SheetFormat format) {
     PrintedSheet printed;
-    const Surface surface = surface_of(format, printed.bytes, sheet);
-    const FittedSheet fit = draw_on(surface.get(), sheet, format, printed);
-    if (format == SheetFormat::png) cairo_surface_write_to_png_stream(surface.get(), append, &printed.bytes);
-    cairo_surface_finish(surface.get());
-    if (const cairo_status_t status = cairo_surface_status(surface.get());
-        status != CAIRO_STATUS_SUCCESS && printed.fault.empty())
-        printed.fault = cairo_status_to_string(status);
+    const FittedSheet fit = fitted_before_drawing(sheet);
+    if (!fit.fits) {
+        printed.fault = "one of its lines, or its title, fills more than an A5 page";
+        return printed;
+    }
+    printed.letters_pt = fit.letters;
+    printed.pages = fit.pages.size();
+    printed.rows_left_out = fit.rows_left_out;
+    const Surface surface = surface_of(format, printed.bytes, fit.sheet, fit.pages.size());
+    printed.fault = draw_on(surface.get(), fit, format);
+    close(surface.get(), format, printed);
     if (!printed.fault.empty()) printed.bytes.clear();
     if (format == SheetFormat::pdf) printed.bytes = with_language(std::move(printed.bytes));
     if (format == SheetFormat::svg) printed.bytes = with_words(std::move(printed.bytes), fit.sheet);

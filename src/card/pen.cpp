@@ -46,6 +46,14 @@ void Pen::scale(double factor) {
     pango_cairo_update_layout(cairo_, layout_);
 }
 
+void Pen::next_page() {
+    cairo_show_page(cairo_);
+}
+
+void Pen::move_right(double points) {
+    cairo_translate(cairo_, points, 0);
+}
+
 void Pen::set(const std::string& text, const Lettering& lettering, double width) {
     PangoFontDescription* font = pango_font_description_new();
     pango_font_description_set_family_static(font, families);
@@ -96,12 +104,16 @@ Extent Pen::write(const char* tag, const std::string& text, const Lettering& let
     cairo_move_to(cairo_, 0, 0);
     pango_cairo_show_layout(cairo_, layout_);
     cairo_restore(cairo_);
-    return extent(lettering.size);
+    const Extent taken = extent(lettering.size);
+    const bool to_the_right = lettering.side == Lettering::Side::right && width > taken.width;
+    note({to_the_right ? x + width - taken.width : x, y, taken.width, taken.height, text});
+    return taken;
 }
 
 void Pen::box(double x, double y, double side) {
     if (ink_ == Ink::none) return;
     cairo_set_source_rgb(cairo_, 0, 0, 0);
+    note({x, y, side, side, {}});
     cairo_set_line_width(cairo_, 0.9);
     cairo_rectangle(cairo_, x, y, side, side);
     cairo_stroke(cairo_);
@@ -114,6 +126,20 @@ void Pen::line(double x1, double y, double x2, double thickness) {
     cairo_move_to(cairo_, x1, y);
     cairo_line_to(cairo_, x2, y);
     cairo_stroke(cairo_);
+}
+
+void Pen::stroke(double x, double y1, double y2) {
+    if (ink_ == Ink::none) return;
+    cairo_set_source_rgb(cairo_, 0, 0, 0);
+    note({x, y1, 0, y2 - y1, {}});
+    cairo_set_line_width(cairo_, 0.6);
+    cairo_move_to(cairo_, x, y1);
+    cairo_line_to(cairo_, x, y2);
+    cairo_stroke(cairo_);
+}
+
+void Pen::note(const Inked& inked) {
+    if (notes_) notes_->push_back(inked);
 }
 
 void Pen::shade(double x, double y, double width, double height) {

@@ -5,6 +5,7 @@
 
 #include <map>
 #include <string>
+#include <vector>
 
 namespace baitwright {
 
@@ -20,6 +21,12 @@ struct Extent {
     double width = 0, height = 0;
 };
 
+/// The room that a text, a box or a stroke took on the page.
+struct Inked {
+    double x = 0, y = 0, width = 0, height = 0;
+    std::string words;  ///< of a text
+};
+
 /// Text, boxes and lines on a page of one cairo surface, in points from its upper left corner. A pen that only measures
 /// leaves no ink and no tags, so that measuring and drawing are one code.
 class Pen {
@@ -33,6 +40,12 @@ public:
 
     void use(Ink ink) { ink_ = ink; }
     void scale(double factor);
+    /// A new page of the PDF.
+    void next_page();
+    /// Everything from now on stands so much further to the right.
+    void move_right(double points);
+    /// Where all that is drawn from now on lies is noted there, so that a test can see what would lie on what.
+    void note_in(std::vector<Inked>* notes) { notes_ = notes; }
 
     /// The room that the text takes where it may be so wide; 0 is any width.
     Extent measure(const std::string& text, const Lettering& lettering, double width = 0);
@@ -42,6 +55,8 @@ public:
                  double width);
     void box(double x, double y, double side);
     void line(double x1, double y, double x2, double thickness);
+    /// Upright, thin: one of a tally.
+    void stroke(double x, double y1, double y2);
     void shade(double x, double y, double width, double height);
 
     void open_tag(const char* tag);
@@ -54,8 +69,10 @@ private:
     cairo_t* cairo_;
     PangoLayout* layout_;
     Ink ink_ = Ink::none;
+    std::vector<Inked>* notes_ = nullptr;
     std::map<std::string, Extent> of_one_point_[2];  ///< of a text in one line, plain and bold
 
+    void note(const Inked& inked);
     const Extent& in_one_line(const std::string& text, Lettering::Weight weight);
     void set(const std::string& text, const Lettering& lettering, double width);
     /// Of what is set, in letters of that size.

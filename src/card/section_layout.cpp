@@ -66,6 +66,33 @@ double flow_boxes(Pen& pen, const CardRow& row, const Column& column, double x, 
     return y + line;
 }
 
+/// The strokes of a tally, in fives, as many to a line as fit; returns where they end.
+double flow_strokes(Pen& pen, int strokes, const Column& column, double x, double y) {
+    const double apart = 0.3 * column.size, five = 5 * apart + 0.35 * column.size, line = 1.3 * column.size;
+    const double right = column.x + column.width;
+    double at = x;
+    for (int i = 0; i < strokes; ++i) {
+        if (i % 5 == 0 && at > x && at + 5 * apart > right) {
+            at = x;
+            y += line;
+        }
+        pen.stroke(at + (i % 5) * apart, y + 0.2 * column.size, y + 1.05 * column.size);
+        if (i % 5 == 4) at += five;
+    }
+    return y + line;
+}
+
+double flow_tallies(Pen& pen, const CardRow& row, const Column& column, double x, double y) {
+    double widest = 0;
+    for (const CardTally& tally : row.tallies) widest = std::max(widest, pen.measure(tally.words, plain(column)).width);
+    const Tagged cell(pen, "TD");
+    for (const CardTally& tally : row.tallies) {
+        pen.write("P", tally.words, plain(column), x, y, 0);
+        y = flow_strokes(pen, tally.strokes, column, x + widest + 0.7 * column.size, y);
+    }
+    return y;
+}
+
 double flow_row(Pen& pen, const CardRow& row, const Widths& widths, const Column& column, double y) {
     const Tagged tagged(pen, "TR");
     double x = column.x;
@@ -86,7 +113,8 @@ double flow_row(Pen& pen, const CardRow& row, const Widths& widths, const Column
     right(row.amount, bold(column), widths.amount);
     right(row.also, plain(column), widths.also);
     y += height;
-    return row.boxes.empty() ? y : flow_boxes(pen, row, column, indent, y);
+    if (!row.boxes.empty()) y = flow_boxes(pen, row, column, indent, y);
+    return row.tallies.empty() ? y : flow_tallies(pen, row, column, indent, y);
 }
 
 double flow_rows(Pen& pen, const std::vector<CardRow>& rows, const Widths& widths, const Column& column, double y) {
@@ -108,30 +136,48 @@ double flow_two_columns(Pen& pen, const CardSection& section, const Column& colu
     return std::max(end, flow_rows(pen, {half, section.rows.end()}, widths, right, y));
 }
 
+double flow_note(Pen& pen, const CardRow& row, const Column& column, double y) {
+    const Tagged item(pen, "LI");
+    const double indent = 0.9 * column.size;
+    pen.write("Lbl", "•", bold(column), column.x, y, 0);
+    y += pen.write("LBody", row.what, plain(column), column.x + indent, y, column.width - indent).height;
+    return y + 0.1 * column.size;
+}
+
 double flow_notes(Pen& pen, const CardSection& section, const Column& column, double y) {
     const Tagged list(pen, "L");
-    for (const CardRow& row : section.rows) {
-        const Tagged item(pen, "LI");
-        const double indent = 0.9 * column.size;
-        pen.write("Lbl", "•", bold(column), column.x, y, 0);
-        y += pen.write("LBody", row.what, plain(column), column.x + indent, y, column.width - indent).height;
-        y += 0.1 * column.size;
-    }
+    for (const CardRow& row : section.rows) y = flow_note(pen, row, column, y);
     return y;
+}
+
+/// The shaded heading, from the gap above it to the one below.
+double flow_heading(Pen& pen, const std::string& words, const Column& column, double y) {
+    y += 0.32 * column.size;
+    const Lettering heading{1.08 * column.size, Lettering::Weight::bold};
+    const double indent = 0.4 * column.size;
+    const double height = pen.measure(words, heading, column.width - 2 * indent).height;
+    pen.shade(column.x, y, column.width, height);
+    pen.write("H2", words, heading, column.x + indent, y, column.width - 2 * indent);
+    return y + height + 0.18 * column.size;
 }
 
 }  // namespace
 
+SectionHeights heights_of(Pen& pen, const CardSection& section, const Column& column) {
+    SectionHeights heights;
+    heights.heading = flow_heading(pen, section.heading + ", continued", column, 0);  // the longer of the two
+    const Widths widths = widths_of(pen, section, column);
+    for (const CardRow& row : section.rows)
+        heights.rows.push_back(section.look == CardSection::Look::notes
+                                   ? flow_note(pen, row, column, 0)
+                                   : flow_row(pen, row, widths, column, 0) + between_rows * column.size);
+    return heights;
+}
+
 double flow_section(Pen& pen, const CardSection& section, const Column& column, double y) {
     if (section.rows.empty()) return y;
     const Tagged tagged(pen, "Sect");
-    y += 0.32 * column.size;
-    const Lettering heading{1.08 * column.size, Lettering::Weight::bold};
-    const double indent = 0.4 * column.size;
-    const double height = pen.measure(section.heading, heading, column.width - 2 * indent).height;
-    pen.shade(column.x, y, column.width, height);
-    pen.write("H2", section.heading, heading, column.x + indent, y, column.width - 2 * indent);
-    y += height + 0.18 * column.size;
+    y = flow_heading(pen, section.heading, column, y);
     if (section.look == CardSection::Look::notes) return flow_notes(pen, section, column, y);
     const Tagged table(pen, "Table");
     if (section.look == CardSection::Look::two_columns) return flow_two_columns(pen, section, column, y);

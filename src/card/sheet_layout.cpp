@@ -1,95 +1,134 @@
 #include "card/sheet_layout.h"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
+#include "card/page_break.h"
 #include "card/section_layout.h"
 
 namespace baitwright {
 
 namespace {
 
-constexpr double margin = 7 * millimetre_pt;
-constexpr double largest = 12, smallest = 7.5, step = 0.25;  // points; 7.5 is about 1.3 mm of small letters
+using Gives = CardSection::Gives;
+using Pages = std::vector<std::vector<CardSection>>;
+
 constexpr double rounding = 1;  // points between a text as measured and as drawn, all lines together
-constexpr double text_width = page_width - 2 * margin;
+constexpr double text_width = page_width - 2 * page_margin;
 
-/// Writes it all, or measures it, and returns how far down the page it reaches.
-double flow(Pen& pen, const CardSheet& sheet, double size) {
-    const Tagged document(pen, "Document");
-    double y = margin;
-    y += pen.write("H1", sheet.title, {1.9 * size, Lettering::Weight::bold}, margin, y, text_width).height;
-    y += pen.write("P", sheet.subtitle, {size}, margin, y, text_width).height;
-    for (const CardSection& section : sheet.sections) y = flow_section(pen, section, {margin, text_width, size}, y);
-    if (sheet.foot.empty()) return y;
+/// Writes title and what stands below it, or measures them, and returns where they end.
+double flow_head(Pen& pen, const CardSheet& sheet, double size, std::size_t page) {
+    double y = page_margin;
+    const double title = page == 0 ? 1.9 : 1.3;
+    y += pen.write("H1", sheet.title, {title * size, Lettering::Weight::bold}, page_margin, y, text_width).height;
+    if (page > 0) return y;
+    return y + pen.write("P", sheet.subtitle, {size}, page_margin, y, text_width).height;
+}
+
+std::string foot_words(const CardSheet& sheet, std::size_t page, std::size_t pages) {
+    if (pages == 1) return sheet.foot;
+    const std::string which = "Page " + std::to_string(page + 1) + " of " + std::to_string(pages) + ".";
+    return page + 1 == pages ? which + " " + sheet.foot : which;
+}
+
+double flow_foot(Pen& pen, const std::string& words, double size, double y) {
+    if (words.empty()) return y;
     y += 0.5 * size;
-    pen.line(margin, y, margin + text_width, 1.2);
+    pen.line(page_margin, y, page_margin + text_width, 1.2);
     y += 0.2 * size;
-    return y + pen.write("P", sheet.foot, {0.92 * size}, margin, y, text_width).height;
+    return y + pen.write("P", words, {0.92 * size}, page_margin, y, text_width).height;
 }
 
-bool fits(Pen& pen, const CardSheet& sheet, double size) {
-    return flow(pen, sheet, size) <= page_height - margin - rounding;
+/// The room for sections on each page. Every page keeps room for the foot, for any may be the last.
+PageRoom room_of(Pen& pen, const CardSheet& sheet, double size, std::size_t pages) {
+    const double bottom = page_height - page_margin - rounding,
+                 foot = flow_foot(pen, foot_words(sheet, pages - 1, pages), size, 0);
+    return {flow_head(pen, sheet, size, 0), flow_head(pen, sheet, size, 1), bottom - foot};
 }
 
-/// The section whose rows can best be spared and that still has one.
-CardSection* most_spare(CardSheet& sheet) {
-    CardSection* found = nullptr;
-    for (CardSection& section : sheet.sections)
-        if (!section.rows.empty() && section.spare_rank > 0 && (!found || section.spare_rank > found->spare_rank))
-            found = &section;
-    return found;
+/// The sheet with these sections cut short.
+CardSheet cut_short(CardSheet sheet, Gives up_to) {
+    for (CardSection& section : sheet.sections) {
+        if (section.gives == Gives::never || section.gives > up_to) continue;
+        section.rows = section.in_short;
+    }
+    return sheet;
 }
 
-CardRow left_out_row(std::size_t rows, const CardSection& section) {
-    CardRow row;
-    row.what = "... and " + std::to_string(rows) + (rows == 1 ? " more line" : " more lines") +
-               (section.where_else.empty() ? "" : ": " + section.where_else);
-    return row;
+std::size_t left_out_of(const CardSheet& sheet, Gives up_to) {
+    std::size_t rows = 0;
+    for (const CardSection& section : sheet.sections)
+        if (section.gives != Gives::never && section.gives <= up_to) rows += section.left_out;
+    return rows;
 }
 
-/// The sheet with so many of the section's first rows.
-CardSheet shortened(const CardSheet& sheet, std::size_t at, std::size_t kept) {
-    CardSheet shorter = sheet;
-    CardSection& section = shorter.sections[at];
-    const std::size_t left_out = section.rows.size() - kept;
-    section.rows.resize(kept);
-    section.rows.push_back(left_out_row(left_out, section));
-    section.spare_rank = 0;
-    return shorter;
+/// One way to make it fit.
+struct Attempt {
+    std::size_t pages;
+    Gives up_to;
+    PageBreak at;
+};
+
+constexpr Attempt attempts[] = {
+    {1, Gives::never, PageBreak::anywhere},           {1, Gives::cautions_in_full, PageBreak::anywhere},
+    {1, Gives::doubled_weights, PageBreak::anywhere}, {2, Gives::never, PageBreak::between_sides},
+    {2, Gives::never, PageBreak::anywhere},           {2, Gives::cautions_in_full, PageBreak::anywhere},
+    {2, Gives::doubled_weights, PageBreak::anywhere}, {2, Gives::jobs, PageBreak::anywhere},
+};
+
+std::optional<Pages> pages_in(Pen& pen, const CardSheet& sheet, const Attempt& attempt, double size) {
+    const Column column{page_margin, text_width, size};
+    auto pages = paged(pen, sheet.sections, column, room_of(pen, sheet, size, attempt.pages), attempt.at);
+    if (pages && attempt.pages > 0 && pages->size() > attempt.pages) return std::nullopt;
+    return pages;
+}
+
+/// In the largest letters that do; larger ones take no less room, so half of them are passed over at each look.
+std::optional<FittedSheet> fitted_by(Pen& pen, const CardSheet& whole, const Attempt& attempt) {
+    const CardSheet sheet = cut_short(whole, attempt.up_to);
+    const auto size_of = [](int step) { return smallest_letters + step * letters_step; };
+    std::optional<Pages> found = pages_in(pen, sheet, attempt, smallest_letters);
+    if (!found) return std::nullopt;
+    int low = 0;
+    for (int high = static_cast<int>((largest_letters - smallest_letters) / letters_step); low < high;) {
+        const int middle = (low + high + 1) / 2;
+        if (auto pages = pages_in(pen, sheet, attempt, size_of(middle))) {
+            found = std::move(pages);
+            low = middle;
+        } else {
+            high = middle - 1;
+        }
+    }
+    return FittedSheet{sheet, size_of(low), std::move(*found), left_out_of(whole, attempt.up_to), true};
+}
+
+/// As many pages as it takes, in the smallest letters, with nothing left out.
+FittedSheet on_many_pages(Pen& pen, const CardSheet& sheet) {
+    const Column column{page_margin, text_width, smallest_letters};
+    const PageRoom room = room_of(pen, sheet, smallest_letters, 999);
+    auto pages = paged(pen, sheet.sections, column, room, PageBreak::anywhere);
+    const bool fits = pages.has_value();
+    return {sheet, smallest_letters, fits ? std::move(*pages) : Pages{}, 0, fits};
 }
 
 }  // namespace
 
 FittedSheet fitted(Pen& pen, CardSheet sheet) {
-    FittedSheet found;
     pen.use(Pen::Ink::none);
-    for (double size = largest; size >= smallest; size -= step)
-        if (fits(pen, sheet, size)) return {std::move(sheet), size, 0, true};
-    found.letters = smallest;
-    while (CardSection* spare = most_spare(sheet)) {
-        const std::size_t rows = spare->rows.size();
-        const auto at = static_cast<std::size_t>(spare - sheet.sections.data());
-        std::size_t kept = 0;
-        for (std::size_t tried = rows - 1; kept < tried;) {  // the most rows that fit
-            const std::size_t middle = (kept + tried + 1) / 2;
-            if (fits(pen, shortened(sheet, at, middle), smallest))
-                kept = middle;
-            else
-                tried = middle - 1;
-        }
-        found.rows_left_out += rows - kept;
-        sheet = shortened(sheet, at, kept);
-        if (fits(pen, sheet, smallest)) break;
-    }
-    found.fits = fits(pen, sheet, smallest);
-    found.sheet = std::move(sheet);
-    return found;
+    for (const Attempt& attempt : attempts)
+        if (auto found = fitted_by(pen, sheet, attempt)) return std::move(*found);
+    return on_many_pages(pen, sheet);
 }
 
-void draw(Pen& pen, const FittedSheet& fitted) {
+void draw_page(Pen& pen, const FittedSheet& fitted, std::size_t page) {
     pen.use(Pen::Ink::black);
-    flow(pen, fitted.sheet, fitted.letters);
+    const Tagged part(pen, "Part");
+    const double size = fitted.letters;
+    double y = flow_head(pen, fitted.sheet, size, page);
+    for (const CardSection& section : fitted.pages[page])
+        y = flow_section(pen, section, {page_margin, text_width, size}, y);
+    flow_foot(pen, foot_words(fitted.sheet, page, fitted.pages.size()), size, y);
 }
 
 }  // namespace baitwright

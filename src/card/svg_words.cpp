@@ -29,6 +29,7 @@ std::string words_of(const CardRow& row) {
     add(row.amount);
     add(row.also);
     for (const std::string& box : row.boxes) add(box);
+    for (const CardTally& tally : row.tallies) add(tally.words);
     return words;
 }
 

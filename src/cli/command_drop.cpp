@@ -109,7 +109,7 @@ CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
         answers = searched(*arguments.value("--want"), request, named.shelf(), ask);
     else
         answers.push_back(ask(request));
-    if (arguments.has("--plot")) write_picture(arguments, drop_plot(answers.front()));
+    if (arguments.has("--plot")) write_picture(arguments, drop_plot(answers));
     CommandResult result{told(arguments, answers, side_by_side), 0};
     if (!side_by_side)
         for (const Warning& warning : answers.front().warnings)

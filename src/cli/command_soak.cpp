@@ -43,7 +43,6 @@ CommandResult run_soak(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<SoakAnswer> answers{soak_pellets(*shelf, request)};
     refuse_unfit_soak_flags(arguments, answers.front());
-    if (arguments.has("--plot")) write_picture(arguments, soak_plot(answers.front()));
     if (arguments.has("--compare-temps")) {
         const std::vector<Temperature> waters = waters_to_compare(arguments, request.water);
         answers.clear();
@@ -52,6 +51,7 @@ CommandResult run_soak(const Arguments& arguments, const Surroundings& around) {
             answers.push_back(soak_pellets(*shelf, request));
         }
     }
+    if (arguments.has("--plot")) write_picture(arguments, soak_plot(answers));
     return told(arguments, answers, telling);
 }
 

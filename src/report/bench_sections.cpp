@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "bait/caution.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -14,7 +15,11 @@ namespace baitwright {
 namespace {
 
 constexpr Volume least_told = 0.1 * imperial_pint;  // less is no measure of a pint pot
-constexpr const char* in_the_plan = "baitwright plan has them";
+CardRow note_row(const std::string& text) {
+    CardRow row;
+    row.what = text;
+    return row;
+}
 
 bool is_dose(const PlannedBatch& batch, std::size_t part) {
     return std::find(batch.doses.begin(), batch.doses.end(), part) != batch.doses.end();
@@ -54,25 +59,23 @@ CardRow water_row(const std::string& what, Mass water) {
 /// A first pour, a rest, and small steps to the feel.
 void add_water(const PlannedBatch& batch, std::vector<CardRow>& rows) {
     if (!(batch.water > 0.5 * gram)) return;
+    const std::string mark =
+        fmt::format("until {}; never past {} in all", batch.feel, shown_water(kitchen_water(batch.water_range.high)));
     if (!(batch.water_rest > 0.5 * gram)) {
-        rows.push_back(water_row("water", batch.water));
+        rows.push_back(water_row("water, a little at a time, " + mark, batch.water));
         return;
     }
     rows.push_back(water_row("water at first; rest " + shown_time(batch.rest) + ", riddle", batch.water_first));
     const Mass step = std::max(kitchen_water(0.05 * batch.water / batch.containers), 5.0 * gram);
-    rows.push_back(water_row(fmt::format("then {} at a time{}, until {}; never past {} in all", shown_water(step),
-                                         batch.containers > 1 ? " to a bucket" : "", batch.feel,
-                                         shown_water(kitchen_water(batch.water_range.high))),
-                             batch.water_rest));
+    rows.push_back(water_row(
+        fmt::format("then {} at a time{}, {}", shown_water(step), batch.containers > 1 ? " to a bucket" : "", mark),
+        batch.water_rest));
 }
 
-/// A section that gives way by its rank where the sheet is full; `plan` has what it leaves out.
-CardSection section_of(std::string heading, int spare_rank, CardSection::Look look = CardSection::Look::lines) {
+CardSection section_of(std::string heading, CardSection::Look look = CardSection::Look::lines) {
     CardSection section;
     section.heading = std::move(heading);
     section.look = look;
-    section.spare_rank = spare_rank;
-    section.where_else = in_the_plan;
     return section;
 }
 
@@ -84,7 +87,7 @@ std::string heading_of(const PlannedBatch& batch) {
 }
 
 CardSection batch_section(const PlannedBatch& batch) {
-    CardSection section = section_of(heading_of(batch), 1);
+    CardSection section = section_of(heading_of(batch));
     for (std::size_t i = 0; i < batch.parts.size(); ++i) {
         const PlannedTotal& part = batch.parts[i];
         section.rows.push_back(is_dose(batch, i) ? dose_row(part)
@@ -109,7 +112,7 @@ std::string soak_words(const PlannedSoak& soak) {
 
 std::vector<CardSection> weigh_sections(const SessionPlan& plan) {
     std::vector<CardSection> sections;
-    CardSection as_it_is = section_of("As it is, and for the hook", 1);
+    CardSection as_it_is = section_of("As it is, and for the hook");
     for (const PlannedBatch& batch : plan.batches) {
         if (!goes_in_alone(batch)) {
             sections.push_back(batch_section(batch));
@@ -126,37 +129,41 @@ std::vector<CardSection> weigh_sections(const SessionPlan& plan) {
 }
 
 CardSection soak_section(const SessionPlan& plan) {
-    CardSection section = section_of("Soak and pump: water to pour on", 1);
+    CardSection section = section_of("Soak and pump: water to pour on");
     for (const PlannedSoak& soak : plan.soaks) section.rows.push_back(water_row(soak_words(soak), soak.pour));
     return section;
 }
 
 CardSection total_section(const SessionPlan& plan) {
-    CardSection section = section_of("In all", 2, CardSection::Look::two_columns);
+    CardSection section = section_of("In all", CardSection::Look::two_columns);
     for (const PlannedTotal& total : plan.totals)
         section.rows.push_back(total.liquid ? dose_row(total) : mass_row(total.name, total.mass, total.volume));
-    section.rows.push_back(water_row("water to carry", plan.water_to_carry));
-    section.rows.push_back(
-        mass_row(fmt::format("ready, in {} {}", plan.containers, plan.containers == 1 ? "tub" : "tubs"), plan.wet_mass,
-                 plan.wet_volume));
+    section.in_short = {water_row("water to carry", plan.water_to_carry),
+                        mass_row(fmt::format("ready, in {} {}", plan.containers, plan.containers == 1 ? "tub" : "tubs"),
+                                 plan.wet_mass, plan.wet_volume)};
+    section.rows.insert(section.rows.end(), section.in_short.begin(), section.in_short.end());
+    section.gives = CardSection::Gives::doubled_weights;
+    section.left_out = plan.totals.size();
     return section;
 }
 
 CardSection mind_section(const SessionPlan& plan) {
-    CardSection section = section_of("Mind", 2, CardSection::Look::notes);
-    const auto note = [&](const std::string& text) {
-        CardRow row;
-        row.what = text;
-        section.rows.push_back(std::move(row));
-    };
+    CardSection section = section_of("Mind", CardSection::Look::notes);
+    section.side = CardSection::Side::water;
     for (const PlanBreach& breach : plan.breaches) {
         const Mass* mass = std::get_if<Mass>(&breach.planned);
-        note("BREAKS A RULE: " + breach.rule + "; planned " +
-             (mass ? shown_mass(kitchen_mass(*mass)) : shown_volume(std::get<Volume>(breach.planned))));
+        section.rows.push_back(
+            note_row("BREAKS A RULE: " + breach.rule + "; planned " +
+                     (mass ? shown_mass(kitchen_mass(*mass)) : shown_volume(std::get<Volume>(breach.planned)))));
     }
-    for (const std::string& caution : plan.cautions) note(caution);
-    for (const std::string& rule : plan.venue_notes) note(rule);
-    for (const Warning& warning : plan.warnings) note(sentence(warning.message));
+    for (const std::string& rule : plan.venue_notes) section.rows.push_back(note_row(rule));
+    for (const Warning& warning : plan.warnings) section.rows.push_back(note_row(sentence(warning.message)));
+    section.in_short = section.rows;
+    for (const std::string& caution : plan.cautions) section.rows.push_back(note_row(caution));
+    if (plan.cautions.empty()) return section;
+    section.in_short.push_back(note_row(brief_cautions(plan.cautions) + " In full: baitwright plan."));
+    section.gives = CardSection::Gives::cautions_in_full;
+    section.left_out = plan.cautions.size();
     return section;
 }
 

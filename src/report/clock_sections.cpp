@@ -14,7 +14,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr std::size_t most_boxes = 24;  // more are told by the hour
+constexpr std::size_t most_boxes = 24;  // more are a tally by the hour
 
 std::string job_words(const PrepJob& job) {
     const std::string& of = job.subject;
@@ -77,16 +77,24 @@ std::string rhythm_text(const std::vector<const PlannedFeed*>& put_ins) {
                       : fmt::format(", every {:.3g} min", gap) + times;
 }
 
-/// The start of each hour of the session with how many put-ins it has.
-std::vector<std::string> boxes_by_hour(const SessionPlan& plan, const std::vector<const PlannedFeed*>& put_ins) {
-    std::vector<std::string> boxes;
+/// So many that a person strikes them off: a row of strokes for each hour of the session.
+std::vector<CardTally> tallies_by_hour(const SessionPlan& plan, const std::vector<const PlannedFeed*>& put_ins) {
+    constexpr int most_strokes = 150;
+    std::vector<CardTally> tallies;
     for (Time from; from < plan.length; from += 1.0 * hour) {
-        const auto in_hour = std::count_if(put_ins.begin(), put_ins.end(), [&](const PlannedFeed* put_in) {
-            return put_in->at >= from && put_in->at < from + 1.0 * hour;
-        });
-        if (in_hour > 0) boxes.push_back(fmt::format("{} x {}", moment_text(plan, from), in_hour));
+        const auto in_hour =
+            static_cast<int>(std::count_if(put_ins.begin(), put_ins.end(), [&](const PlannedFeed* put_in) {
+                return put_in->at >= from && put_in->at < from + 1.0 * hour;
+            }));
+        if (in_hour == 0) continue;
+        CardTally tally{fmt::format("from {}: {}", moment_text(plan, from), in_hour), in_hour};
+        if (in_hour > most_strokes) {
+            tally.strokes = (in_hour + 9) / 10;
+            tally.words += ", a stroke for ten";
+        }
+        tallies.push_back(std::move(tally));
     }
-    return boxes;
+    return tallies;
 }
 
 CardRow feed_row(const SessionPlan& plan, std::size_t feed) {
@@ -106,7 +114,7 @@ CardRow feed_row(const SessionPlan& plan, std::size_t feed) {
     else if (put_ins.size() <= most_boxes)
         for (const PlannedFeed* put_in : put_ins) row.boxes.push_back(moment_text(plan, put_in->at));
     else
-        row.boxes = boxes_by_hour(plan, put_ins);
+        row.tallies = tallies_by_hour(plan, put_ins);
     return row;
 }
 
@@ -115,17 +123,20 @@ CardRow feed_row(const SessionPlan& plan, std::size_t feed) {
 CardSection before_section(const SessionPlan& plan) {
     CardSection section;
     section.heading = "Before the start";
-    section.spare_rank = 3;
-    section.where_else = "baitwright plan has them";
     for (const PrepJob& job : plan.prep) section.rows.push_back(job_row(plan, job));
+    if (section.rows.empty()) return section;
+    CardRow elsewhere;
+    elsewhere.what = "all of these jobs in turn: baitwright plan has them";
+    section.in_short = {elsewhere};
+    section.gives = CardSection::Gives::jobs;
+    section.left_out = section.rows.size();
     return section;
 }
 
 CardSection water_section(const SessionPlan& plan) {
     CardSection section;
     section.heading = "At the water";
-    section.spare_rank = 4;
-    section.where_else = "baitwright plan has them";
+    section.side = CardSection::Side::water;
     for (std::size_t feed = 0; feed < plan.feeds.size(); ++feed) {
         CardRow row = feed_row(plan, feed);
         if (!row.what.empty()) section.rows.push_back(std::move(row));

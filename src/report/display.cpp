@@ -140,6 +140,7 @@ std::string shown_length(Length length) {
 std::string shown_length(Length low, Length high) {
     if (low.si() < 0.095 && high.si() < 0.995)
         return fmt::format("{:.0f} to {:.0f} cm", 100 * low.si(), 100 * high.si());
+    if (low.si() < 0.095) return shown_length(low) + " to " + shown_length(high);  // "8 cm to 1.7 m"
     const std::string from = shown_length(low);
     return from.substr(0, from.find(' ')) + " to " + shown_length(high);
 }

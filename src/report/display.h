@@ -39,7 +39,8 @@ std::string shown_moment(Time time);
 std::string shown_soak_time(Time time);
 /// "4 to 9 min", in the unit of its upper end: "20 to 60 s", from an hour up "50 min to 2 h".
 std::string shown_soak_time(Time low, Time high);
-/// An estimated length: "6 cm", "0.55 m", "1.2 m", "12 m". A range likewise: "4 to 9 cm", "0.37 to 0.83 m".
+/// An estimated length: "6 cm", "0.55 m", "1.2 m", "12 m". A range likewise: "4 to 9 cm", "0.37 to 0.83 m", "8 cm
+/// to 1.7 m".
 std::string shown_length(Length length);
 std::string shown_length(Length low, Length high);
 /// "40 %", or "2.5 %" below 10.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "answers/drop_answer.h"
 
@@ -13,5 +14,7 @@ enum class PictureWidth { page, phone };
 /// The drop as a picture (SVG), to scale: from the side with where it breaks, how the cloud widens and how thick it
 /// comes to lie along the tow; from above the outlines that hold half and nine tenths of it.
 std::string drop_plot(const DropAnswer& answer, PictureWidth width = PictureWidth::page);
+/// Several, one below the other, all to the same scale.
+std::string drop_plot(const std::vector<DropAnswer>& answers, PictureWidth width = PictureWidth::page);
 
 }  // namespace baitwright

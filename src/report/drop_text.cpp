@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "answers/drop_feed.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -81,17 +82,19 @@ std::string carpet_line(const DropAnswer& answer) {
 }
 
 std::string drift_line(const DropAnswer& answer) {
-    const double middle = answer.drift.p50.si();
+    const bool other_way = answer.tow < Speed{};  // then below zero is down the tow
+    const double middle = other_way ? -answer.drift.p50.si() : answer.drift.p50.si();
     if (std::abs(middle) < 0.03) return "It hardly drifts: put it in over the swim.";
     const auto way = [](Length drift) { return shown_length(drift) + (drift > Length{} ? " down" : " against"); };
-    const Length low = answer.drift_range.low, high = answer.drift_range.high;
+    const Length low = other_way ? -answer.drift_range.high : answer.drift_range.low,
+                 high = other_way ? -answer.drift_range.low : answer.drift_range.high;
     if (low < Length{} && high > Length{})
         return fmt::format(
             "Which way its middle drifts is not sure (likely {} the top tow to {} it): put it in over the swim.",
             way(low), way(high));
     const std::string likely = low < Length{} ? shown_length(-high, -low) : shown_length(low, high);
     return fmt::format("Its middle lies {} the top tow (likely {}): put it in that far {} the tow.",
-                       way(answer.drift.p50), likely, middle > 0 ? "up" : "down");
+                       way(Length::from_si(middle)), likely, middle > 0 ? "up" : "down");
 }
 
 TextTable parts_table(const DropAnswer& answer) {
@@ -103,6 +106,16 @@ TextTable parts_table(const DropAnswer& answer) {
                    part.landed ? (std::abs(part.drift.si()) < 0.03 ? "none" : shown_length(part.drift)) : "",
                    shown_percent(part.fines)});
     return table;
+}
+
+std::string fish_line(const DropAnswer& answer) {
+    if (answer.length.most < 2 * half_section)
+        return fmt::format(
+            "Start by the edge of the feed, at most {} past its middle, for none lies further out, and work back onto it as bites slow (common practice).",
+            shown_length(answer.start_beyond));
+    return fmt::format(
+        "Start about {} past the middle of the feed, by its edge and half a pole section, and work back onto it as bites slow (common practice).",
+        shown_length(answer.start_beyond));
 }
 
 std::string hook_line(const HookAnswer& hook, const DropAnswer& answer) {
@@ -161,11 +174,7 @@ Told drop_told(const DropAnswer& answer) {
         told.gap();
         told.table(parts_table(answer));
         told.gap();
-        told.line(
-            "Fish",
-            fmt::format(
-                "Start about {} past the middle of the feed, by its edge and half a pole section, and work back onto it as bites slow (common practice).",
-                shown_length(answer.start_beyond)));
+        told.line("Fish", fish_line(answer));
         told.line("How sure", sure_line(answer));
     }
     told.mind(answer.warnings);

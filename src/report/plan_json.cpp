@@ -145,6 +145,7 @@ Json rest_feed_json(const RestOfFeed& feed) {
             {"left_ml", feed.left.in(millilitre)},
             {"left_g", feed.left_mass.in(gram)},
             {"still_planned_ml", feed.still_planned.in(millilitre)},
+            {"still_planned_g", feed.still_planned_mass.in(gram)},
             {"planned_put_ins", feed.planned_put_ins},
             {"top_up_ml", feed.top_up.in(millilitre)},
             {"top_up_as", feed.top_up > Volume{} ? Json(name_of(feed.top_up_as)) : Json()},

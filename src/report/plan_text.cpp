@@ -123,6 +123,13 @@ std::string job_text(const PrepJob& job) {
     return "bring it all to hand; drop nothing in yet";
 }
 
+/// "08:35"; without a clock how long before the start: "58 min", "12 h".
+std::string job_moment(const SessionPlan& plan, Time at) {
+    if (plan.start) return plan_moment(plan, at);
+    const double before = std::round(-at.in(minute));
+    return before < 100 ? fmt::format("{:.0f} min", before) : shown_time(-at);
+}
+
 std::vector<PrepJob> jobs_of(const SessionPlan& plan, PrepJob::When when) {
     std::vector<PrepJob> jobs;
     for (const PrepJob& job : plan.prep)
@@ -132,10 +139,10 @@ std::vector<PrepJob> jobs_of(const SessionPlan& plan, PrepJob::When when) {
 
 /// When, how long for the hands, what.
 void tell_jobs(Told& told, const SessionPlan& plan, const std::vector<PrepJob>& jobs) {
-    if (!jobs.empty()) told.row({plan.start ? "clock" : "minute", "hands"}, "do this");
+    if (!jobs.empty()) told.row({plan.start ? "clock" : "before", "hands"}, "do this");
     for (const PrepJob& job : jobs) {
         const double hands = std::max(1.0, std::ceil(job.hands_on.in(minute)-1e-9));
-        told.row({plan_moment(plan, job.at), fmt::format("{:.0f} min", hands)}, job_text(job));
+        told.row({job_moment(plan, job.at), fmt::format("{:.0f} min", hands)}, job_text(job));
     }
     told.gap();
 }

@@ -13,8 +13,9 @@ std::string rest_line(const RestOfFeed& feed) {
     std::string text = fmt::format("{}: about {} left ({}).", feed.name, shown_volume(feed.left),
                                    shown_mass(kitchen_mass(feed.left_mass)));
     if (feed.planned_put_ins > 0)
-        text +=
-            fmt::format(" The plan still has {} put-ins, {}.", feed.planned_put_ins, shown_volume(feed.still_planned));
+        text += fmt::format(" The plan still has {} {}, {} ({}).", feed.planned_put_ins,
+                            feed.planned_put_ins == 1 ? "put-in" : "put-ins", shown_volume(feed.still_planned),
+                            shown_mass(kitchen_mass(feed.still_planned_mass)));
     else
         text += " The plan has no more of it.";
     return sentence(text);

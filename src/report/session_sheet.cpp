@@ -38,19 +38,26 @@ std::string foot_of(const SessionPlan& plan) {
     return text;
 }
 
+Json row_json(const CardRow& row) {
+    Json tallies = Json::array();
+    for (const CardTally& tally : row.tallies) tallies.push_back({{"words", tally.words}, {"strokes", tally.strokes}});
+    return {{"when", row.when}, {"what", row.what},   {"amount", row.amount},
+            {"also", row.also}, {"boxes", row.boxes}, {"tallies", tallies}};
+}
+
 Json sections_json(const CardSheet& sheet) {
     Json sections = Json::array();
     for (const CardSection& section : sheet.sections) {
         Json rows = Json::array();
-        for (const CardRow& row : section.rows)
-            rows.push_back({{"when", row.when},
-                            {"what", row.what},
-                            {"amount", row.amount},
-                            {"also", row.also},
-                            {"boxes", row.boxes}});
+        for (const CardRow& row : section.rows) rows.push_back(row_json(row));
         sections.push_back({{"heading", section.heading}, {"rows", rows}});
     }
     return sections;
+}
+
+std::string pages_text(std::size_t pages) {
+    if (pages == 1) return "A5";
+    return fmt::format("{} pages of A5", pages);
 }
 
 }  // namespace
@@ -70,7 +77,7 @@ CardSheet session_sheet(const SessionPlan& plan, const std::string& today) {
     sheet.day = today;
     sheet.sections = weigh_sections(plan);
     for (CardSection section :
-         {soak_section(plan), before_section(plan), water_section(plan), total_section(plan), mind_section(plan)})
+         {soak_section(plan), before_section(plan), total_section(plan), water_section(plan), mind_section(plan)})
         sheet.sections.push_back(std::move(section));
     std::erase_if(sheet.sections, [](const CardSection& section) { return section.rows.empty(); });
     return sheet;
@@ -83,6 +90,7 @@ Json card_json(const SessionPlan& plan, const CardSheet& sheet, const std::strin
     json["file"] = file;
     json["format"] = name_of(format);
     json["letters_pt"] = printed.letters_pt;
+    json["pages"] = printed.pages;
     json["lines_left_out"] = printed.rows_left_out;
     Json totals = Json::array();
     for (const PlannedTotal& total : plan.totals)
@@ -97,14 +105,12 @@ Json card_json(const SessionPlan& plan, const CardSheet& sheet, const std::strin
 }
 
 std::string card_text(const SessionPlan& plan, const std::string& file, const PrintedSheet& printed) {
-    std::string text =
-        fmt::format("The sheet of {} is in {}: A5, letters of {:g} pt.\n", plan.strategy, file, printed.letters_pt);
+    std::string text = fmt::format("The sheet of {} is in {}: {}, letters of {:g} pt.\n", plan.strategy, file,
+                                   pages_text(printed.pages), printed.letters_pt);
     if (printed.rows_left_out > 0)
         text += paragraph(
             "Mind      ",
-            fmt::format(
-                "It is full: {} of its lines are left out, and it says where. All of them are in: baitwright plan.",
-                printed.rows_left_out));
+            fmt::format("To fit, {} of its lines are cut short; they are in: baitwright plan.", printed.rows_left_out));
     for (const PlanBreach& breach : plan.breaches)
         text += paragraph("Mind      ", sentence("the plan breaks a rule: " + breach.rule));
     for (const Warning& warning : plan.warnings) text += paragraph("Mind      ", sentence(warning.message));

@@ -16,10 +16,11 @@ constexpr std::string_view name_of(SheetFormat format) {
     return sheet_format_names[static_cast<std::size_t>(format)];
 }
 
-/// A sheet on A5, in one format.
+/// A sheet on A5, in one format. A PDF has a page a side; a picture shows them side by side.
 struct PrintedSheet {
     std::string bytes;
     double letters_pt = 0;  ///< the size of its plain text
+    std::size_t pages = 0;
     std::size_t rows_left_out = 0;
     std::string fault;  ///< why there are no bytes; else empty
 };
@@ -37,6 +38,6 @@ public:
 };
 
 /// What the module is looked up by; a new name with every change of the class or of CardSheet.
-inline constexpr const char* sheet_printer_symbol = "baitwright_sheet_printer_1";
+inline constexpr const char* sheet_printer_symbol = "baitwright_sheet_printer_2";
 
 }  // namespace baitwright

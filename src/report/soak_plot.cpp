@@ -72,8 +72,7 @@ void label_ends(Svg& svg, const Panel& panel, const SoakPoint& end) {
     for (const Label& label : labels) svg.text({axes_right + 8, label.y + 5}, label.words, 14);
 }
 
-void draw_soaked(Svg& svg, double top, const SoakedAnswer& soaked, const SoakAnswer& answer) {
-    const double span = soaked.curve.back().at.in(minute);
+void draw_soaked(Svg& svg, double top, const SoakedAnswer& soaked, const SoakAnswer& answer, double span) {
     svg.text({8, top + 24}, fmt::format("{} in water at {}", soaked.name, shown_temperature(answer.water)), 17,
              Svg::Anchor::start, true);
     const Panel panel(svg, top, span, "minutes since the water went on", "water held, of all they can take");
@@ -88,8 +87,9 @@ void draw_soaked(Svg& svg, double top, const SoakedAnswer& soaked, const SoakAns
     label_ends(svg, panel, soaked.curve.back());
 }
 
-void draw_pumped(Svg& svg, double top, const PumpedAnswer& pumped) {
-    svg.text({8, top + 24}, pumped.name + " under the pump", 17, Svg::Anchor::start, true);
+void draw_pumped(Svg& svg, double top, const PumpedAnswer& pumped, const SoakAnswer& answer) {
+    svg.text({8, top + 24}, pumped.name + " under the pump, water at " + shown_temperature(answer.water), 17,
+             Svg::Anchor::start, true);
     const double span = static_cast<double>(pumped.by_stroke.size()) + 0.5;
     const Panel panel(svg, top, span, "strokes", "pores full of water");
     const double across = 0.6 * (panel.x(1) - panel.x(0));
@@ -110,30 +110,50 @@ std::string description(const SoakAnswer& answer) {
     std::string text;
     for (const SoakedAnswer& soaked : answer.soaked)
         text += fmt::format(
-            "{}: drained after {}, ready after {}, even right through after {}; by then they hold {} of all they can take on average. ",
-            soaked.name, shown_soak_time(soaked.drained.at), shown_soak_time(soaked.ready.at),
-            shown_soak_time(soaked.even.at), shown_percent(soaked.uptake));
+            "{} in water at {}: drained after {}, ready after {}, even right through after {}; by then they hold {} of all they can take on average. ",
+            soaked.name, shown_temperature(answer.water), shown_soak_time(soaked.drained.at),
+            shown_soak_time(soaked.ready.at), shown_soak_time(soaked.even.at), shown_percent(soaked.uptake));
     for (const PumpedAnswer& pumped : answer.pumped)
         text += pumped.fewest ? fmt::format("{}: sinks from {} strokes; after {} the pump draws only vapour. ",
                                             pumped.name, *pumped.fewest, pumped.boils_after)
                               : fmt::format("{}: no number of strokes sinks it. ", pumped.name);
-    return text + "Estimates.";
+    return text;
+}
+
+/// The longest time that any of the answers draws that pellet over, in minutes.
+double span_of(const std::vector<SoakAnswer>& answers, std::size_t pellet) {
+    double span = 0;
+    for (const SoakAnswer& answer : answers) span = std::max(span, answer.soaked[pellet].curve.back().at.in(minute));
+    return span;
 }
 
 }  // namespace
 
 std::string soak_plot(const SoakAnswer& answer) {
-    const auto panels = static_cast<double>(answer.soaked.size() + answer.pumped.size());
-    Svg svg(page_across, panels * panel_height, "How the pellets take up water", description(answer));
+    return soak_plot(std::vector<SoakAnswer>{answer});
+}
+
+std::string soak_plot(const std::vector<SoakAnswer>& answers) {
+    std::size_t panels = 0;
+    std::string words;
+    for (const SoakAnswer& answer : answers) {
+        panels += answer.soaked.size() + answer.pumped.size();
+        words += description(answer);
+    }
+    Svg svg(page_across, static_cast<double>(panels) * panel_height, "How the pellets take up water",
+            words + "Estimates.");
     double top = 0;
-    for (const SoakedAnswer& soaked : answer.soaked) {
-        draw_soaked(svg, top, soaked, answer);
-        top += panel_height;
-    }
-    for (const PumpedAnswer& pumped : answer.pumped) {
-        draw_pumped(svg, top, pumped);
-        top += panel_height;
-    }
+    const std::size_t pellets = answers.front().soaked.size(), expanders = answers.front().pumped.size();
+    for (std::size_t i = 0; i < pellets; ++i)
+        for (const SoakAnswer& answer : answers) {
+            draw_soaked(svg, top, answer.soaked[i], answer, span_of(answers, i));
+            top += panel_height;
+        }
+    for (std::size_t i = 0; i < expanders; ++i)
+        for (const SoakAnswer& answer : answers) {
+            draw_pumped(svg, top, answer.pumped[i], answer);
+            top += panel_height;
+        }
     return svg.document();
 }
 

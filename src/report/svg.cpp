@@ -76,6 +76,14 @@ void Svg::text(Point at, std::string_view words, double size, Anchor anchor, boo
         at.first, at.second, size, where, bold ? " font-weight=\"bold\"" : "", escaped(words));
 }
 
+void Svg::begin_group(double down) {
+    text_ += fmt::format("<g transform=\"translate(0 {:.1f})\">\n", down);
+}
+
+void Svg::end_group() {
+    text_ += "</g>\n";
+}
+
 std::string Svg::document() const {
     return text_ + "</svg>\n";
 }

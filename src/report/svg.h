@@ -29,6 +29,10 @@ public:
     void rectangle(Point corner, double width, double height, int grey);
     void text(Point at, std::string_view words, double size = 14, Anchor anchor = Anchor::start, bool bold = false);
 
+    /// Everything until the end of the group stands so much further down.
+    void begin_group(double down);
+    void end_group();
+
     /// The whole file, with a line end.
     [[nodiscard]] std::string document() const;
 

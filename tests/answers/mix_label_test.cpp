@@ -37,6 +37,19 @@ TEST_CASE("a dose up to its label's most is let be, above it is warned of and th
         }
 }
 
+// By hand: 1 kg dry at 25 ml a kilo is 25 ml; 2 ml of 90 is 45 times.
+TEST_CASE("a dose far above its label tells how many times, and how much is allowed") {
+    const auto told = [](const char* rate, const char* label) {
+        for (const Warning& warning : dosed(rate, label).warnings)
+            if (warning.code == "over-label") return warning.message;
+        return std::string();
+    };
+    CHECK_THAT(told("90 ml per kg dry", "2 ml per kg dry"),
+               Catch::Contains("45 times the label's most") && Catch::Contains("at most 2 ml here"));
+    CHECK_THAT(told("26 ml per kg dry", "25 ml per kg dry"), Catch::Contains("at most 25 ml here"));
+    CHECK_THAT(told("50 ml per kg dry", "12.38 ml per kg dry"), Catch::Contains("at most 12 ml here"));
+}
+
 // By hand: firm crumb takes about 0.74 l of water a kilo dry, so 50 ml a litre is about 36 ml a kilo dry.
 TEST_CASE("a dose and its label may go by different measures") {
     CHECK(warns(dosed("50 ml per l water", "30 ml per kg dry"), "over-label"));

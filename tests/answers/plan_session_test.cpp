@@ -380,6 +380,16 @@ TEST_CASE("what is left is spread over the time that is left, and slow bites ask
     request.left[0] = {"fishmeal mix", plan.feeds[0].wet_mass};
     CHECK(rest_of_session(plan, request).feeds.at(0).left.in(millilitre) ==
           Approx(plan.feeds[0].wet_volume.in(millilitre)));
+    // Balls are squeezed when they go in: until then the same weight takes more room in its tub, by `wet_volume`.
+    strategy.feeds[0].form = FeedForm::ball;
+    strategy.feeds[0].size = 45.0 * millimetre;
+    const SessionPlan balls = planned(strategy);
+    const PlannedFeedTotal& fed_as_balls = balls.feeds[0];
+    CHECK(fed_as_balls.tub_volume > 1.2 * fed_as_balls.wet_volume);
+    request.left[0] = {"fishmeal mix", fed_as_balls.tub_volume};
+    rest = rest_of_session(balls, request).feeds.at(0);
+    CHECK(rest.left_mass.in(gram) == Approx(fed_as_balls.wet_mass.in(gram)));
+    CHECK((rest.top_up + rest.put_ins * rest.each).in(millilitre) == Approx(fed_as_balls.wet_volume.in(millilitre)));
     request.left[0].of = "fishmeel mix";
     CHECK_THAT(fault_of([&] { rest_of_session(plan, request); }).hint, Catch::Contains("fishmeal mix"));
     request = {300.0 * minute, {}, Bites::steady};

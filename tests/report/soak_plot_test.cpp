@@ -36,6 +36,21 @@ TEST_CASE("the picture has a panel for every batch, pumped ones with a bar a str
     CHECK(places_of(svg, "<rect ") == 1 + answer.pumped[0].by_stroke.size());
 }
 
+TEST_CASE("several waters are drawn one below the other, each pellet over the same time") {
+    SoakRequest request = draft::soak_of("fishmeal pellet 4 mm", 1.0 * kilogram);
+    std::vector<SoakAnswer> answers;
+    for (const double celsius : {5.0, 20.0}) {
+        request.water = Temperature::from_celsius(celsius);
+        answers.push_back(draft::soaked(request));
+    }
+    const std::string svg = soak_plot(answers);
+    CHECK(svg.find(">fishmeal pellet 4 mm in water at 5 degC<") != std::string::npos);
+    CHECK(svg.find(">fishmeal pellet 4 mm in water at 20 degC<") != std::string::npos);
+    CHECK(places_of(svg, "<polyline") == 6);
+    CHECK(svg.find("height=\"760\"") != std::string::npos);
+    CHECK(places_of(svg, ">80<") == 2);  // minutes, of the cold one, on both axes
+}
+
 TEST_CASE("only greys are drawn") {
     const std::string svg = soak_plot(draft::soaked(draft::soak_of("expander 4 mm", 50.0 * gram)));
     for (std::size_t at = svg.find("=\"#"); at != std::string::npos; at = svg.find("=\"#", at + 1))

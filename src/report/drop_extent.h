@@ -1,0 +1,22 @@
+#pragma once
+
+#include <string>
+
+#include "answers/drop_answer.h"
+
+namespace baitwright {
+
+/// What holds so much of it along the tow: from here to there.
+struct TowExtent {
+    Length from, to;
+    [[nodiscard]] Length middle() const { return 0.5 * (from + to); }
+};
+
+/// By the classes that sink: their middle `share`, with half the width of the patch on either side. As long as
+/// `DropAnswer::length`, but where it lies.
+TowExtent along_tow(const DropAnswer& answer, double share, Length width);
+
+/// "1.3 m long, 0.8 m wide"; "0.8 m across" where it is round.
+std::string patch_measures(const DropAnswer& answer, Length length, Length width);
+
+}  // namespace baitwright
