@@ -64,7 +64,9 @@ DoseRate parse_dose_rate(std::string_view text) {
     }
     const bool measured = std::visit([](auto amount) { return lies_in_range(amount); }, rate.each);
     if (si_of(rate.each) > 0 && !measured)
-        throw InputError("out-of-range", "a dose of '" + std::string(text) + "' is beyond all measure",
+        throw InputError("out-of-range",
+                         "a dose must be " + range_text<Mass>() + ", or " + range_text<Volume>() + ", not '" +
+                             std::string(text) + "'",
                          std::string(usage));
     if (!measured)
         throw InputError("out-of-range", "a dose must be above zero, not '" + std::string(text) + "'",

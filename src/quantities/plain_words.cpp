@@ -90,7 +90,7 @@ const char* name_of_unfit(Why why) {
         case Why::no_utf8:
             return "bytes that are no letters of UTF-8";
         case Why::control:
-            return "a line break or another control character";
+            return "a control character or a line break";
         case Why::direction:
             return "a mark that turns the direction of writing";
         case Why::zero_width:

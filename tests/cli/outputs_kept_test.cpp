@@ -54,13 +54,12 @@ TEST_CASE("a file that cannot be made ends with 73 and a hint, whatever stands i
     program_run::write(here.path() / "file", "x");
     for (const std::string& name : {std::string(300, 'a'), std::string("loop.toml"), std::string("file/a.toml"),
                                     std::string("no/a.toml"), std::string(5000, 'a'), std::string("loop.toml/a")})
-        for (const std::string& command :
+        for (const char* typed :
              {"ingredient export --to ", "page margin -o ", "card margin -o ", "recipe list --store "}) {
-            const bool card = command.find("card") != std::string::npos,
-                       page = command.find("page") != std::string::npos;
-            const std::string ending = card ? ".pdf" : page ? ".html" : "";
+            const std::string command = typed;
+            const bool card = command.starts_with("card"), page = command.starts_with("page");
             INFO(command << name.substr(0, 20));
-            CHECK(program_run::run(here.path(), command + name + ending).status == 73);
+            CHECK(program_run::run(here.path(), command + name + (card ? ".pdf" : page ? ".html" : "")).status == 73);
         }
     CHECK(program_run::run(here.path(), "ingredient export --to " + std::string(250, 'a')).status == 0);
 }

@@ -115,7 +115,7 @@ const BadTable bad_tables[]{
     {HEAD "label_dose\n" CRUMB_ROW "25 ml\n", "no-basis", 2, 29, "25 ml"},
     {HEAD "cautions\n" CRUMB_ROW "dust; nutts\n", "unknown-caution", 2, 29, "'nutts' is not a known caution"},
     {HEAD "keeps cold\n" CRUMB_ROW "soon\n", "not-a-number", 2, 29, "soon"},
-    {HEAD "pack 2 size\n" CRUMB_ROW "0 kg\n", "out-of-range", 2, 29, "'size' must be above 0"},
+    {HEAD "pack 2 size\n" CRUMB_ROW "0 kg\n", "out-of-range", 2, 29, "'size' must be from 1 mg to 10000 kg"},
     {HEAD "pack 1 price\n" CRUMB_ROW "\xC2\xA3"
           "2.10\n",
      "missing-value", 2, 29, "'size' is missing; a pack must"},
@@ -171,7 +171,7 @@ TEST_CASE("any ingredients are written as a table and read back as they were") {
             ingredient.name = trimmed(any_risky(ingredient.name));
             ingredient.note = any_risky(ingredient.note);
             ingredient.colour = any_risky(ingredient.colour);
-            for (Pack& pack : ingredient.packs) pack.shop = any_risky(pack.shop);
+            for (Pack& pack : ingredient.packs) pack.shop = trimmed(any_risky(pack.shop));
             ingredients.push_back(std::move(ingredient));
         }
         const LibraryFile back = read_ingredient_csv(csv_text(ingredients), "a.csv");

@@ -201,7 +201,7 @@ const BrokenStrategy broken[]{
     {FEED "at = \"0 min\"\nas = \"loose\"\n", "missing-value", 3, 1, "'amount' is missing"},
     {FEED "at = \"0 min\"\nas = \"loose\"\namount = \"30 mm\"\n", "wrong-dimension", 7, 10,
      "neither a mass nor a volume"},
-    {FEED "at = \"0 min\"\nas = \"loose\"\namount = \"0 g\"\n", "out-of-range", 7, 10, "above 0"},
+    {FEED "at = \"0 min\"\nas = \"loose\"\namount = \"0 g\"\n", "out-of-range", 7, 10, "from 1 mg to 10000 kg"},
     {GOOD "feel = 3\n", "wrong-type", 8, 8, "'feel' must be text"},
     {GOOD "prepare = \"boiled\"\n", "unknown-word", 8, 11, "'prepare' cannot be 'boiled'"},
     {GOOD "cuont = 3\n", "unknown-key", 8, 1, "'cuont' is not a key of a feed"},

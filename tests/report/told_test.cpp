@@ -223,6 +223,18 @@ TEST_CASE("a plan is told to a page in the words of a terminal, with and without
     check_same_words(plan_told(planned(std::nullopt)));
 }
 
+TEST_CASE("a plan without a clock tells how long before the start its jobs are, and no minute below zero") {
+    const SessionPlan plan = planned(std::nullopt);
+    REQUIRE(plan.begin < Time{});
+    bool evening = false;
+    for (const PrepJob& job : plan.prep) evening = evening || job.at < -8.0 * hour;
+    CHECK(evening);
+    const std::string text = plan_text(plan);
+    for (std::size_t at = text.find(" -"); at != std::string::npos; at = text.find(" -", at + 1))
+        CHECK_FALSE((text[at + 2] >= '0' && text[at + 2] <= '9'));
+    CHECK_THAT(text, Catch::Contains("before    hands  do this") && Catch::Contains("12 h"));
+}
+
 TEST_CASE("the rest of a session is told to a page in the words of a terminal") {
     const SessionPlan plan = planned(9 * 60 + 30);
     check_same_words(

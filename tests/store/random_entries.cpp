@@ -5,6 +5,7 @@
 #include <cstring>
 
 #include "bait/ingredient_facts.h"
+#include "quantities/plain_words.h"
 
 namespace baitwright {
 
@@ -59,7 +60,7 @@ std::optional<Time> any_time() {
 
 Pack any_pack() {
     constexpr std::array<std::string_view, 4> codes{"GBP", "EUR", "JPY", "KWD"};
-    Pack pack{any_mass_or_volume(), std::nullopt, any_text(), any_text()};
+    Pack pack{any_mass_or_volume(), std::nullopt, any_text(), any_coin() ? "" : mended_name(any_text())};
     const Currency& currency = currency_named(codes.at(static_cast<std::size_t>(below(4))));
     if (any_coin()) pack.price = Money(*rc::gen::arbitrary<std::int64_t>(), currency);
     return pack;

@@ -6,6 +6,7 @@
 
 #include "bait/ingredient_completion.h"
 #include "bait/ingredient_facts.h"
+#include "quantities/plain_words.h"
 #include "store/random_entries.h"
 #include "store/store.h"
 #include "store/temporary_folder.h"
@@ -45,7 +46,7 @@ TEST_CASE("an ingredient comes back with every stated field to the bit") {
     CHECK(rc::check("ingredient", [&] {
         const Ingredient put_in = any_ingredient("coarse meal");
         put(store, put_in);
-        RC_ASSERT(written_out(store.find_ingredient("coarse meal").value()) == written_out(as_completed(put_in)));
+        RC_ASSERT(written_out(store.ingredient_to_mend("coarse meal").value()) == written_out(as_completed(put_in)));
     }));
     CHECK(store.ingredient_names() == std::vector<std::string>{"coarse meal"});
 }
@@ -56,7 +57,7 @@ TEST_CASE("a recipe comes back with every field to the bit") {
     CHECK(rc::check("recipe", [&] {
         const Recipe put_in = any_recipe("river mix");
         put(store, put_in);
-        RC_ASSERT(written_out(store.find_recipe("river mix").value()) == written_out(put_in));
+        RC_ASSERT(written_out(store.recipe_to_mend("river mix").value()) == written_out(put_in));
     }));
 }
 
@@ -93,7 +94,7 @@ TEST_CASE("an entry is found by any name that folds to its own") {
     const TemporaryFolder folder;
     Store store = Store::open(folder / "library.db");
     CHECK(rc::check("names", [&] {
-        const std::string name = any_text();
+        const std::string name = mended_name(any_text());
         put(store, ingredient_named(name));
         put(store, recipe_named(name));
         put(store, strategy_named(name));

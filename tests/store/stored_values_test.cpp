@@ -23,7 +23,7 @@ Ingredient crumb() {
     return crumb;
 }
 
-void fill(const std::filesystem::path& path) {
+void fill_values(const std::filesystem::path& path) {
     Store store = Store::open(path);
     store.change([&] { store.put(crumb(), EntryOwner::person); });
 }
@@ -47,7 +47,7 @@ TEST_CASE("a stored number outside its range is bad data that names the entry, a
         CAPTURE(sql);
         const TemporaryFolder folder;
         const auto path = folder / "shed.db";
-        fill(path);
+        fill_values(path);
         type_sql(path, sql);
         Store store = Store::open(path);
         const Fault fault = fault_of([&] { static_cast<void>(store.find_ingredient("brown crumb")); });
@@ -88,7 +88,7 @@ TEST_CASE("the right price mends a wrong one, in use or old, and the wrong one g
         CAPTURE(sql);
         const TemporaryFolder folder;
         const auto path = folder / "shed.db";
-        fill(path);
+        fill_values(path);
         type_sql(path, sql);
         Store store = Store::open(path);
         store.change([&] { store.put_price("brown crumb", right_price()); });
@@ -100,11 +100,11 @@ TEST_CASE("the right price mends a wrong one, in use or old, and the wrong one g
 TEST_CASE("names that would not pass today are mended as they are read, and found by what is shown") {
     const TemporaryFolder folder;
     const auto path = folder / "shed.db";
-    fill(path);
+    fill_values(path);
     type_sql(path,
              "UPDATE pack SET shop = 'ev' || char(27) || '[31mil' || char(10);"
              "INSERT INTO shop (name, folded) VALUES ('a.toml', 'a.toml');"
-             "UPDATE ingredient SET name = 'brown' || char(10) || 'crumb', folded = 'brown' || char(10) || 'crumb'");
+             "UPDATE ingredient SET name = 'brown' || char(10) || 'crumb', folded = 'brown crumb'");
     const Store store = Store::open(path);
     const std::vector<std::string> names = store.ingredient_names();
     REQUIRE(names == std::vector<std::string>{"brown\\u000acrumb"});
