@@ -21,7 +21,7 @@ double rounded_down(double amount) {
 
 std::string times_of_label(Ratio of_label) {
     const double times = double(of_label);
-    if (times < 2) return fmt::format("{:.0f} %", std::max(101.0, std::round(100 * times)));
+    if (times < 2) return fmt::format("{:.0f} % of", std::max(101.0, std::round(100 * times)));
     return times < 9.5 ? fmt::format("{:.1f} times", times) : fmt::format("{:.0f} times", times);
 }
 
@@ -40,11 +40,11 @@ std::string most_allowed(const Ingredient& additive, Mass most) {
 }  // namespace
 
 Warning over_label(const Ingredient& additive, Mass mass, Ratio of_label) {
-    return {"over-label",
-            fmt::format("the {} comes to {} of the label's most, {}: at most {} here", additive.name,
-                        times_of_label(of_label), dose_rate_text(*additive.label_dose),
-                        most_allowed(additive, mass / double(of_label))),
-            true};
+    return {
+        "over-label",
+        fmt::format("the {} comes to {} the label's most, {}: at most {} here", additive.name, times_of_label(of_label),
+                    dose_rate_text(*additive.label_dose), most_allowed(additive, mass / double(of_label))),
+        true};
 }
 
 }  // namespace baitwright
