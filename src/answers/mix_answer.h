@@ -87,7 +87,8 @@ struct MixAnswer {
     Mass water_already_in;
     Mass dry_to_add;  ///< more of the parts that take water, where it is too wet already; else 0
     bool all_parts_take_water = true;
-    Ratio wetness_in_tub;  ///< as the tub stands: above `wetness` where it is too wet
+    bool right_as_it_stands = false;  ///< water is in, and nothing is asked for
+    Ratio wetness_in_tub;             ///< as the tub stands: above `wetness` where it is too wet
     std::optional<MixDoubt> doubt;
     Time rest;  ///< until 90 % of the absorption is taken up
     Mass wet_mass;

@@ -64,6 +64,7 @@ Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, cons
     std::vector<double> normals(draws.coordinates()), volumes(volume_points);
     MixNumbers numbers = numbers_of(mix);
     const double already = answer.water_already_in / answer.dry_mass;
+    const Ratio aim = answer.right_as_it_stands ? answer.wetness_in_tub : answer.wetness;
     for (double& one : volumes) {
         draws.next(normals);
         const double hand = std::exp(log_normal_sigma(hand_spread) * normals[0]);
@@ -71,7 +72,7 @@ Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, cons
             numbers.solids[parts[i].solid].marks = drawn_marks(parts[i], hand, &normals[1 + 3 * i]);
         for (std::size_t i = 0; i < mix.solids.size(); ++i)
             draw_body(numbers.solids[i], mix.solids[i].ingredient, &normals[1 + 3 * parts.size() + 3 * i]);
-        const WettedMix wetted = wet(numbers, answer.wetness, already);
+        const WettedMix wetted = wet(numbers, aim, already);
         one = wet_volume(pack(numbers, wetted), answer.state, std::min<double>(wetted.wetness, wettest))
                   .in(millilitre_per_gram);
     }

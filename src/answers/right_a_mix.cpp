@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "answers/check_temperature.h"
-#include "answers/wanted_feel.h"
+#include "answers/tub_judgement.h"
 #include "bait/uptake.h"
 #include "bait/wetted_mix.h"
 #include "quantities/fault.h"
@@ -24,13 +24,16 @@ Ratio water_of_weight(const MixNumbers& numbers, Ratio wet_mass) {
 
 Ratio water_per_dry(const MixNumbers& numbers, const TubRequest& request) {
     if (const WaterPoured* poured = std::get_if<WaterPoured>(&request.water)) {
-        if (poured->volume < Volume{}) throw UsageError("out-of-range", "the water must not be below zero");
+        if (poured->volume < Volume{})
+            throw UsageError("out-of-range", "the water must not be below zero",
+                             "for example --added 700ml; 0ml where none went in yet");
         return poured->volume * (1.0 * gram_per_millilitre) / request.dry_mass;
     }
     const Ratio water = water_of_weight(numbers, std::get<TubWeighs>(request.water).mass / request.dry_mass);
     if (water < -1e-9)
-        throw UsageError("out-of-range", "the tub weighs less than its dry mix and additives would alone",
-                         "weigh what is in the tub without the tub itself; --weighs is wet, --dry-mass dry");
+        throw UsageError(
+            "out-of-range", "the tub weighs less than its dry mix and additives would alone",
+            "weigh what is in the tub without the tub itself: wet, as in --weighs 1.6kg of --dry-mass 1kg");
     return std::max<double>(0, water);
 }
 
@@ -93,11 +96,9 @@ TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest
         answer.settles_in = std::max(Time{}, uptake.time_to(settled_share) - *request.since);
     add_warnings(settled, 1, answer);
 
-    const WettedMix righted = wet(numbers, wanted.wetness, water_in);
-    answer.water_to_add = righted.water * request.dry_mass;
-    const double wanted_ratio = added_water_ratio(need.marks, wanted.wetness);
-    if (righted.too_wet && wanted_ratio > 0)
-        answer.dry_to_add = (as_it_is.wetting_present / wanted_ratio - need.wetted_share) * request.dry_mass;
+    const TubJudgement judged = judge_tub(numbers, feels, wanted, request.dry_mass, water_in);
+    answer.water_to_add = judged.water;
+    answer.dry_to_add = judged.dry_mix;
     answer.all_parts_take_water = need.wetted_share > 1 - 1e-9;
     return answer;
 }

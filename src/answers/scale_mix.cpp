@@ -5,7 +5,7 @@
 
 #include "answers/mix_amount.h"
 #include "answers/over_label.h"
-#include "answers/wanted_feel.h"
+#include "answers/tub_judgement.h"
 #include "bait/free_offerings.h"
 #include "bait/kitchen_rounding.h"
 #include "bait/label.h"
@@ -36,6 +36,20 @@ Tub tub_of(const MixNumbers& numbers, Ratio wetness, MixState wanted, Ratio alre
     tub.wetness = std::min<double>(tub.wetted.wetness, wettest);
     tub.state = can_be(wanted, tub.wetness) ? wanted : usual_state(tub.wetness);
     tub.volume = wet_volume(tub.packing, tub.state, tub.wetness);
+    return tub;
+}
+
+/// The tub with water in it: wetted on to the feel, or as it stands, where that is right.
+Tub tub_with_water(const MixNumbers& numbers, const std::vector<Feel>& feels, const WantedFeel& wanted, MixState state,
+                   MixAnswer& answer) {
+    const Ratio water_in = answer.water_already_in / answer.dry_mass;
+    const TubJudgement judged = judge_tub(numbers, feels, wanted, answer.dry_mass, water_in);
+    answer.right_as_it_stands = judged.needs == TubNeeds::nothing && judged.settled > 0;
+    Tub tub = tub_of(numbers, answer.right_as_it_stands ? judged.settled : wanted.wetness, state, water_in);
+    if (answer.right_as_it_stands) {
+        tub.wetted.water = 0;
+        tub.wetted.too_wet = false;
+    }
     return tub;
 }
 
@@ -200,7 +214,7 @@ MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, cons
     answer.limited_by = amount.limited_by;
     if (request.already_added > Volume{}) {
         answer.water_already_in = request.already_added * (1.0 * gram_per_millilitre);
-        tub = tub_of(numbers, feel.wetness, state, answer.water_already_in / answer.dry_mass);
+        tub = tub_with_water(numbers, feels, feel, state, answer);
     }
     const WettedMix& wetted = tub.wetted;
     answer.state = tub.state;

@@ -14,7 +14,7 @@ WantedFeel wanted_feel(const std::vector<Feel>& feels, const Feel& own, const st
         if (!(*wetness > 0 && *wetness <= wettest))
             throw UsageError("out-of-range", "a wetness must be above 0 and not above 3",
                              "1 just holds in a squeezed hand, 2 will not stand");
-        return {feel_of(feels, *wetness).name, *wetness};
+        return {feel_of(feels, *wetness).name, *wetness, WantedFeel::By::number};
     }
     if (!feel) return {own.name, own.aim};
     if (const Feel* found = find_feel(feels, *feel)) return {found->name, found->aim};

@@ -6,6 +6,7 @@
 #include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/remedy_text.h"
 
 namespace baitwright {
 
@@ -88,6 +89,20 @@ void add_dry_steps(const MixAnswer& answer, std::vector<std::string>& steps) {
     add(additive_step(answer));
 }
 
+/// With water in the tub, what puts it right: for each tub, where there are more.
+void add_remedy_steps(const MixAnswer& answer, std::vector<std::string>& steps) {
+    const double tubs = answer.tubs.count;
+    steps.push_back(
+        remedy_text({answer.feel, answer.water_to_add / tubs, answer.dry_to_add / tubs, answer.all_parts_take_water}));
+    if (answer.water_to_add > Mass{} && answer.doubt)
+        steps.push_back(
+            fmt::format("Let it rest {} (water at {}) and rub it through a riddle. Never go past {} of water more.",
+                        shown_time(answer.rest), shown_temperature(answer.water_temperature),
+                        shown_water(kitchen_water(answer.doubt->water.high / tubs))));
+    else if (answer.dry_to_add > Mass{})
+        steps.push_back(fmt::format("Give it {} before you judge it.", shown_time(answer.rest)));
+}
+
 }  // namespace
 
 std::vector<std::string> mix_steps(const MixAnswer& answer) {
@@ -97,6 +112,12 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
     };
     const bool in_the_tub = answer.water_already_in > Mass{};  // the dry mix and what is stirred into it are, too
     if (!in_the_tub) add_dry_steps(answer, steps);
+    if (in_the_tub) {
+        add_remedy_steps(answer, steps);
+        if (answer.dry_to_add > Mass{}) return steps;
+        add(shape_step(answer));
+        return steps;
+    }
     if (answer.dry_to_add > Mass{}) {
         add(fmt::format("Add no water. Stir in about {} more of the dry mix{}, and let it rest {}.",
                         shown_mass(kitchen_mass(answer.dry_to_add / answer.tubs.count)),
@@ -106,8 +127,7 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
     }
     if (answer.water_to_add > Mass{} && answer.doubt) {
         const Mass first = std::max(kitchen_water(answer.doubt->first_pour / answer.tubs.count), 1.0 * gram);
-        add(fmt::format("Pour in {}{} of water, all the while stirring.",
-                        answer.water_already_in > Mass{} ? "another " : "", shown_water(first)));
+        add(fmt::format("Pour in {} of water, all the while stirring.", shown_water(first)));
         add(fmt::format("Rest {} (water at {}), then rub it through a riddle.", shown_time(answer.rest),
                         shown_temperature(answer.water_temperature)));
         add(creep_step(answer, first));

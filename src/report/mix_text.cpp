@@ -60,7 +60,9 @@ TextTable parts_table(const MixAnswer& answer) {
 
 void tell_water(Told& told, const MixAnswer& answer) {
     std::vector<std::string> water{"none; it is too wet already"};
-    if (!(answer.dry_to_add > Mass{}))
+    if (answer.right_as_it_stands)
+        water = {"none; it is right as it stands"};
+    else if (!(answer.dry_to_add > Mass{}))
         water = {shown_water(answer.kitchen_water), shown_pints(answer.water_to_add / (1.0 * gram_per_millilitre))};
     if (answer.doubt && answer.water_to_add > Mass{} && answer.doubt->water.high > 1.02 * answer.doubt->water.low)
         water.push_back("estimate; 9 times in 10 it is " +

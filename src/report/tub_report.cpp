@@ -2,11 +2,10 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/remedy_text.h"
 
 namespace baitwright {
 
@@ -19,17 +18,7 @@ std::string standing(const std::string& feel, Ratio wetness) {
 std::string remedy(const TubAnswer& answer) {
     if (!(answer.wetness_settled > 0) && !answer.all_parts_take_water)
         return "Nothing: water does not change this mix.";
-    // Less than a hand can tell: 1 % of the dry mix, or a spoonful.
-    const Mass nothing = std::max(5.0 * gram, 0.01 * answer.dry_mass);
-    if (answer.dry_to_add > nothing)
-        return fmt::format("Too wet for {}. Stir in about {} ({}) more of the same dry mix{}, then let it rest.",
-                           answer.wanted_feel, shown_mass(kitchen_mass(answer.dry_to_add)),
-                           shown_ounces(answer.dry_to_add),
-                           answer.all_parts_take_water ? "" : ", leaving out what takes no water");
-    if (answer.water_to_add > nothing)
-        return fmt::format("For {} add about {} of water: two thirds of it first, rest, then the last by feel.",
-                           answer.wanted_feel, shown_water(kitchen_water(answer.water_to_add)));
-    return fmt::format("It is right for {}: add nothing.", answer.wanted_feel);
+    return remedy_text({answer.wanted_feel, answer.water_to_add, answer.dry_to_add, answer.all_parts_take_water});
 }
 
 }  // namespace
