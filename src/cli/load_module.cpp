@@ -20,9 +20,13 @@ namespace fs = std::filesystem;
                        " beside the program; all other commands work without it");
 }
 
-fs::path module_path(const Module& module, std::string_view command) {
+}  // namespace
+
+fs::path module_of_program(const Module& module, std::string_view command, const fs::path& program_file) {
+    if (!program_file.is_absolute())
+        refuse(module, command, "where this program lies cannot be told, for /proc is not there");
     std::error_code unreadable;
-    const fs::path program = fs::read_symlink("/proc/self/exe", unreadable).parent_path();
+    const fs::path program = program_file.parent_path();
     for (const fs::path& folder : {program, program / BAITWRIGHT_MODULE_FOLDER}) {
         const fs::path path = folder / module.file;
         if (fs::exists(path, unreadable)) return path;
@@ -32,10 +36,9 @@ fs::path module_path(const Module& module, std::string_view command) {
                (program / BAITWRIGHT_MODULE_FOLDER).lexically_normal().string());
 }
 
-}  // namespace
-
 void* load_module(const Module& module, std::string_view command) {
-    const fs::path path = module_path(module, command);
+    std::error_code unreadable;
+    const fs::path path = module_of_program(module, command, fs::read_symlink("/proc/self/exe", unreadable));
     void* loaded = dlopen(path.c_str(), RTLD_NOW | RTLD_LOCAL);
     if (!loaded) refuse(module, command, "its module does not load: " + std::string(dlerror()));
     auto* const make = reinterpret_cast<void* (*)()>(dlsym(loaded, module.symbol));

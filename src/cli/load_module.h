@@ -1,5 +1,6 @@
 #pragma once
 
+#include <filesystem>
 #include <string>
 #include <string_view>
 
@@ -14,6 +15,11 @@ struct Module {
     std::string_view what;   ///< "the drawing of sheets"
     std::string_view needs;  ///< "Pango (Debian: libpango1.0-dev)"
 };
+
+/// Where the module lies, for a program at that place: beside it, or where it is installed. Throws NotFound; also where
+/// the place is not known in full, for a library is never taken from the folder that one happens to be in.
+std::filesystem::path module_of_program(const Module& module, std::string_view command,
+                                        const std::filesystem::path& program);
 
 /// What the module's function returns. `command` is what needs it ("card"). Throws NotFound, saying what is missing.
 void* load_module(const Module& module, std::string_view command);

@@ -7,6 +7,7 @@
 #include <string>
 #include <system_error>
 
+#include "store/new_store.h"
 #include "store/store_fault.h"
 
 namespace baitwright {
@@ -16,6 +17,7 @@ namespace {
 // From a connection of its own: the one that migrates holds the write lock, so that nothing changes meanwhile.
 void copy_store(const std::filesystem::path& from, const std::filesystem::path& to) {
     SQLite::Database source(from.string(), SQLite::OPEN_READONLY);
+    make_private_file(to);
     SQLite::Database copy(to.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
     const int result = SQLite::Backup(copy, source).executeStep();
     if (result != SQLITE_DONE) throw SQLite::Exception("it is not whole", result);

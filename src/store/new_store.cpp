@@ -1,5 +1,9 @@
 #include "store/new_store.h"
 
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
 #include <chrono>
 #include <random>
 #include <string>
@@ -47,6 +51,7 @@ void make_folders(const fs::path& path) {
 
 // No journal while it is made, for a file that is not whole is never put in place; write-ahead log ever after.
 void fill(const fs::path& path) {
+    make_private_file(path);
     SQLite::Database database(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
     database.exec("PRAGMA journal_mode = MEMORY");
     database.exec("PRAGMA synchronous = FULL");
@@ -73,6 +78,12 @@ struct RemovedOnLeaving {
 };
 
 }  // namespace
+
+void make_private_file(const fs::path& path) {
+    // Where it cannot be made, SQLite says why.
+    const int file = ::open(path.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, S_IRUSR | S_IWUSR);
+    if (file >= 0) ::close(file);
+}
 
 void make_store(const fs::path& path) {
     make_folders(path);
