@@ -1,5 +1,6 @@
 #include <cstdio>
 #include <exception>
+#include <new>
 #include <string>
 #include <vector>
 
@@ -11,15 +12,14 @@ namespace {
 int print(std::FILE* stream, const std::string& text, const std::string& done = {}) {
     const bool written = std::fwrite(text.data(), 1, text.size(), stream) == text.size() && std::fflush(stream) == 0;
     if (written) return 0;
-    std::fputs("error: the output could not be written (is the disk full?)\n", stderr);
-    if (!done.empty()) std::fputs(("  hint: " + done + "\n").c_str(), stderr);
+    const std::string hint = done.empty() ? "make room, then try again" : done;
+    std::fputs(("error: the output could not be written (is the disk full?)
+  hint: " + hint + "
+").c_str(), stderr);
     return baitwright::exit_status(baitwright::FaultClass::input_output);
 }
 
-}  // namespace
-
-int main(int count, char** words) {
-    const std::vector<std::string> given(words + 1, words + count);
+int run(const std::vector<std::string>& given) {
     try {
         const baitwright::CommandResult result = baitwright::run_program(given);
         const int printed = print(stdout, result.output, result.done_already);
@@ -28,9 +28,26 @@ int main(int count, char** words) {
     } catch (const baitwright::Error& error) {
         print(stderr, baitwright::error_text(error, given));
         return baitwright::exit_status(error.fault_class());
+    } catch (const std::bad_alloc&) {
+        throw;
     } catch (const std::exception& error) {
         print(stderr, std::string("error: a mistake in baitwright itself: ") + error.what() +
                           "\n  hint: please report it with the command that you typed\n");
         return 70;
+    }
+}
+
+}  // namespace
+
+int main(int count, char** words) {
+    // Where memory has run out, telling of it must not ask for more: hence plain text, and nothing made on the way.
+    try {
+        return run(std::vector<std::string>(words + 1, words + count));
+    } catch (...) {
+        std::fputs(
+            "error: there is not enough memory for this\n"
+            "  hint: close other programs or ask for less, such as a shorter session or a smaller file\n",
+            stderr);
+        return baitwright::exit_status(baitwright::FaultClass::try_again);
     }
 }

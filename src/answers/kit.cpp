@@ -55,7 +55,8 @@ Volume size_of(std::string_view size, std::string_view whole) {
                          "write it as in \"cup 250\" or \"tub 12 l\"");
     const Volume volume = folded_name(rest).empty() ? *number * millilitre : parse<Volume>(size);
     if (volume >= 1.0 * millilitre && volume <= 200.0 * litre) return volume;
-    throw InputError("out-of-range", "what holds bait holds from 1 ml to 200 l, not " + in_quotes(size));
+    throw InputError("out-of-range", "what holds bait holds from 1 ml to 200 l, not " + in_quotes(size),
+                     "write it as in \"cup 250\" or \"tub 12 l\"");
 }
 
 std::optional<KitItem::Kind> carrier_of(FeedForm form) {

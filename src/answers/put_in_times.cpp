@@ -10,8 +10,6 @@ namespace baitwright {
 
 namespace {
 
-constexpr double most_put_ins = 100000;
-
 /// The gap between put-ins, and whether the first waits for one.
 struct Gap {
     Time gap;
@@ -45,7 +43,8 @@ std::vector<Time> put_in_times(const FeedTiming& when, const Pace& pace, Time le
     const Gap each = std::visit(GapOf{pace}, when.rhythm);
     const Time stop = when.until ? std::min(*when.until, length) : length;
     if (!(each.gap > Time{}) || (stop - when.from) / each.gap > most_put_ins)
-        throw InputError("too-many-put-ins", "the feed would go in more than 100,000 times", "make the gap longer");
+        throw InputError("too-many-put-ins", "the feed would go in more than 20,000 times",
+                         "make the gap longer: every 10 s is 8,640 times in 24 h");
     std::vector<Time> times;
     for (double n = each.waits ? 1 : 0; when.from + n * each.gap < stop - hair; ++n)
         times.push_back(when.from + n * each.gap);

@@ -3,6 +3,7 @@
 #include "bait/feel.h"
 #include "bait/pricing.h"
 #include "bait/recipe_names.h"
+#include "bait/suggesting_shelf.h"
 #include "quantities/in_quotes.h"
 #include "quantities/units.h"
 
@@ -13,7 +14,7 @@ namespace {
 /// Resolves candidate by candidate and gathers what is wrong.
 class BlendResolver {
 public:
-    BlendResolver(const BlendSpec& spec, const Shelf& shelf, Mass batch) : shelf_(shelf) {
+    BlendResolver(const BlendSpec& spec, const Shelf& shelf, Mass batch) : shelf_(shelf), suggesting_(shelf) {
         blend_.spec = spec;
         blend_.batch = batch;
     }
@@ -38,7 +39,7 @@ private:
     void add(const BlendCandidate& candidate, const std::string& subject) {
         auto ingredient = shelf_.find_ingredient(candidate.of);
         if (!ingredient) {
-            faults_.push_back(unknown_part(candidate.of, subject, shelf_));
+            faults_.push_back(unknown_part(candidate.of, subject, suggesting_.after(faults_.size())));
             return;
         }
         if (!is_solid(ingredient->kind)) {
@@ -78,6 +79,7 @@ private:
     }
 
     const Shelf& shelf_;
+    const SuggestingShelf suggesting_;
     ResolvedBlend blend_;
     std::vector<Fault> faults_;
 };

@@ -11,6 +11,7 @@
 #include "bait/caution.h"
 #include "bait/free_offerings.h"
 #include "bait/strategy_names.h"
+#include "bait/suggesting_shelf.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
 
@@ -49,7 +50,7 @@ void check_request(const StrategyRequest& request) {
 class Unroller {
 public:
     Unroller(const Shelf& shelf, const Strategy& strategy, const StrategyRequest& request)
-        : shelf_(shelf), strategy_(strategy), request_(request) {
+        : shelf_(shelf), suggesting_(shelf), strategy_(strategy), request_(request) {
         result_.name = strategy.name;
         result_.length = request.length.value_or(strategy.length);
         result_.people = request.people;
@@ -92,8 +93,17 @@ private:
     void add_feed(std::size_t written) {
         const Feed& feed = strategy_.feeds[written];
         const std::vector<Time> moments = moments_of(feed, written);
-        const auto fed = fed_mix(feed, written + 1, shelf_, request_.feel, without_);
+        const auto fed = fed_mix(feed, written + 1, suggesting_.after(faults_.size()), request_.feel, without_);
         if (!fed || moments.empty()) return;
+        if (static_cast<double>(result_.put_ins.size() + moments.size()) > most_put_ins)
+            throw InputError({"too-many-put-ins",
+                              "all feeds together would go in more than 20,000 times",
+                              "make the gaps longer, or leave feeds out",
+                              {},
+                              0,
+                              0,
+                              {},
+                              feed_subject(written + 1)});
         const FedPerDry each = per_dry(*fed, numbers_of(fed->mix));
         const Mass portion = dry_mass_of(feed.size, each);
         add_put_ins(feed, moments, each.wet_volume * portion, each.wet_mass * portion);
@@ -149,7 +159,7 @@ private:
         const Hookbait& hookbait = strategy_.hookbaits[i];
         const std::string subject = hookbait_subject(i + 1);
         const auto ingredient = shelf_.find_ingredient(hookbait.of);
-        if (!ingredient) throw InputError(unknown_hookbait(hookbait.of, subject, shelf_));
+        if (!ingredient) throw InputError(unknown_hookbait(hookbait.of, subject, suggesting_.after(faults_.size())));
         if (is_left_out(ingredient->name)) return;
         if (!is_free_offering(ingredient->kind))
             throw InputError(
@@ -210,6 +220,7 @@ private:
     }
 
     const Shelf& shelf_;
+    const SuggestingShelf suggesting_;
     const Strategy& strategy_;
     const StrategyRequest& request_;
     UnrolledStrategy result_;

@@ -1,5 +1,6 @@
 #include "bait/recipe_names.h"
 
+#include "bait/suggesting_shelf.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -59,17 +60,18 @@ Fault unknown_feel(const std::string& feel, const Shelf& shelf) {
 
 std::vector<Fault> unknown_names(const Recipe& recipe, const Shelf& shelf) {
     std::vector<Fault> faults;
+    const SuggestingShelf suggesting(shelf);
     const std::vector<Feel> feels = shelf.feels();
     if (!recipe.feel.empty() && !find_feel(feels, recipe.feel)) faults.push_back(unknown_feel(recipe.feel, shelf));
     for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
         const std::string& of = recipe.parts[i].of;
         if (!of.empty() && !shelf.find_ingredient(of) && !shelf.find_recipe(of))
-            faults.push_back(unknown_part(of, "part " + std::to_string(i + 1), shelf));
+            faults.push_back(unknown_part(of, "part " + std::to_string(i + 1), suggesting.after(faults.size())));
     }
     for (std::size_t i = 0; i < recipe.doses.size(); ++i) {
         const std::string& of = recipe.doses[i].of;
         if (!of.empty() && !shelf.find_ingredient(of))
-            faults.push_back(unknown_additive(of, "dose " + std::to_string(i + 1), shelf));
+            faults.push_back(unknown_additive(of, "dose " + std::to_string(i + 1), suggesting.after(faults.size())));
     }
     return faults;
 }

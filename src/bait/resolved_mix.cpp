@@ -5,6 +5,7 @@
 
 #include "bait/amount.h"
 #include "bait/recipe_names.h"
+#include "bait/suggesting_shelf.h"
 #include "bait/wetted_mix.h"
 #include "quantities/amount_range.h"
 #include "quantities/fault.h"
@@ -42,11 +43,12 @@ struct Opened {
 ResolvedMix shares_of(Opened opened);
 
 constexpr std::size_t deepest_nesting = 8;
+constexpr std::size_t most_parts = 2000;
 constexpr std::size_t most_opened = 500;  // mixes in mixes in mixes grow by powers
 
 class Opener {
 public:
-    explicit Opener(const Shelf& shelf) : shelf_(shelf) {}
+    explicit Opener(const Shelf& shelf) : shelf_(shelf), suggesting_(shelf) {}
 
     Opened open(const Recipe& recipe);
     std::vector<Fault> faults;
@@ -63,7 +65,9 @@ private:
     void add_fault(const std::string& subject, std::string code, std::string message, std::string hint);
 
     const Shelf& shelf_;
+    const SuggestingShelf suggesting_;
     std::size_t opened_ = 0;          // mixes opened inside this one so far
+    std::size_t parts_ = 0;           // ingredients in all of them
     std::vector<std::string> trail_;  // recipes being opened, outermost first
 };
 
@@ -127,7 +131,7 @@ void Opener::open_part(const Recipe& recipe, const Part& part, const std::string
                          "mixes lie more than " + std::to_string(deepest_nesting) + " deep inside each other",
                          "write some of them out");
     }
-    add_fault(unknown_part(part.of, subject, shelf_));
+    add_fault(unknown_part(part.of, subject, suggesting_.after(faults.size())));
 }
 
 std::optional<Mass> Opener::mass_of_packs(double count, const Ingredient& ingredient, const std::string& subject) {
@@ -159,6 +163,13 @@ void Opener::open_ingredient(const Part& part, const Ingredient& ingredient, con
             subject, "unfit-preparation",
             "only pellets are soaked; '" + ingredient.name + "' is a " + std::string(name_of(ingredient.kind)),
             "take prepare = \"soaked\" out");
+    if (++parts_ > most_parts) {
+        if (parts_ == most_parts + 1)  // said once
+            add_fault(subject, "too-many-parts",
+                      "the mix has more than " + std::to_string(most_parts) + " parts in all",
+                      "weigh parts of one ingredient together");
+        return;
+    }
     const auto mass = mass_of(part, ingredient, subject);
     if (!mass) return;
     if (!lies_in_range(*mass))
@@ -200,7 +211,7 @@ void Opener::open_inner(const Part& part, const Recipe& inner, const std::string
 
 void Opener::open_dose(const Dose& dose, const std::string& subject, Opened& into) {
     const auto ingredient = shelf_.find_ingredient(dose.of);
-    if (!ingredient) return add_fault(unknown_additive(dose.of, subject, shelf_));
+    if (!ingredient) return add_fault(unknown_additive(dose.of, subject, suggesting_.after(faults.size())));
     Volume pellets;
     for (const Opened::Solid& solid : into.solids)
         if (solid.ingredient.kind == IngredientKind::pellet)

@@ -20,7 +20,7 @@ Ratio capacity_of_test(Mass dry, Mass soaked_through) {
     if (!(capacity > 0 && capacity <= 10))
         throw InputError("out-of-range",
                          "soaked through, they must weigh more than dry, and not above ten times as much",
-                         "weigh the same pellets dry, and drained after a night under water");
+                         "weigh the same pellets dry, and drained after a night under water, as in \"100g 185g\"");
     return capacity;
 }
 

@@ -1,6 +1,7 @@
 #include "bait/strategy_names.h"
 
 #include "bait/recipe_names.h"
+#include "bait/suggesting_shelf.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -8,10 +9,11 @@ namespace baitwright {
 namespace {
 
 void add_unknown_parts(const Feed& feed, std::size_t number, const Shelf& shelf, std::vector<Fault>& faults) {
+    const SuggestingShelf suggesting(shelf);
     for (std::size_t i = 0; i < feed.parts.size(); ++i) {
         const std::string& of = feed.parts[i].of;
         if (!of.empty() && !shelf.find_ingredient(of) && !shelf.find_recipe(of))
-            faults.push_back(unknown_part(of, feed_part_subject(number, i + 1), shelf));
+            faults.push_back(unknown_part(of, feed_part_subject(number, i + 1), suggesting.after(faults.size())));
     }
 }
 
@@ -54,6 +56,7 @@ Fault unknown_hookbait(const std::string& of, const std::string& subject, const 
 
 std::vector<Fault> unknown_names(const Strategy& strategy, const Shelf& shelf) {
     std::vector<Fault> faults;
+    const SuggestingShelf suggesting(shelf);
     const std::vector<Feel> feels = shelf.feels();
     for (std::size_t i = 0; i < strategy.feeds.size(); ++i) {
         const Feed& feed = strategy.feeds[i];
@@ -66,7 +69,7 @@ std::vector<Fault> unknown_names(const Strategy& strategy, const Shelf& shelf) {
     for (std::size_t i = 0; i < strategy.hookbaits.size(); ++i) {
         const std::string& of = strategy.hookbaits[i].of;
         if (!of.empty() && !shelf.find_ingredient(of))
-            faults.push_back(unknown_hookbait(of, hookbait_subject(i + 1), shelf));
+            faults.push_back(unknown_hookbait(of, hookbait_subject(i + 1), suggesting.after(faults.size())));
     }
     return faults;
 }

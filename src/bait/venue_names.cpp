@@ -1,5 +1,6 @@
 #include "bait/venue_names.h"
 
+#include "bait/suggesting_shelf.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -30,10 +31,11 @@ std::string ban_subject(std::size_t ban) {
 
 std::vector<Fault> unknown_names(const Venue& venue, const Shelf& shelf) {
     std::vector<Fault> faults;
+    const SuggestingShelf suggesting(shelf);
     const auto look = [&](const RuleSubject& subject, const std::string& place) {
         if (const OneIngredient* named = std::get_if<OneIngredient>(&subject))
             if (!named->name.empty() && !shelf.find_ingredient(named->name))
-                faults.push_back(unknown_in_rule(named->name, place, shelf));
+                faults.push_back(unknown_in_rule(named->name, place, suggesting.after(faults.size())));
     };
     for (std::size_t i = 0; i < venue.limits.size(); ++i) look(venue.limits[i].subject, limit_subject(i + 1));
     for (std::size_t i = 0; i < venue.bans.size(); ++i) look(venue.bans[i].subject, ban_subject(i + 1));

@@ -40,14 +40,16 @@ std::optional<double> property_bound(TableReader& table, std::string_view key, c
     table.faults().add(table.place_of_value(key), "out-of-range",
                        in_quotes(key) + " of " + std::string(facts.name) + " must be from " +
                            number_text(facts.lowest) + " to " + number_text(facts.highest) + " " +
-                           std::string(facts.symbol));
+                           std::string(facts.symbol),
+                       "write a bound in that range, or take it out");
     return std::nullopt;
 }
 
 std::optional<double> share_bound(TableReader& table, std::string_view key) {
     const auto share = parsed(table, key, "40 %", parse<Ratio>);
     if (!share || (*share >= 0 && *share <= 1)) return share ? std::optional<double>(*share) : std::nullopt;
-    table.faults().add(table.place_of_value(key), "out-of-range", in_quotes(key) + " must be a share from 0 to 100 %");
+    table.faults().add(table.place_of_value(key), "out-of-range", in_quotes(key) + " must be a share from 0 to 100 %",
+                       R"(write it as in "40 %")");
     return std::nullopt;
 }
 
@@ -159,10 +161,16 @@ private:
             if (names_.count(folded_name(*name)) == 0)
                 table.faults().add(place_of(entry), "unknown-candidate",
                                    in_quotes(*name) + " is not a candidate of this blend",
-                                   did_you_mean(*name, candidate_names()));
+                                   candidate_hint(*name, place_of(entry)));
             names.push_back(*name);
         }
         return names;
+    }
+
+    [[nodiscard]] std::string candidate_hint(const std::string& name, Position place) const {
+        const std::string near =
+            table_.faults().tells_of(place) ? did_you_mean(name, candidate_names()) : std::string();
+        return near.empty() ? "name one of its candidates, or add it as a [[candidate]]" : near;
     }
 
     [[nodiscard]] std::vector<std::string> candidate_names() const {

@@ -9,6 +9,8 @@ namespace baitwright {
 
 namespace {
 
+constexpr std::size_t most_cells = 2000000;  // an empty one costs forty bytes, and the file only one
+
 [[noreturn]] void refuse(std::string_view text, std::size_t byte, std::string code, std::string message,
                          std::string hint) {
     const Position place = place_of_byte(text, byte);
@@ -25,6 +27,9 @@ public:
     CsvRow take_row() {
         CsvRow row{line_, {}, {}};
         do {
+            if (++cells_ > most_cells)
+                refuse(text_, at_, "too-large", "the table holds more than 2,000,000 cells",
+                       "split it into several files");
             row.places.push_back(place());
             row.cells.push_back(take_cell());
         } while (take(","));
@@ -91,6 +96,7 @@ private:
 
     std::string_view text_;
     std::size_t at_;
+    std::size_t cells_ = 0;
     int line_ = 1;
     int column_ = 1;  ///< of the byte `counted_`
     std::size_t counted_ = at_;

@@ -32,22 +32,30 @@ std::string reason(int error) {
     return std::generic_category().message(error);
 }
 
+std::string hint_for_reading(int error) {
+    if (error == EISDIR) return "name a file in it, not the folder";
+    if (error == EFBIG) return "a file of the library is at most 16 MB: split it";
+    if (error == EACCES || error == EPERM) return "give yourself the right to read it, or choose another";
+    return "look at the path once more, and at the disk";
+}
+
 [[noreturn]] void refuse_reading(const fs::path& path, int error) {
     if (error == ENOENT || error == ENOTDIR)
         throw NotFound("no-such-file", "there is no file " + path_in_quotes(path), "look at the path once more");
     throw StorageError(FaultClass::input_output, "unreadable-file",
-                       path_in_quotes(path) + " cannot be read: " + reason(error));
+                       path_in_quotes(path) + " cannot be read: " + reason(error), hint_for_reading(error));
 }
 
 [[noreturn]] void refuse_creating(const fs::path& path, int error) {
-    throw StorageError(FaultClass::cannot_create, "cannot-create",
-                       path_in_quotes(path) + " cannot be created: " + reason(error),
-                       error == ENOENT ? "make its folder first" : "");
+    throw StorageError(
+        FaultClass::cannot_create, "cannot-create", path_in_quotes(path) + " cannot be created: " + reason(error),
+        error == ENOENT ? "make its folder first" : "choose another folder or name, or ask who owns this one");
 }
 
 [[noreturn]] void refuse_writing(const fs::path& path, int error) {
     throw StorageError(FaultClass::input_output, "write-failed",
-                       path_in_quotes(path) + " could not be written: " + reason(error));
+                       path_in_quotes(path) + " could not be written: " + reason(error),
+                       "make room on the disk or write it elsewhere, then try again");
 }
 
 /// An open file; closed when it goes.

@@ -63,7 +63,8 @@ FeedRhythm parse_rhythm(std::string_view text) {
     }
     const Time gap = parse<Time>(text);
     if (!(gap >= 1.0 * second && gap <= 24.0 * hour))
-        throw InputError("out-of-range", "'every' must be from 1 s to 24 h, not " + in_quotes(text));
+        throw InputError("out-of-range", "'every' must be from 1 s to 24 h, not " + in_quotes(text),
+                         R"(write it as in every = "40 min")");
     return EveryTime{gap};
 }
 
@@ -128,7 +129,8 @@ FeedPart read_feed_part(TableReader& table) {
     if (table.required("share", "2")) {
         part.share = table.number("share", 0, 1e6).value_or(1);
         if (part.share <= 0)
-            table.faults().add(table.place_of_value("share"), "out-of-range", "'share' must be above 0");
+            table.faults().add(table.place_of_value("share"), "out-of-range", "'share' must be above 0",
+                               "write share = 2, or take the part out");
     }
     if (table.word("prepare", {"soaked"})) part.prepare = Preparation::soaked;
     table.refuse_unknown_keys();
@@ -163,13 +165,15 @@ std::vector<FeedPart> read_feed_parts(TableReader& table, std::size_t number, En
 Length parse_ball(std::string_view text) {
     const Length diameter = parse_ball_size(text);
     if (diameter >= 5.0 * millimetre && diameter <= 200.0 * millimetre) return diameter;
-    throw InputError("out-of-range", "a ball must be from 5 to 200 mm wide, not " + in_quotes(text));
+    throw InputError("out-of-range", "a ball must be from 5 to 200 mm wide, not " + in_quotes(text),
+                     R"(write it as in "45 mm" or "egg")");
 }
 
 Volume parse_vessel(std::string_view text) {
     const Volume volume = parse_vessel_size(text);
     if (volume >= 0.5 * millilitre && volume <= 20.0 * litre) return volume;
-    throw InputError("out-of-range", "what is filled must hold from 0.5 ml to 20 l, not " + in_quotes(text));
+    throw InputError("out-of-range", "what is filled must hold from 0.5 ml to 20 l, not " + in_quotes(text),
+                     R"(write it as in "250 ml" or "toss pot 25")");
 }
 
 /// `read` of the size; a size that would do for another form says so.
@@ -218,7 +222,8 @@ FeedSize read_size(TableReader& table, FeedForm form) {
 int read_count(TableReader& table) {
     const auto count = table.number("count", 1, most_at_once);
     if (!count || *count == std::floor(*count)) return static_cast<int>(count.value_or(1));
-    table.faults().add(table.place_of_value("count"), "out-of-range", "'count' must be a whole number");
+    table.faults().add(table.place_of_value("count"), "out-of-range", "'count' must be a whole number",
+                       "write count = 3");
     return 1;
 }
 
@@ -256,7 +261,8 @@ Hookbait read_hookbait(TableReader& table, std::size_t number, EntryPlaces& plac
                            by_bites ? "the hookbait says twice how much" : "the hookbait does not say how much",
                            R"(say bites_per_hour = 30, or amount = "0.25 pt")");
     if (bites && *bites <= 0)
-        table.faults().add(table.place_of_value("bites_per_hour"), "out-of-range", "'bites_per_hour' must be above 0");
+        table.faults().add(table.place_of_value("bites_per_hour"), "out-of-range", "'bites_per_hour' must be above 0",
+                           "write bites_per_hour = 30");
     hookbait.amount = BitesPerHour{bites.value_or(0)};
     if (by_amount) {
         const auto amount = parsed(table, "amount", "0.25 pt", parse_mass_or_volume);

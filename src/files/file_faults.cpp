@@ -1,7 +1,7 @@
 #include "files/file_faults.h"
 
 #include <algorithm>
-#include <tuple>
+#include <utility>
 
 #include "files/utf8.h"
 
@@ -15,6 +15,10 @@ constexpr std::size_t longest_line_shown = 2000;
 std::string_view without_carriage_return(std::string_view line) {
     if (!line.empty() && line.back() == '\r') line.remove_suffix(1);
     return line;
+}
+
+std::pair<int, int> place_in_file(const Fault& fault) {
+    return {fault.line, fault.column};
 }
 
 }  // namespace
@@ -32,7 +36,18 @@ std::string_view LineWalker::line(int number) {
 }
 
 void FileFaults::add(Position place, std::string code, std::string message, std::string hint) {
-    faults_.push_back({std::move(code), std::move(message), std::move(hint), file_name_, place.line, place.column, {}});
+    ++count_;
+    if (!tells_of(place)) return;
+    const auto behind =
+        std::upper_bound(faults_.begin(), faults_.end(), std::pair(place.line, place.column),
+                         [](const std::pair<int, int>& at, const Fault& fault) { return at < place_in_file(fault); });
+    faults_.insert(behind,
+                   {std::move(code), std::move(message), std::move(hint), file_name_, place.line, place.column, {}});
+    if (faults_.size() > most_faults_told) faults_.pop_back();
+}
+
+bool FileFaults::tells_of(Position place) const {
+    return faults_.size() < most_faults_told || std::pair(place.line, place.column) < place_in_file(faults_.back());
 }
 
 void FileFaults::add(Position place, const Error& error) {
@@ -40,13 +55,10 @@ void FileFaults::add(Position place, const Error& error) {
 }
 
 std::vector<Fault> FileFaults::in_file_order() const {
-    std::vector<Fault> sorted = faults_;
-    std::stable_sort(sorted.begin(), sorted.end(), [](const Fault& a, const Fault& b) {
-        return std::tie(a.line, a.column) < std::tie(b.line, b.column);
-    });
+    std::vector<Fault> told = faults_;
     LineWalker lines(text_);
-    for (Fault& fault : sorted) fault.source_line = lines.line(fault.line);
-    return sorted;
+    for (Fault& fault : told) fault.source_line = lines.line(fault.line);
+    return first_faults(std::move(told), count_ - faults_.size());
 }
 
 }  // namespace baitwright

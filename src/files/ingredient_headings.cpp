@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
@@ -33,13 +34,14 @@ IngredientHeadings::IngredientHeadings(const CsvRow& row, FileFaults& faults) : 
     std::vector<std::string> known;
     known.reserve(all.size());
     for (const IngredientColumn& column : all) known.push_back(column.heading);
+    const std::set<std::string_view> known_names(known.begin(), known.end());
     std::map<std::string, std::size_t> found;
     for (std::size_t cell = 0; cell < count_; ++cell) {
         const std::string heading = folded_name(row.cells[cell]);
         if (heading.empty()) {
             unheaded_.insert(cell);
-        } else if (std::find(known.begin(), known.end(), heading) == known.end()) {
-            const std::string near = did_you_mean(heading, known);
+        } else if (known_names.count(heading) == 0) {
+            const std::string near = faults.tells_of(row.places[cell]) ? did_you_mean(heading, known) : std::string();
             faults.add(row.places[cell], "unknown-column",
                        in_quotes(row.cells[cell]) + " is not a heading of ingredients",
                        near.empty() ? "take the column out, or put what it says into the column 'note'" : near);

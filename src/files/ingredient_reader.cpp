@@ -113,11 +113,11 @@ std::vector<std::string> read_cautions(TableReader& table) {
     for (const toml::node& entry : *list) {
         const auto word = text_of(entry, "cautions", "dust", table.faults());
         if (!word) continue;
-        if (find_caution(*word))
-            cautions.push_back(*word);
-        else
+        if (!find_caution(*word))
             table.faults().add(place_of(entry), "unknown-caution", in_quotes(*word) + " is not a known caution",
-                               caution_hint(*word));
+                               table.faults().tells_of(place_of(entry)) ? caution_hint(*word) : "take it out");
+        else if (std::find(cautions.begin(), cautions.end(), *word) == cautions.end())  // once is as good as twice
+            cautions.push_back(*word);
     }
     return cautions;
 }

@@ -227,6 +227,7 @@ LibraryFile read_library_file(std::string_view text, std::string file_name) {
 void place_faults(std::vector<Fault>& faults, const EntryPlaces& places, std::string_view text,
                   std::string_view file_name) {
     for (Fault& fault : faults) {
+        if (fault.more > 0) continue;
         fault.file = file_name;
         const auto place = places.find(fault.subject);
         if (place == places.end()) continue;

@@ -32,7 +32,8 @@ bool in_range(const toml::node& node, const PropertyFacts<D>& facts, Quantity<D>
     faults.add(place_of(node), "out-of-range",
                in_quotes(facts.key) + " must be from " + number_text(facts.lowest) + " to " +
                    number_text(facts.highest) + unit + ", not " +
-                   number_text_within(shown_value, 1e-9 * std::abs(shown_value)) + unit);
+                   number_text_within(shown_value, 1e-9 * std::abs(shown_value)) + unit,
+               "check the number and its unit");
     return false;
 }
 

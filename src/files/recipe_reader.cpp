@@ -22,7 +22,8 @@ bool comes_before(Position a, Position b) {
 std::optional<double> count_of(TableReader& table, std::string_view key) {
     const auto count = table.number(key, 0, most_counted);
     if (!count || *count > 0) return count;
-    table.faults().add(table.place_of_value(key), "out-of-range", "'" + std::string(key) + "' must be above 0");
+    table.faults().add(table.place_of_value(key), "out-of-range", "'" + std::string(key) + "' must be above 0",
+                       "write " + std::string(key) + " = 2, or take the entry out");
     return std::nullopt;
 }
 

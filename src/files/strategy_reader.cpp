@@ -19,7 +19,8 @@ std::optional<Q> between(TableReader& table, std::string_view key, std::string_v
     const auto value = parsed(table, key, example, [](std::string_view text) { return parse<Q>(text); });
     if (!value || (*value >= lowest && *value <= highest)) return value;
     table.faults().add(table.place_of_value(key), "out-of-range",
-                       in_quotes(key) + " must be " + std::string(range) + ", not " + shown(*table.find(key)));
+                       in_quotes(key) + " must be " + std::string(range) + ", not " + shown(*table.find(key)),
+                       "write it as in \"" + std::string(example) + "\"");
     return std::nullopt;
 }
 
@@ -46,7 +47,8 @@ WaterSetting read_water(TableReader& table) {
 std::optional<double> read_rate(TableReader& table, std::string_view key) {
     const auto rate = table.number(key, 0, fastest_pace);
     if (!rate || *rate > 0) return rate;
-    table.faults().add(table.place_of_value(key), "out-of-range", in_quotes(key) + " must be above 0");
+    table.faults().add(table.place_of_value(key), "out-of-range", in_quotes(key) + " must be above 0",
+                       "write " + std::string(key) + " = 6");
     return std::nullopt;
 }
 

@@ -91,7 +91,8 @@ std::optional<double> number_of(const toml::node& node, std::string_view key, do
     if (*value >= lowest && *value <= highest) return value;
     faults.add(place_of(node), "out-of-range",
                in_quotes(key) + " must be from " + number_text(lowest) + " to " + number_text(highest) + ", not " +
-                   number_shown(*value));
+                   number_shown(*value),
+               "write a number in that range");
     return std::nullopt;
 }
 
@@ -205,8 +206,9 @@ void TableReader::each_block(std::string_view key, std::string_view what,
 void TableReader::refuse_unknown_keys() const {
     for (auto&& [key, value] : table_) {
         if (std::find(known_.begin(), known_.end(), key.str()) != known_.end()) continue;
-        faults_.add(place_of_key(key.str()), "unknown-key",
-                    in_quotes(key.str()) + " is not a key of " + std::string(what_), keys_hint(key.str(), known_));
+        const Position place = place_of_key(key.str());
+        faults_.add(place, "unknown-key", in_quotes(key.str()) + " is not a key of " + std::string(what_),
+                    faults_.tells_of(place) ? keys_hint(key.str(), known_) : "take the line out");
     }
 }
 

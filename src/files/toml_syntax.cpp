@@ -35,7 +35,8 @@ constexpr std::array syntax_rules{
     SyntaxRule{"date", "", "this is no day of the calendar", "write a date as in 2026-03-01"},
     SyntaxRule{"time", "", "this is no time of day", "write a date as in 2026-03-01, without a time"},
     SyntaxRule{"", "leading zeroes", "a number cannot begin with 0", "leave out the zeroes in front"},
-    SyntaxRule{"", "not representable", "this number is too large", ""},
+    SyntaxRule{"", "not representable", "this number is too large",
+               "the largest whole number a file can hold has 18 digits; write it shorter, as in 1.5e9"},
     SyntaxRule{"key-value pair", "expected '='", "a '=' is missing behind the key",
                "a line reads key = value; a key of several words is joined by _"},
     SyntaxRule{"key-value pair", "expected value", "nothing follows the '='",
@@ -46,6 +47,7 @@ constexpr std::array syntax_rules{
     SyntaxRule{"integer", "", "this number is not written right", quote_amounts},
     SyntaxRule{"floating-point", "", "this number is not written right", quote_amounts},
     SyntaxRule{"boolean", "", "this is no value", quote_amounts},
+    SyntaxRule{"", "bare key starting", "a name is missing here", "a line reads key = value, and a heading [[part]]"},
     SyntaxRule{"", "expected keys", "a line cannot begin like this",
                "begin it with a key of the letters a to z, with a heading such as [[part]], or with # for a remark"},
 };
@@ -97,7 +99,8 @@ void add_syntax_fault(const toml::parse_error& error, std::string_view text, Fil
     for (const SyntaxRule& rule : syntax_rules)
         if (holds(scope, rule.where) && holds(detail, rule.what))
             return faults.add(place, "not-toml", std::string(rule.message), std::string(rule.hint));
-    faults.add(place, "not-toml", "this cannot be read: " + in_quotes(detail));
+    faults.add(place, "not-toml", "this cannot be read: " + in_quotes(detail),
+               "a line reads key = value; " + std::string(quote_amounts));
 }
 
 /// Behind a quote: where its text ends, past the closing quote, or past the line or file where it does not close.
@@ -136,6 +139,23 @@ std::optional<std::size_t> first_deep_key(std::string_view text) {
     return std::nullopt;
 }
 
+/// The place of the value that is one too many. Each takes the parser some hundred bytes, however short it is written:
+/// without a limit a file of a few megabytes could take all the memory there is.
+std::optional<std::size_t> first_value_too_many(std::string_view text) {
+    constexpr std::size_t most_values = 300000;  // a library of ten thousand ingredients
+    std::size_t values = 0;
+    for (std::size_t at = 0; at < text.size();) {
+        const char c = text[at];
+        if (c == '"' || c == '\'') {
+            at = end_of_quoted(text, at);
+            continue;
+        }
+        if (std::string_view("=,[{").find(c) != std::string_view::npos && ++values > most_values) return at;
+        at = c == '#' ? std::min(text.find('\n', at), text.size()) : at + 1;
+    }
+    return std::nullopt;
+}
+
 }  // namespace
 
 std::optional<toml::table> parse_toml(std::string_view text, FileFaults& faults) {
@@ -147,6 +167,11 @@ std::optional<toml::table> parse_toml(std::string_view text, FileFaults& faults)
     if (const auto deep = first_deep_key(text)) {
         faults.add(place_of_byte(text, *deep), "too-deep", "this key has more dots than any key of a library file",
                    "write a key without dots");
+        return std::nullopt;
+    }
+    if (const auto too_many = first_value_too_many(text)) {
+        faults.add(place_of_byte(text, *too_many), "too-large", "the file holds more than 300,000 values",
+                   "split it into several files");
         return std::nullopt;
     }
     try {

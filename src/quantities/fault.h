@@ -1,9 +1,12 @@
 #pragma once
 
+#include <cstddef>
 #include <stdexcept>
 #include <string>
 #include <string_view>
 #include <vector>
+
+#include "quantities/first_faults.h"
 
 namespace baitwright {
 
@@ -11,24 +14,25 @@ namespace baitwright {
 struct Fault {
     std::string code;          ///< short and stable, for programs: "unknown-unit"
     std::string message;       ///< one sentence for a person, without the place
-    std::string hint;          ///< how to mend it; may be empty
+    std::string hint;          ///< how to mend it: an example, a range or the next thing to do; never empty
     std::string file;          ///< empty where it was not read from a file
     int line = 0;              ///< from 1; 0 where unknown
     int column = 0;            ///< from 1; 0 where unknown
     std::string source_line;   ///< the line as written, for the caret
     std::string subject = {};  ///< which entry of a record it concerns ("part 2"), where it has no place in a file yet
+    std::size_t more = 0;      ///< of one that stands for others, not told: how many
 };
 
 /// What went wrong, in the terms that a calling program cares for; each has one exit status (see `docs/commands.md`).
 enum class FaultClass { answer_is_no, usage, bad_data, not_found, cannot_create, input_output, try_again, interrupted };
 
-/// Every error that the project throws: all the faults of one attempt at once.
+/// Every error that the project throws: the faults of one attempt at once, the first of them where there are many.
 class Error : public std::runtime_error {
 public:
     Error(FaultClass fault_class, std::vector<Fault> faults)
         : std::runtime_error(faults.empty() ? std::string("unspecified fault") : faults.front().message),
           fault_class_(fault_class),
-          faults_(std::move(faults)) {}
+          faults_(first_faults(std::move(faults))) {}
     Error(FaultClass fault_class, Fault fault) : Error(fault_class, std::vector<Fault>{std::move(fault)}) {}
 
     [[nodiscard]] FaultClass fault_class() const { return fault_class_; }
@@ -44,28 +48,28 @@ class InputError : public Error {
 public:
     explicit InputError(std::vector<Fault> faults) : Error(FaultClass::bad_data, std::move(faults)) {}
     explicit InputError(Fault fault) : Error(FaultClass::bad_data, std::move(fault)) {}
-    InputError(std::string code, std::string message, std::string hint = {})
+    InputError(std::string code, std::string message, std::string hint)
         : InputError(Fault{std::move(code), std::move(message), std::move(hint), {}, 0, 0, {}}) {}
 };
 
 /// A flag or word of the command line does not fit.
 class UsageError : public Error {
 public:
-    UsageError(std::string code, std::string message, std::string hint = {})
+    UsageError(std::string code, std::string message, std::string hint)
         : Error(FaultClass::usage, Fault{std::move(code), std::move(message), std::move(hint), {}, 0, 0, {}}) {}
 };
 
 /// A name that is not on the shelf, or a file that is not there.
 class NotFound : public Error {
 public:
-    NotFound(std::string code, std::string message, std::string hint = {})
+    NotFound(std::string code, std::string message, std::string hint)
         : Error(FaultClass::not_found, Fault{std::move(code), std::move(message), std::move(hint), {}, 0, 0, {}}) {}
 };
 
 /// The store or the disk failed; `fault_class` says whether trying again can help.
 class StorageError : public Error {
 public:
-    StorageError(FaultClass fault_class, std::string code, std::string message, std::string hint = {})
+    StorageError(FaultClass fault_class, std::string code, std::string message, std::string hint)
         : Error(fault_class, Fault{std::move(code), std::move(message), std::move(hint), {}, 0, 0, {}}) {}
 };
 

@@ -6,7 +6,9 @@
 #include "bait/memory_shelf.h"
 #include "bait/recipe_names.h"
 #include "bait/strategy_names.h"
+#include "bait/suggesting_shelf.h"
 #include "bait/venue_names.h"
+#include "files/file_faults.h"
 
 namespace baitwright {
 
@@ -16,16 +18,26 @@ std::vector<Fault> all_faults(LibraryFile& file, const std::string& text, const 
     for (const RecipeEntry& entry : file.recipes) on_top.put(entry.recipe);
     for (const RecipeEntry& entry : file.faulty_recipes) on_top.put(entry.recipe);  // their names are there
     std::vector<Fault> faults = std::move(file.faults);
-    const auto add = [&](std::vector<Fault> names, const EntryPlaces& places) {
-        place_faults(names, places, text, file.name);
+    const SuggestingShelf suggesting(on_top);
+    std::size_t told = 0;  // unknown names of the entries gone through
+    const auto add = [&](const auto& entry, const EntryPlaces& places) {
+        std::vector<Fault> names = unknown_names(entry, suggesting.after(told));
+        told += names.size();
+        place_faults(names, places, {}, file.name);
         faults.insert(faults.end(), names.begin(), names.end());
     };
-    for (const RecipeEntry& entry : file.faulty_recipes) add(unknown_names(entry.recipe, on_top), entry.places);
-    for (const StrategyEntry& entry : file.faulty_strategies) add(unknown_names(entry.strategy, on_top), entry.places);
-    for (const VenueEntry& entry : file.faulty_venues) add(unknown_names(entry.venue, on_top), entry.places);
+    for (const RecipeEntry& entry : file.faulty_recipes) add(entry.recipe, entry.places);
+    told = 0;  // each sort of entry may stand first in the file
+    for (const StrategyEntry& entry : file.faulty_strategies) add(entry.strategy, entry.places);
+    told = 0;
+    for (const VenueEntry& entry : file.faulty_venues) add(entry.venue, entry.places);
     std::stable_sort(faults.begin(), faults.end(), [](const Fault& a, const Fault& b) {
-        return std::tie(a.line, a.column) < std::tie(b.line, b.column);
+        return std::tie(a.more, a.line, a.column) < std::tie(b.more, b.line, b.column);
     });
+    faults = first_faults(std::move(faults));
+    LineWalker lines(text);
+    for (Fault& fault : faults)
+        if (fault.line > 0) fault.source_line = lines.line(fault.line);
     return faults;
 }
 

@@ -3,6 +3,7 @@
 #include "answers/unroll_strategy.h"
 #include "bait/memory_shelf.h"
 #include "bait/resolved_mix.h"
+#include "bait/suggesting_shelf.h"
 #include "files/library_text.h"
 #include "quantities/fault.h"
 
@@ -30,13 +31,14 @@ std::vector<EntryChange> put_all(Store& store, const std::vector<Entry>& entries
     return changes;
 }
 
-/// Runs the check on each; throws the faults of all of them, with their names.
+/// Runs the check on each, against the shelf; throws the faults of all of them, with their names.
 template <class Entry, class Check>
-void check_all(const std::vector<Entry>& entries, Check&& check) {
+void check_all(const std::vector<Entry>& entries, const Shelf& shelf, Check&& check) {
+    const SuggestingShelf suggesting(shelf);
     std::vector<Fault> faults;
     for (const Entry& entry : entries) {
         try {
-            check(entry);
+            check(entry, suggesting.after(faults.size()));
         } catch (const InputError& error) {
             for (Fault fault : error.faults()) {
                 fault.message = "'" + entry.name + "': " + fault.message;
@@ -60,7 +62,8 @@ std::vector<EntryChange> put_ingredients(Store& store, const std::vector<Ingredi
 std::vector<EntryChange> put_recipes(Store& store, const std::vector<Recipe>& recipes, const std::string& today) {
     MemoryShelf on_top(&store);
     for (const Recipe& recipe : recipes) on_top.put(recipe);
-    check_all(recipes, [&](const Recipe& recipe) { static_cast<void>(resolve(recipe, on_top)); });
+    check_all(recipes, on_top,
+              [](const Recipe& recipe, const Shelf& shelf) { static_cast<void>(resolve(recipe, shelf)); });
     return put_all(
         store, recipes, "mix", today, [&](const std::string& name) { return store.recipe_to_mend(name); },
         [](const Recipe& old) { return toml_text(old); });
@@ -68,7 +71,9 @@ std::vector<EntryChange> put_recipes(Store& store, const std::vector<Recipe>& re
 
 std::vector<EntryChange> put_strategies(Store& store, const std::vector<Strategy>& strategies,
                                         const std::string& today) {
-    check_all(strategies, [&](const Strategy& strategy) { static_cast<void>(unroll_strategy(store, strategy)); });
+    check_all(strategies, store, [](const Strategy& strategy, const Shelf& shelf) {
+        static_cast<void>(unroll_strategy(shelf, strategy));
+    });
     return put_all(
         store, strategies, "strategy", today, [&](const std::string& name) { return store.find_strategy(name); },
         [](const Strategy& old) { return toml_text(old); });
