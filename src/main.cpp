@@ -13,9 +13,7 @@ int print(std::FILE* stream, const std::string& text, const std::string& done = 
     const bool written = std::fwrite(text.data(), 1, text.size(), stream) == text.size() && std::fflush(stream) == 0;
     if (written) return 0;
     const std::string hint = done.empty() ? "make room, then try again" : done;
-    std::fputs(("error: the output could not be written (is the disk full?)
-  hint: " + hint + "
-").c_str(), stderr);
+    std::fputs(("error: the output could not be written (is the disk full?)\n  hint: " + hint + "\n").c_str(), stderr);
     return baitwright::exit_status(baitwright::FaultClass::input_output);
 }
 

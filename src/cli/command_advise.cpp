@@ -34,7 +34,8 @@ std::string lower(std::string text) {
 /// Named on the command line, so that a length of 24 h and a depth of 100 m are the most there is.
 template <class Q>
 Q up_to(Q value, Q most, const char* range) {
-    if (!(value > Q{}) || value > most) throw InputError("out-of-range", std::string("it must be ") + range);
+    if (!(value > Q{}) || value > most)
+        throw InputError("out-of-range", std::string("it must be ") + range, "check the unit");
     return value;
 }
 
@@ -56,7 +57,7 @@ Circumstances circumstances(const Arguments& arguments) {
     read_flag(arguments, "--tow", [&](const std::string& text) {
         now.tow = parse<Speed>(text);
         if (*now.tow < Speed{} || *now.tow > 5.0 * metre_per_second)
-            throw InputError("out-of-range", "it must be from 0 to 5 m/s");
+            throw InputError("out-of-range", "it must be from 0 to 5 m/s", "for example --tow 5cm/s");
     });
     for (const std::string& fish : arguments.values("--fish")) now.fish.push_back(lower(fish));
     return now;

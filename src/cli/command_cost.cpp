@@ -6,6 +6,7 @@
 #include "cli/cost_flags.h"
 #include "cli/picture_file.h"
 #include "cli/result_formats.h"
+#include "quantities/suggestion.h"
 #include "report/cost_report.h"
 #include "shelf/strategy_argument.h"
 
@@ -47,6 +48,14 @@ std::vector<Contender> contenders(const std::vector<NamedStrategy>& named, const
     return found;
 }
 
+void refuse_twins(const std::vector<TimedWord>& words) {
+    for (std::size_t i = 0; i < words.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j)
+            if (words[i].times == words[j].times && folded_name(words[i].strategy) == folded_name(words[j].strategy))
+                throw UsageError("twice", "'" + words[i].strategy + "' is compared with itself",
+                                 "name another in its place; or the same for more sessions: \"open carpet=3\"");
+}
+
 CommandResult compare(const Arguments& arguments, const Surroundings& around) {
     check_picture(arguments);
     const CostRequest request = cost_request(arguments, around.today);
@@ -55,6 +64,7 @@ CommandResult compare(const Arguments& arguments, const Surroundings& around) {
                          "name two or more; what one costs says: baitwright cost");
     std::vector<TimedWord> words;
     for (const std::string& word : arguments.words()) words.push_back(timed_word(word));
+    refuse_twins(words);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<NamedStrategy> named;
     for (const TimedWord& word : words) named.push_back(strategy_argument(word.strategy, *shelf));

@@ -91,8 +91,18 @@ std::string told(const Arguments& arguments, const std::vector<DropAnswer>& answ
     return side_by_side ? drop_comparison_text(answers) : drop_text(answers.front());
 }
 
+/// A ball that cannot be made is a slip where it alone is asked for; side by side it stands with its warning.
+void refuse_no_ball(const DropRequest& request, const DropAnswer& answer) {
+    if (!std::holds_alternative<DroppedBall>(request.form) || answer.state == MixState::squeezed) return;
+    throw UsageError(
+        "unfit-state",
+        "at the feel '" + answer.feel + "' the mix is too " + (answer.wetness < 1 ? "dry" : "wet") + " to be a ball",
+        "choose another feel, such as --feel firm; or drop a cup: --cup 250ml");
+}
+
 CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
     const DropRequest request = drop_request(arguments);
+    refuse_unfit_drop_flags(arguments, request);
     check_picture(arguments);
     if (arguments.has("--compare") && arguments.has("--want"))
         throw UsageError("two-questions", "--compare and --want were both given", "give one of them");
@@ -109,6 +119,7 @@ CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
         answers = searched(*arguments.value("--want"), request, named.shelf(), ask);
     else
         answers.push_back(ask(request));
+    if (!side_by_side) refuse_no_ball(request, answers.front());
     if (arguments.has("--plot")) write_picture(arguments, drop_plot(answers));
     CommandResult result{told(arguments, answers, side_by_side), 0};
     if (!side_by_side)

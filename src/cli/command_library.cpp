@@ -38,6 +38,9 @@ KeyValue read_key_value(const std::string& text) {
 
 CommandResult add_ingredient(const Arguments& arguments, const Surroundings& around) {
     refuse_folder(around);
+    if (arguments.has("--like") && arguments.has("--kind"))
+        throw UsageError("two-kinds", "--like and --kind were both given",
+                         "leave --kind out: the kind comes with --like \"brown crumb\"");
     std::vector<KeyValue> values;
     if (const auto kind = arguments.value("--kind")) values.push_back({"kind", *kind});
     for (const std::string& text : arguments.values("--set"))
@@ -144,7 +147,20 @@ CommandResult import_file(const Arguments& arguments, const Surroundings& around
     return told(arguments, "ingredient import", put_ingredients(store, file.ingredients, around.today));
 }
 
+void check_export(const Arguments& arguments) {
+    const std::string path = arguments.value("--to").value_or("");
+    if (arguments.has("--json"))
+        throw UsageError("unfit-flag", "an export is TOML or CSV, not JSON",
+                         "leave --json out; as JSON it comes with: baitwright ingredient show \"brown crumb\" --json");
+    if (arguments.has("--replace") && path.empty())
+        throw UsageError("unfit-flag", "--replace goes with --to", "leave it out, or add --to bags.toml");
+    if (arguments.has("--csv") && path.ends_with(".toml"))
+        throw UsageError("two-formats", "--csv was given, and '" + path + "' ends in .toml",
+                         "leave --csv out, or write --to bags.csv");
+}
+
 CommandResult export_file(const Arguments& arguments, const Surroundings& around) {
+    check_export(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<std::string> names = arguments.words();
     if (names.empty()) names = shelf->ingredient_names();

@@ -49,7 +49,9 @@ ShopRequest shop_request(const Arguments& arguments, const Surroundings& around)
     if (arguments.has("--one-shop")) request.trips = ShopRequest::Trips::one_shop;
     read_flag(arguments, "--most-left", [&](const std::string& text) {
         request.most_left_over = parse<Mass>(text);
-        if (*request.most_left_over < Mass{}) throw InputError("out-of-range", "no less than nothing can be left over");
+        if (*request.most_left_over < Mass{})
+            throw InputError("out-of-range", "no less than nothing can be left over",
+                             "for example --most-left 200g, or 0g");
     });
     return request;
 }

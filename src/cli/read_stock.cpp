@@ -54,7 +54,7 @@ Milligrams weighed(const std::string& text, const StockName& of) {
 void refuse_size(Milligrams mass) {
     if (mass > most) throw InputError("out-of-range", "that is more than 10 t", "check the unit: g, kg, ml, l, pt");
     if (mass <= Milligrams{})
-        throw InputError("out-of-range", "that is less than a milligram", "check the unit: g, kg, ml, l, pt");
+        throw InputError("out-of-range", "that is less than a milligram", "check the unit, as in 500g or 2pt");
 }
 
 }  // namespace

@@ -32,7 +32,8 @@ SoakTest read_test(const std::string& text) {
     SoakTest test{in_range(parse<Mass>(words[0])), in_range(parse<Mass>(words[2])), in_range(parse<Time>(words[1])),
                   Temperature::from_celsius(15)};
     if (!(test.under_water >= 5.0 * second && test.under_water <= 48.0 * hour))
-        throw InputError("out-of-range", "the time under water must be from 5 seconds to 48 hours");
+        throw InputError("out-of-range", "the time under water must be from 5 seconds to 48 hours",
+                         "for example 20min, or 90s");
     return test;
 }
 
@@ -76,7 +77,7 @@ std::vector<KeyValue> read_soak_test(const Arguments& arguments, const Ingredien
         read_flag(arguments, "--water-temp",
                   [&](const std::string& warmth) { test.water = parse<Temperature>(warmth); });
         if (!(test.water >= Temperature::from_celsius(0) && test.water <= Temperature::from_celsius(60)))
-            throw InputError("out-of-range", "the water must be from 0 to 60 degC");
+            throw InputError("out-of-range", "the water must be from 0 to 60 degC", "for example --water-temp 15degC");
         const Diffusivity diffusivity = diffusivity_of_test(pellet, capacity, test);
         measured.push_back({"diffusivity", fmt::format("{:.3g} m2/s", diffusivity.si()), source, spread});
     });

@@ -119,7 +119,8 @@ Json answer_of(const Bank& bank, const std::string& question, const Arguments& a
     if (question == "drop") return drop_reply(bank, arguments, wanted);
     if (question == "cost") return cost_reply(bank, arguments, wanted);
     if (question == "plan") return plan_reply(bank, arguments, wanted);
-    throw NotFound("unknown-question", "the page's engine has no answer called '" + question + "'");
+    throw NotFound("unknown-question", "the page's engine has no answer called '" + question + "'",
+                   "it answers mix, water, soak, drop, cost and plan");
 }
 
 }  // namespace baitwright

@@ -42,7 +42,8 @@ PackingClasses normalised(std::span<const PackedClass> given, double compaction_
     PackingClasses classes;
     double sum = 0;
     for (const PackedClass& one : given) sum += one.volume_share;
-    if (!(sum > 0)) throw InputError("empty-packing", "nothing to pack: no part has any volume");
+    if (!(sum > 0))
+        throw InputError("empty-packing", "nothing to pack: no part has any volume", "give a part more than 0 g");
     for (const PackedClass& one : given)
         if (one.volume_share > 0)
             classes.push_back({one.volume_share / sum, one.own_packing * (1 + 1 / compaction_index), one.size.si()});

@@ -33,11 +33,13 @@ ParticleCloud::ParticleCloud(const CloudStart& start, std::span<const CloudGrain
     const double r0 = start.radius.si();
     end_radius_ = r0 + cloud_widens * (tow.depth - start.depth).si();
     if (!(r0 > 0) || !(end_radius_ >= r0))
-        throw InputError("out-of-range", "the cloud must begin above the bed and be wider than nothing");
+        throw InputError("out-of-range", "the cloud must begin above the bed and be wider than nothing",
+                         "take a larger cup or ball, or deeper water");
     double weight = 0;
     for (const CloudGrains& g : grains) weight += g.weight.si();
     if (!(weight > 0 || start.speed.si() > 0))
-        throw InputError("out-of-range", "a cloud that weighs nothing under water does not sink");
+        throw InputError("out-of-range", "a cloud that weighs nothing under water does not sink",
+                         "wet it more, or put soil in");
     stretches_.push_back(
         {start.at.si(), r0, 2 * pi * r0 * r0 * r0 * start.speed.si(), standard_gravity * weight, start.drift.si()});
     std::vector<std::size_t> order(grains.size());

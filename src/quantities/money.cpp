@@ -13,7 +13,8 @@ namespace baitwright {
 namespace {
 
 [[noreturn]] void refuse_size() {
-    throw InputError("too-large", "an amount of money is larger than can be counted");
+    throw InputError("too-large", "an amount of money is larger than can be counted",
+                     "check the prices and amounts: the most is 92,000 million million");
 }
 
 std::int64_t whole_below(double value) {

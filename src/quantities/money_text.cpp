@@ -68,7 +68,8 @@ std::int64_t minor_units(const Amount& amount, int minor_digits, std::string_vie
     for (char digit : digits) {
         if (__builtin_mul_overflow(minor, std::int64_t{10}, &minor) ||
             __builtin_add_overflow(minor, std::int64_t{digit - '0'}, &minor)) {
-            throw InputError("too-large", fmt::format("{} is more money than can be counted", in_quotes(whole)));
+            throw InputError("too-large", fmt::format("{} is more money than can be counted", in_quotes(whole)),
+                             "write it as in \"£3.40\"");
         }
     }
     return minor;
@@ -93,7 +94,8 @@ const Currency* currency_behind(std::string_view rest, const Currency* in_front,
         "too-many-digits",
         minor_digits == 0
             ? fmt::format("{} has digits after the point, but {} has none", in_quotes(whole), unit)
-            : fmt::format("{} has too many digits after the point: {} has {}", in_quotes(whole), unit, minor_digits));
+            : fmt::format("{} has too many digits after the point: {} has {}", in_quotes(whole), unit, minor_digits),
+        minor_digits == 0 ? "leave out the point and what follows it" : "round it to that many digits");
 }
 
 Money money_of(const Amount& amount, const Currency& currency, int minor_digits, bool negative,

@@ -188,10 +188,12 @@ double take_usable_number(std::string_view& rest, std::string_view whole, std::s
                          comma_hint(before.substr(0, before.size() - rest.size()), rest));
     }
     if (std::isnan(*value)) {
-        throw InputError("not-a-number", fmt::format("{} divides by nothing", in_quotes(whole)));
+        throw InputError("not-a-number", fmt::format("{} divides by nothing", in_quotes(whole)),
+                         "write it as in 1/2 or 0.5");
     }
     if (std::abs(*value) > largest_number) {
-        throw InputError("too-large", fmt::format("{} is larger than any number used here", in_quotes(whole)));
+        throw InputError("too-large", fmt::format("{} is larger than any number used here", in_quotes(whole)),
+                         "check its digits; an amount reads like 500 g or 1.5 l");
     }
     return *value;
 }

@@ -58,4 +58,22 @@ DropRequest drop_request(const Arguments& arguments) {
     return request;
 }
 
+void refuse_unfit_drop_flags(const Arguments& arguments, const DropRequest& request) {
+    const bool ball = std::holds_alternative<DroppedBall>(request.form);
+    const bool cup = std::holds_alternative<DroppedCup>(request.form);
+    const bool any_form = arguments.has("--want") || arguments.value("--compare").value_or("") == "forms";
+    const auto only_of = [&](bool fits, std::initializer_list<const char*> flags, const char* what, const char* hint) {
+        for (const char* flag : flags)
+            if (!fits && !any_form && arguments.has(flag))
+                throw UsageError("unfit-flag", std::string(flag) + what, hint);
+    };
+    only_of(ball, {"--thrown", "--squeeze"}, " goes with a ball", "leave it out, or drop a ball: --ball 55mm");
+    only_of(ball || std::holds_alternative<DroppedFeeder>(request.form), {"--hold"},
+            " is the bucket test of a ball or a feeder", "leave it out, or drop a ball: --ball 55mm");
+    only_of(cup, {"--breaks-at", "--cup-weighs"}, " tells of a cupful", "leave it out, or drop a cup: --cup 250ml");
+    if (request.own.breaks_at.value_or(Length{}) > request.depth)
+        throw UsageError("out-of-range", "--breaks-at is deeper than the water",
+                         "give how deep it broke, at most the depth: --depth 2.5m --breaks-at 0.8m");
+}
+
 }  // namespace baitwright

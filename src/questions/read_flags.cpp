@@ -30,7 +30,7 @@ int read_count(const std::string& text, const char* example) {
 std::uint64_t read_seed(const std::string& text) {
     const double seed = parse_number(text);
     if (seed < 0 || seed > 9e15 || seed != static_cast<double>(static_cast<std::uint64_t>(seed)))
-        throw InputError("out-of-range", "'" + text + "' is not a whole number from 0 to 9e15");
+        throw InputError("out-of-range", "'" + text + "' is not a whole number from 0 to 9e15", "for example --seed 7");
     return static_cast<std::uint64_t>(seed);
 }
 

@@ -1,5 +1,6 @@
 #include "questions/soak_question.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "quantities/clock.h"
@@ -9,12 +10,27 @@ namespace baitwright {
 
 namespace {
 
+bool is_percent(const std::string& word) {
+    return word.ends_with('%');
+}
+
+/// "50 %" beside "1 part" is no whole that could be shared out: all are shares in %, or none is.
+void refuse_mixed_shares(const std::vector<std::string>& words) {
+    const auto percent_at = std::find_if(words.begin(), words.end(), is_percent);
+    const auto other_at = std::find_if_not(words.begin(), words.end(), is_percent);
+    if (percent_at == words.end() || other_at == words.end()) return;
+    throw UsageError("mixed-shares", "'" + *percent_at + "' is a share in %, and '" + *other_at + "' is none",
+                     "give all of them in %, or all in parts: \"expander 4 mm=2 parts\" \"expander 6 mm=1 part\"");
+}
+
 /// "2 parts", "1 part", "50 %": shares of the whole.
 std::optional<double> read_parts(const std::string& text) {
     for (const char* ending : {"parts", "part", "%"})
         if (text.ends_with(ending)) {
             const double parts = parse_number(text.substr(0, text.size() - std::string(ending).size()));
-            if (!(parts > 0 && parts <= 1e6)) throw InputError("out-of-range", "'" + text + "' is no share above zero");
+            if (!(parts > 0 && parts <= 1e6))
+                throw InputError("out-of-range", "'" + text + "' is no share above zero",
+                                 "a share is above 0 and at most 1000000: \"2 parts\", \"40 %\"");
             return parts;
         }
     return std::nullopt;
@@ -75,13 +91,15 @@ SoakTotal read_total(const Arguments& arguments) {
     read_flag(arguments, "--bites", [&](const std::string& text) {
         const double bites = parse_number(text);
         if (!(bites > 0 && bites <= 1000))
-            throw InputError("out-of-range", "the bites an hour must be above 0 and at most 1000");
+            throw InputError("out-of-range", "the bites an hour must be above 0 and at most 1000",
+                             "for example --bites 30");
         total = BitesPlanned{bites, {}};
     });
     read_flag(arguments, "--length", [&](const std::string& text) {
         const Time length = in_range(parse<Time>(text));
         if (length > 72.0 * hour)
-            throw InputError("out-of-range", "a session of more than 72 hours is not planned here");
+            throw InputError("out-of-range", "a session of more than 72 hours is not planned here",
+                             "for example --length 5h");
         std::get<BitesPlanned>(total).length = length;
     });
     return total;
@@ -90,7 +108,8 @@ SoakTotal read_total(const Arguments& arguments) {
 int read_strokes(const std::string& text) {
     const double strokes = parse_number(text);
     if (!(strokes >= 0 && strokes <= 200) || strokes != std::floor(strokes))
-        throw InputError("out-of-range", "'" + text + "' is not a whole number of strokes from 0 to 200");
+        throw InputError("out-of-range", "'" + text + "' is not a whole number of strokes from 0 to 200",
+                         "for example --strokes 4");
     return static_cast<int>(strokes);
 }
 
@@ -112,6 +131,7 @@ void read_pump(const Arguments& arguments, PumpSetup& pump) {
 
 SoakRequest soak_request(const Arguments& arguments) {
     SoakRequest request;
+    refuse_mixed_shares(arguments.words());
     for (const std::string& word : arguments.words()) request.items.push_back(read_item(word));
     request.total = read_total(arguments);
     read_flag(arguments, "--spare", [&](const std::string& text) { request.spare = parse<Ratio>(text); });

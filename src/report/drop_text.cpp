@@ -129,7 +129,7 @@ std::string sure_line(const DropAnswer& answer) {
     std::string text = "All of this is an estimate within a factor of two or three; likely means 9 times in 10.";
     if (answer.own.empty())
         return text +
-               " Drop one into a clear bucket, look into clear water, and say what you saw: how long it held (--hold), how deep it broke (--breaks-at), how wide it lay (--carpet-seen), what a cup of it weighs (--cup-weighs).";
+               " Drop one into a clear bucket, look into clear water, and say what you saw: how long a ball held (--hold), how deep a cupful broke (--breaks-at), how wide it lay (--carpet-seen), what a level cup weighs (--cup-weighs).";
     text += " Yours are: ";
     for (std::size_t i = 0; i < answer.own.size(); ++i) text += (i ? ", " : "") + answer.own[i];
     return text + ".";

@@ -25,7 +25,9 @@ constexpr const char* select_movements =
 std::int64_t entry_to_undo(StoreConnection& connection, std::optional<std::int64_t> entry) {
     if (entry) return *entry;
     Query row(connection, last_entry);
-    if (!row.next()) throw NotFound("nothing-to-undo", "there is no entry that could be undone");
+    if (!row.next())
+        throw NotFound("nothing-to-undo", "there is no entry that could be undone",
+                       "look at what there is with: baitwright stock history \"brown crumb\"");
     return row.whole(0);
 }
 

@@ -94,11 +94,29 @@ bool is_refusal(int status) {
     return status >= 64 && status <= 75;
 }
 
+std::size_t count_of(const std::string& text, const std::string& word) {
+    std::size_t count = 0;
+    for (auto at = text.find(word); at != std::string::npos; at = text.find(word, at + 1)) ++count;
+    return count;
+}
+
+/// Each fault is told with how to mend it.
+std::size_t faults_without_hint(const std::string& errors) {
+    return count_of("\n" + errors, "error: ") -
+           std::min(count_of("\n" + errors, "error: "), count_of(errors, "  hint: "));
+}
+
+bool holds_a_digit(const std::string& text) {
+    return std::any_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+}
+
 void check_plain(const program_run::Outcome& outcome, const Case& row) {
     CHECK(std::to_string(outcome.status) == row.at("status"));
     CHECK(outcome.status < 128);
     CHECK((outcome.output + outcome.errors).find(row.at("says")) != std::string::npos);
-    if (is_refusal(outcome.status)) CHECK(outcome.output.empty());
+    if (!is_refusal(outcome.status)) return;
+    CHECK(outcome.output.empty());
+    CHECK(faults_without_hint(outcome.errors) == 0);
 }
 
 /// What is wrong with one entry of "errors"; empty where nothing is.
@@ -107,8 +125,12 @@ std::string wrong_with(const nlohmann::json& error) {
     for (const auto& entry : error.items()) keys.insert(entry.key());
     if (keys != std::set<std::string>{"code", "message", "file", "line", "column", "hint"}) return "its keys";
     if (!error["code"].is_string() || !error["message"].is_string()) return "no code or no message";
-    for (const char* key : {"file", "hint"})
-        if (!error[key].is_string() && !error[key].is_null()) return key;
+    if (!error["file"].is_string() && !error["file"].is_null()) return "file";
+    if (!error["hint"].is_string() || error["hint"].get<std::string>().empty()) return "no hint";
+    // Out of its range says from where to where, or an example of what is inside.
+    if (error["code"] == "out-of-range" &&
+        !holds_a_digit(error["message"].get<std::string>() + error["hint"].get<std::string>()))
+        return "neither a range nor an example";
     for (const char* key : {"line", "column"})
         if (!error[key].is_number_integer() && !error[key].is_null()) return key;
     return {};

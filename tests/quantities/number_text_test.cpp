@@ -65,11 +65,14 @@ TEST_CASE("what is no number is refused with a way out") {
         {"5.", "not-a-number", "'5.' is more than a plain number", "write 5 alone"},
         {"1.5½", "not-a-number", "'1.5½' is more than a plain number", "write 1.5 alone"},
         {"1e", "not-a-number", "'1e' is more than a plain number", "write 1 alone"},
-        {"1/0", "not-a-number", "'1/0' divides by nothing", ""},
-        {"0/0", "not-a-number", "'0/0' divides by nothing", ""},
-        {"1e301", "too-large", "'1e301' is larger than any number used here", ""},
-        {"1e999", "too-large", "'1e999' is larger than any number used here", ""},
-        {"-1e999", "too-large", "'-1e999' is larger than any number used here", ""},
+        {"1/0", "not-a-number", "'1/0' divides by nothing", "write it as in 1/2 or 0.5"},
+        {"0/0", "not-a-number", "'0/0' divides by nothing", "write it as in 1/2 or 0.5"},
+        {"1e301", "too-large", "'1e301' is larger than any number used here",
+         "check its digits; an amount reads like 500 g or 1.5 l"},
+        {"1e999", "too-large", "'1e999' is larger than any number used here",
+         "check its digits; an amount reads like 500 g or 1.5 l"},
+        {"-1e999", "too-large", "'-1e999' is larger than any number used here",
+         "check its digits; an amount reads like 500 g or 1.5 l"},
     }));
     CAPTURE(row.text);
     const auto fault = fault_of([&] { parse_number(row.text); });

@@ -114,7 +114,7 @@ TEST_CASE("what is no mass is refused, saying what is wrong and what would do") 
         {"nan kg", "not-a-number", "'nan kg' does not start with a number", "as in 400 g"},
         {"inf kg", "not-a-number", "'inf kg' does not start with a number", "as in 400 g"},
         {"0x10 g", "not-a-number", "'0x10 g': 'x10 g' is left over", "write a mass as in 400 g"},
-        {"1/0 kg", "not-a-number", "'1/0 kg' divides by nothing", ""},
+        {"1/0 kg", "not-a-number", "'1/0 kg' divides by nothing", "write it as in 1/2 or 0.5"},
         {"12 3 kg", "not-a-number", "'12 3 kg': '3 kg' is left over", "write a mass as in 400 g"},
         {"5 kg or so", "not-a-number", "'5 kg or so': 'or so' is left over", "write a mass as in 400 g"},
         {"5 kg -", "not-a-number", "'5 kg -': '-' is left over", "write a mass as in 400 g"},
@@ -123,7 +123,8 @@ TEST_CASE("what is no mass is refused, saying what is wrong and what would do") 
         {"1 lb 1 lb", "out-of-order", "'1 lb 1 lb' has its parts out of order",
          "write the larger unit first, each once, as in 1 lb 4 oz"},
         {"1 lb -4 oz", "out-of-order", "'1 lb -4 oz' has a sign inside", "a sign belongs in front of the whole"},
-        {"1e301 kg", "too-large", "'1e301 kg' is larger than any number used here", ""},
+        {"1e301 kg", "too-large", "'1e301 kg' is larger than any number used here",
+         "check its digits; an amount reads like 500 g or 1.5 l"},
     }));
     CAPTURE(row.text);
     const auto fault = fault_of([&] { parse<Mass>(row.text); });
