@@ -47,12 +47,8 @@ ShopRequest shop_request(const Arguments& arguments, const Surroundings& around)
     for (const std::string& text : arguments.values("--delivery"))
         request.deliveries.push_back(flag_value("--delivery", [&] { return read_delivery(text); }));
     if (arguments.has("--one-shop")) request.trips = ShopRequest::Trips::one_shop;
-    read_flag(arguments, "--most-left", [&](const std::string& text) {
-        request.most_left_over = parse<Mass>(text);
-        if (*request.most_left_over < Mass{})
-            throw InputError("out-of-range", "no less than nothing can be left over",
-                             "for example --most-left 200g, or 0g");
-    });
+    read_flag(arguments, "--most-left",
+              [&](const std::string& text) { request.most_left_over = nothing_or_in_range(parse<Mass>(text)); });
     return request;
 }
 

@@ -100,6 +100,9 @@ Money in_range(const Money& price) {
     return price;
 }
 
+Mass nothing_or_in_range(Mass amount) {
+    return checked_or_nothing(amount);
+}
 Volume nothing_or_in_range(Volume amount) {
     return checked_or_nothing(amount);
 }

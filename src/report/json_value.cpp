@@ -96,13 +96,17 @@ const Json* Json::find(std::string_view key) const {
     return record && place < record->keys.size() ? &record->values[place] : nullptr;
 }
 
-const Json& Json::at(std::string_view key) const {
+const Json& Json::at(std::string_view key) const& {
     const Json* found = find(key);
     if (!found) throw std::out_of_range("this JSON has no '" + std::string(key) + "'");
     return *found;
 }
 
-Json& Json::operator[](std::string_view key) {
+Json Json::at(std::string_view key) && {
+    return std::as_const(*this).at(key);
+}
+
+Json& Json::operator[](std::string_view key) & {
     if (!data_) *this = object();
     auto* record = std::get_if<JsonData::Record>(&data_->value);
     if (!record) throw std::invalid_argument("this JSON is no record");
@@ -134,7 +138,7 @@ void Json::erase(std::string_view key) {
     record->values.erase(record->values.begin() + static_cast<std::ptrdiff_t>(place));
 }
 
-const std::vector<Json>& Json::items() const {
+const std::vector<Json>& Json::items() const& {
     static const std::vector<Json> none;
     if (const auto* list = held<JsonData::List>(data_.get())) return list->items;
     if (const auto* record = held<JsonData::Record>(data_.get())) return record->values;

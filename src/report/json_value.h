@@ -6,6 +6,7 @@
 #include <memory>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace baitwright {
@@ -51,10 +52,11 @@ public:
     /// What stands under the key; nullptr where nothing does, or it is no record.
     [[nodiscard]] const Json* find(std::string_view key) const;
     /// The same, where the lack of it is a mistake: std::out_of_range.
-    [[nodiscard]] const Json& at(std::string_view key) const;
-    [[nodiscard]] const Json& operator[](std::string_view key) const { return at(key); }
+    [[nodiscard]] const Json& at(std::string_view key) const&;
+    [[nodiscard]] Json at(std::string_view key) &&;  ///< so that nothing is left of a value that is gone
+    [[nodiscard]] const Json& operator[](std::string_view key) const& { return at(key); }
     /// A key that is not there yet is added, with null.
-    Json& operator[](std::string_view key);
+    Json& operator[](std::string_view key) &;
     template <std::integral Place>
     const Json& operator[](Place place) const {
         return item(static_cast<std::size_t>(place));
@@ -70,7 +72,8 @@ public:
     void erase(std::string_view key);
 
     /// The items of a list, the values of a record.
-    [[nodiscard]] const std::vector<Json>& items() const;
+    [[nodiscard]] const std::vector<Json>& items() const&;
+    [[nodiscard]] std::vector<Json> items() && { return std::as_const(*this).items(); }
     [[nodiscard]] std::vector<Json>::const_iterator begin() const { return items().begin(); }
     [[nodiscard]] std::vector<Json>::const_iterator end() const { return items().end(); }
     /// Of a record, in the order of its values.

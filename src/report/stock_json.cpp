@@ -2,6 +2,7 @@
 
 #include "bait/stock_rules.h"
 #include "quantities/quantity_text.h"
+#include "report/display.h"
 
 namespace baitwright {
 

@@ -27,7 +27,7 @@ name = "@meal"
 kind = "base"
 loose_density = "500 g/l"
 absorption = "0.7 g/g"
-pack = [{ size = "1 kg", price = "£4.20", on = 2026-03-01, shop = "-shop" }]
+pack = [{ size = "1 kg", price = "£4.20", on = 2026-03-01, shop = "+shop" }]
 [[ingredient]]
 name = "+liquid"
 kind = "liquid"

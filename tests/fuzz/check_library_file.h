@@ -10,14 +10,16 @@
 namespace baitwright {
 
 /// What `read_library_file` promises of any text, for the fuzzer and for its seeds: it does not throw, gives each fault
-/// a place and a hint, keeps them in order, and reads back what is written of its entries. Says what was broken, or nothing.
+/// a place and a hint, keeps them in order, and reads back what is written of its entries. Says what was broken, or
+/// nothing.
 inline std::string broken_promise(std::string_view text) {
     const LibraryFile file = read_library_file(text, "a.toml");
     int line = 1, column = 0;
     for (const Fault& fault : file.faults) {
         if (fault.more > 0) break;  // how many more there are, behind the others
         if (fault.line < line || (fault.line == line && fault.column < column)) return "faults are out of order";
-        if (fault.code.empty() || fault.message.empty() || fault.hint.empty() || fault.column < 1) return "a fault lacks something";
+        if (fault.code.empty() || fault.message.empty() || fault.hint.empty() || fault.column < 1)
+            return "a fault lacks something";
         line = fault.line;
         column = fault.column;
     }

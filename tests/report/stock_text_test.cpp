@@ -167,7 +167,8 @@ TEST_CASE("what the shed and its history tell in all is what their JSON says") {
             history.entries.push_back(entry);
         }
         const std::string text = stock_history_text(history);
-        for (const Json& entry : stock_history_json(history).at("entries")) {
+        const Json told = stock_history_json(history);
+        for (const Json& entry : told.at("entries")) {
             const std::string line = line_of(text, std::to_string(static_cast<int>(entry.at("entry").number())) + " ");
             RC_ASSERT(says(line, "+" + grams_shown(entry.at("change_g").number())));
             RC_ASSERT(says(line, " " + grams_shown(entry.at("left_g").number())));
