@@ -11,10 +11,15 @@ namespace baitwright {
 
 namespace {
 
+/// What is finite in one unit need not be so in another.
+std::string shown(double value) {
+    return std::isfinite(value) ? number_text(value) : "beyond all numbers";
+}
+
 template <class D>
 std::string amount_beyond(const char* what, Quantity<D> amount, Unit<D> unit, const char* symbol) {
     if (lies_in_range(amount)) return {};
-    return std::string(what) + " is " + number_text(amount.in(unit)) + " " + symbol + ", but must be " +
+    return std::string(what) + " is " + shown(amount.in(unit)) + " " + symbol + ", but must be " +
            range_text<Quantity<D>>();
 }
 
@@ -24,7 +29,7 @@ std::string property_beyond(const PropertyFacts<D>& facts, const Property<Quanti
     const double value = property.value.in(facts.unit), slack = 1e-9 * std::abs(facts.highest);
     const std::string unit = facts.symbol.empty() ? "" : " " + std::string(facts.symbol);
     if (!(value >= facts.lowest - slack && value <= facts.highest + slack))
-        return "its " + std::string(facts.key) + " is " + number_text(value) + unit + ", but must be from " +
+        return "its " + std::string(facts.key) + " is " + shown(value) + unit + ", but must be from " +
                number_text(facts.lowest) + " to " + number_text(facts.highest) + unit;
     if (property.spread >= 0 && property.spread <= 3 * (1 + 1e-9)) return {};
     return "the spread of its " + std::string(facts.key) + " must be from 0 to 300 %";
@@ -57,6 +62,13 @@ std::string beyond_range(const Ingredient& ingredient) {
         keep_first(found, property_beyond(PropertyFacts<NoDimension>{key, "%", percent, 0, 100, false, 0}, share));
     });
     for (const Pack& pack : ingredient.packs) keep_first(found, beyond_range(pack));
+    if (ingredient.label_dose)
+        std::visit(
+            [&](auto each) {
+                if (!lies_in_range(each))
+                    keep_first(found, "the dose on its label must be " + range_text<decltype(each)>());
+            },
+            ingredient.label_dose->each);
     for (const auto& time : {ingredient.keeps.dry, ingredient.keeps.cold, ingredient.keeps.frozen})
         if (time) keep_first(found, amount_beyond("the time it keeps", *time, day, "d"));
     return found;

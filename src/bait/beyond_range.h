@@ -3,6 +3,7 @@
 #include <string>
 
 #include "bait/ingredient.h"
+#include "bait/strategy.h"
 
 /// What was stored before its range was held to: it can still be told apart when it is read.
 namespace baitwright {
@@ -11,5 +12,7 @@ namespace baitwright {
 /// where nothing does.
 std::string beyond_range(const Pack& pack);
 std::string beyond_range(const Ingredient& ingredient);
+/// "its session must be from 1 min to 24 h"; the names in it are not looked at.
+std::string beyond_range(const Strategy& strategy);
 
 }  // namespace baitwright

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "bait/strategy_limits.h"
 #include "bait/strategy_names.h"
 #include "files/value_reader.h"
 #include "quantities/hair.h"
@@ -14,9 +15,8 @@ namespace baitwright {
 
 namespace {
 
-constexpr int most_at_once = 1000;
-constexpr int most_fish = 1000;
-constexpr double most_bites = 3600;
+using namespace strategy_limits;
+
 constexpr std::string_view rhythms = R"(a time such as "40 min", "put-in", or "6 fish")";
 
 std::vector<std::string> form_words() {
@@ -62,7 +62,7 @@ FeedRhythm parse_rhythm(std::string_view text) {
                          near.empty() ? "it can be " + std::string(rhythms) : near);
     }
     const Time gap = parse<Time>(text);
-    if (!(gap >= 1.0 * second && gap <= 24.0 * hour))
+    if (!(gap >= shortest_gap && gap <= longest_gap))
         throw InputError("out-of-range", "'every' must be from 1 s to 24 h, not " + in_quotes(text),
                          R"(write it as in every = "40 min")");
     return EveryTime{gap};
@@ -127,7 +127,7 @@ FeedPart read_feed_part(TableReader& table) {
     FeedPart part;
     part.of = table.name("of").value_or("");
     if (table.required("share", "2")) {
-        part.share = table.number("share", 0, 1e6).value_or(1);
+        part.share = table.number("share", 0, most_share).value_or(1);
         if (part.share <= 0)
             table.faults().add(table.place_of_value("share"), "out-of-range", "'share' must be above 0",
                                "write share = 2, or take the part out");
@@ -164,14 +164,14 @@ std::vector<FeedPart> read_feed_parts(TableReader& table, std::size_t number, En
 
 Length parse_ball(std::string_view text) {
     const Length diameter = parse_ball_size(text);
-    if (diameter >= 5.0 * millimetre && diameter <= 200.0 * millimetre) return diameter;
+    if (diameter >= smallest_ball && diameter <= largest_ball) return diameter;
     throw InputError("out-of-range", "a ball must be from 5 to 200 mm wide, not " + in_quotes(text),
                      R"(write it as in "45 mm" or "egg")");
 }
 
 Volume parse_vessel(std::string_view text) {
     const Volume volume = parse_vessel_size(text);
-    if (volume >= 0.5 * millilitre && volume <= 20.0 * litre) return volume;
+    if (volume >= smallest_vessel && volume <= largest_vessel) return volume;
     throw InputError("out-of-range", "what is filled must hold from 0.5 ml to 20 l, not " + in_quotes(text),
                      R"(write it as in "250 ml" or "toss pot 25")");
 }

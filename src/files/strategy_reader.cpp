@@ -1,5 +1,6 @@
 #include "files/strategy_reader.h"
 
+#include "bait/strategy_limits.h"
 #include "files/feed_reader.h"
 #include "files/value_reader.h"
 #include "quantities/in_quotes.h"
@@ -9,8 +10,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr double fastest_pace = 3600;  // an hour
-constexpr double most_spare = 5;
+using namespace strategy_limits;
 
 /// A value that must lie in the range, which `range` names in words.
 template <class Q>
@@ -26,20 +26,20 @@ std::optional<Q> between(TableReader& table, std::string_view key, std::string_v
 
 std::optional<Time> read_length(TableReader& table) {
     if (!table.required("length", "\"5 h\"")) return std::nullopt;
-    return between<Time>(table, "length", "5 h", 1.0 * minute, 24.0 * hour, "from 1 min to 24 h");
+    return between<Time>(table, "length", "5 h", shortest_session, longest_session, "from 1 min to 24 h");
 }
 
 WaterSetting read_water(TableReader& table) {
     WaterSetting water;
     auto block = table.inner("water", "the water of a strategy");
     if (!block) return water;
-    water.depth = between<Length>(*block, "depth", "2.5 m", 1.0 * centimetre, 100.0 * metre, "from 1 cm to 100 m");
-    water.temperature = between<Temperature>(*block, "temperature", "12 degC", Temperature::from_celsius(0),
-                                             Temperature::from_celsius(40), "from 0 to 40 degC");
+    water.depth = between<Length>(*block, "depth", "2.5 m", shallowest, deepest, "from 1 cm to 100 m");
+    water.temperature =
+        between<Temperature>(*block, "temperature", "12 degC", Temperature::from_celsius(coldest_celsius),
+                             Temperature::from_celsius(warmest_celsius), "from 0 to 40 degC");
     water.clarity = block->word("clarity", {clarity_names.begin(), clarity_names.end()}).value_or("");
-    water.tow = between<Speed>(*block, "tow", "2 cm/s", Speed{}, 5.0 * metre_per_second, "from 0 to 5 m/s");
-    water.tow_bottom = between<Speed>(*block, "tow_bottom", "1 cm/s", -5.0 * metre_per_second, 5.0 * metre_per_second,
-                                      "from -5 to 5 m/s");
+    water.tow = between<Speed>(*block, "tow", "2 cm/s", Speed{}, fastest_tow, "from 0 to 5 m/s");
+    water.tow_bottom = between<Speed>(*block, "tow_bottom", "1 cm/s", -fastest_tow, fastest_tow, "from -5 to 5 m/s");
     block->refuse_unknown_keys();
     return water;
 }

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <stdexcept>
 
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
@@ -12,7 +13,8 @@ namespace baitwright {
 namespace {
 
 double to_significant(double value, int digits) {
-    if (value == 0 || !std::isfinite(value)) return value;
+    if (!std::isfinite(value)) throw std::logic_error("a number in the answer is not finite");
+    if (value == 0) return value;
     const double scale = std::pow(10.0, digits - 1 - static_cast<int>(std::floor(std::log10(std::abs(value)))));
     return std::round(value * scale) / scale;
 }

@@ -75,7 +75,7 @@ std::vector<EntryChange> put_strategies(Store& store, const std::vector<Strategy
         static_cast<void>(unroll_strategy(shelf, strategy));
     });
     return put_all(
-        store, strategies, "strategy", today, [&](const std::string& name) { return store.find_strategy(name); },
+        store, strategies, "strategy", today, [&](const std::string& name) { return store.strategy_to_mend(name); },
         [](const Strategy& old) { return toml_text(old); });
 }
 

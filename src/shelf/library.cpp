@@ -59,7 +59,7 @@ void fill(Store& store) {
             for (const RecipeEntry& entry : file.recipes)
                 if (!store.recipe_to_mend(entry.recipe.name)) store.put(entry.recipe, EntryOwner::shipped);
             for (const StrategyEntry& entry : file.strategies)
-                if (!store.find_strategy(entry.strategy.name)) store.put(entry.strategy, EntryOwner::shipped);
+                if (!store.strategy_to_mend(entry.strategy.name)) store.put(entry.strategy, EntryOwner::shipped);
             if (!new_feels) continue;
             for (const Feel& feel : file.feels) store.put(feel, EntryOwner::shipped);
         }

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <functional>
 #include <map>
+#include <string>
 
 #include "store/store_fault.h"
 
@@ -38,6 +39,10 @@ public:
     SQLite::Statement& prepared(const char* sql);
 
     [[nodiscard]] StorageError damaged(const std::string& finding) const { return damaged_store(path_, finding); }
+
+    /// Names of a kind of entry, folded, as they are shown and as an older program stored them, where the two differ.
+    /// This program stores none such, so that they are looked for once.
+    std::map<std::string, std::map<std::string, std::string>> names_once_mended;
 
     /// While one lives, all reading sees one state of the store: an entry spread over several tables is read whole.
     class Snapshot {

@@ -17,7 +17,7 @@ enum class Reading { checked, as_stored };
 
 std::optional<Ingredient> read_ingredient(StoreConnection& connection, std::string_view name, Reading reading);
 std::optional<Recipe> read_recipe(StoreConnection& connection, std::string_view name, Reading reading);
-std::optional<Strategy> read_strategy(StoreConnection& connection, std::string_view name);
+std::optional<Strategy> read_strategy(StoreConnection& connection, std::string_view name, Reading reading);
 std::vector<Feel> read_feels(StoreConnection& connection);
 std::vector<std::string> read_ingredient_names(StoreConnection& connection);
 std::vector<std::string> read_recipe_names(StoreConnection& connection);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cmath>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -34,7 +35,12 @@ public:
         const std::string stored = text(column);
         return stored.empty() ? stored : mended_name(stored);
     }
-    [[nodiscard]] double number(int column) const { return statement_.getColumn(column).getDouble(); }
+    /// An infinite one is read as a number that lies in no range and is finite in every unit, so that it is named and
+    /// mended like the others.
+    [[nodiscard]] double number(int column) const {
+        const double stored = statement_.getColumn(column).getDouble();
+        return std::isfinite(stored) ? stored : std::copysign(1e300, stored);
+    }
     [[nodiscard]] std::int64_t whole(int column) const { return statement_.getColumn(column).getInt64(); }
 
 private:

@@ -20,6 +20,17 @@ std::vector<std::string> texts(Query&& rows) {
     return result;
 }
 
+std::map<std::string, std::string> mended_names(StoreConnection& connection, std::string_view kind) {
+    Query rows(connection, kind == "ingredient" ? select_ingredient_names
+                           : kind == "recipe"   ? select_recipe_names
+                                                : select_strategy_names);
+    std::map<std::string, std::string> mended;
+    while (rows.next())
+        if (const std::string shown = folded_name(rows.name(0)); shown != folded_name(rows.text(0)))
+            mended.emplace(shown, rows.text(0));
+    return mended;
+}
+
 }  // namespace
 
 std::vector<Feel> read_feels(StoreConnection& connection) {
@@ -42,13 +53,10 @@ std::vector<std::string> read_strategy_names(StoreConnection& connection) {
 }
 
 std::optional<std::string> unmended_name(StoreConnection& connection, std::string_view kind, std::string_view name) {
-    const std::string folded = folded_name(name);
-    Query rows(connection, kind == "ingredient" ? select_ingredient_names
-                           : kind == "recipe"   ? select_recipe_names
-                                                : select_strategy_names);
-    while (rows.next())
-        if (folded_name(rows.name(0)) == folded && folded_name(rows.text(0)) != folded) return rows.text(0);
-    return std::nullopt;
+    const auto [known, is_first] = connection.names_once_mended.try_emplace(std::string(kind));
+    if (is_first) known->second = mended_names(connection, kind);
+    const auto found = known->second.find(folded_name(name));
+    return found == known->second.end() ? std::nullopt : std::optional(found->second);
 }
 
 std::string read_shipped_digest(StoreConnection& connection) {

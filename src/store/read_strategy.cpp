@@ -1,6 +1,10 @@
+#include <algorithm>
+
+#include "bait/beyond_range.h"
 #include "quantities/suggestion.h"
 #include "store/entries.h"
 #include "store/query.h"
+#include "store/store_fault.h"
 #include "store/stored_words.h"
 
 namespace baitwright {
@@ -17,6 +21,8 @@ constexpr const char* select_feed_parts =
     "SELECT part_of, share, prepare FROM strategy_feed_part WHERE strategy_id = ?1 AND feed = ?2 ORDER BY position";
 constexpr const char* select_hookbaits =
     "SELECT bait, measure, amount FROM strategy_hookbait WHERE strategy_id = ?1 ORDER BY position";
+
+constexpr std::int64_t beyond_any_count = 1'000'000;
 
 std::optional<double> number_or_nothing(const Query& row, int column) {
     return row.empty(column) ? std::nullopt : std::optional(row.number(column));
@@ -55,7 +61,7 @@ Feed feed_in(StoreConnection& connection, std::int64_t id, const Query& row) {
     feed.when = {*rhythm, Time::from_si(row.number(3)), quantity_or_nothing<Time>(row, 4)};
     feed.form = *form;
     feed.size = *size;
-    feed.count = static_cast<int>(row.whole(8));
+    feed.count = static_cast<int>(std::clamp<std::int64_t>(row.whole(8), -1, beyond_any_count));
     feed.feel = row.text(9);
     Query parts(connection, select_feed_parts, id, row.whole(0));
     while (parts.next()) {
@@ -80,7 +86,7 @@ Hookbait hookbait_in(const StoreConnection& connection, const Query& row) {
 
 }  // namespace
 
-std::optional<Strategy> read_strategy(StoreConnection& connection, std::string_view name) {
+std::optional<Strategy> read_strategy(StoreConnection& connection, std::string_view name, Reading reading) {
     const StoreConnection::Snapshot snapshot(connection);
     Query row(connection, select_strategy, folded_name(name));
     if (!row.next()) return std::nullopt;
@@ -89,6 +95,8 @@ std::optional<Strategy> read_strategy(StoreConnection& connection, std::string_v
     while (feeds.next()) strategy.feeds.push_back(feed_in(connection, row.whole(0), feeds));
     Query hookbaits(connection, select_hookbaits, row.whole(0));
     while (hookbaits.next()) strategy.hookbaits.push_back(hookbait_in(connection, hookbaits));
+    if (const std::string beyond = beyond_range(strategy); reading == Reading::checked && !beyond.empty())
+        throw stored_strategy_out_of_range(strategy.name, beyond);
     return strategy;
 }
 

@@ -65,7 +65,15 @@ std::optional<Recipe> Store::recipe_to_mend(std::string_view name) const {
 }
 
 std::optional<Strategy> Store::find_strategy(std::string_view name) const {
-    return found_by_name(*connection_, "strategy", name, read_strategy);
+    return found_by_name(*connection_, "strategy", name, [](StoreConnection& connection, std::string_view stored) {
+        return read_strategy(connection, stored, Reading::checked);
+    });
+}
+
+std::optional<Strategy> Store::strategy_to_mend(std::string_view name) const {
+    return found_by_name(*connection_, "strategy", name, [](StoreConnection& connection, std::string_view stored) {
+        return read_strategy(connection, stored, Reading::as_stored);
+    });
 }
 
 std::vector<Feel> Store::feels() const {

@@ -49,6 +49,7 @@ public:
     /// throws StorageError of class bad_data, "stored-out-of-range".
     [[nodiscard]] std::optional<Ingredient> ingredient_to_mend(std::string_view name) const;
     [[nodiscard]] std::optional<Recipe> recipe_to_mend(std::string_view name) const;
+    [[nodiscard]] std::optional<Strategy> strategy_to_mend(std::string_view name) const;
 
     /// The digest of the shipped files that the store was last filled from; empty in a new store.
     [[nodiscard]] std::string shipped_digest() const;

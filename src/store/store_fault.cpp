@@ -34,6 +34,12 @@ StorageError stored_mix_out_of_range(const std::string& mix, const std::string& 
             "write it into a file with the right amounts, and add it again: baitwright recipe add FILE"};
 }
 
+StorageError stored_strategy_out_of_range(const std::string& strategy, const std::string& finding) {
+    return {FaultClass::bad_data, "stored-out-of-range",
+            "in the store, the strategy " + in_quotes(strategy) + ": " + finding,
+            "write it into a file with the right numbers, and add it again: baitwright strategy add FILE"};
+}
+
 StorageError cannot_make_store(const std::filesystem::path& path, const std::string& reason) {
     return {FaultClass::cannot_create, "cannot-write-store",
             "the store " + shown(path) + " cannot be made or written: " + reason,

@@ -22,6 +22,7 @@ StorageError damaged_store(const std::filesystem::path& path, const std::string&
 /// class bad_data.
 StorageError stored_out_of_range(const std::string& ingredient, const std::string& finding);
 StorageError stored_mix_out_of_range(const std::string& mix, const std::string& finding);
+StorageError stored_strategy_out_of_range(const std::string& strategy, const std::string& finding);
 
 /// The file, or the folder that it is to stand in, cannot be made or written.
 StorageError cannot_make_store(const std::filesystem::path& path, const std::string& reason);

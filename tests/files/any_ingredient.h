@@ -68,7 +68,7 @@ inline DoseRate any_rate() {
 inline std::optional<Time> any_time() {
     if (*rc::gen::arbitrary<bool>()) return std::nullopt;
     const auto unit = *rc::gen::element(minute.in_si, hour.in_si, day.in_si, month.in_si);
-    return Time::from_si(*rc::gen::element(1.0, 3.0, 9.0, number_between(0.001, 100)) * unit);
+    return Time::from_si(*rc::gen::element(1.0, 3.0, 9.0, number_between(0.01, 100)) * unit);
 }
 
 inline std::vector<Pack> any_packs() {

@@ -97,9 +97,9 @@ TEST_CASE("a replaced strategy is kept as the text it had, and one that feeds wh
     Store store = open_store(shed.path());
     Strategy mine = store.strategy("open carpet");
     const std::string before = toml_text(mine);
-    mine.length = 3.0 * hour;
+    mine.length = 6.0 * hour;
     CHECK(put_strategies(store, {mine}, "2026-03-01").front().kind == EntryChange::Kind::replaced);
-    CHECK(store.strategy("open carpet").length.in(hour) == Approx(3));
+    CHECK(store.strategy("open carpet").length.in(hour) == Approx(6));
     REQUIRE(store.retired("strategy", "open carpet").size() == 1);
     CHECK(store.retired("strategy", "open carpet").front().text == before);
     CHECK(put_strategies(store, {mine}, "2026-03-02").front().kind == EntryChange::Kind::unchanged);

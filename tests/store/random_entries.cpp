@@ -1,4 +1,5 @@
 #include "store/random_entries.h"
+#include "quantities/units.h"
 
 #include <array>
 #include <cmath>
@@ -128,6 +129,7 @@ Recipe recipe_named(const std::string& name) {
 Strategy strategy_named(const std::string& name) {
     Strategy strategy;
     strategy.name = name;
+    strategy.length = 5.0 * hour;
     return strategy;
 }
 

@@ -7,6 +7,7 @@
 #include "bait/ingredient_completion.h"
 #include "bait/ingredient_facts.h"
 #include "quantities/plain_words.h"
+#include "quantities/units.h"
 #include "store/random_entries.h"
 #include "store/store.h"
 #include "store/temporary_folder.h"
@@ -67,7 +68,7 @@ TEST_CASE("a strategy comes back with every field to the bit") {
     CHECK(rc::check("strategy", [&] {
         const Strategy put_in = any_strategy("far bank");
         put(store, put_in);
-        RC_ASSERT(written_out(store.find_strategy("far bank").value()) == written_out(put_in));
+        RC_ASSERT(written_out(store.strategy_to_mend("far bank").value()) == written_out(put_in));
     }));
     CHECK(store.strategy_names() == std::vector<std::string>{"far bank"});
 }
@@ -77,10 +78,14 @@ TEST_CASE("a strategy put twice has the feeds and hookbaits of the last") {
     Store store = Store::open(folder / "library.db");
     Strategy first = strategy_named("far bank"), second = strategy_named("Far Bank");
     first.feeds.resize(3);
-    for (Feed& feed : first.feeds) feed.parts = {{"crumb"}, {"meal"}};
+    for (Feed& feed : first.feeds) {
+        feed.parts = {{"crumb"}, {"meal"}};
+        feed.size = 0.25 * litre;
+    }
     first.hookbaits = {{"maggots", BitesPerHour{30}}};
     second.feeds.resize(1);
     second.feeds.front().parts = {{"soil"}};
+    second.feeds.front().size = 0.25 * litre;
     put(store, first);
     put(store, second);
     REQUIRE(store.find_strategy("far bank")->feeds.size() == 1);

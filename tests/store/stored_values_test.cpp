@@ -43,7 +43,8 @@ TEST_CASE("a stored number outside its range is bad data that names the entry, a
                             "UPDATE ingredient_property SET value = -1e300 WHERE key = 'loose_density'",
                             "UPDATE ingredient_property SET spread = 1e9 WHERE key = 'moisture'",
                             "UPDATE pack SET size = 1e-303", "UPDATE pack SET price_minor = 9223372036854775807",
-                            "UPDATE pack SET price_minor = -1", "UPDATE ingredient SET keeps_dry = 1e300"}) {
+                            "UPDATE pack SET price_minor = -1", "UPDATE ingredient SET keeps_dry = 1e999",
+                            "UPDATE ingredient_property SET value = 1e999 WHERE key = 'moisture'"}) {
         CAPTURE(sql);
         const TemporaryFolder folder;
         const auto path = folder / "shed.db";
@@ -78,6 +79,42 @@ TEST_CASE("a stored amount of a mix outside its range is bad data that names the
     CHECK(store.recipe_to_mend("my bed"));
     store.change([&] { store.put(bed, EntryOwner::person); });
     CHECK(store.find_recipe("my bed"));
+}
+
+TEST_CASE("a stored number of a strategy outside its range is bad data that names the strategy, and can be replaced") {
+    Strategy day;
+    day.name = "long day";
+    day.length = 5.0 * hour;
+    day.water = {2.0 * metre, Temperature::from_celsius(15), "", 0.02 * metre_per_second, {}};
+    day.pace = {6.0, 10.0};
+    day.feeds.push_back({{EveryTime{40.0 * minute}, {}, 4.0 * hour}, {{"bed"}}, FeedForm::ball, 0.045 * metre, 2, ""});
+    day.hookbaits.push_back({"expander 6 mm", BitesPerHour{20}});
+    for (const char* sql :
+         {"UPDATE strategy SET length = 1e999", "UPDATE strategy SET length = -1", "UPDATE strategy SET spare = 1e999",
+          "UPDATE strategy SET depth = -1", "UPDATE strategy SET temperature = 1e999", "UPDATE strategy SET tow = -1",
+          "UPDATE strategy SET put_ins_per_hour = 0", "UPDATE strategy SET fish_per_hour = 1e9",
+          "UPDATE strategy_feed SET every = 0", "UPDATE strategy_feed SET starts = -1",
+          "UPDATE strategy_feed SET until = 1e999", "UPDATE strategy_feed SET size = -1e300",
+          "UPDATE strategy_feed SET measure = 'mass'", "UPDATE strategy_feed SET count = 4611686018427387904",
+          "UPDATE strategy_feed SET count = 0", "UPDATE strategy_feed_part SET share = 0",
+          "UPDATE strategy_hookbait SET amount = 1e999"}) {
+        CAPTURE(sql);
+        const TemporaryFolder folder;
+        const auto path = folder / "shed.db";
+        {
+            Store store = Store::open(path);
+            store.change([&] { store.put(day, EntryOwner::person); });
+            CHECK(store.find_strategy("long day"));
+        }
+        type_sql(path, sql);
+        Store store = Store::open(path);
+        const Fault fault = fault_of([&] { static_cast<void>(store.find_strategy("long day")); });
+        CHECK(fault.code == "stored-out-of-range");
+        CHECK(fault.message.find("the strategy 'long day'") != std::string::npos);
+        CHECK(store.strategy_to_mend("long day"));
+        store.change([&] { store.put(day, EntryOwner::person); });
+        CHECK(store.find_strategy("long day"));
+    }
 }
 
 TEST_CASE("the right price mends a wrong one, in use or old, and the wrong one goes") {
