@@ -273,4 +273,12 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
     return answer;
 }
 
+void refuse_no_ball(const DropRequest& request, const DropAnswer& answer) {
+    if (!std::holds_alternative<DroppedBall>(request.form) || answer.state == MixState::squeezed) return;
+    throw UsageError(
+        "unfit-state",
+        "at the feel '" + answer.feel + "' the mix is too " + (answer.wetness < 1 ? "dry" : "wet") + " to be a ball",
+        "choose another feel, such as --feel firm; or drop a cup: --cup 250ml");
+}
+
 }  // namespace baitwright

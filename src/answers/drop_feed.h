@@ -14,6 +14,10 @@ namespace baitwright {
 /// `resolve` throws.
 DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest& request);
 
+/// A ball that cannot be made is a slip where it alone is asked for; side by side it stands with its warning. Throws
+/// UsageError "unfit-state".
+void refuse_no_ball(const DropRequest& request, const DropAnswer& answer);
+
 /// Half of a pole's section, by which fishing starts past the feed's edge. **Source**: common practice, no source.
 inline constexpr Length half_section = Length::from_si(0.75);
 

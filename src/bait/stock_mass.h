@@ -12,6 +12,7 @@ namespace baitwright {
 struct Milligrams {
     std::int64_t count = 0;
 
+    // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes the zero of a defaulted <=> for a pointer
     auto operator<=>(const Milligrams&) const = default;
     Milligrams& operator+=(Milligrams other) {
         count += other.count;

@@ -91,18 +91,8 @@ std::string told(const Arguments& arguments, const std::vector<DropAnswer>& answ
     return side_by_side ? drop_comparison_text(answers) : drop_text(answers.front());
 }
 
-/// A ball that cannot be made is a slip where it alone is asked for; side by side it stands with its warning.
-void refuse_no_ball(const DropRequest& request, const DropAnswer& answer) {
-    if (!std::holds_alternative<DroppedBall>(request.form) || answer.state == MixState::squeezed) return;
-    throw UsageError(
-        "unfit-state",
-        "at the feel '" + answer.feel + "' the mix is too " + (answer.wetness < 1 ? "dry" : "wet") + " to be a ball",
-        "choose another feel, such as --feel firm; or drop a cup: --cup 250ml");
-}
-
 CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
     const DropRequest request = drop_request(arguments);
-    refuse_unfit_drop_flags(arguments, request);
     check_picture(arguments);
     if (arguments.has("--compare") && arguments.has("--want"))
         throw UsageError("two-questions", "--compare and --want were both given", "give one of them");

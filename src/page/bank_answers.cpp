@@ -70,6 +70,7 @@ Json soak_reply(const Bank& bank, const Arguments& arguments, const Wanted& want
 Json drop_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
     const DropRequest request = drop_request(arguments);
     const DropAnswer answer = drop_feed(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request);
+    refuse_no_ball(request, answer);
     Json json = reply(
         wanted, status_of(answer.warnings), [&] { return drop_told(answer); }, [&] { return drop_json(answer); });
     if (wanted.picture) json["picture"] = drop_plot(answer, wanted.narrow ? PictureWidth::phone : PictureWidth::page);

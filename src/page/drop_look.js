@@ -3,10 +3,10 @@
 // What a person saw of the feed in a bucket or in clear water: it takes the place of the engine's estimates.
 
 const dropLooks = {
-  holds: { flag: "--hold", label: "It held for", unit: "s", step: 5, least: 5, fresh: "20 s" },
-  breaks_at: { flag: "--breaks-at", label: "It broke at", unit: "m", step: 0.1, least: 0.1, fresh: "0.5 m" },
-  carpet: { flag: "--carpet-seen", label: "It lay this wide", unit: "m", step: 0.1, least: 0.1, fresh: "1 m" },
-  cup_weighs: { flag: "--cup-weighs", label: "A level cup weighs", unit: "g", step: 5, least: 5, fresh: "250 g" },
+  holds: { flag: "--hold", label: "It held for", unit: "s", step: 5, least: 5, fresh: "20 s", of: ["ball", "feeder"] },
+  breaks_at: { flag: "--breaks-at", label: "It broke at", unit: "m", step: 0.1, least: 0.1, fresh: "0.5 m", of: ["cup"] },
+  carpet: { flag: "--carpet-seen", label: "It lay this wide", unit: "m", step: 0.1, least: 0.1, fresh: "1 m", of: ["cup", "ball", "feeder", "loose"] },
+  cup_weighs: { flag: "--cup-weighs", label: "A level cup weighs", unit: "g", step: 5, least: 5, fresh: "250 g", of: ["cup"] },
 };
 
 function makeLookFields(kept, changed) {
@@ -17,8 +17,10 @@ function makeLookFields(kept, changed) {
 function layLookFields(fields) {
   const summary = make("summary");
   const folded = make("details", {}, summary, make("div", { class: "pair" }, ...Object.values(fields).map((field) => field.node)));
-  const fold = () => {
-    const seen = Object.entries(dropLooks).filter(([name]) => fields[name].text()).map(([name, look]) => `${look.label.toLowerCase()} ${fields[name].text()}`);
+  const fold = (kept) => {
+    const fitting = fittingLooks(kept);
+    for (const [name, field] of Object.entries(fields)) field.node.hidden = !fitting.some(([fits]) => fits === name);
+    const seen = fitting.filter(([name]) => fields[name].text()).map(([name, look]) => `${look.label.toLowerCase()} ${fields[name].text()}`);
     setText(summary, seen.length ? `You saw: ${seen.join(", ")}` : "What did you see yourself?");
     if (folded.querySelector("[aria-invalid]")) folded.open = true;
   };
@@ -34,7 +36,10 @@ function takeLook(fields, kept) {
 }
 
 // A cup that was weighed tells nothing of a ball.
+function fittingLooks(kept) {
+  return Object.entries(dropLooks).filter(([, look]) => look.of.includes(kept.as));
+}
+
 function lookFlags(kept) {
-  const fitting = Object.entries(dropLooks).filter(([name]) => name !== "cup_weighs" || kept.as === "cup");
-  return Object.fromEntries(fitting.map(([name, { flag }]) => [flag, kept[name]]));
+  return Object.fromEntries(fittingLooks(kept).map(([name, { flag }]) => [flag, kept[name]]));
 }

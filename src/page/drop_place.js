@@ -24,7 +24,7 @@ function dropPlace(section) {
     const reply = askEngine({ ask: "drop", words: [kept.of], flags: dropFlags(kept), give: ["told", "picture"], narrow: section.clientWidth < 700 });
     const good = box.show(reply);
     picture.show(good ? reply.picture : null, good);
-    look.fold();
+    look.fold(kept);
   });
   function changed() {
     takeDrop(fields, kept);

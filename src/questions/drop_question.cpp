@@ -40,25 +40,8 @@ void read_own_look(const Arguments& arguments, OwnLook& own) {
               [&](const std::string& text) { own.cup_weighs = in_range(parse<Mass>(text)); });
 }
 
-}  // namespace
-
-DropRequest drop_request(const Arguments& arguments) {
-    if (!arguments.has("--depth")) throw UsageError("no-depth", "how deep is the water?", "say it with --depth 2.5m");
-    DropRequest request;
-    request.form = form_of(arguments);
-    request.feel = arguments.value("--feel");
-    request.thrown = arguments.has("--thrown");
-    read_flag(arguments, "--depth", [&](const std::string& text) { request.depth = in_range(parse<Length>(text)); });
-    read_flag(arguments, "--tow", [&](const std::string& text) { request.tow = parse<Speed>(text); });
-    read_flag(arguments, "--tow-bottom", [&](const std::string& text) { request.tow_bottom = parse<Speed>(text); });
-    read_flag(arguments, "--squeeze", [&](const std::string& text) { request.squeeze = read_squeeze(text); });
-    read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water = parse<Temperature>(text); });
-    request.hook = arguments.value("--hook");
-    read_own_look(arguments, request.own);
-    return request;
-}
-
-void refuse_unfit_drop_flags(const Arguments& arguments, const DropRequest& request) {
+/// What tells of another form than the one that is asked for: a slip, not to be taken for sense.
+void refuse_unfit_flags(const Arguments& arguments, const DropRequest& request) {
     const bool ball = std::holds_alternative<DroppedBall>(request.form);
     const bool cup = std::holds_alternative<DroppedCup>(request.form);
     const bool any_form = arguments.has("--want") || arguments.value("--compare").value_or("") == "forms";
@@ -74,6 +57,25 @@ void refuse_unfit_drop_flags(const Arguments& arguments, const DropRequest& requ
     if (request.own.breaks_at.value_or(Length{}) > request.depth)
         throw UsageError("out-of-range", "--breaks-at is deeper than the water",
                          "give how deep it broke, at most the depth: --depth 2.5m --breaks-at 0.8m");
+}
+
+}  // namespace
+
+DropRequest drop_request(const Arguments& arguments) {
+    if (!arguments.has("--depth")) throw UsageError("no-depth", "how deep is the water?", "say it with --depth 2.5m");
+    DropRequest request;
+    request.form = form_of(arguments);
+    request.feel = arguments.value("--feel");
+    request.thrown = arguments.has("--thrown");
+    read_flag(arguments, "--depth", [&](const std::string& text) { request.depth = in_range(parse<Length>(text)); });
+    read_flag(arguments, "--tow", [&](const std::string& text) { request.tow = parse<Speed>(text); });
+    read_flag(arguments, "--tow-bottom", [&](const std::string& text) { request.tow_bottom = parse<Speed>(text); });
+    read_flag(arguments, "--squeeze", [&](const std::string& text) { request.squeeze = read_squeeze(text); });
+    read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water = parse<Temperature>(text); });
+    request.hook = arguments.value("--hook");
+    read_own_look(arguments, request.own);
+    refuse_unfit_flags(arguments, request);
+    return request;
 }
 
 }  // namespace baitwright

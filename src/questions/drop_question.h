@@ -5,11 +5,8 @@
 
 namespace baitwright {
 
-/// How the feed goes in, where, and what the person saw of it. Throws UsageError, naming the flag.
+/// How the feed goes in, where, and what the person saw of it. Throws UsageError, naming the flag; a flag
+/// that tells nothing of the form that goes in is a slip.
 DropRequest drop_request(const Arguments& arguments);
-
-/// At the command line: a flag that says nothing of what goes in, or what cannot have been seen, is a slip. (The page
-/// keeps its fields while the form is changed.) Throws UsageError.
-void refuse_unfit_drop_flags(const Arguments& arguments, const DropRequest& request);
 
 }  // namespace baitwright
