@@ -78,6 +78,19 @@ test("it opens on the strategy's own water, and cautions stand in sight", async 
   await context.close();
 });
 
+test("a ball that is too wet to hold is refused in the command line's words", async () => {
+  const { page, context, problems } = await openDrop();
+  await pick(page, "Feel").selectOption("soft");
+  await page.locator("#place-drop").getByRole("radio", { name: "A ball", exact: true }).check();
+  await drawn(page);
+  assert.match(await page.locator("#place-drop").innerText(), /at the feel 'soft' the mix is too wet to be a ball/);
+  await pick(page, "Feel").selectOption("firm");
+  await drawn(page);
+  assert.doesNotMatch(await page.locator("#place-drop").innerText(), /too wet/);
+  assertQuiet(problems);
+  await context.close();
+});
+
 test("what a person saw takes the place of the estimates, in the command line's words", async () => {
   const { page, context, problems } = await openDrop();
   await pick(page, "Feel").selectOption("soft");
@@ -125,6 +138,7 @@ const overTheEdge = (page) => page.locator(".picture svg").evaluate((drawing) =>
 for (const width of [360, 320]) {
   test(`the picture is whole, its words are text, and it fits ${width} pixels`, async () => {
     const { page, context, problems } = await openDrop({ width });
+    await pick(page, "Feel").selectOption("firm");
     for (const form of forms) {
       for (const water of waters) {
         await ask(page, form, water);

@@ -88,7 +88,7 @@ export function randomJobs(contents, count, seed) {
       const flags = { [flag]: [value], "--depth": [tidy(between(0.5, 8, 0.1)) + "m"] };
       maybe(flags, "--tow", () => tidy(between(0, 8, 0.5)) + "cm/s");
       maybe(flags, "--feel", feel);
-      maybe(flags, "--squeeze", () => one(["light", "firm", "hard"]), 0.3);  // of a cup a slip, refused alike
+      maybe(flags, "--squeeze", () => one(["light", "firm", "hard"]), flag === "--ball" ? 0.5 : 0.03);  // else a slip
       maybe(flags, "--water-temp", warmth);
       return { ask: "drop", words: [mix()], flags };
     },
