@@ -59,8 +59,8 @@ Time in_range(Time amount);
 Pressure in_range(Pressure amount);
 Money in_range(const Money& price);
 
-/// The same, nothing at all being an amount too: water that is yet to be poured, a bag without a rest, a time that has not
-/// begun.
+/// The same, nothing at all being an amount too: water that is yet to be poured, a bag without a rest, a time that
+/// has not begun.
 Mass nothing_or_in_range(Mass amount);
 Volume nothing_or_in_range(Volume amount);
 Time nothing_or_in_range(Time amount);
