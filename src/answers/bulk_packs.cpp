@@ -1,6 +1,7 @@
 #include "answers/bulk_packs.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 #include "answers/cheapest_packs.h"
@@ -13,6 +14,7 @@ namespace baitwright {
 
 namespace {
 
+// NOLINTNEXTLINE(modernize-use-using): __extension__ goes with a typedef alone
 __extension__ typedef __int128 WideGrams;  // grams times pence
 
 /// The packs of one ingredient as `cheapest_packs` takes them.
@@ -96,6 +98,7 @@ private:
         const std::int64_t before = plan_.bought;
         for (const std::size_t pack : largest_first_)
             take(session, pack, std::min(counts_[pack], (grams - (plan_.bought - before)) / need_.packs[pack].grams));
+        // NOLINTNEXTLINE(modernize-loop-convert): the other way round, and <ranges> takes long to compile
         for (auto pack = largest_first_.rbegin(); pack != largest_first_.rend(); ++pack)
             if (plan_.bought - before < grams && counts_[*pack] > 0) take(session, *pack, 1);
         return plan_.bought - before;
@@ -104,8 +107,7 @@ private:
     void bound(std::int64_t needed) {
         const PackChoice at_once = offers_.cheapest(needed);
         plan_.at_least_minor = at_once.proven ? at_once.outlay_minor : offers_.least_outlay(needed);
-        plan_.least_left = at_once.proven && plan_.proven() &&
-                           plan_.bought <= static_cast<std::int64_t>(at_once.bought.in(gram) + 0.5);
+        plan_.least_left = at_once.proven && plan_.proven() && plan_.bought <= std::llround(at_once.bought.in(gram));
     }
 
     const PackNeed& need_;

@@ -85,7 +85,7 @@ private:
                              std::to_string(delivering.size()) + " shops ask for delivery, and at most " +
                                  std::to_string(most_delivering_shops) + " can be weighed against each other",
                              "leave out those that you would not go to");
-        plans_to_come_ <<= delivering.size();
+        plans_to_come_ <<= static_cast<int>(delivering.size());
         for (unsigned mask = 0; mask < 1U << delivering.size(); ++mask) {
             Choice choice(question_.shops.size(), true);
             std::int64_t charges = 0;

@@ -11,6 +11,7 @@ namespace baitwright {
 namespace {
 
 using Whole = std::int64_t;
+// NOLINTNEXTLINE(modernize-use-using): __extension__ goes with a typedef alone
 __extension__ typedef __int128 Wide;  // milligrams times pence
 
 Whole milligrams(Mass mass) {

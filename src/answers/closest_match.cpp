@@ -16,7 +16,7 @@ public:
         : parts_(parts), first_(first), solver_(solver) {}
 
     Match run(int at_most) {
-        const Match freely = closest_match(parts_, solver_);
+        Match freely = closest_match(parts_, solver_);
         if (!freely.found) return freely;
         make_short_list(freely);
         Match best;

@@ -66,7 +66,7 @@ DoseRate rate_of(const Shelf& shelf, const AdditiveRequest& request, const Ingre
     }
     if (additive.label_dose) return *additive.label_dose;
     throw UsageError("no-rate", "no label dose is known for '" + additive.name + "'",
-                     "say it with --rate \"25 ml per kg dry\", or with --as \"15ml in 0.5pt of ...\"");
+                     R"(say it with --rate "25 ml per kg dry", or with --as "15ml in 0.5pt of ...")");
 }
 
 void check_ground(const DoseRate& rate, const DoseGround& ground) {

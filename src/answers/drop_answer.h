@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -29,10 +30,10 @@ struct DropSketch {
     Breaks breaks = Breaks::midwater;
     Length breaks_depth;
     Time breaks_at;
-    Time lasts;              ///< on the bottom, where it lands whole
-    Points<Time> landed;     ///< of what sinks, without the fines
-    double hanging[4] = {};  ///< after 1, 5, 10, 30 min, of all of it
-    Carpet length, width;    ///< along the tow, across it
+    Time lasts;                       ///< on the bottom, where it lands whole
+    Points<Time> landed;              ///< of what sinks, without the fines
+    std::array<double, 4> hanging{};  ///< after 1, 5, 10, 30 min, of all of it
+    Carpet length, width;             ///< along the tow, across it
     Points<Length> drift;
 };
 

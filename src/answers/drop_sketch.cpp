@@ -67,7 +67,8 @@ std::vector<GrainsFate> fates_of_whole(const DropSetup& s, const Break& at, doub
     fate.depth = s.tow.depth;
     fate.spread = fate.radius = spread * whole_patch * diameter_of(s.body.volume);
     fate.drift = at.point.drift;
-    return std::vector<GrainsFate>(s.feed.grains.size(), fate);
+    std::vector<GrainsFate> fates(s.feed.grains.size(), fate);
+    return fates;
 }
 
 ParticleCloud cloud_of(const DropSetup& s, const Break& at, const DropFactors& f) {

@@ -44,7 +44,7 @@ KitItem::Kind kind_of(std::string_view word, std::string_view whole) {
     const std::string near = folded.empty() ? "" : did_you_mean(folded, words);
     throw InputError(
         "unknown-kit", in_quotes(whole) + " is no kit known here",
-        near.empty() ? "a cup, a pot, a feeder or a tub with its size, as in \"cup 250\" or \"tub 12 l\"" : near);
+        near.empty() ? R"(a cup, a pot, a feeder or a tub with its size, as in "cup 250" or "tub 12 l")" : near);
 }
 
 Volume size_of(std::string_view size, std::string_view whole) {
@@ -52,11 +52,11 @@ Volume size_of(std::string_view size, std::string_view whole) {
     const auto number = take_number(rest);
     if (!number)
         throw InputError("no-size", in_quotes(whole) + " does not say what it holds",
-                         "write it as in \"cup 250\" or \"tub 12 l\"");
+                         R"(write it as in "cup 250" or "tub 12 l")");
     const Volume volume = folded_name(rest).empty() ? *number * millilitre : parse<Volume>(size);
     if (volume >= 1.0 * millilitre && volume <= 200.0 * litre) return volume;
     throw InputError("out-of-range", "what holds bait holds from 1 ml to 200 l, not " + in_quotes(size),
-                     "write it as in \"cup 250\" or \"tub 12 l\"");
+                     R"(write it as in "cup 250" or "tub 12 l")");
 }
 
 std::optional<KitItem::Kind> carrier_of(FeedForm form) {

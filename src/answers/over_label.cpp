@@ -20,7 +20,7 @@ double rounded_down(double amount) {
 }
 
 std::string times_of_label(Ratio of_label) {
-    const double times = double(of_label);
+    const auto times = double(of_label);
     if (times < 2) return fmt::format("{:.0f} % of", std::max(101.0, std::round(100 * times)));
     return times < 9.5 ? fmt::format("{:.1f} times", times) : fmt::format("{:.0f} times", times);
 }

@@ -56,6 +56,7 @@ PackSums::PackSums(const std::vector<PackOnSale>& packs, std::int64_t most) : pa
 std::vector<PackSums::Sum> PackSums::worth_having() const {
     std::vector<Sum> worth;
     std::int64_t least_beyond = std::numeric_limits<std::int64_t>::max();
+    // NOLINTNEXTLINE(modernize-loop-convert): the other way round, and <ranges> takes long to compile
     for (auto sum = sums_.rbegin(); sum != sums_.rend(); ++sum) {
         if (sum->price_minor > least_beyond) continue;
         least_beyond = sum->price_minor;

@@ -65,6 +65,7 @@ void finish(PlannedBatch& batch, const FedMix& fed, Temperature water) {
 /// A mix wetted to two feels is two tubs: "silt bed (soft)" and "silt bed (firm)".
 void tell_apart(std::vector<PlannedBatch>& batches) {
     std::vector<std::string> names;
+    names.reserve(batches.size());
     for (const PlannedBatch& batch : batches) names.push_back(batch.name);
     for (std::size_t i = 0; i < batches.size(); ++i)
         if (std::count(names.begin(), names.end(), names[i]) > 1 && !batches[i].feel.empty())

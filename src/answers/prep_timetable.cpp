@@ -83,7 +83,7 @@ private:
     }
 
     void weigh_parts(const PlannedBatch& batch, Time by) {
-        const double parts = static_cast<double>(batch.parts.size());
+        const auto parts = static_cast<double>(batch.parts.size());
         PrepJob weigh = job_of(PrepTask::weigh, batch.name, parts * weigh_a_part + stir_dry, batch.dry);
         weigh.count = static_cast<int>(batch.parts.size());
         hands_.do_by({weigh}, evening(by));

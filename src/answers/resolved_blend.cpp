@@ -64,7 +64,7 @@ private:
                               ", and a candidate before it in " + std::string(blend_.currency->code),
                           "price all of them in one currency, with price = here");
         blend_.currency = &money.currency();
-        const double minor = static_cast<double>(money.minor());
+        const auto minor = static_cast<double>(money.minor());
         blend_.prices.push_back(candidate.price ? minor : minor / mass_in(*pack, ingredient).in(kilogram));
     }
 

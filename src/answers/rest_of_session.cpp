@@ -76,7 +76,7 @@ void spread(RestOfFeed& feed, Volume portion, Time time) {
     const Volume rest = feed.goes_in - feed.top_up;
     if (!(rest > Volume{}) || !(portion > Volume{})) return;
     const double portions = rest / portion, most = std::max(1.0, std::floor(time.in(minute)));
-    double put_ins = static_cast<double>(feed.planned_put_ins);
+    auto put_ins = static_cast<double>(feed.planned_put_ins);
     if (feed.planned_put_ins == 0)
         put_ins = std::floor(portions + 1e-9);
     else

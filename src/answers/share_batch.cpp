@@ -68,6 +68,7 @@ bool is_small(double grams) {
 
 std::vector<Mass> in_grams(double grams, const std::vector<double>& shares) {
     std::vector<double> exact;
+    exact.reserve(shares.size());
     for (const double share : shares) exact.push_back(share * grams);
     std::vector<Mass> masses;
     for (const std::int64_t count : round_to_sum(exact)) masses.push_back(static_cast<double>(count) * gram);

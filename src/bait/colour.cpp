@@ -1,5 +1,7 @@
 #include "bait/colour.h"
 
+#include <array>
+
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -11,12 +13,19 @@ struct NamedColour {
     Colour colour;
 };
 
-constexpr NamedColour colours[] = {
-    {"black", {15, 0, 0}},    {"dark brown", {25, 8, 12}}, {"brown", {38, 12, 24}}, {"light brown", {58, 9, 28}},
-    {"cream", {88, 1, 16}},   {"white", {95, 0, 3}},       {"grey", {55, 0, 2}},    {"gold", {72, 8, 50}},
-    {"yellow", {82, 2, 62}},  {"orange", {65, 35, 55}},    {"red", {40, 50, 32}},   {"pink", {75, 26, 6}},
-    {"green", {45, -22, 24}},
-};
+constexpr std::array<NamedColour, 13> colours{{{"black", {15, 0, 0}},
+                                               {"dark brown", {25, 8, 12}},
+                                               {"brown", {38, 12, 24}},
+                                               {"light brown", {58, 9, 28}},
+                                               {"cream", {88, 1, 16}},
+                                               {"white", {95, 0, 3}},
+                                               {"grey", {55, 0, 2}},
+                                               {"gold", {72, 8, 50}},
+                                               {"yellow", {82, 2, 62}},
+                                               {"orange", {65, 35, 55}},
+                                               {"red", {40, 50, 32}},
+                                               {"pink", {75, 26, 6}},
+                                               {"green", {45, -22, 24}}}};
 
 }  // namespace
 

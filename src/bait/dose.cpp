@@ -20,7 +20,7 @@ constexpr std::array<std::pair<std::string_view, DoseBasis>, 4> bases{
      {"per l water", DoseBasis::per_litre_water},
      {"per pt pellets", DoseBasis::per_pint_pellets}}};
 constexpr std::string_view usage =
-    "write it as in \"25 ml per kg dry\", \"5 g per kg wet\", \"10 ml per l water\", \"15 ml per pt pellets\" or \"2 %\"";
+    R"(write it as in "25 ml per kg dry", "5 g per kg wet", "10 ml per l water", "15 ml per pt pellets" or "2 %")";
 
 std::variant<Mass, Volume> parse_each(std::string_view text) {
     try {

@@ -16,6 +16,7 @@ std::vector<std::string> names_with(const std::map<std::string, Entry>& entries,
     for (std::string& name : below) names.emplace(folded_name(name), name);
     for (const auto& [key, entry] : entries) names[key] = entry.name;
     std::vector<std::string> result;
+    result.reserve(names.size());
     for (auto& [key, name] : names) result.push_back(name);
     return result;
 }

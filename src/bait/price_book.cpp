@@ -1,5 +1,7 @@
 #include "bait/price_book.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 
@@ -27,8 +29,8 @@ void refuse_other_currency(const PriceBook& book, const Pack& told) {
         const std::string theirs(pack.price->currency().code), its(told.price->currency().code);
         throw InputError(
             "mixed-currencies",
-            money_text(*told.price) + " is in " + its + ", but its other packs are priced in " + theirs,
-            "price everything in one currency: " + its + " and " + theirs + " cannot be compared or added");
+            fmt::format("{} is in {}, but its other packs are priced in {}", money_text(*told.price), its, theirs),
+            fmt::format("price everything in one currency: {} and {} cannot be compared or added", its, theirs));
     }
 }
 

@@ -3,6 +3,7 @@
 #include <cairo-pdf.h>
 #include <cairo-svg.h>
 
+#include <cmath>
 #include <exception>
 #include <memory>
 
@@ -42,8 +43,8 @@ Surface surface_of(SheetFormat format, std::string& bytes, const CardSheet& shee
     if (format == SheetFormat::svg)
         return {cairo_svg_surface_create_for_stream(append, &bytes, width, page_height), cairo_surface_destroy};
     const double dots = png_dots_per_inch / 72;
-    return {cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(width * dots + 0.5),
-                                       static_cast<int>(page_height * dots + 0.5)),
+    return {cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(std::lround(width * dots)),
+                                       static_cast<int>(std::lround(page_height * dots))),
             cairo_surface_destroy};
 }
 

@@ -1,5 +1,6 @@
 #include "card/pdf_language.h"
 
+#include <array>
 #include <cstdio>
 #include <cstdlib>
 
@@ -30,11 +31,11 @@ std::string with_language(std::string pdf) {
     object.insert(object.rfind(">>"), language);
     const std::string entries = pdf.substr(trailer, trailer_end - trailer);
     const std::size_t place = pdf.size(), new_table = place + object.size() + 7;
-    char row[32];
-    std::snprintf(row, sizeof row, "%010zu 00000 n \n", place);
-    return pdf + object + "endobj\n" + "xref\n0 1\n0000000000 65535 f \n" + std::to_string(catalog) + " 1\n" + row +
-           entries + "   /Prev " + std::to_string(old_table) + "\n>>\nstartxref\n" + std::to_string(new_table) +
-           "\n%%EOF\n";
+    std::array<char, 32> row{};
+    std::snprintf(row.data(), row.size(), "%010zu 00000 n \n", place);
+    return pdf + object + "endobj\n" + "xref\n0 1\n0000000000 65535 f \n" + std::to_string(catalog) + " 1\n" +
+           row.data() + entries + "   /Prev " + std::to_string(old_table) + "\n>>\nstartxref\n" +
+           std::to_string(new_table) + "\n%%EOF\n";
 }
 
 }  // namespace baitwright

@@ -3,6 +3,7 @@
 #include <cairo.h>
 #include <pango/pango.h>
 
+#include <array>
 #include <map>
 #include <string>
 #include <vector>
@@ -70,7 +71,7 @@ private:
     PangoLayout* layout_;
     Ink ink_ = Ink::none;
     std::vector<Inked>* notes_ = nullptr;
-    std::map<std::string, Extent> of_one_point_[2];  ///< of a text in one line, plain and bold
+    std::array<std::map<std::string, Extent>, 2> of_one_point_;  ///< of a text in one line, plain and bold
 
     void note(const Inked& inked);
     const Extent& in_one_line(const std::string& text, Lettering::Weight weight);

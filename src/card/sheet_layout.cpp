@@ -1,6 +1,7 @@
 #include "card/sheet_layout.h"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 #include <utility>
 
@@ -70,12 +71,14 @@ struct Attempt {
     PageBreak at;
 };
 
-constexpr Attempt attempts[] = {
-    {1, Gives::never, PageBreak::anywhere},           {1, Gives::cautions_in_full, PageBreak::anywhere},
-    {1, Gives::doubled_weights, PageBreak::anywhere}, {2, Gives::never, PageBreak::between_sides},
-    {2, Gives::never, PageBreak::anywhere},           {2, Gives::cautions_in_full, PageBreak::anywhere},
-    {2, Gives::doubled_weights, PageBreak::anywhere}, {2, Gives::jobs, PageBreak::anywhere},
-};
+constexpr std::array<Attempt, 8> attempts{{{1, Gives::never, PageBreak::anywhere},
+                                           {1, Gives::cautions_in_full, PageBreak::anywhere},
+                                           {1, Gives::doubled_weights, PageBreak::anywhere},
+                                           {2, Gives::never, PageBreak::between_sides},
+                                           {2, Gives::never, PageBreak::anywhere},
+                                           {2, Gives::cautions_in_full, PageBreak::anywhere},
+                                           {2, Gives::doubled_weights, PageBreak::anywhere},
+                                           {2, Gives::jobs, PageBreak::anywhere}}};
 
 std::optional<Pages> pages_in(Pen& pen, const CardSheet& sheet, const Attempt& attempt, double size) {
     const Column column{page_margin, text_width, size};
@@ -114,7 +117,7 @@ FittedSheet on_many_pages(Pen& pen, const CardSheet& sheet) {
 
 }  // namespace
 
-FittedSheet fitted(Pen& pen, CardSheet sheet) {
+FittedSheet fitted(Pen& pen, const CardSheet& sheet) {
     pen.use(Pen::Ink::none);
     for (const Attempt& attempt : attempts)
         if (auto found = fitted_by(pen, sheet, attempt)) return std::move(*found);

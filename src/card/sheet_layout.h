@@ -27,7 +27,7 @@ struct FittedSheet {
 
 /// The largest letters in which it fits on one page, whole or with cautions and doubled weights cut short; else two
 /// pages, with nothing cut short if they hold it; else as many as it takes.
-FittedSheet fitted(Pen& pen, CardSheet sheet);
+FittedSheet fitted(Pen& pen, const CardSheet& sheet);
 
 /// Draws one of its pages.
 void draw_page(Pen& pen, const FittedSheet& fitted, std::size_t page);

@@ -47,7 +47,7 @@ std::string with_words(std::string svg, const CardSheet& sheet) {
     const auto inside = svg.find('>', opened);
     if (opened == std::string::npos || inside == std::string::npos) return svg;
     svg.insert(inside + 1, "\n<title>" + escaped(sheet.title) + "</title>\n<desc>" + escaped(words) + "</desc>");
-    svg.insert(inside, " role=\"img\" xml:lang=\"en-GB\"");
+    svg.insert(inside, R"( role="img" xml:lang="en-GB")");
     return svg;
 }
 

@@ -92,7 +92,7 @@ std::optional<FeedShare> read_share(TableReader& table) {
     if (!(share.low > 0) || share.low > share.high || share.high > most_of_the_feed)
         table.faults().add(table.place_of_key("share"), "out-of-range",
                            "'share' must rise from above 0 % to at most 500 %",
-                           "as in share = { low = \"33 %\", high = \"50 %\" }");
+                           R"(as in share = { low = "33 %", high = "50 %" })");
     return share;
 }
 

@@ -121,7 +121,7 @@ private:
             table.find("of");
             table.faults().add(table.place(), "missing-value",
                                "a limit is on a property or of some candidates: say one of them",
-                               "as in on = \"protein\", or of = [\"brown crumb\", \"rusk\"] for their shares together");
+                               R"(as in on = "protein", or of = ["brown crumb", "rusk"] for their shares together)");
         } else if (table.has("on")) {
             read_limit_on(table, limit);
         } else {

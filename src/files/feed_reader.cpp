@@ -198,7 +198,7 @@ FeedSize read_loose_amount(TableReader& table) {
     for (const char* key : {"size", "count"})
         if (table.find(key))
             table.faults().add(table.place_of_key(key), "unfit-key", in_quotes(key) + " does not belong to loose feed",
-                               "say how much goes in each time with amount = \"30 g\" or \"50 ml\"");
+                               R"(say how much goes in each time with amount = "30 g" or "50 ml")");
     table.required("amount", "\"30 g\"");
     const auto amount = parsed(table, "amount", "30 g", parse_mass_or_volume);
     if (!amount) return Mass{};

@@ -68,7 +68,7 @@ Pace read_pace(TableReader& table, SessionFrame& frame) {
 void read_feeds(TableReader& table, const SessionFrame& frame, StrategyEntry& entry) {
     if (!table.has("feed"))
         table.faults().add(table.place(), "missing-value", "a strategy has no feed",
-                           "add a [[feed]] with at = \"0 min\", of = \"...\", as = \"cup\" and its size");
+                           R"(add a [[feed]] with at = "0 min", of = "...", as = "cup" and its size)");
     table.each_block("feed", "a feed", [&](TableReader& feed) {
         entry.strategy.feeds.push_back(read_feed(feed, entry.strategy.feeds.size() + 1, frame, entry.places));
     });

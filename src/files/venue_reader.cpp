@@ -75,7 +75,7 @@ VenueBan read_ban(TableReader& table) {
 
 std::string read_rule(TableReader& table) {
     table.required("text", "\"No wading.\"");
-    const std::string text = table.prose("text");
+    std::string text = table.prose("text");
     table.refuse_unknown_keys();
     return text;
 }

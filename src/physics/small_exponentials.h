@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
@@ -13,7 +14,7 @@ namespace baitwright {
 /// by one, which was a third of the time of a water range.
 /// **Valid for**: spans of one length. **Test**: against std::exp.
 inline void exponentials(std::span<const double> scale, std::span<const double> x, std::span<double> out) {
-    constexpr double coefficients[] = {1.0 / 720, 1.0 / 120, 1.0 / 24, 1.0 / 6, 1.0 / 2, 1.0, 1.0};
+    constexpr std::array<double, 7> coefficients{1.0 / 720, 1.0 / 120, 1.0 / 24, 1.0 / 6, 1.0 / 2, 1.0, 1.0};
     std::uint64_t outside = 0;  // as wide as a double, so that the compiler can take several at a time
     for (std::size_t k = 0; k < x.size(); ++k) outside |= std::abs(scale[k] * x[k]) > 1 ? 1U : 0U;
     if (outside != 0) {

@@ -20,7 +20,7 @@ void refuse_mixed_shares(const std::vector<std::string>& words) {
     const auto other_at = std::find_if_not(words.begin(), words.end(), is_percent);
     if (percent_at == words.end() || other_at == words.end()) return;
     throw UsageError("mixed-shares", "'" + *percent_at + "' is a share in %, and '" + *other_at + "' is none",
-                     "give all of them in %, or all in parts: \"expander 4 mm=2 parts\" \"expander 6 mm=1 part\"");
+                     R"(give all of them in %, or all in parts: "expander 4 mm=2 parts" "expander 6 mm=1 part")");
 }
 
 /// "2 parts", "1 part", "50 %": shares of the whole.
@@ -30,7 +30,7 @@ std::optional<double> read_parts(const std::string& text) {
             const double parts = parse_number(text.substr(0, text.size() - std::string(ending).size()));
             if (!(parts > 0 && parts <= 1e6))
                 throw InputError("out-of-range", "'" + text + "' is no share above zero",
-                                 "a share is above 0 and at most 1000000: \"2 parts\", \"40 %\"");
+                                 R"(a share is above 0 and at most 1000000: "2 parts", "40 %")");
             return parts;
         }
     return std::nullopt;

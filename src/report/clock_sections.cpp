@@ -71,7 +71,7 @@ std::string rhythm_text(const std::vector<const PlannedFeed*>& put_ins) {
     bool even = true;
     for (std::size_t i = 2; i < put_ins.size(); ++i)
         even = even && std::abs((put_ins[i]->at - put_ins[i - 1]->at).in(minute)-gap) < 0.02;
-    const std::string times = fmt::format(", {} times", put_ins.size());
+    std::string times = fmt::format(", {} times", put_ins.size());
     if (!even) return times;
     return gap < 1.95 ? fmt::format(", every {:.0f} s", 60 * gap) + times
                       : fmt::format(", every {:.3g} min", gap) + times;

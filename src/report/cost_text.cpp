@@ -113,7 +113,7 @@ std::string left_text(const StrategyCost& cost) {
             same->second += "; " + line.name;
     }
     std::string text;
-    for (const auto& [keeps, names] : by_keeping) text += names + ": " + keeps + ". ";
+    for (const auto& [keeps, names] : by_keeping) text += fmt::format("{}: {}. ", names, keeps);
     if (!text.empty()) text.pop_back();
     return text;
 }

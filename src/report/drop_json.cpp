@@ -1,4 +1,6 @@
+#include <array>
 #include "quantities/quantity_text.h"
+
 #include "quantities/units.h"
 #include "report/drop_report.h"
 
@@ -54,25 +56,25 @@ Json parts_json(const DropAnswer& answer) {
 
 /// What the water does with it; all null where it floats.
 void put_fate(const DropAnswer& answer, Json& json) {
-    const char* keys[] = {"breaks",
-                          "breaks_depth_m",
-                          "breaks_depth_m_range",
-                          "breaks_s",
-                          "lasts_s",
-                          "landed_s",
-                          "landed_p50_s_range",
-                          "landed_p90_s_range",
-                          "hanging",
-                          "hanging_min10_range",
-                          "carpet_length_m",
-                          "carpet_length_p90_m_range",
-                          "carpet_width_m",
-                          "carpet_width_p90_m_range",
-                          "drift_m",
-                          "drift_p50_m_range",
-                          "feed_up_tow_m",
-                          "start_beyond_m",
-                          "in_hand"};
+    const std::array<const char*, 19> keys{"breaks",
+                                           "breaks_depth_m",
+                                           "breaks_depth_m_range",
+                                           "breaks_s",
+                                           "lasts_s",
+                                           "landed_s",
+                                           "landed_p50_s_range",
+                                           "landed_p90_s_range",
+                                           "hanging",
+                                           "hanging_min10_range",
+                                           "carpet_length_m",
+                                           "carpet_length_p90_m_range",
+                                           "carpet_width_m",
+                                           "carpet_width_p90_m_range",
+                                           "drift_m",
+                                           "drift_p50_m_range",
+                                           "feed_up_tow_m",
+                                           "start_beyond_m",
+                                           "in_hand"};
     for (const char* key : keys) json[key] = nullptr;
     if (answer.classes.empty()) return;
     json["breaks"] = word_of(answer.breaks);

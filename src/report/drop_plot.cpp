@@ -170,7 +170,7 @@ std::string tow_words(const DropAnswer& answer) {
 
 /// What the outlines mean; in two lines where there is room for it.
 std::vector<std::string> legend_of(const DropAnswer& answer, const Frame& frame) {
-    const std::vector<std::string> lines{
+    std::vector<std::string> lines{
         "solid: nine tenths, " + patch_measures(answer, answer.length.most, answer.width.most),
         "dashed: half, " + patch_measures(answer, answer.length.half, answer.width.half), "cross: where it goes in",
         tow_words(answer)};

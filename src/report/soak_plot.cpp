@@ -51,6 +51,7 @@ private:
 template <class Value>
 std::vector<Svg::Point> curve_of(const std::vector<SoakPoint>& points, const Panel& panel, Value value) {
     std::vector<Svg::Point> curve;
+    curve.reserve(points.size());
     for (const SoakPoint& point : points) curve.push_back(panel.at(point.at.in(minute), value(point)));
     return curve;
 }

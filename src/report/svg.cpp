@@ -36,7 +36,7 @@ std::string grey_of(int grey) {
 }
 
 std::string stroke_of(const Svg::Pen& pen) {
-    std::string stroke = fmt::format("stroke=\"{}\" stroke-width=\"{:g}\" fill=\"none\"", grey_of(pen.grey), pen.width);
+    std::string stroke = fmt::format(R"(stroke="{}" stroke-width="{:g}" fill="none")", grey_of(pen.grey), pen.width);
     if (!pen.dashes.empty()) stroke += fmt::format(" stroke-dasharray=\"{}\"", pen.dashes);
     return stroke;
 }

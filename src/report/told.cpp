@@ -1,6 +1,7 @@
 #include "report/told.h"
 
 #include <algorithm>
+#include <array>
 
 namespace baitwright {
 
@@ -57,7 +58,7 @@ std::string piece_text(const Told::Piece& piece) {
 }
 
 const char* kind_name(Kind kind) {
-    constexpr const char* names[] = {"title", "heading", "line", "amounts", "row", "step", "table", "gap"};
+    constexpr std::array<const char*, 8> names{"title", "heading", "line", "amounts", "row", "step", "table", "gap"};
     return names[static_cast<std::size_t>(kind)];
 }
 

@@ -125,7 +125,7 @@ StockReceipt Shed::take(Happening what, const StockNeed& need, const Reach& reac
 StockReceipt Shed::count(const StockCount& count, const Reach& reach) {
     connection_->require_change();
     return connection_->guarded([&]() -> StockReceipt {
-        const StockReceipt receipt{0, Happening::counted, reach.on, {}, 0, {}};
+        StockReceipt receipt{0, Happening::counted, reach.on, {}, 0, {}};
         if (count.counted == Milligrams{} && !read_item(*connection_, count.name)) return receipt;
         ItemRow item = item_for(*connection_, count.name, count.kind, reach.on);
         refuse_count_before(item, reach.on);
