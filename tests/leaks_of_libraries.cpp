@@ -1,5 +1,5 @@
-// For builds with AddressSanitizer: what the libraries that draw keep until the end is no leak of ours, and is not told.
-// NOLINTBEGIN(bugprone-reserved-identifier): the sanitizer asks for them by these names
+// For builds with AddressSanitizer: what the libraries that draw keep until the end is no leak of ours, and is not
+// told. NOLINTBEGIN(bugprone-reserved-identifier): the sanitizer asks for them by these names
 extern "C" const char* __lsan_default_suppressions();
 extern "C" const char* __lsan_default_options();
 
