@@ -25,6 +25,7 @@ async function faultsOf(page) {
   const { width } = page.viewportSize();
   await page.setViewportSize({ width, height: await page.evaluate(() => document.documentElement.scrollHeight) });
   await drawn(page);
+  await page.evaluate(() => Promise.all(document.getAnimations().map((moving) => moving.finished)));  // a colour on its way is none to judge
   const found = await page.evaluate((tags) => window.axe.run(document, { runOnly: { type: "tag", values: tags } }), rules);
   await page.setViewportSize({ width, height: 740 });
   return found.violations.map((one) => `${one.id}: ${one.nodes.slice(0, 3).map((node) => node.html.slice(0, 160)).join(" | ")}`);
