@@ -67,6 +67,7 @@ CommandResult compare(const Arguments& arguments, const Surroundings& around) {
     refuse_twins(words);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<NamedStrategy> named;
+    named.reserve(words.size());
     for (const TimedWord& word : words) named.push_back(strategy_argument(word.strategy, *shelf));
     std::vector<IngredientNeed> needs;
     const std::vector<Contender> compared = contenders(named, words, needs);
@@ -96,7 +97,7 @@ CommandSpec command_compare() {
             {{"STRATEGY", "two or more: names or TOML files; NAME=3 for three sessions", true}},
             cost_flags(),
             compare,
-            "baitwright compare \"open carpet\" \"tight balls\" \"pellet led\""};
+            R"(baitwright compare "open carpet" "tight balls" "pellet led")"};
 }
 
 }  // namespace baitwright

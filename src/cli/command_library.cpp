@@ -165,6 +165,7 @@ CommandResult export_file(const Arguments& arguments, const Surroundings& around
     std::vector<std::string> names = arguments.words();
     if (names.empty()) names = shelf->ingredient_names();
     std::vector<Ingredient> ingredients;
+    ingredients.reserve(names.size());
     for (const std::string& name : names) ingredients.push_back(shelf->ingredient(name));
     const std::string text = arguments.has("--csv") || arguments.value("--to").value_or("").ends_with(".csv")
                                  ? csv_text(ingredients)
@@ -205,7 +206,7 @@ CommandSpec command_ingredient_add() {
              {"--like", "INGREDIENT", "begin with the values of this one"},
              {"--set", "KEY=VALUE", "a value, by its key in the files: \"absorption=0.7 g/g\"; may be repeated", true}},
             add_ingredient,
-            "baitwright ingredient add \"red crumb\" --like \"brown crumb\" --set colour=red",
+            R"(baitwright ingredient add "red crumb" --like "brown crumb" --set colour=red)",
             Effect::stores};
 }
 
@@ -221,7 +222,7 @@ CommandSpec command_ingredient_measure() {
                       {"--spread", "SHARE", "how far your measurements differ; 5 % where not given"},
                       {"--how", "TEXT", "how you measured, in your words"}},
                      measure,
-                     "baitwright ingredient measure \"brown crumb\" --absorption \"0.7 g/g\"",
+                     R"(baitwright ingredient measure "brown crumb" --absorption "0.7 g/g")",
                      Effect::stores};
     for (const Flag& flag : soak_test_flags()) spec.flags.push_back(flag);
     return spec;

@@ -119,7 +119,7 @@ CommandSpec command_shop() {
              {"--empty-shed", "", "reckon as if nothing were in the shed"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             shop,
-            "baitwright shop \"open carpet=6\" \"tight balls=2\" --every 7d"};
+            R"(baitwright shop "open carpet=6" "tight balls=2" --every 7d)"};
 }
 
 }  // namespace baitwright

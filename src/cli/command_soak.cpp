@@ -61,7 +61,7 @@ CommandSpec command_soak() {
     CommandSpec spec{
         "soak",
         "soak, stand and pump pellets: how long, how much water, what they come to",
-        {{"PELLET", "its name; or with its own amount or share: \"fishmeal pellet 4 mm=500g\", \"...=1 part\"", true}},
+        {{"PELLET", R"(its name; or with its own amount or share: "fishmeal pellet 4 mm=500g", "...=1 part")", true}},
         {{"--amount", "AMOUNT", "dry, of all together: 2pt, 500g"},
          {"--grains-of", "AMOUNT", "as many grains as \"500g of fishmeal micro pellet 2 mm\" has"},
          {"--bites", "NUMBER", "hook pellets by the bites an hour, with --length"},
@@ -73,7 +73,7 @@ CommandSpec command_soak() {
          {"--uptake", "SHARE", "of all the water they can take; 40% where not given"},
          {"--soaked", "TIME", "they were under water so long: how are they?"},
          {"--ready-at", "CLOCK", "when all is to be ready: 08:30"},
-         {"--with", "NAME=DOSE", "stirred into the water: \"glycerol=20ml\", \"salt=20 g per l water\"", true},
+         {"--with", "NAME=DOSE", R"(stirred into the water: "glycerol=20ml", "salt=20 g per l water")", true},
          {"--strokes", "NUMBER", "of the pump, for expanders; what sinks them where not given"},
          {"--pump", "VOLUME", "what a stroke draws; 100ml where not given"},
          {"--vessel", "VOLUME", "the pump's whole vessel; 500ml where not given"},

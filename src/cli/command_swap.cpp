@@ -87,7 +87,7 @@ CommandSpec command_swap() {
              save_flag(),
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             run_swap,
-            "baitwright swap \"silt bed\" --without \"fishmeal, brown\""};
+            R"(baitwright swap "silt bed" --without "fishmeal, brown")"};
 }
 
 }  // namespace baitwright

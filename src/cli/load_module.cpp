@@ -28,7 +28,7 @@ fs::path module_of_program(const Module& module, std::string_view command, const
     std::error_code unreadable;
     const fs::path program = program_file.parent_path();
     for (const fs::path& folder : {program, program / BAITWRIGHT_MODULE_FOLDER}) {
-        const fs::path path = folder / module.file;
+        fs::path path = folder / module.file;
         if (fs::exists(path, unreadable)) return path;
     }
     refuse(module, command,

@@ -15,7 +15,7 @@ std::vector<Flag> plan_flags() {
         {"--from", "CLOCK",
          "the work can begin then, and nothing is done before: 08:10, or \"80 min\" before the start"},
         {"--venue", "VENUE", "hold it against the rules of this water: its name, or a TOML file"},
-        {"--kit", "ITEM", "what you have: \"cup 250\", \"pot 25\", \"feeder 30\", \"tub 12 l\"; may be repeated", true},
+        {"--kit", "ITEM", R"(what you have: "cup 250", "pot 25", "feeder 30", "tub 12 l"; may be repeated)", true},
         {"--water-temp", "TEMPERATURE", "of the water poured on; the strategy's where not given"},
     };
     constexpr std::array<std::string_view, 9> shared{

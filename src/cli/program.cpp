@@ -1,6 +1,7 @@
 #include "cli/program.h"
 
 #include <algorithm>
+#include <array>
 #include <chrono>
 #include <cstdlib>
 #include <ctime>
@@ -71,9 +72,9 @@ std::string today() {
     const std::time_t now = std::chrono::system_clock::to_time_t(std::chrono::system_clock::now());
     std::tm local{};
     localtime_r(&now, &local);
-    char text[] = "2000-01-01";
-    std::strftime(text, sizeof text, "%Y-%m-%d", &local);
-    return text;
+    std::array<char, sizeof "2000-01-01"> text{};
+    std::strftime(text.data(), text.size(), "%Y-%m-%d", &local);
+    return text.data();
 }
 
 Surroundings surroundings(const Arguments& arguments) {
@@ -141,7 +142,7 @@ std::string help_with(const std::vector<std::string>& words) {
     if (words.empty()) return help_text();
     std::size_t used = 0;
     if (const CommandSpec* command = find_command(words, used)) return help_text(*command);
-    const std::string group = help_of_group(words[0]);
+    std::string group = help_of_group(words[0]);
     if (group.empty()) refuse_command(words);
     return group;
 }

@@ -125,6 +125,7 @@ void book_mix(Store& store, MixAnswer& answer, Date on) {
     for (const PartAnswer& part : answer.parts) add(part.name, part.mass);
     for (const AdditiveAnswer& additive : answer.additives) add(additive.name, additive.mass);
     std::vector<StockNeed> needs;
+    needs.reserve(masses.size());
     for (const auto& [name, mass] : masses) needs.push_back({name, in_milligrams(mass)});
     store.change([&] { answer.booked = store.shed().book(needs, answer.recipe, on); });
     for (Warning& warning : stock_warnings(*answer.booked)) answer.warnings.push_back(std::move(warning));

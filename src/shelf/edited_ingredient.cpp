@@ -26,7 +26,7 @@ bool has_spread_and_source(const std::string& key) {
 }
 
 std::string toml_value(const KeyValue& given) {
-    const std::string value = is_bare(given.key) ? given.value : toml_quoted(given.value);
+    std::string value = is_bare(given.key) ? given.value : toml_quoted(given.value);
     if (!has_spread_and_source(given.key) || given.source.empty()) return value;
     std::string text = "{ value = " + value + ", source = " + toml_quoted(given.source);
     if (!given.spread.empty()) text += ", spread = " + toml_quoted(given.spread);
