@@ -15,7 +15,8 @@ using Whole = std::int64_t;
 __extension__ typedef __int128 Wide;  // milligrams times pence
 
 Whole milligrams(Mass mass) {
-    return static_cast<Whole>(std::llround(mass.in(gram)*1000));
+    return static_cast<Whole>(
+        std::floor(mass.in(gram)*1000 + 1e-6));  // downwards: many packs hold no less than they count for
 }
 
 Whole divided_up(Wide value, Wide by) {

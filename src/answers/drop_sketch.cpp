@@ -216,7 +216,7 @@ DropOutcome follow(const DropSetup& s, const DropFactors& f) {
     }
     DropSketch& sketch = outcome.sketch;
     sketch.breaks = at->whole ? Breaks::bottom : at->point.depth > Length{} ? Breaks::midwater : Breaks::surface;
-    sketch.breaks_depth = at->point.depth;
+    sketch.breaks_depth = std::min(at->point.depth, s.tow.depth);
     sketch.breaks_at = at->point.at;
     sketch.lasts = at->lasts;
     std::optional<ParticleCloud> cloud;

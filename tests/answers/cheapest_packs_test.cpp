@@ -90,6 +90,11 @@ TEST_CASE("the packs chosen are those that a table of all sums finds") {
     }));
 }
 
+TEST_CASE("packs of an odd size are enough, however many it takes") {
+    const PackChoice choice = cheapest_packs({{1.0037 * gram, 1}}, 753.0 * gram);
+    CHECK(choice.bought >= 753.0 * gram);
+}
+
 TEST_CASE("needing more never costs less, whatever the sizes") {
     CHECK(rc::check([] {
         std::vector<PackOffer> offered;

@@ -71,6 +71,11 @@ TEST_CASE("all is somewhere: what has landed and what hangs are one") {
     }));
 }
 
+TEST_CASE("what lands whole breaks no deeper than the bottom") {
+    for (const Recipe& recipe : {draft::fishmeal_mix(), draft::crumb_mix(), draft::leam_mix(), draft::micro_mix()})
+        CHECK(dropped(recipe, cup(199, "soft", 0.5)).breaks_depth <= 0.5 * metre);
+}
+
 TEST_CASE("deeper water never gives a narrower carpet") {
     CHECK(rc::check([] {
         const double depth = *rc::gen::inRange(5, 80) * 0.1, more = depth + *rc::gen::inRange(1, 20) * 0.1;
