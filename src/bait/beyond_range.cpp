@@ -1,9 +1,11 @@
 #include "bait/beyond_range.h"
 
 #include <cmath>
+#include <type_traits>
 
 #include "bait/ingredient_facts.h"
 #include "quantities/amount_range.h"
+#include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
 
@@ -33,6 +35,12 @@ std::string property_beyond(const PropertyFacts<D>& facts, const Property<Quanti
                number_text(facts.lowest) + " to " + number_text(facts.highest) + unit;
     if (property.spread >= 0 && property.spread <= 3 * (1 + 1e-9)) return {};
     return "the spread of its " + std::string(facts.key) + " must be from 0 to 300 %";
+}
+
+template <class Amount>
+bool is_amount_beyond(const Amount& amount) {
+    if constexpr (std::is_same_v<Amount, Mass> || std::is_same_v<Amount, Volume>) return !lies_in_range(amount);
+    return false;
 }
 
 void keep_first(std::string& found, std::string next) {
@@ -71,6 +79,18 @@ std::string beyond_range(const Ingredient& ingredient) {
             ingredient.label_dose->each);
     for (const auto& time : {ingredient.keeps.dry, ingredient.keeps.cold, ingredient.keeps.frozen})
         if (time) keep_first(found, amount_beyond("the time it keeps", *time, day, "d"));
+    return found;
+}
+
+std::string beyond_range(const Recipe& recipe) {
+    std::string found;
+    const auto hold = [&](const auto& amount, const std::string& of) {
+        if (std::visit([](const auto& one) { return is_amount_beyond(one); }, amount))
+            keep_first(found, "the amount of " + in_quotes(of) + " must be " + range_text<Mass>() + ", or " +
+                                  range_text<Volume>());
+    };
+    for (const Part& part : recipe.parts) hold(part.amount, part.of);
+    for (const Dose& dose : recipe.doses) hold(dose.rate.each, dose.of);
     return found;
 }
 

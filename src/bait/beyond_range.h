@@ -3,6 +3,7 @@
 #include <string>
 
 #include "bait/ingredient.h"
+#include "bait/recipe.h"
 #include "bait/strategy.h"
 
 /// What was stored before its range was held to: it can still be told apart when it is read.
@@ -12,6 +13,8 @@ namespace baitwright {
 /// where nothing does.
 std::string beyond_range(const Pack& pack);
 std::string beyond_range(const Ingredient& ingredient);
+/// Counts and shares are judged where the mix is opened up.
+std::string beyond_range(const Recipe& recipe);
 /// "its session must be from 1 min to 24 h"; the names in it are not looked at.
 std::string beyond_range(const Strategy& strategy);
 

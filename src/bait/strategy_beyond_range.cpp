@@ -59,9 +59,8 @@ void hold_feed(const Feed& feed, const std::string& which, Time length, Limits& 
     limits.hold(feed.when.from >= Time{} && feed.when.from <= length + hair &&
                     is_between(feed.when.until, Time{}, length + hair),
                 its + "its begin and end must lie in the session");
-    limits.hold(
-        is_size(feed.form, feed.size),
-        its + "a ball must be from 5 to 200 mm, a vessel from 0.5 ml to 20 l, loose feed " + range_text<Mass>());
+    limits.hold(is_size(feed.form, feed.size), its + "a ball must be " + std::string(ball_range) + ", a vessel " +
+                                                   std::string(vessel_range) + ", loose feed " + range_text<Mass>());
     limits.hold(feed.count >= 1 && feed.count <= most_at_once, its + "the count must be from 1 to 1000");
     for (const FeedPart& part : feed.parts)
         limits.hold(part.share > 0 && part.share <= most_share, its + "each share must be above 0 and at most 1000000");
@@ -84,13 +83,14 @@ void hold_hookbait(const Hookbait& hookbait, const std::string& which, Limits& l
 std::string beyond_range(const Strategy& strategy) {
     Limits limits;
     limits.hold(is_between<Time>(strategy.length, shortest_session, longest_session),
-                "the session must be from 1 min to 24 h");
-    limits.hold(strategy.spare >= 0 && strategy.spare <= most_spare, "what is to spare must be from 0 to 500 %");
+                "the session must be " + std::string(session_range));
+    limits.hold(strategy.spare >= 0 && strategy.spare <= most_spare,
+                "what is to spare must be " + std::string(spare_range));
     const WaterSetting& water = strategy.water;
-    limits.hold(is_between(water.depth, shallowest, deepest), "the depth must be from 1 cm to 100 m");
+    limits.hold(is_between(water.depth, shallowest, deepest), "the depth must be " + std::string(depth_range));
     limits.hold(is_between(water.temperature, Temperature::from_celsius(coldest_celsius),
                            Temperature::from_celsius(warmest_celsius)),
-                "the water must be from 0 to 40 degC");
+                "the water must be " + std::string(warmth_range));
     limits.hold(is_between(water.tow, Speed{}, fastest_tow) && is_between(water.tow_bottom, -fastest_tow, fastest_tow),
                 "the tow must be at most 5 m/s");
     limits.hold(

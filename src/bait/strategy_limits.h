@@ -1,5 +1,7 @@
 #pragma once
 
+#include <string_view>
+
 #include "quantities/quantity.h"
 #include "quantities/temperature.h"
 #include "quantities/units.h"
@@ -10,12 +12,16 @@ namespace baitwright::strategy_limits {
 
 inline constexpr Time shortest_session = 1.0 * minute;
 inline constexpr Time longest_session = 24.0 * hour;
+inline constexpr std::string_view session_range = "from 1 min to 24 h";
 inline constexpr double most_spare = 5;
+inline constexpr std::string_view spare_range = "from 0 to 500 %";
 
 inline constexpr Length shallowest = 1.0 * centimetre;
 inline constexpr Length deepest = 100.0 * metre;
+inline constexpr std::string_view depth_range = "from 1 cm to 100 m";
 inline constexpr double coldest_celsius = 0;
 inline constexpr double warmest_celsius = 40;
+inline constexpr std::string_view warmth_range = "from 0 to 40 degC";
 inline constexpr Speed fastest_tow = 5.0 * metre_per_second;
 
 inline constexpr double fastest_pace = 3600;  ///< put-ins or fish an hour
@@ -28,7 +34,9 @@ inline constexpr Time longest_gap = 24.0 * hour;
 
 inline constexpr Length smallest_ball = 5.0 * millimetre;
 inline constexpr Length largest_ball = 200.0 * millimetre;
+inline constexpr std::string_view ball_range = "from 5 to 200 mm";
 inline constexpr Volume smallest_vessel = 0.5 * millilitre;
 inline constexpr Volume largest_vessel = 20.0 * litre;
+inline constexpr std::string_view vessel_range = "from 0.5 ml to 20 l";
 
 }  // namespace baitwright::strategy_limits

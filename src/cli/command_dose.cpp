@@ -72,8 +72,8 @@ CommandResult run_dose(const Arguments& arguments, const Surroundings& around) {
     if (!means_a_file(word) && shelf->find_ingredient(word)) {
         answer = dose_additive(*shelf, additive_request(arguments));
     } else {
-        refuse_additive_flags(arguments);
         if (!means_a_file(word) && !shelf->find_recipe(word)) refuse_unknown(*shelf, word);
+        refuse_additive_flags(arguments);
         const MixRequest request = mix_amount_request(arguments);
         const NamedRecipe named = recipe_argument(word, *shelf);
         answer = with_places(named, [&] { return dose_mix(named.shelf(), named.recipe, request); });

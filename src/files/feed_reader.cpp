@@ -165,14 +165,15 @@ std::vector<FeedPart> read_feed_parts(TableReader& table, std::size_t number, En
 Length parse_ball(std::string_view text) {
     const Length diameter = parse_ball_size(text);
     if (diameter >= smallest_ball && diameter <= largest_ball) return diameter;
-    throw InputError("out-of-range", "a ball must be from 5 to 200 mm wide, not " + in_quotes(text),
+    throw InputError("out-of-range", "a ball must be " + std::string(ball_range) + " wide, not " + in_quotes(text),
                      R"(write it as in "45 mm" or "egg")");
 }
 
 Volume parse_vessel(std::string_view text) {
     const Volume volume = parse_vessel_size(text);
     if (volume >= smallest_vessel && volume <= largest_vessel) return volume;
-    throw InputError("out-of-range", "what is filled must hold from 0.5 ml to 20 l, not " + in_quotes(text),
+    throw InputError("out-of-range",
+                     "what is filled must hold " + std::string(vessel_range) + ", not " + in_quotes(text),
                      R"(write it as in "250 ml" or "toss pot 25")");
 }
 

@@ -26,17 +26,17 @@ std::optional<Q> between(TableReader& table, std::string_view key, std::string_v
 
 std::optional<Time> read_length(TableReader& table) {
     if (!table.required("length", "\"5 h\"")) return std::nullopt;
-    return between<Time>(table, "length", "5 h", shortest_session, longest_session, "from 1 min to 24 h");
+    return between<Time>(table, "length", "5 h", shortest_session, longest_session, session_range);
 }
 
 WaterSetting read_water(TableReader& table) {
     WaterSetting water;
     auto block = table.inner("water", "the water of a strategy");
     if (!block) return water;
-    water.depth = between<Length>(*block, "depth", "2.5 m", shallowest, deepest, "from 1 cm to 100 m");
+    water.depth = between<Length>(*block, "depth", "2.5 m", shallowest, deepest, depth_range);
     water.temperature =
         between<Temperature>(*block, "temperature", "12 degC", Temperature::from_celsius(coldest_celsius),
-                             Temperature::from_celsius(warmest_celsius), "from 0 to 40 degC");
+                             Temperature::from_celsius(warmest_celsius), warmth_range);
     water.clarity = block->word("clarity", {clarity_names.begin(), clarity_names.end()}).value_or("");
     water.tow = between<Speed>(*block, "tow", "2 cm/s", Speed{}, fastest_tow, "from 0 to 5 m/s");
     water.tow_bottom = between<Speed>(*block, "tow_bottom", "1 cm/s", -fastest_tow, fastest_tow, "from -5 to 5 m/s");
@@ -92,7 +92,7 @@ StrategyEntry read_strategy(TableReader& table, EntryNames& names) {
     SessionFrame frame;
     frame.length = read_length(table);
     strategy.length = frame.length.value_or(Time{});
-    strategy.spare = between<Ratio>(table, "spare", "10 %", 0.0, most_spare, "from 0 to 500 %").value_or(0.10);
+    strategy.spare = between<Ratio>(table, "spare", "10 %", 0.0, most_spare, spare_range).value_or(0.10);
     strategy.water = read_water(table);
     strategy.pace = read_pace(table, frame);
     read_feeds(table, frame, entry);

@@ -162,7 +162,7 @@ std::string shown_temperature(Temperature temperature) {
 }
 
 std::string shown_count(double count) {
-    return significant(count, 2);
+    return count == 0 ? "none" : significant(count, 2);
 }
 
 std::string shown_count_range(double low, double high) {

@@ -89,18 +89,18 @@ void add_dry_steps(const MixAnswer& answer, std::vector<std::string>& steps) {
     add(additive_step(answer));
 }
 
-/// With water in the tub, what puts it right: for each tub, where there are more.
+/// With water in it already, what puts it right: as `water` says it, for all of it together.
 void add_remedy_steps(const MixAnswer& answer, std::vector<std::string>& steps) {
-    const double tubs = answer.tubs.count;
-    steps.push_back(
-        remedy_text({answer.feel, answer.water_to_add / tubs, answer.dry_to_add / tubs, answer.all_parts_take_water}));
+    steps.push_back(remedy_text({answer.feel, answer.water_to_add, answer.dry_to_add, answer.all_parts_take_water}));
     if (answer.water_to_add > Mass{} && answer.doubt)
         steps.push_back(
             fmt::format("Let it rest {} (water at {}) and rub it through a riddle. Never go past {} of water more.",
                         shown_time(answer.rest), shown_temperature(answer.water_temperature),
-                        shown_water(kitchen_water(answer.doubt->water.high / tubs))));
+                        shown_water(kitchen_water(answer.doubt->water.high))));
     else if (answer.dry_to_add > Mass{})
         steps.push_back(fmt::format("Give it {} before you judge it.", shown_time(answer.rest)));
+    if (answer.tubs.count > 1)
+        steps.push_back(fmt::format("It fills {} tubs: share it out, and what goes in with it.", answer.tubs.count));
 }
 
 }  // namespace

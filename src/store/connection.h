@@ -8,6 +8,7 @@
 #include <functional>
 #include <map>
 #include <string>
+#include <string_view>
 
 #include "store/store_fault.h"
 
@@ -40,9 +41,15 @@ public:
 
     [[nodiscard]] StorageError damaged(const std::string& finding) const { return damaged_store(path_, finding); }
 
+    using Names = std::map<std::string, std::string>;
     /// Names of a kind of entry, folded, as they are shown and as an older program stored them, where the two differ.
     /// This program stores none such, so that they are looked for once.
-    std::map<std::string, std::map<std::string, std::string>> names_once_mended;
+    template <class Look>
+    const Names& mended_names(std::string_view kind, Look&& look) {
+        const auto [known, is_first] = mended_names_.try_emplace(std::string(kind));
+        if (is_first) known->second = look();
+        return known->second;
+    }
 
     /// While one lives, all reading sees one state of the store: an entry spread over several tables is read whole.
     class Snapshot {
@@ -63,8 +70,9 @@ private:
     std::filesystem::path path_;
     SQLite::Database database_;
     std::map<const char*, SQLite::Statement> statements_;
-    bool writes_ = false;    ///< the settings for writing are made
-    bool changing_ = false;  ///< inside `change`
+    std::map<std::string, Names> mended_names_;  ///< by the kind of entry
+    bool writes_ = false;                        ///< the settings for writing are made
+    bool changing_ = false;                      ///< inside `change`
 };
 
 }  // namespace baitwright

@@ -20,11 +20,11 @@ std::vector<std::string> texts(Query&& rows) {
     return result;
 }
 
-std::map<std::string, std::string> mended_names(StoreConnection& connection, std::string_view kind) {
+StoreConnection::Names mended_names(StoreConnection& connection, std::string_view kind) {
     Query rows(connection, kind == "ingredient" ? select_ingredient_names
                            : kind == "recipe"   ? select_recipe_names
                                                 : select_strategy_names);
-    std::map<std::string, std::string> mended;
+    StoreConnection::Names mended;
     while (rows.next())
         if (const std::string shown = folded_name(rows.name(0)); shown != folded_name(rows.text(0)))
             mended.emplace(shown, rows.text(0));
@@ -53,10 +53,9 @@ std::vector<std::string> read_strategy_names(StoreConnection& connection) {
 }
 
 std::optional<std::string> unmended_name(StoreConnection& connection, std::string_view kind, std::string_view name) {
-    const auto [known, is_first] = connection.names_once_mended.try_emplace(std::string(kind));
-    if (is_first) known->second = mended_names(connection, kind);
-    const auto found = known->second.find(folded_name(name));
-    return found == known->second.end() ? std::nullopt : std::optional(found->second);
+    const auto& names = connection.mended_names(kind, [&] { return mended_names(connection, kind); });
+    const auto found = names.find(folded_name(name));
+    return found == names.end() ? std::nullopt : std::optional(found->second);
 }
 
 std::string read_shipped_digest(StoreConnection& connection) {

@@ -1,10 +1,8 @@
-#include <type_traits>
-
-#include "quantities/amount_range.h"
-#include "quantities/in_quotes.h"
+#include "bait/beyond_range.h"
 #include "quantities/suggestion.h"
 #include "store/entries.h"
 #include "store/query.h"
+#include "store/store_fault.h"
 #include "store/stored_words.h"
 
 namespace baitwright {
@@ -30,22 +28,6 @@ Dose dose_in(const StoreConnection& connection, const Query& row) {
     return {row.text(0), *rate};
 }
 
-template <class Amount>
-bool is_amount_beyond(const Amount& amount) {
-    if constexpr (std::is_same_v<Amount, Mass> || std::is_same_v<Amount, Volume>) return !lies_in_range(amount);
-    return false;  // counts and shares are judged where the mix is opened up
-}
-
-void refuse_beyond_range(const Recipe& recipe) {
-    const auto refuse = [&](const auto& amount, const std::string& of) {
-        if (std::visit([](const auto& one) { return is_amount_beyond(one); }, amount))
-            throw stored_mix_out_of_range(recipe.name, "the amount of " + in_quotes(of) + " must be " +
-                                                           range_text<Mass>() + ", or " + range_text<Volume>());
-    };
-    for (const Part& part : recipe.parts) refuse(part.amount, part.of);
-    for (const Dose& dose : recipe.doses) refuse(dose.rate.each, dose.of);
-}
-
 }  // namespace
 
 std::optional<Recipe> read_recipe(StoreConnection& connection, std::string_view name, Reading reading) {
@@ -57,7 +39,8 @@ std::optional<Recipe> read_recipe(StoreConnection& connection, std::string_view 
     while (parts.next()) recipe.parts.push_back(part_in(connection, parts));
     Query doses(connection, select_doses, row.whole(0));
     while (doses.next()) recipe.doses.push_back(dose_in(connection, doses));
-    if (reading == Reading::checked) refuse_beyond_range(recipe);
+    if (const std::string beyond = beyond_range(recipe); reading == Reading::checked && !beyond.empty())
+        throw stored_mix_out_of_range(recipe.name, beyond);
     return recipe;
 }
 

@@ -47,7 +47,7 @@ TEST_CASE("a kilo overshot by 200 ml is mended by about 320 g of the same dry mi
 }
 
 TEST_CASE("what the tub is told to take puts it right") {
-    rc::check([] {
+    CHECK(rc::check([] {
         const double water = *rc::gen::inRange(0, 2000);
         const TubAnswer answer = fishmeal_with(water);
         RC_ASSERT(answer.water_to_add == Mass{} || answer.dry_to_add == Mass{});
@@ -59,7 +59,7 @@ TEST_CASE("what the tub is told to take puts it right") {
             RC_ASSERT(after.feel_settled == "firm");
         else
             RC_ASSERT(std::abs(after.wetness_settled - 1.2) < 1e-9);
-    });
+    }));
 }
 
 TEST_CASE("a tub just wetted feels wetter than it will when it has settled") {

@@ -28,7 +28,7 @@ TubAnswer tub_with(const Recipe& recipe, double water_ml, const std::string& fee
 }  // namespace
 
 TEST_CASE("a mix with water in it and a tub are judged alike, whatever is in and whatever is wanted") {
-    rc::check([] {
+    CHECK(rc::check([] {
         const Recipe recipe = *rc::gen::element(draft::fishmeal_mix(), draft::crumb_mix(), draft::leam_mix());
         const std::string feel = *rc::gen::element<std::string>("dusty", "crumbly", "firm", "tacky", "soft", "slop");
         const double water = *rc::gen::inRange(1, 2000);
@@ -36,7 +36,7 @@ TEST_CASE("a mix with water in it and a tub are judged alike, whatever is in and
         const TubAnswer tub = tub_with(recipe, water, feel);
         RC_ASSERT(std::abs((mix.water_to_add - tub.water_to_add).in(gram)) < 1e-6);
         RC_ASSERT(std::abs((mix.dry_to_add - tub.dry_to_add).in(gram)) < 1e-6);
-    });
+    }));
 }
 
 TEST_CASE("inside the band of the feel that is wanted nothing is asked for") {

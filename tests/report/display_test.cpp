@@ -1,6 +1,8 @@
 #include "report/display.h"
 
 #include <catch2/catch.hpp>
+#include <limits>
+#include <stdexcept>
 
 #include "quantities/units.h"
 
@@ -41,10 +43,12 @@ TEST_CASE("times are shown no finer than one can keep them") {
 TEST_CASE("counts and shares are rounded to what is known") {
     CHECK(shown_count(56789) == "57,000");
     CHECK(shown_count(9.6) == "9.6");
+    CHECK(shown_count(0) == "none");
     CHECK(shown_percent(0.405) == "40 %");
     CHECK(shown_percent(0.025) == "2.5 %");
     CHECK(significant(1234567, 3) == "1,230,000");
     CHECK(significant(0, 2) == "0.0");
+    CHECK_THROWS_AS(significant(std::numeric_limits<double>::infinity(), 2), std::logic_error);
     CHECK(shown_count_range(17.9, 22.4) == "18 to 22");
     CHECK(shown_count_range(3.2, 3.4) == "3");
 }

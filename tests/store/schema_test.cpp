@@ -46,13 +46,13 @@ void make_from(const std::string& sql, const std::filesystem::path& path) {
 
 void fill(const std::filesystem::path& path) {
     Store store = Store::open(path);
-    rc::check("fill", [&] {
+    CHECK(rc::check("fill", [&] {
         store.change([&] {
             store.put(any_ingredient(any_text()), EntryOwner::shipped);
             store.put(any_recipe(any_text()), EntryOwner::person);
             store.put(any_strategy(any_text()), EntryOwner::person);
         });
-    });
+    }));
 }
 
 }  // namespace
