@@ -85,7 +85,7 @@ std::string beyond_range(const Ingredient& ingredient) {
 std::string beyond_range(const Recipe& recipe) {
     std::string found;
     const auto hold = [&](const auto& amount, const std::string& of) {
-        if (std::visit([](const auto& one) { return is_amount_beyond(one); }, amount))
+        if (std::visit([](const auto& fed) { return is_amount_beyond(fed); }, amount))
             keep_first(found, "the amount of " + in_quotes(of) + " must be " + range_text<Mass>() + ", or " +
                                   range_text<Volume>());
     };
