@@ -27,10 +27,14 @@ struct DrawnFeed {
     const FeedNeed* need;
     MixNumbers numbers;                          // the densities and sizes of the last draw in it
     std::vector<DoubtfulPart> takers;            // the parts that take water
+    std::vector<DoubtfulBody> bodies;            // a solid each
     std::vector<std::size_t> solids, additives;  // their places among the totals
 
     DrawnFeed(const FeedNeed& feed, const std::vector<IngredientNeed>& totals)
-        : need(&feed), numbers(numbers_of(feed.fed.mix)), takers(doubtful_parts(feed.fed.mix)) {
+        : need(&feed),
+          numbers(numbers_of(feed.fed.mix)),
+          takers(doubtful_parts(feed.fed.mix)),
+          bodies(doubtful_bodies(feed.fed.mix)) {
         const ResolvedMix& mix = feed.fed.mix;
         for (const SolidPart& part : mix.solids) solids.push_back(place_of(totals, part.ingredient.name));
         for (std::size_t i = 0; i < numbers.additives.size(); ++i)
@@ -43,8 +47,7 @@ struct DrawnFeed {
             if (solids[part.solid] < most_solids)
                 numbers.solids[part.solid].marks = drawn_marks(part, hand, at(normals, solids[part.solid]));
         for (std::size_t i = 0; i < solids.size(); ++i)
-            if (solids[i] < most_solids)
-                draw_body(numbers.solids[i], need->fed.mix.solids[i].ingredient, at(normals, solids[i]) + 3);
+            if (solids[i] < most_solids) bodies[i].draw(numbers.solids[i], at(normals, solids[i]) + 3);
     }
 
     void add_to(std::vector<Mass>& needs) const {

@@ -62,16 +62,17 @@ Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, cons
                            std::uint64_t seed) {
     QuasiRandomNormals draws(1 + 3 * parts.size() + 3 * mix.solids.size(), seed);
     std::vector<double> normals(draws.coordinates()), volumes(volume_points);
+    const std::vector<DoubtfulBody> bodies = doubtful_bodies(mix);
     MixNumbers numbers = numbers_of(mix);
-    const double already = answer.water_already_in / answer.dry_mass;
+    const double already = answer.water_already_in / answer.dry_mass, sigma_hand = log_normal_sigma(hand_spread);
     const Ratio aim = answer.right_as_it_stands ? answer.wetness_in_tub : answer.wetness;
     for (double& one : volumes) {
         draws.next(normals);
-        const double hand = std::exp(log_normal_sigma(hand_spread) * normals[0]);
+        const double hand = std::exp(sigma_hand * normals[0]);
         for (std::size_t i = 0; i < parts.size(); ++i)
             numbers.solids[parts[i].solid].marks = drawn_marks(parts[i], hand, &normals[1 + 3 * i]);
-        for (std::size_t i = 0; i < mix.solids.size(); ++i)
-            draw_body(numbers.solids[i], mix.solids[i].ingredient, &normals[1 + 3 * parts.size() + 3 * i]);
+        for (std::size_t i = 0; i < bodies.size(); ++i)
+            bodies[i].draw(numbers.solids[i], &normals[1 + 3 * parts.size() + 3 * i]);
         const WettedMix wetted = wet(numbers, aim, already);
         one = wet_volume(pack(numbers, wetted), answer.state, std::min<double>(wetted.wetness, wettest))
                   .in(millilitre_per_gram);

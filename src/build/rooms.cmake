@@ -25,6 +25,12 @@ if(NOT EMSCRIPTEN)
     # A slip of ours in memory ends the program instead of doing what a file wants (tests/cli/hardened_program_test.cpp).
     target_compile_options(baitwright_flags INTERFACE -fstack-protector-strong)
     target_link_options(baitwright_flags INTERFACE -Wl,-z,relro,-z,now)
+    # Thousands of addresses, set right in one pass over a bit map.
+    include(CheckLinkerFlag)
+    check_linker_flag(CXX -Wl,-z,pack-relative-relocs BAITWRIGHT_PACKS_RELOCATIONS)
+    if(BAITWRIGHT_PACKS_RELOCATIONS)
+        target_link_options(baitwright_flags INTERFACE -Wl,-z,pack-relative-relocs)
+    endif()
     string(TOUPPER "${CMAKE_BUILD_TYPE}" build_type)
     if(NOT BAITWRIGHT_SANITIZE AND "${CMAKE_CXX_FLAGS_${build_type}}" MATCHES "-O[123s]")
         # Without optimisation the first does nothing but warn.

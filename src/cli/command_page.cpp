@@ -100,7 +100,7 @@ CommandResult run_page(const Arguments& arguments, const Surroundings& around) {
     const std::vector<NamedStrategy> named = strategies_of(arguments, *shelf);
     const BankContents contents = contents_of(arguments, around, *shelf, named);
     const Json data = bank_data(contents);
-    const std::string page = bank_page(data);
+    const std::string page = bank_page(bank_template(), data);
     write_text_file(file, page);
     const std::optional<Warning> unpriced = unpriced_on_page(contents);
     const int status = unpriced ? 1 : 0;

@@ -34,8 +34,7 @@ std::string_view cut_at(std::string_view place, std::string_view& left) {
 
 }  // namespace
 
-std::string bank_page(Json data) {
-    std::string_view left = bank_template();
+std::string bank_page(std::string_view left, Json data) {
     if (left.empty())
         throw StorageError(
             FaultClass::cannot_create, "no-page-engine",

@@ -11,8 +11,9 @@ namespace baitwright {
 /// empty.
 std::string_view bank_template();
 
-/// The page that carries this data (`bank_data`). Throws StorageError "no-page-engine" (cannot_create) where the
-/// program was built without the engine.
-std::string bank_page(Json data);
+/// The page (`bank_template`) that carries this data (`bank_data`). Throws StorageError "no-page-engine"
+/// (cannot_create) where the program was built without the engine, std::logic_error where the page has no place for the
+/// data.
+std::string bank_page(std::string_view page, Json data);
 
 }  // namespace baitwright

@@ -25,7 +25,7 @@ fs::path whole_name(const fs::path& path) {
 }
 
 SQLite::Database open_existing(const fs::path& path, std::chrono::milliseconds patience) {
-    return {path.string(), SQLite::OPEN_READWRITE, static_cast<int>(patience.count())};
+    return {path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX, static_cast<int>(patience.count())};
 }
 
 bool is_absent(const fs::path& path) {

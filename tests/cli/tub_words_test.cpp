@@ -4,8 +4,6 @@
 
 #include "cli/program_run.h"
 
-using namespace baitwright;
-
 namespace {
 
 /// All its letters, however the lines are broken.

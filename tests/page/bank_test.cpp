@@ -101,6 +101,26 @@ TEST_CASE("only the forms that are wanted are given") {
     CHECK(width(narrow) <= 360);
 }
 
+TEST_CASE("a tub is put right, pellets are soaked and the rest of a session is reckoned as the program does") {
+    const auto shelf = shipped_shelf();
+    Bank bank;
+    const Json data = data_of(*shelf, {"open carpet"});
+    bank.ask(opening(data));
+    bank.ask({{"ask", "add"}, {"library", data["more"]}});
+    const Json tub = bank.ask(asked("water", "silt bed", {{"--dry-mass", {"1kg"}}, {"--weighs", {"1.4kg"}}}));
+    CHECK(tub["status"] == 0);
+    CHECK(tub["json"]["water_in_g"].number() == Approx(400));  // what it weighs less what was dry
+    CHECK(tub["told"][0]["kind"] == "title");
+    const Json soak = bank.ask(asked("soak", "fishmeal pellet 4 mm", {{"--amount", {"500g"}}}));
+    CHECK(soak["status"] == 0);
+    CHECK(soak["json"]["command"] == "soak");
+    const Json pumped = bank.ask(asked("soak", "fishmeal pellet 4 mm", {{"--amount", {"500g"}}, {"--pump", {"80ml"}}}));
+    CHECK(pumped["errors"][0]["code"] == "unfit-flag");  // only expanders are pumped
+    const Json rest = bank.ask(asked("plan", "open carpet", {{"--now", {"2h"}}, {"--left", {"1 l silt bed"}}}));
+    CHECK(rest["json"]["now"]["minute"].number() == Approx(120));
+    CHECK(rest["told"][0]["kind"] == "title");
+}
+
 TEST_CASE("what is wrong with a request is told, and never thrown") {
     const auto shelf = shipped_shelf();
     Bank bank;

@@ -84,6 +84,12 @@ TEST_CASE("bounds that cross are infeasible") {
     CHECK(solved(programme).status == LinearStatus::infeasible);
 }
 
+TEST_CASE("numbers out of all proportion are given up, and told so") {
+    LinearProgramme programme = two_columns();
+    programme.columns[0].entries[0].coefficient = 1e300;
+    CHECK(solved(programme).status == LinearStatus::failed);
+}
+
 TEST_CASE("an empty programme costs nothing") {
     const LinearSolution solution = solved({});
     CHECK(solution.status == LinearStatus::optimal);
@@ -99,6 +105,13 @@ TEST_CASE("a programme that is wrong in itself is a mistake of ours") {
     CHECK_THROWS_AS(solved(programme), std::logic_error);
     programme = two_columns();
     programme.rows[0].lowest = std::numeric_limits<double>::quiet_NaN();
+    CHECK_THROWS_AS(solved(programme), std::logic_error);
+    // Clp ends the whole program at a cost of 1e25 or a bound of 1e100.
+    programme = two_columns();
+    programme.columns[0].cost = 1e26;
+    CHECK_THROWS_AS(solved(programme), std::logic_error);
+    programme = two_columns();
+    programme.rows[0].lowest = 1e101;
     CHECK_THROWS_AS(solved(programme), std::logic_error);
 }
 
