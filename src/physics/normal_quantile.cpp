@@ -8,16 +8,18 @@ namespace baitwright {
 
 namespace {
 
-/// One polynomial over another, from the highest coefficient down, both at once: neither waits for the other.
+/// A factor times one polynomial over another, from the highest coefficient down, both at once: neither waits for the
+/// other.
 template <std::size_t N>
-double polynomial_ratio(const std::array<double, N>& above, const std::array<double, N>& below, double x) {
+double polynomial_ratio(double factor, const std::array<double, N>& above, const std::array<double, N>& below,
+                        double x) {
     double numerator = above[N - 1];
     double denominator = below[N - 1];
     for (std::size_t i = N - 1; i-- > 0;) {
         numerator = numerator * x + above[i];
         denominator = denominator * x + below[i];
     }
-    return numerator / denominator;
+    return factor * numerator / denominator;
 }
 
 double central(double q) {
@@ -33,7 +35,7 @@ double central(double q) {
                                          2.8729085735721942674e4,
                                          5.2264952788528545610e3};
     const double r = 0.180625 - q * q;
-    return q * polynomial_ratio(a, b, r);
+    return polynomial_ratio(q, a, b, r);
 }
 
 double near_tail(double r) {
@@ -48,7 +50,7 @@ double near_tail(double r) {
                                          1.51986665636164571966e-2,
                                          5.47593808499534494600e-4,
                                          1.05075007164441684324e-9};
-    return polynomial_ratio(c, d, r - 1.6);
+    return polynomial_ratio(1, c, d, r - 1.6);
 }
 
 double far_tail(double r) {
@@ -63,7 +65,7 @@ double far_tail(double r) {
                                          1.84631831751005468180e-5,
                                          1.42151175831644588870e-7,
                                          2.04426310338993978564e-15};
-    return polynomial_ratio(e, f, r - 5);
+    return polynomial_ratio(1, e, f, r - 5);
 }
 
 }  // namespace
