@@ -10,7 +10,7 @@ foreach(path IN LISTS paths)
 endforeach()
 string(SHA256 digest "${everything}")
 file(CONFIGURE OUTPUT ${OUTPUT} @ONLY CONTENT [[
-#include "shelf/shipped_files.h"
+#include "library/shipped_files.h"
 
 namespace baitwright {
 

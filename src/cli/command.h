@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "questions/arguments.h"
-#include "shelf/library.h"
+#include "library/open_library.h"
 
 namespace baitwright {
 

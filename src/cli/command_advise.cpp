@@ -8,7 +8,7 @@
 #include "quantities/suggestion.h"
 #include "questions/read_flags.h"
 #include "report/advise_report.h"
-#include "shelf/advice_rules.h"
+#include "library/advice_rules.h"
 
 namespace baitwright {
 

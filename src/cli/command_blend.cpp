@@ -8,8 +8,7 @@
 #include "questions/read_flags.h"
 #include "report/blend_report.h"
 #include "report/share_report.h"
-#include "shelf/blend_argument.h"
-#include "shelf/recipe_argument.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -41,10 +40,10 @@ CommandResult run_blend(const Arguments& arguments, const Surroundings& around) 
     const int bags = read_bags(arguments);
     check_save(arguments, around);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const NamedBlend named = blend_argument(arguments.words().front(), around.library, *shelf);
+    const Named<BlendSpec> named = named_blend(arguments.words().front(), around.library, *shelf);
     LinearSolver& solver = load_solver("blend");
     const BlendAnswer answer =
-        with_places(named, [&] { return blend_mix(named.shelf(), named.spec, request, solver); });
+        with_places(named, [&] { return blend_mix(named.shelf(), named.value, request, solver); });
     if (answer.status == BlendAnswer::Status::infeasible) return infeasible(arguments, answer);
     std::string text = blend_text(answer);
     Json json = blend_json(answer);

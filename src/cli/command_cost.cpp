@@ -8,7 +8,7 @@
 #include "cli/result_formats.h"
 #include "quantities/suggestion.h"
 #include "report/cost_report.h"
-#include "shelf/strategy_argument.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -24,26 +24,26 @@ CommandResult cost(const Arguments& arguments, const Surroundings& around) {
     const TimedWord word = timed_word(arguments.words().front());
     request.what_if.times = word.times;
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const NamedStrategy named = strategy_argument(word.strategy, *shelf);
+    const Named<Strategy> named = named_strategy(word.strategy, *shelf);
     const UnrolledStrategy unrolled =
-        with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy); });
+        with_places(named, [&] { return unroll_strategy(named.shelf(), named.value); });
     const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around, unrolled.totals);
     const StrategyCost found =
-        with_places(named, [&] { return cost_strategy(named.shelf(), named.strategy, stock, request); });
+        with_places(named, [&] { return cost_strategy(named.shelf(), named.value, stock, request); });
     const std::string plotted = write_plot(arguments, {found});
     return {in_format(arguments, cost_json(found), cost_rows(found), cost_text(found) + plotted),
             found.complete() ? 0 : 1};
 }
 
 /// Everything that is wrong with a strategy itself is told with its places before any is costed.
-std::vector<Contender> contenders(const std::vector<NamedStrategy>& named, const std::vector<TimedWord>& words,
+std::vector<Contender> contenders(const std::vector<Named<Strategy>>& named, const std::vector<TimedWord>& words,
                                   std::vector<IngredientNeed>& needs) {
     std::vector<Contender> found;
     for (std::size_t i = 0; i < named.size(); ++i) {
         const UnrolledStrategy unrolled =
-            with_places(named[i], [&] { return unroll_strategy(named[i].shelf(), named[i].strategy); });
+            with_places(named[i], [&] { return unroll_strategy(named[i].shelf(), named[i].value); });
         add_unlisted(needs, unrolled.totals);
-        found.push_back({&named[i].shelf(), named[i].strategy, words[i].times});
+        found.push_back({&named[i].shelf(), named[i].value, words[i].times});
     }
     return found;
 }
@@ -66,9 +66,9 @@ CommandResult compare(const Arguments& arguments, const Surroundings& around) {
     for (const std::string& word : arguments.words()) words.push_back(timed_word(word));
     refuse_twins(words);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    std::vector<NamedStrategy> named;
+    std::vector<Named<Strategy>> named;
     named.reserve(words.size());
-    for (const TimedWord& word : words) named.push_back(strategy_argument(word.strategy, *shelf));
+    for (const TimedWord& word : words) named.push_back(named_strategy(word.strategy, *shelf));
     std::vector<IngredientNeed> needs;
     const std::vector<Contender> compared = contenders(named, words, needs);
     const StockOnHand stock = stock_on_hand(arguments, *shelf, around, needs);

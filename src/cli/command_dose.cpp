@@ -7,7 +7,7 @@
 #include "questions/read_flags.h"
 #include "report/dose_report.h"
 #include "report/rows.h"
-#include "shelf/recipe_argument.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -75,8 +75,8 @@ CommandResult run_dose(const Arguments& arguments, const Surroundings& around) {
         if (!means_a_file(word) && !shelf->find_recipe(word)) refuse_unknown(*shelf, word);
         refuse_additive_flags(arguments);
         const MixRequest request = mix_amount_request(arguments);
-        const NamedRecipe named = recipe_argument(word, *shelf);
-        answer = with_places(named, [&] { return dose_mix(named.shelf(), named.recipe, request); });
+        const Named<Recipe> named = named_recipe(word, *shelf);
+        answer = with_places(named, [&] { return dose_mix(named.shelf(), named.value, request); });
     }
     CommandResult result;
     for (const Warning& warning : answer.warnings)

@@ -11,7 +11,7 @@
 #include "questions/read_flags.h"
 #include "report/drop_plot.h"
 #include "report/drop_report.h"
-#include "shelf/recipe_argument.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -97,9 +97,9 @@ CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
     if (arguments.has("--compare") && arguments.has("--want"))
         throw UsageError("two-questions", "--compare and --want were both given", "give one of them");
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const NamedRecipe named = recipe_argument(arguments.words().front(), *shelf);
+    const Named<Recipe> named = named_recipe(arguments.words().front(), *shelf);
     const Ask ask = [&](const DropRequest& one_request) {
-        return with_places(named, [&] { return drop_feed(named.shelf(), named.recipe, one_request); });
+        return with_places(named, [&] { return drop_feed(named.shelf(), named.value, one_request); });
     };
     const bool side_by_side = arguments.has("--compare") || arguments.has("--want");
     std::vector<DropAnswer> answers;

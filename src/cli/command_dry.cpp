@@ -5,7 +5,7 @@
 #include "answers/dry_out.h"
 #include "questions/read_flags.h"
 #include "report/dry_report.h"
-#include "shelf/recipe_argument.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -60,8 +60,8 @@ DryRequest dry_request(const Arguments& arguments) {
 CommandResult run_dry(const Arguments& arguments, const Surroundings& around) {
     const DryRequest request = dry_request(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const NamedRecipe named = recipe_argument(arguments.words().front(), *shelf);
-    const DryAnswer answer = with_places(named, [&] { return dry_out(named.shelf(), named.recipe, request); });
+    const Named<Recipe> named = named_recipe(arguments.words().front(), *shelf);
+    const DryAnswer answer = with_places(named, [&] { return dry_out(named.shelf(), named.value, request); });
     return {arguments.has("--json") ? json_text(dry_json(answer)) : dry_text(answer), 0};
 }
 

@@ -9,9 +9,9 @@
 #include "files/library_text.h"
 #include "questions/read_flags.h"
 #include "report/change_report.h"
-#include "shelf/change_library.h"
-#include "shelf/edited_ingredient.h"
-#include "shelf/recipe_argument.h"
+#include "library/change_library.h"
+#include "library/edited_ingredient.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -183,12 +183,12 @@ CommandResult recipe_add(const Arguments& arguments, const Surroundings& around)
     refuse_folder(around);
     const std::string& path = arguments.words().front();
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const LibraryFile file = read_mixes(path, *shelf);
+    const LibraryFile file = read_entries(path, *shelf);
     if (file.recipes.empty())
         throw InputError(
             {"no-mix", "the file holds no mix", "a mix has a name and at least one [[part]]", path, 0, 0, {}});
     std::vector<Recipe> recipes;
-    for (const RecipeEntry& entry : file.recipes) recipes.push_back(entry.recipe);
+    for (const Entry<Recipe>& entry : file.recipes) recipes.push_back(entry.value);
     Store store = open_store(around.library.store);
     CommandResult result = told(arguments, "recipe add", put_recipes(store, recipes, around.today));
     if (!file.ingredients.empty() && !arguments.has("--json"))

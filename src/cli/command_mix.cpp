@@ -8,20 +8,20 @@
 #include "report/mix_json.h"
 #include "report/mix_text.h"
 #include "report/rows.h"
-#include "shelf/change_shed.h"
-#include "shelf/recipe_argument.h"
+#include "library/change_shed.h"
+#include "library/named.h"
 
 namespace baitwright {
 
 namespace {
 
 /// Names in the warnings what is past its best, unless the booking will do so.
-void limit_by_shed(const Arguments& arguments, const NamedRecipe& named, Store& store, MixRequest& request,
+void limit_by_shed(const Arguments& arguments, const Named<Recipe>& named, Store& store, MixRequest& request,
                    std::vector<Warning>& warnings) {
     if (!arguments.has("--from-stock")) return;
     std::vector<Warning> past;
     request.target = with_places(
-        named, [&] { return on_hand_in_shed(named.recipe, named.shelf(), store.shed(), *request.today, past); });
+        named, [&] { return on_hand_in_shed(named.value, named.shelf(), store.shed(), *request.today, past); });
     if (!arguments.has("--book")) warnings = std::move(past);
 }
 
@@ -44,10 +44,10 @@ CommandResult run_mix(const Arguments& arguments, const Surroundings& around) {
     std::optional<Store> store;
     if (asks_shed) store.emplace(store_of(around));
     const std::unique_ptr<Shelf> library = asks_shed ? nullptr : open_library(around.library);
-    const NamedRecipe named = recipe_argument(arguments.words().front(), asks_shed ? *store : *library);
+    const Named<Recipe> named = named_recipe(arguments.words().front(), asks_shed ? *store : *library);
     std::vector<Warning> past;
     if (asks_shed) limit_by_shed(arguments, named, *store, request, past);
-    MixAnswer answer = with_places(named, [&] { return answer_mix(named.shelf(), named.recipe, request); });
+    MixAnswer answer = with_places(named, [&] { return answer_mix(named.shelf(), named.value, request); });
     answer.warnings.insert(answer.warnings.end(), past.begin(), past.end());
     CommandResult result;
     for (const Warning& warning : answer.warnings)

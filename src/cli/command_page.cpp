@@ -20,7 +20,7 @@
 #include "questions/read_flags.h"
 #include "report/json.h"
 #include "report/text_table.h"
-#include "shelf/strategy_argument.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -36,13 +36,13 @@ std::string page_file(const Arguments& arguments) {
 }
 
 /// The strategies, each sound and each once.
-std::vector<NamedStrategy> strategies_of(const Arguments& arguments, const Shelf& shelf) {
-    std::vector<NamedStrategy> named;
+std::vector<Named<Strategy>> strategies_of(const Arguments& arguments, const Shelf& shelf) {
+    std::vector<Named<Strategy>> named;
     for (const std::string& word : arguments.words()) {
-        named.push_back(strategy_argument(word, shelf));
-        const std::string& name = named.back().strategy.name;
-        if (std::count_if(named.begin(), named.end(), [&](const NamedStrategy& one) {
-                return folded_name(one.strategy.name) == folded_name(name);
+        named.push_back(named_strategy(word, shelf));
+        const std::string& name = named.back().value.name;
+        if (std::count_if(named.begin(), named.end(), [&](const Named<Strategy>& one) {
+                return folded_name(one.value.name) == folded_name(name);
             }) > 1)
             throw UsageError("named-twice", in_quotes(name) + " is named twice", "name each strategy once");
     }
@@ -50,7 +50,7 @@ std::vector<NamedStrategy> strategies_of(const Arguments& arguments, const Shelf
 }
 
 BankContents contents_of(const Arguments& arguments, const Surroundings& around, const Shelf& shelf,
-                         const std::vector<NamedStrategy>& named) {
+                         const std::vector<Named<Strategy>>& named) {
     BankContents contents;
     contents.library = &shelf;
     contents.made_on = around.today;
@@ -59,9 +59,9 @@ BankContents contents_of(const Arguments& arguments, const Surroundings& around,
     read_flag(arguments, "--people",
               [&](const std::string& text) { contents.people = read_count(text, "for example --people 4"); });
     std::vector<IngredientNeed> needs;
-    for (const NamedStrategy& one : named) {
-        add_unlisted(needs, with_places(one, [&] { return unroll_strategy(one.shelf(), one.strategy); }).totals);
-        contents.strategies.push_back({&one.shelf(), one.strategy});
+    for (const Named<Strategy>& one : named) {
+        add_unlisted(needs, with_places(one, [&] { return unroll_strategy(one.shelf(), one.value); }).totals);
+        contents.strategies.push_back({&one.shelf(), one.value});
     }
     contents.stock = stock_on_hand(arguments, named.front().shelf(), around, needs);
     return contents;
@@ -97,7 +97,7 @@ std::string page_text(const std::vector<std::string>& names, const std::string& 
 CommandResult run_page(const Arguments& arguments, const Surroundings& around) {
     const std::string file = page_file(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const std::vector<NamedStrategy> named = strategies_of(arguments, *shelf);
+    const std::vector<Named<Strategy>> named = strategies_of(arguments, *shelf);
     const BankContents contents = contents_of(arguments, around, *shelf, named);
     const Json data = bank_data(contents);
     const std::string page = bank_page(bank_template(), data);

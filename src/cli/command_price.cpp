@@ -5,7 +5,7 @@
 #include "quantities/suggestion.h"
 #include "questions/read_flags.h"
 #include "report/price_report.h"
-#include "shelf/change_shed.h"
+#include "library/change_shed.h"
 
 namespace baitwright {
 

@@ -7,7 +7,7 @@
 #include "cli/result_formats.h"
 #include "report/recipe_report.h"
 #include "report/rows.h"
-#include "shelf/recipe_argument.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -24,15 +24,15 @@ CommandResult list_recipes(const Arguments& arguments, const Surroundings& aroun
 CommandResult show_recipe(const Arguments& arguments, const Surroundings& around) {
     if (arguments.has("--old")) return old_versions(arguments, around, "mix");
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const Recipe recipe = recipe_argument(arguments.words().front(), *shelf).recipe;
+    const Recipe recipe = named_recipe(arguments.words().front(), *shelf).value;
     return {arguments.has("--json") ? json_text(recipe_json(recipe)) : recipe_text(recipe), 0};
 }
 
 CommandResult check_recipe(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     return checked(arguments, "recipe", [&](const std::string& given) {
-        const NamedRecipe named = recipe_argument(given, *shelf);
-        const ResolvedMix mix = with_places(named, [&] { return resolve(named.recipe, named.shelf()); });
+        const Named<Recipe> named = named_recipe(given, *shelf);
+        const ResolvedMix mix = with_places(named, [&] { return resolve(named.value, named.shelf()); });
         return oddities_of(mix, named.shelf().feels());
     });
 }

@@ -8,7 +8,7 @@
 #include "cli/result_formats.h"
 #include "questions/read_flags.h"
 #include "report/shop_report.h"
-#include "shelf/strategy_argument.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -71,9 +71,9 @@ std::vector<SessionNeed> sessions_of(const std::vector<TimedWord>& words, const 
                                      const StrategyRequest& what_if, Calendar days) {
     std::vector<SessionNeed> sessions;
     for (const TimedWord& word : words) {
-        const NamedStrategy named = strategy_argument(word.strategy, shelf);
+        const Named<Strategy> named = named_strategy(word.strategy, shelf);
         const UnrolledStrategy unrolled =
-            with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy, what_if); });
+            with_places(named, [&] { return unroll_strategy(named.shelf(), named.value, what_if); });
         for (int time = 0; time < word.times; ++time) {
             sessions.push_back({unrolled.name, days.first, unrolled.totals});
             days.first += std::chrono::days{days.gap};

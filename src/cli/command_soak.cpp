@@ -7,7 +7,7 @@
 #include "report/soak_json.h"
 #include "report/soak_plot.h"
 #include "report/soak_text.h"
-#include "shelf/library.h"
+#include "library/open_library.h"
 
 namespace baitwright {
 

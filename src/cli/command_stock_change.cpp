@@ -7,7 +7,7 @@
 #include "questions/read_flags.h"
 #include "report/stock_json.h"
 #include "report/stock_text.h"
-#include "shelf/change_shed.h"
+#include "library/change_shed.h"
 
 namespace baitwright {
 

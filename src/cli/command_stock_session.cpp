@@ -5,8 +5,8 @@
 #include "questions/read_flags.h"
 #include "report/stock_json.h"
 #include "report/stock_text.h"
-#include "shelf/session_stock.h"
-#include "shelf/strategy_argument.h"
+#include "library/session_stock.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -19,9 +19,9 @@ CommandResult run_stock_session(const Arguments& arguments, const Surroundings& 
               [&](const std::string& text) { request.people = static_cast<int>(parse_number(text)); });
     const Date on = day_of(arguments, around);
     Store store = store_of(around);
-    const NamedStrategy named = strategy_argument(arguments.words().front(), store);
+    const Named<Strategy> named = named_strategy(arguments.words().front(), store);
     const UnrolledStrategy session =
-        with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy, request); });
+        with_places(named, [&] { return unroll_strategy(named.shelf(), named.value, request); });
     const StockChangeAnswer answer = book_session(store, session, on);
     return {arguments.has("--json")  ? json_text(stock_change_json("stock session", answer))
             : arguments.has("--csv") ? csv_of_rows(stock_change_rows(answer))

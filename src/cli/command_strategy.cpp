@@ -8,9 +8,9 @@
 #include "report/change_report.h"
 #include "report/rows.h"
 #include "report/strategy_report.h"
-#include "shelf/all_faults.h"
-#include "shelf/change_library.h"
-#include "shelf/strategy_argument.h"
+#include "library/all_faults.h"
+#include "library/change_library.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -27,26 +27,26 @@ CommandResult list_strategies(const Arguments& arguments, const Surroundings& ar
 CommandResult show_strategy(const Arguments& arguments, const Surroundings& around) {
     if (arguments.has("--old")) return old_versions(arguments, around, "strategy");
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const Strategy strategy = strategy_argument(arguments.words().front(), *shelf).strategy;
+    const Strategy strategy = named_strategy(arguments.words().front(), *shelf).value;
     return {arguments.has("--json") ? json_text(strategy_json(strategy)) : strategy_text(strategy), 0};
 }
 
 CommandResult check_strategy(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     return checked(arguments, "strategy", [&](const std::string& given) {
-        const NamedStrategy named = strategy_argument(given, *shelf);
+        const Named<Strategy> named = named_strategy(given, *shelf);
         const UnrolledStrategy unrolled =
-            with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy); });
-        return oddities_of(named.strategy, unrolled);
+            with_places(named, [&] { return unroll_strategy(named.shelf(), named.value); });
+        return oddities_of(named.value, unrolled);
     });
 }
 
 /// Unrolls each against what the store has; throws all their faults, each at its place.
 void check_placed(const LibraryFile& file, const std::string& text, const Shelf& shelf) {
     std::vector<Fault> all;
-    for (const StrategyEntry& entry : file.strategies) {
+    for (const Entry<Strategy>& entry : file.strategies) {
         try {
-            static_cast<void>(unroll_strategy(shelf, entry.strategy));
+            static_cast<void>(unroll_strategy(shelf, entry.value));
         } catch (const InputError& error) {
             std::vector<Fault> faults = error.faults();
             place_faults(faults, entry.places, text, file.name);
@@ -75,7 +75,7 @@ CommandResult add_strategy(const Arguments& arguments, const Surroundings& aroun
                           {}});
     check_placed(file, text, store);
     std::vector<Strategy> strategies;
-    for (StrategyEntry& entry : file.strategies) strategies.push_back(std::move(entry.strategy));
+    for (Entry<Strategy>& entry : file.strategies) strategies.push_back(std::move(entry.value));
     const std::vector<EntryChange> changes = put_strategies(store, strategies, around.today);
     if (arguments.has("--json")) return {json_text(change_json("strategy add", names_of(changes))), 0};
     std::string told = change_text(names_of(changes));

@@ -7,7 +7,7 @@
 #include "cli/save_recipe.h"
 #include "questions/read_flags.h"
 #include "report/swap_report.h"
-#include "shelf/recipe_argument.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -62,10 +62,10 @@ CommandResult run_swap(const Arguments& arguments, const Surroundings& around) {
     check_save(arguments, around);
     if (arguments.has("--from-stock")) request.from = names_in_shed(around);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const NamedRecipe named = recipe_argument(arguments.words().front(), *shelf);
+    const Named<Recipe> named = named_recipe(arguments.words().front(), *shelf);
     LinearSolver& solver = load_solver("swap");
     const SwapAnswer answer =
-        with_places(named, [&] { return swap_ingredient(named.shelf(), named.recipe, request, solver); });
+        with_places(named, [&] { return swap_ingredient(named.shelf(), named.value, request, solver); });
     const std::string note = saved(arguments, around, answer);
     return {arguments.has("--json")  ? json_text(swap_json(answer))
             : arguments.has("--csv") ? csv_of_rows(swap_rows(answer))

@@ -2,7 +2,7 @@
 
 #include "cli/checked.h"
 #include "report/venue_report.h"
-#include "shelf/venue_argument.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -15,14 +15,14 @@ CommandResult list_venues(const Arguments& arguments, const Surroundings& around
 
 CommandResult show_venue(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const Venue venue = venue_argument(arguments.words().front(), around.library, *shelf).venue;
+    const Venue venue = named_venue(arguments.words().front(), around.library, *shelf).value;
     return {arguments.has("--json") ? json_text(venue_json(venue)) : venue_text(venue), 0};
 }
 
 CommandResult check_venue(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     return checked(arguments, "venue", [&](const std::string& given) {
-        static_cast<void>(venue_argument(given, around.library, *shelf));
+        static_cast<void>(named_venue(given, around.library, *shelf));
         return std::vector<Warning>{};
     });
 }

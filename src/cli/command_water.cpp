@@ -3,7 +3,7 @@
 #include "answers/right_a_mix.h"
 #include "questions/tub_question.h"
 #include "report/tub_report.h"
-#include "shelf/recipe_argument.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -12,8 +12,8 @@ namespace {
 CommandResult run_water(const Arguments& arguments, const Surroundings& around) {
     const TubRequest request = tub_request(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const NamedRecipe named = recipe_argument(arguments.words().front(), *shelf);
-    const TubAnswer answer = with_places(named, [&] { return right_a_mix(named.shelf(), named.recipe, request); });
+    const Named<Recipe> named = named_recipe(arguments.words().front(), *shelf);
+    const TubAnswer answer = with_places(named, [&] { return right_a_mix(named.shelf(), named.value, request); });
     return {arguments.has("--json") ? json_text(tub_json(answer)) : tub_text(answer), 0};
 }
 

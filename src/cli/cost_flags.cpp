@@ -4,7 +4,7 @@
 
 #include "cli/picture_file.h"
 #include "report/cost_plot.h"
-#include "shelf/session_stock.h"
+#include "library/session_stock.h"
 
 namespace baitwright {
 

@@ -4,8 +4,7 @@
 #include <array>
 
 #include "cli/cost_flags.h"
-#include "shelf/strategy_argument.h"
-#include "shelf/venue_argument.h"
+#include "library/named.h"
 
 namespace baitwright {
 
@@ -29,13 +28,13 @@ SessionPlan planned_session(const Arguments& arguments, const Surroundings& arou
     const TimedWord word = timed_word(arguments.words().front());
     request.cost.what_if.times = word.times;
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const NamedStrategy named = strategy_argument(word.strategy, *shelf);
+    const Named<Strategy> named = named_strategy(word.strategy, *shelf);
     if (const auto venue = arguments.value("--venue"))
-        request.venue = venue_argument(*venue, around.library, named.shelf()).venue;
+        request.venue = named_venue(*venue, around.library, named.shelf()).value;
     const UnrolledStrategy unrolled =
-        with_places(named, [&] { return unroll_strategy(named.shelf(), named.strategy); });
+        with_places(named, [&] { return unroll_strategy(named.shelf(), named.value); });
     const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around, unrolled.totals);
-    return with_places(named, [&] { return plan_session(named.shelf(), named.strategy, stock, request); });
+    return with_places(named, [&] { return plan_session(named.shelf(), named.value, stock, request); });
 }
 
 int plan_status(const SessionPlan& plan) {

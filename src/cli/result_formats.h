@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "report/change_report.h"
-#include "shelf/change_library.h"
+#include "library/change_library.h"
 
 namespace baitwright {
 

@@ -5,7 +5,7 @@
 #include "quantities/number_text.h"
 #include "quantities/plain_words.h"
 #include "report/change_report.h"
-#include "shelf/change_library.h"
+#include "library/change_library.h"
 
 namespace baitwright {
 

@@ -4,7 +4,7 @@
 
 #include "bait/ingredient.h"
 #include "cli/command.h"
-#include "shelf/edited_ingredient.h"
+#include "library/edited_ingredient.h"
 
 namespace baitwright {
 

@@ -71,10 +71,10 @@ void require_a_limit(const TableReader& table) {
 /// Reads one blend's blocks.
 class BlendReader {
 public:
-    BlendReader(TableReader& table, BlendEntry& entry) : table_(table), entry_(entry) {}
+    BlendReader(TableReader& table, Entry<BlendSpec>& entry) : table_(table), entry_(entry) {}
 
     void read(EntryNames& names) {
-        BlendSpec& spec = entry_.spec;
+        BlendSpec& spec = entry_.value;
         spec.name = names.claim(table_).value_or("");
         entry_.places["name"] = table_.place_of_value("name");
         if (table_.has("feel")) spec.feel = table_.name("feel").value_or("");
@@ -91,7 +91,7 @@ public:
 private:
     void read_candidates() {
         table_.each_block("candidate", "a candidate", [&](TableReader& candidate) { read_candidate(candidate); });
-        if (entry_.spec.candidates.empty())
+        if (entry_.value.candidates.empty())
             table_.faults().add(table_.has("candidate") ? table_.place_of_key("candidate") : table_.place(),
                                 "missing-value", "the blend has nothing to be made of",
                                 "add a [[candidate]] with of = \"...\" for each ingredient that it may hold");
@@ -108,13 +108,13 @@ private:
         candidate.share = read_limits(table, [&](std::string_view key) { return share_bound(table, key); });
         candidate.price = parsed(table, "price", "\u00a31.40 per kg", parse_price_per_kilogram);
         table.refuse_unknown_keys();
-        entry_.spec.candidates.push_back(std::move(candidate));
-        entry_.places["candidate " + std::to_string(entry_.spec.candidates.size())] = table.place_of_value("of");
+        entry_.value.candidates.push_back(std::move(candidate));
+        entry_.places["candidate " + std::to_string(entry_.value.candidates.size())] = table.place_of_value("of");
     }
 
     void read_limit(TableReader& table) {
         BlendLimit limit;
-        entry_.places["limit " + std::to_string(entry_.spec.limits.size() + 1)] =
+        entry_.places["limit " + std::to_string(entry_.value.limits.size() + 1)] =
             table.place_of_value(table.has("on") ? "on" : "of");
         if (table.has("on") == table.has("of")) {
             table.find("on");
@@ -132,7 +132,7 @@ private:
         table.find("min");
         table.find("max");
         table.refuse_unknown_keys();
-        entry_.spec.limits.push_back(std::move(limit));
+        entry_.value.limits.push_back(std::move(limit));
     }
 
     static void read_limit_on(TableReader& table, BlendLimit& limit) {
@@ -175,20 +175,20 @@ private:
 
     [[nodiscard]] std::vector<std::string> candidate_names() const {
         std::vector<std::string> names;
-        for (const BlendCandidate& candidate : entry_.spec.candidates) names.push_back(candidate.of);
+        for (const BlendCandidate& candidate : entry_.value.candidates) names.push_back(candidate.of);
         return names;
     }
 
     TableReader& table_;
-    BlendEntry& entry_;
+    Entry<BlendSpec>& entry_;
     std::set<std::string> names_;
 };
 
 }  // namespace
 
-BlendEntry read_blend(TableReader& table, EntryNames& names) {
+Entry<BlendSpec> read_blend(TableReader& table, EntryNames& names) {
     const std::size_t faults_before = table.faults().count();
-    BlendEntry entry;
+    Entry<BlendSpec> entry;
     BlendReader(table, entry).read(names);
     entry.faulty = table.faults().count() > faults_before;
     return entry;

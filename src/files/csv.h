@@ -4,7 +4,7 @@
 #include <string_view>
 #include <vector>
 
-#include "files/library_file.h"
+#include "files/position.h"
 
 namespace baitwright {
 

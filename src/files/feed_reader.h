@@ -3,7 +3,7 @@
 #include <optional>
 
 #include "bait/strategy.h"
-#include "files/library_file.h"
+#include "files/entry.h"
 #include "files/toml_reader.h"
 
 namespace baitwright {

@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-#include "files/library_file.h"
+#include "files/position.h"
 #include "quantities/fault.h"
 
 namespace baitwright {

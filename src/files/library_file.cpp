@@ -166,7 +166,7 @@ private:
             file_.blends.insert(file_.blends.begin(), std::move(*blend));
     }
 
-    static std::optional<BlendEntry> sound(BlendEntry entry) {
+    static std::optional<Entry<BlendSpec>> sound(Entry<BlendSpec> entry) {
         return entry.faulty ? std::nullopt : std::optional(std::move(entry));
     }
 

@@ -77,17 +77,17 @@ Dose read_dose(TableReader& table) {
     return dose;
 }
 
-void read_recipe_parts(TableReader& table, RecipeEntry& entry) {
+void read_recipe_parts(TableReader& table, Entry<Recipe>& entry) {
     if (!table.has("part"))
         table.faults().add(table.place(), "missing-value", "a mix has no part",
                            "add a [[part]] with of = \"...\" and how much of it");
     table.each_block("part", "a part", [&](TableReader& part) {
-        entry.recipe.parts.push_back(read_recipe_part(part));
-        entry.places["part " + std::to_string(entry.recipe.parts.size())] = part.place_of_value("of");
+        entry.value.parts.push_back(read_recipe_part(part));
+        entry.places["part " + std::to_string(entry.value.parts.size())] = part.place_of_value("of");
     });
     table.each_block("dose", "a dose", [&](TableReader& dose) {
-        entry.recipe.doses.push_back(read_dose(dose));
-        entry.places["dose " + std::to_string(entry.recipe.doses.size())] = dose.place_of_value("of");
+        entry.value.doses.push_back(read_dose(dose));
+        entry.places["dose " + std::to_string(entry.value.doses.size())] = dose.place_of_value("of");
     });
 }
 
@@ -98,10 +98,10 @@ bool names_a_feel(const TableReader& table) {
     return feel && !feel->is_table() && !feel->is_array_of_tables();
 }
 
-RecipeEntry read_recipe(TableReader& table, EntryNames& names) {
+Entry<Recipe> read_recipe(TableReader& table, EntryNames& names) {
     const std::size_t faults_before = table.faults().count();
-    RecipeEntry entry;
-    Recipe& recipe = entry.recipe;
+    Entry<Recipe> entry;
+    Recipe& recipe = entry.value;
     recipe.name = names.claim(table).value_or("");
     entry.places["name"] = table.place_of_value("name");
     if (names_a_feel(table)) recipe.feel = table.name("feel").value_or("");

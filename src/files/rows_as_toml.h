@@ -5,7 +5,7 @@
 #include <string_view>
 #include <utility>
 
-#include "files/library_file.h"
+#include "files/position.h"
 
 namespace baitwright {
 

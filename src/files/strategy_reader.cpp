@@ -65,24 +65,24 @@ Pace read_pace(TableReader& table, SessionFrame& frame) {
     return pace;
 }
 
-void read_feeds(TableReader& table, const SessionFrame& frame, StrategyEntry& entry) {
+void read_feeds(TableReader& table, const SessionFrame& frame, Entry<Strategy>& entry) {
     if (!table.has("feed"))
         table.faults().add(table.place(), "missing-value", "a strategy has no feed",
                            R"(add a [[feed]] with at = "0 min", of = "...", as = "cup" and its size)");
     table.each_block("feed", "a feed", [&](TableReader& feed) {
-        entry.strategy.feeds.push_back(read_feed(feed, entry.strategy.feeds.size() + 1, frame, entry.places));
+        entry.value.feeds.push_back(read_feed(feed, entry.value.feeds.size() + 1, frame, entry.places));
     });
     table.each_block("hookbait", "a hookbait", [&](TableReader& hookbait) {
-        entry.strategy.hookbaits.push_back(read_hookbait(hookbait, entry.strategy.hookbaits.size() + 1, entry.places));
+        entry.value.hookbaits.push_back(read_hookbait(hookbait, entry.value.hookbaits.size() + 1, entry.places));
     });
 }
 
 }  // namespace
 
-StrategyEntry read_strategy(TableReader& table, EntryNames& names) {
+Entry<Strategy> read_strategy(TableReader& table, EntryNames& names) {
     const std::size_t faults_before = table.faults().count();
-    StrategyEntry entry;
-    Strategy& strategy = entry.strategy;
+    Entry<Strategy> entry;
+    Strategy& strategy = entry.value;
     strategy.name = names.claim(table).value_or("");
     entry.places["name"] = table.place_of_value("name");
     strategy.purpose = table.prose("purpose");

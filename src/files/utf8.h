@@ -4,7 +4,7 @@
 #include <optional>
 #include <string_view>
 
-#include "files/library_file.h"
+#include "files/position.h"
 
 namespace baitwright {
 

@@ -82,10 +82,10 @@ std::string read_rule(TableReader& table) {
 
 }  // namespace
 
-VenueEntry read_venue(TableReader& table, EntryNames& names) {
+Entry<Venue> read_venue(TableReader& table, EntryNames& names) {
     const std::size_t faults_before = table.faults().count();
-    VenueEntry entry;
-    Venue& venue = entry.venue;
+    Entry<Venue> entry;
+    Venue& venue = entry.value;
     venue.name = names.claim(table).value_or("");
     venue.note = table.prose("note");
     table.each_block("limit", "a limit", [&](TableReader& limit) {

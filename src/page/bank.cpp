@@ -76,8 +76,8 @@ void Bank::add_library(const Json& request) {
     LibraryFile file = read_library_file(request.at("library").text(), "the page's library");
     if (!file.faults.empty()) throw InputError(std::move(file.faults));
     for (Ingredient& ingredient : file.ingredients) shelf_.put(std::move(ingredient));
-    for (RecipeEntry& entry : file.recipes) shelf_.put(std::move(entry.recipe));
-    for (StrategyEntry& entry : file.strategies) shelf_.put(std::move(entry.strategy));
+    for (Entry<Recipe>& entry : file.recipes) shelf_.put(std::move(entry.value));
+    for (Entry<Strategy>& entry : file.strategies) shelf_.put(std::move(entry.value));
     if (!file.feels.empty()) shelf_.put(std::move(file.feels));
 }
 

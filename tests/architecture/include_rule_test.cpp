@@ -15,7 +15,7 @@ namespace fs = std::filesystem;
 
 const fs::path source_root = fs::path(BAITWRIGHT_SOURCE_DIR) / "src";
 
-// quantities <- physics <- bait <- answers <- {questions, files, store, report} <- shelf <- page <- cli
+// quantities <- physics <- bait <- answers <- {questions, files, store, report} <- library <- page <- cli
 const std::map<std::string, std::set<std::string>> allowed = [] {
     std::map<std::string, std::set<std::string>> rooms;
     rooms["quantities"] = {};
@@ -27,10 +27,10 @@ const std::map<std::string, std::set<std::string>> allowed = [] {
     rooms["card"].insert("report");  // the sheet and the class that draws it
     std::set<std::string> below = domain;
     below.insert({"files", "store", "report"});
-    rooms["shelf"] = below;
+    rooms["library"] = below;
     rooms["page"] = domain;  // runs on a phone, and is written by the command
     rooms["page"].insert({"questions", "files", "report"});
-    below.insert({"questions", "shelf", "page"});
+    below.insert({"questions", "library", "page"});
     rooms["cli"] = below;
     return rooms;
 }();

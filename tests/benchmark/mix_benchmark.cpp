@@ -13,7 +13,7 @@
 #include "physics/quasi_random.h"
 #include "physics/soaked_grain.h"
 #include "quantities/units.h"
-#include "shelf/library.h"
+#include "library/open_library.h"
 
 using namespace baitwright;
 

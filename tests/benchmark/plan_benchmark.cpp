@@ -6,7 +6,7 @@
 
 #include "answers/plan_session.h"
 #include "quantities/units.h"
-#include "shelf/library.h"
+#include "library/open_library.h"
 
 using namespace baitwright;
 

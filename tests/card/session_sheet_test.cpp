@@ -18,8 +18,8 @@
 #include "card/sheet_layout.h"
 #include "quantities/units.h"
 #include "report/display.h"
-#include "shelf/library.h"
-#include "shelf/venue_argument.h"
+#include "library/open_library.h"
+#include "library/named.h"
 
 using namespace baitwright;
 
@@ -33,7 +33,7 @@ const MemoryShelf& sheet_shelf() {
 }
 
 const Venue& long_pit() {
-    static const Venue venue = venue_argument("long pit", {}, sheet_shelf()).venue;
+    static const Venue venue = named_venue("long pit", {}, sheet_shelf()).value;
     return venue;
 }
 

@@ -64,7 +64,7 @@ TEST_CASE("a blend is read_blend as it is written") {
     const LibraryFile file = read_blend(whole);
     for (const Fault& fault : file.faults) FAIL(fault.line << ": " << fault.message);
     REQUIRE(file.blends.size() == 1);
-    const BlendSpec& spec = file.blends[0].spec;
+    const BlendSpec& spec = file.blends[0].value;
     CHECK(spec.name == "club sack");
     CHECK(spec.feel == "tacky");
     CHECK(spec.note == "For all.");

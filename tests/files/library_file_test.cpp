@@ -60,7 +60,7 @@ TEST_CASE("a mix is read as it was written") {
     const LibraryFile file = read(one_mix);
     REQUIRE(file.faults.empty());
     REQUIRE(file.recipes.size() == 1);
-    const Recipe& recipe = file.recipes[0].recipe;
+    const Recipe& recipe = file.recipes[0].value;
     CHECK(recipe.name == "silt bed");
     CHECK(recipe.feel == "firm");
     CHECK(recipe.purpose == "Bream,\ndeep.");
@@ -126,7 +126,7 @@ TEST_CASE("blocks of several sorts share a file, and a mix may stand above feels
     CHECK(file.ingredients.size() == 1);
     CHECK(file.feels.size() == 1);
     REQUIRE(file.recipes.size() == 2);
-    CHECK(file.recipes[0].recipe.name == "bed");
+    CHECK(file.recipes[0].value.name == "bed");
     CHECK(file.recipes[1].places.at("part 1").line == 27);
 }
 
@@ -184,7 +184,7 @@ TEST_CASE("line ends, tabs, a byte order mark and a missing last line end change
     replace(text, "\n", "\r\n");
     const LibraryFile file = read("\xEF\xBB\xBF" + text);
     REQUIRE(file.faults.empty());
-    CHECK(file.recipes.at(0).recipe.parts.size() == 3);
+    CHECK(file.recipes.at(0).value.parts.size() == 3);
     CHECK(file.recipes.at(0).places.at("part 1").column == 7);
     CHECK(file.recipes.at(0).places.at("name").column == 8);
 }

@@ -62,7 +62,7 @@ TEST_CASE("any mix is written and read back as it was") {
         const LibraryFile back = read_library_file(toml_text(recipe), "a.toml");
         assert_no_fault(back);
         RC_ASSERT(back.recipes.size() == 1U);
-        RC_ASSERT(first_difference(recipe, back.recipes[0].recipe) == std::string());
+        RC_ASSERT(first_difference(recipe, back.recipes[0].value) == std::string());
     }));
 }
 

@@ -48,22 +48,22 @@ TEST_CASE("every shipped ingredient is written and read back as it was") {
 
 TEST_CASE("every shipped mix is written and read back as it was") {
     for (const LibraryFile& file : shipped_files())
-        for (const RecipeEntry& entry : file.recipes) {
-            const LibraryFile back = read_library_file(toml_text(entry.recipe), file.name);
+        for (const Entry<Recipe>& entry : file.recipes) {
+            const LibraryFile back = read_library_file(toml_text(entry.value), file.name);
             CHECK(back.faults.empty());
             REQUIRE(back.recipes.size() == 1);
-            CHECK(first_difference(entry.recipe, back.recipes[0].recipe) == "");
+            CHECK(first_difference(entry.value, back.recipes[0].value) == "");
         }
 }
 
 TEST_CASE("every shipped strategy is written and read back as it was") {
     std::size_t count = 0;
     for (const LibraryFile& file : shipped_files())
-        for (const StrategyEntry& entry : file.strategies) {
-            const LibraryFile back = read_library_file(toml_text(entry.strategy), file.name);
+        for (const Entry<Strategy>& entry : file.strategies) {
+            const LibraryFile back = read_library_file(toml_text(entry.value), file.name);
             CHECK(back.faults.empty());
             REQUIRE(back.strategies.size() == 1);
-            CHECK(first_difference(entry.strategy, back.strategies[0].strategy) == "");
+            CHECK(first_difference(entry.value, back.strategies[0].value) == "");
             ++count;
         }
     CHECK(count >= 8);

@@ -64,7 +64,7 @@ Strategy read_strategy_file(const std::string& text) {
     const LibraryFile file = read_library_file(text, "a.toml");
     for (const Fault& fault : file.faults) FAIL(fault.line << ": " << fault.message);
     REQUIRE(file.strategies.size() == 1);
-    return file.strategies.front().strategy;
+    return file.strategies.front().value;
 }
 
 FeedTiming any_timing(Time length) {
@@ -273,7 +273,7 @@ TEST_CASE("several strategies, mixes and ingredients share a file") {
         "a.toml");
     CHECK(file.faults.empty());
     REQUIRE(file.strategies.size() == 2);
-    CHECK(file.strategies[1].strategy.name == "b");
+    CHECK(file.strategies[1].value.name == "b");
     CHECK(file.recipes.size() == 1);
 }
 
@@ -294,7 +294,7 @@ TEST_CASE("any strategy is written and read_strategy_file back as it was") {
         for (const Fault& fault : back.faults) RC_LOG() << fault.source_line << "\n" << fault.message << "\n";
         RC_ASSERT(back.faults.empty());
         RC_ASSERT(back.strategies.size() == 1U);
-        RC_ASSERT(first_difference(strategy, back.strategies[0].strategy) == std::string());
+        RC_ASSERT(first_difference(strategy, back.strategies[0].value) == std::string());
     }));
 }
 

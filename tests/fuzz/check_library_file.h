@@ -33,16 +33,16 @@ inline std::string broken_promise(std::string_view text) {
             if (!first_difference(file.ingredients[i], back.ingredients[i]).empty())
                 return first_difference(file.ingredients[i], back.ingredients[i]) + " changed when written";
     }
-    for (const RecipeEntry& entry : file.recipes) {
-        const LibraryFile back = read_library_file(toml_text(entry.recipe), "b.toml");
+    for (const Entry<Recipe>& entry : file.recipes) {
+        const LibraryFile back = read_library_file(toml_text(entry.value), "b.toml");
         if (back.recipes.size() != 1) return "a mix was lost when written";
-        const std::string different = first_difference(entry.recipe, back.recipes[0].recipe);
+        const std::string different = first_difference(entry.value, back.recipes[0].value);
         if (!different.empty()) return different + " of a mix changed when written";
     }
-    for (const StrategyEntry& entry : file.strategies) {
-        const LibraryFile back = read_library_file(toml_text(entry.strategy), "b.toml");
+    for (const Entry<Strategy>& entry : file.strategies) {
+        const LibraryFile back = read_library_file(toml_text(entry.value), "b.toml");
         if (back.strategies.size() != 1) return "a strategy was lost when written";
-        const std::string different = first_difference(entry.strategy, back.strategies[0].strategy);
+        const std::string different = first_difference(entry.value, back.strategies[0].value);
         if (!different.empty()) return different + " of a strategy changed when written";
     }
     return {};

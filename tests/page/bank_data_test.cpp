@@ -4,7 +4,7 @@
 
 #include "files/library_file.h"
 #include "page/bank_page.h"
-#include "shelf/library.h"
+#include "library/open_library.h"
 
 using namespace baitwright;
 

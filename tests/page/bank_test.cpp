@@ -3,7 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include "page/bank_data.h"
-#include "shelf/library.h"
+#include "library/open_library.h"
 
 using namespace baitwright;
 

@@ -1,4 +1,4 @@
-#include "shelf/change_shed.h"
+#include "library/change_shed.h"
 
 #include <algorithm>
 

@@ -1,4 +1,4 @@
-#include "shelf/session_stock.h"
+#include "library/session_stock.h"
 
 namespace baitwright {
 

@@ -9,7 +9,7 @@
 #include "answers/drop_feed.h"
 #include "answers/odd_mix.h"
 #include "quantities/units.h"
-#include "shelf/library.h"
+#include "library/open_library.h"
 
 using namespace baitwright;
 

@@ -1,4 +1,4 @@
-#include "shelf/edited_ingredient.h"
+#include "library/edited_ingredient.h"
 
 #include <algorithm>
 #include <cctype>

@@ -1,9 +1,9 @@
-#include "shelf/library.h"
+#include "library/open_library.h"
 
 #include "files/disk.h"
 #include "files/library_file.h"
 #include "quantities/fault.h"
-#include "shelf/shipped_files.h"
+#include "library/shipped_files.h"
 
 namespace baitwright {
 
@@ -12,8 +12,8 @@ namespace {
 /// What several files hold together, in their order; later ones of a name replace earlier ones.
 void put_all(LibraryFile&& file, MemoryShelf& shelf, std::vector<Feel>& feels) {
     for (Ingredient& ingredient : file.ingredients) shelf.put(std::move(ingredient));
-    for (RecipeEntry& entry : file.recipes) shelf.put(std::move(entry.recipe));
-    for (StrategyEntry& entry : file.strategies) shelf.put(std::move(entry.strategy));
+    for (Entry<Recipe>& entry : file.recipes) shelf.put(std::move(entry.value));
+    for (Entry<Strategy>& entry : file.strategies) shelf.put(std::move(entry.value));
     for (Feel& feel : file.feels) feels.push_back(std::move(feel));
 }
 
@@ -56,10 +56,10 @@ void fill(Store& store) {
             LibraryFile file = read_shipped(shipped);
             for (const Ingredient& ingredient : file.ingredients)
                 if (!store.ingredient_to_mend(ingredient.name)) store.put(ingredient, EntryOwner::shipped);
-            for (const RecipeEntry& entry : file.recipes)
-                if (!store.recipe_to_mend(entry.recipe.name)) store.put(entry.recipe, EntryOwner::shipped);
-            for (const StrategyEntry& entry : file.strategies)
-                if (!store.strategy_to_mend(entry.strategy.name)) store.put(entry.strategy, EntryOwner::shipped);
+            for (const Entry<Recipe>& entry : file.recipes)
+                if (!store.recipe_to_mend(entry.value.name)) store.put(entry.value, EntryOwner::shipped);
+            for (const Entry<Strategy>& entry : file.strategies)
+                if (!store.strategy_to_mend(entry.value.name)) store.put(entry.value, EntryOwner::shipped);
             if (!new_feels) continue;
             for (const Feel& feel : file.feels) store.put(feel, EntryOwner::shipped);
         }

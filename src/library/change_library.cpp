@@ -1,4 +1,4 @@
-#include "shelf/change_library.h"
+#include "library/change_library.h"
 
 #include "answers/unroll_strategy.h"
 #include "bait/memory_shelf.h"

@@ -3,7 +3,7 @@
 
 #include "answers/odd_strategy.h"
 #include "quantities/units.h"
-#include "shelf/library.h"
+#include "library/open_library.h"
 
 using namespace baitwright;
 

@@ -1,4 +1,4 @@
-#include "shelf/change_shed.h"
+#include "library/change_shed.h"
 
 #include <rapidcheck.h>
 
@@ -7,7 +7,7 @@
 #include "answers/answer_mix.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
-#include "shelf/library.h"
+#include "library/open_library.h"
 #include "store/temporary_folder.h"
 
 using namespace baitwright;

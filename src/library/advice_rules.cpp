@@ -1,10 +1,10 @@
-#include "shelf/advice_rules.h"
+#include "library/advice_rules.h"
 
 #include <iterator>
 
 #include "files/advice_reader.h"
 #include "files/disk.h"
-#include "shelf/shipped_files.h"
+#include "library/shipped_files.h"
 
 namespace baitwright {
 

@@ -1,4 +1,4 @@
-#include "shelf/all_faults.h"
+#include "library/all_faults.h"
 
 #include <algorithm>
 #include <tuple>
@@ -15,8 +15,8 @@ namespace baitwright {
 std::vector<Fault> all_faults(LibraryFile& file, const std::string& text, const Shelf& shelf) {
     MemoryShelf on_top(&shelf);
     for (Ingredient& ingredient : file.ingredients) on_top.put(std::move(ingredient));
-    for (const RecipeEntry& entry : file.recipes) on_top.put(entry.recipe);
-    for (const RecipeEntry& entry : file.faulty_recipes) on_top.put(entry.recipe);  // their names are there
+    for (const Entry<Recipe>& entry : file.recipes) on_top.put(entry.value);
+    for (const Entry<Recipe>& entry : file.faulty_recipes) on_top.put(entry.value);  // their names are there
     std::vector<Fault> faults = std::move(file.faults);
     const SuggestingShelf suggesting(on_top);
     std::size_t told = 0;  // unknown names of the entries gone through
@@ -26,11 +26,11 @@ std::vector<Fault> all_faults(LibraryFile& file, const std::string& text, const 
         place_faults(names, places, {}, file.name);
         faults.insert(faults.end(), names.begin(), names.end());
     };
-    for (const RecipeEntry& entry : file.faulty_recipes) add(entry.recipe, entry.places);
+    for (const Entry<Recipe>& entry : file.faulty_recipes) add(entry.value, entry.places);
     told = 0;  // each sort of entry may stand first in the file
-    for (const StrategyEntry& entry : file.faulty_strategies) add(entry.strategy, entry.places);
+    for (const Entry<Strategy>& entry : file.faulty_strategies) add(entry.value, entry.places);
     told = 0;
-    for (const VenueEntry& entry : file.faulty_venues) add(entry.venue, entry.places);
+    for (const Entry<Venue>& entry : file.faulty_venues) add(entry.value, entry.places);
     std::stable_sort(faults.begin(), faults.end(), [](const Fault& a, const Fault& b) {
         return std::tie(a.more, a.line, a.column) < std::tie(b.more, b.line, b.column);
     });

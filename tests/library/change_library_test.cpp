@@ -1,4 +1,4 @@
-#include "shelf/change_library.h"
+#include "library/change_library.h"
 
 #include <catch2/catch.hpp>
 #include <filesystem>
@@ -6,8 +6,8 @@
 #include "files/library_text.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
-#include "shelf/edited_ingredient.h"
-#include "shelf/library.h"
+#include "library/edited_ingredient.h"
+#include "library/open_library.h"
 
 using namespace baitwright;
 

@@ -1,12 +1,12 @@
-#include "shelf/session_stock.h"
+#include "library/session_stock.h"
 
 #include <catch2/catch.hpp>
 
 #include "answers/cost_strategy.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
-#include "shelf/change_shed.h"
-#include "shelf/library.h"
+#include "library/change_shed.h"
+#include "library/open_library.h"
 #include "store/temporary_folder.h"
 
 using namespace baitwright;

@@ -3,7 +3,7 @@
 #include <vector>
 
 #include "bait/advice_rule.h"
-#include "shelf/library.h"
+#include "library/open_library.h"
 
 namespace baitwright {
 
