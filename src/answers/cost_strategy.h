@@ -5,21 +5,12 @@
 #include <string>
 #include <vector>
 
+#include "answers/cost_request.h"
 #include "answers/range.h"
 #include "answers/unroll_strategy.h"
-#include "answers/usual_seed.h"
 #include "bait/stock_on_hand.h"
 
 namespace baitwright {
-
-/// A question to `cost_strategy`.
-struct CostRequest {
-    StrategyRequest what_if;
-    std::string on;  ///< the day, ISO 8601: older prices than a year before it are stale
-    std::uint64_t seed = usual_seed;
-    enum class Ranges { drawn, left_out };
-    Ranges ranges = Ranges::drawn;
-};
 
 /// So many of one pack to buy.
 struct PackBought {

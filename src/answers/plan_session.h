@@ -1,26 +1,10 @@
 #pragma once
 
-#include <optional>
-#include <vector>
-
-#include "answers/kit.h"
 #include "answers/plan_answer.h"
+#include "answers/plan_request.h"
 #include "bait/shelf.h"
-#include "bait/venue.h"
 
 namespace baitwright {
-
-/// A question to `plan_session`.
-struct PlanRequest {
-    CostRequest cost;          ///< with the length, the people, the sessions and what is left out
-    std::optional<int> start;  ///< minutes since midnight
-    std::optional<Time>
-        work_from;  ///< so long before the start the work can begin, and nothing is done before; above 0
-    std::optional<Temperature>
-        water;                 ///< that soaks and wets; as the strategy's where not given, 15 degC where it has none
-    std::vector<KitItem> kit;  ///< empty: not known
-    std::optional<Venue> venue;
-};
 
 /// Plans a session: what goes in when, what to do before, what all of it takes, and which rules it breaks. The amounts
 /// are those of `unroll_strategy` for one day; the cost is for all sessions, by `cost_strategy`.

@@ -4,24 +4,9 @@
 #include <vector>
 
 #include "answers/plan_answer.h"
-#include "bait/amount.h"
+#include "answers/rest_request.h"
 
 namespace baitwright {
-
-enum class Bites { steady, slow, none };
-
-/// What is left of a feed on the day; a volume is as it lies in its tub, not squeezed.
-struct LeftOver {
-    std::string of;
-    MassOrVolume amount;
-};
-
-/// A question to `rest_of_session`: so long after the start.
-struct RestRequest {
-    Time now;
-    std::vector<LeftOver> left;
-    Bites bites = Bites::steady;
-};
 
 /// How one feed is best spread over the time that is left. All of one angler.
 struct RestOfFeed {

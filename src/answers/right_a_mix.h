@@ -1,31 +1,13 @@
 #pragma once
 
-#include <optional>
 #include <string>
-#include <variant>
 #include <vector>
 
+#include "answers/tub_request.h"
 #include "answers/warning.h"
 #include "bait/shelf.h"
-#include "quantities/temperature.h"
 
 namespace baitwright {
-
-/// What is in the tub: so much of the dry mix, and the water told by the jug or by weighing the tub's content.
-struct WaterPoured {
-    Volume volume;
-};
-struct TubWeighs {
-    Mass mass;
-};
-
-struct TubRequest {
-    Mass dry_mass;
-    std::variant<WaterPoured, TubWeighs> water;
-    std::optional<Time> since;  ///< since the water went in; settled where not given
-    std::optional<std::string> feel;
-    Temperature water_temperature = Temperature::from_celsius(15);
-};
 
 /// Where the tub stands and the least addition that puts it right once settled. One of the two additions is 0.
 struct TubAnswer {

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "answers/cost_strategy.h"
+#include "answers/shop_request.h"
 #include "answers/warning.h"
 #include "bait/stock_on_hand.h"
 #include "quantities/date.h"
@@ -17,20 +18,6 @@ struct SessionNeed {
     std::string strategy;
     Date on;
     std::vector<IngredientNeed> needs;
-};
-
-/// A question to `shop_sessions`.
-struct ShopRequest {
-    struct Delivery {
-        std::string shop;
-        Money charge;
-    };
-    Date today;
-    std::vector<std::string> at;  ///< the shops gone to; empty: all. Packs without a shop are sold anywhere.
-    std::vector<Delivery> deliveries;
-    enum class Trips { as_cheap_as_can_be, one_shop };
-    Trips trips = Trips::as_cheap_as_can_be;
-    std::optional<Mass> most_left_over;  ///< of what is bought of each ingredient
 };
 
 /// So many of one pack, to be there by a session.

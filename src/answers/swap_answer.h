@@ -4,18 +4,12 @@
 #include <string>
 #include <vector>
 
+#include "answers/swap_request.h"
 #include "answers/warning.h"
 #include "bait/recipe.h"
 #include "bait/resolved_mix.h"
 
 namespace baitwright {
-
-struct SwapRequest {
-    std::vector<std::string> without;  ///< ingredients that ran out
-    Ratio rest_may_move;               ///< by so much of itself each other share may rise or fall; 0 keeps them all
-    int at_most = 2;                   ///< ingredients that stand in
-    std::optional<std::vector<std::string>> from;  ///< names of what may stand in; nothing: all that the library holds
-};
 
 /// What one aspect of the mix was and is.
 struct SwapChange {

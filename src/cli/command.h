@@ -4,8 +4,8 @@
 #include <string_view>
 #include <vector>
 
-#include "questions/arguments.h"
 #include "library/open_library.h"
+#include "questions/arguments.h"
 
 namespace baitwright {
 

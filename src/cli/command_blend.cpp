@@ -5,28 +5,14 @@
 #include "cli/load_solver.h"
 #include "cli/result_formats.h"
 #include "cli/save_recipe.h"
-#include "questions/read_flags.h"
+#include "library/named.h"
+#include "questions/blend_question.h"
 #include "report/blend_report.h"
 #include "report/share_report.h"
-#include "library/named.h"
 
 namespace baitwright {
 
 namespace {
-
-BlendRequest blend_request(const Arguments& arguments) {
-    BlendRequest request;
-    read_flag(arguments, "--batch", [&](const std::string& text) { request.batch = read_batch(text); });
-    return request;
-}
-
-/// How many bags; 0 where they are not asked for.
-int read_bags(const Arguments& arguments) {
-    int bags = 0;
-    read_flag(arguments, "--bags",
-              [&](const std::string& text) { bags = read_count(text, "as in --bags 6, one for each angler"); });
-    return bags;
-}
 
 CommandResult infeasible(const Arguments& arguments, const BlendAnswer& answer) {
     return {arguments.has("--json")  ? json_text(blend_json(answer))
@@ -37,7 +23,7 @@ CommandResult infeasible(const Arguments& arguments, const BlendAnswer& answer) 
 
 CommandResult run_blend(const Arguments& arguments, const Surroundings& around) {
     const BlendRequest request = blend_request(arguments);
-    const int bags = read_bags(arguments);
+    const int bags = bags_asked(arguments);
     check_save(arguments, around);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Named<BlendSpec> named = named_blend(arguments.words().front(), around.library, *shelf);

@@ -6,9 +6,9 @@
 #include "cli/cost_flags.h"
 #include "cli/picture_file.h"
 #include "cli/result_formats.h"
+#include "library/named.h"
 #include "quantities/suggestion.h"
 #include "report/cost_report.h"
-#include "library/named.h"
 
 namespace baitwright {
 
@@ -25,8 +25,7 @@ CommandResult cost(const Arguments& arguments, const Surroundings& around) {
     request.what_if.times = word.times;
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Named<Strategy> named = named_strategy(word.strategy, *shelf);
-    const UnrolledStrategy unrolled =
-        with_places(named, [&] { return unroll_strategy(named.shelf(), named.value); });
+    const UnrolledStrategy unrolled = with_places(named, [&] { return unroll_strategy(named.shelf(), named.value); });
     const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around, unrolled.totals);
     const StrategyCost found =
         with_places(named, [&] { return cost_strategy(named.shelf(), named.value, stock, request); });

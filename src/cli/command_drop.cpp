@@ -7,11 +7,11 @@
 #include "answers/drop_feed.h"
 #include "cli/picture_file.h"
 #include "cli/result_formats.h"
+#include "library/named.h"
 #include "questions/drop_question.h"
 #include "questions/read_flags.h"
 #include "report/drop_plot.h"
 #include "report/drop_report.h"
-#include "library/named.h"
 
 namespace baitwright {
 

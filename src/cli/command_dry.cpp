@@ -1,61 +1,13 @@
 #include "cli/command_dry.h"
 
-#include <numbers>
-
 #include "answers/dry_out.h"
-#include "questions/read_flags.h"
-#include "report/dry_report.h"
 #include "library/named.h"
+#include "questions/dry_question.h"
+#include "report/dry_report.h"
 
 namespace baitwright {
 
 namespace {
-
-/// "40x30cm", "40cm x 30cm", or "35cm" across for a round one.
-Area read_tub(const std::string& text) {
-    const auto cross = text.find('x');
-    if (cross == std::string::npos) {
-        const Length across = in_range(parse<Length>(text));
-        return std::numbers::pi / 4 * across * across;
-    }
-    const std::string second_side = text.substr(cross + 1);
-    const Length wide = in_range(parse<Length>(second_side));
-    std::string first_side = text.substr(0, cross);
-    if (first_side.find_first_not_of("0123456789., ") == std::string::npos) {  // the unit stands once, at the end
-        const auto unit = second_side.find_first_not_of("0123456789., ");
-        first_side += unit == std::string::npos ? "" : second_side.substr(unit);
-    }
-    return in_range(parse<Length>(first_side)) * wide;
-}
-
-/// "5", as people say hours, or with a unit: "90min".
-Time read_hours(const std::string& text) {
-    try {
-        return parse<Time>(text);
-    } catch (const InputError& error) {
-        if (error.faults().front().code != "no-unit") throw;
-        return parse_number(text) * hour;
-    }
-}
-
-DryRequest dry_request(const Arguments& arguments) {
-    if (!arguments.has("--tub"))
-        throw UsageError("no-tub", "how large is the open tub?",
-                         "say it with --tub 40x30cm, or --tub 35cm for a round one");
-    if (!arguments.has("--hours")) throw UsageError("no-hours", "how long does it stand?", "say it with --hours 5");
-    DryRequest request;
-    request.feel = arguments.value("--feel");
-    request.covered = arguments.has("--covered");
-    request.in_sun = arguments.has("--sun");
-    read_flag(arguments, "--tub", [&](const std::string& text) { request.face = read_tub(text); });
-    read_flag(arguments, "--hours", [&](const std::string& text) { request.hours = read_hours(text); });
-    read_flag(arguments, "--dry-mass",
-              [&](const std::string& text) { request.dry_mass = in_range(parse<Mass>(text)); });
-    read_flag(arguments, "--air-temp", [&](const std::string& text) { request.air = parse<Temperature>(text); });
-    read_flag(arguments, "--humidity", [&](const std::string& text) { request.humidity = parse<Ratio>(text); });
-    read_flag(arguments, "--wind", [&](const std::string& text) { request.wind = parse<Speed>(text); });
-    return request;
-}
 
 CommandResult run_dry(const Arguments& arguments, const Surroundings& around) {
     const DryRequest request = dry_request(arguments);

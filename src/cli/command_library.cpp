@@ -7,11 +7,11 @@
 #include "files/disk.h"
 #include "files/ingredient_csv.h"
 #include "files/library_text.h"
-#include "questions/read_flags.h"
-#include "report/change_report.h"
 #include "library/change_library.h"
 #include "library/edited_ingredient.h"
 #include "library/named.h"
+#include "questions/read_flags.h"
+#include "report/change_report.h"
 
 namespace baitwright {
 

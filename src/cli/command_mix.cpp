@@ -4,12 +4,12 @@
 #include "cli/mix_flags.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
+#include "library/change_shed.h"
+#include "library/named.h"
 #include "questions/mix_question.h"
 #include "report/mix_json.h"
 #include "report/mix_text.h"
 #include "report/rows.h"
-#include "library/change_shed.h"
-#include "library/named.h"
 
 namespace baitwright {
 

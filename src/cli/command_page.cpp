@@ -11,6 +11,7 @@
 #include "cli/output_file.h"
 #include "cli/program.h"
 #include "files/disk.h"
+#include "library/named.h"
 #include "page/bank_data.h"
 #include "page/bank_page.h"
 #include "quantities/clock.h"
@@ -20,7 +21,6 @@
 #include "questions/read_flags.h"
 #include "report/json.h"
 #include "report/text_table.h"
-#include "library/named.h"
 
 namespace baitwright {
 

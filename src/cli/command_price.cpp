@@ -2,10 +2,10 @@
 
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
+#include "library/change_shed.h"
 #include "quantities/suggestion.h"
 #include "questions/read_flags.h"
 #include "report/price_report.h"
-#include "library/change_shed.h"
 
 namespace baitwright {
 

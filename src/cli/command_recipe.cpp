@@ -5,9 +5,9 @@
 #include "cli/checked.h"
 #include "cli/old_versions.h"
 #include "cli/result_formats.h"
+#include "library/named.h"
 #include "report/recipe_report.h"
 #include "report/rows.h"
-#include "library/named.h"
 
 namespace baitwright {
 

@@ -1,74 +1,20 @@
 #include "cli/command_shop.h"
 
-#include <algorithm>
-#include <cmath>
-
 #include "answers/shop_sessions.h"
 #include "cli/cost_flags.h"
 #include "cli/result_formats.h"
-#include "questions/read_flags.h"
-#include "report/shop_report.h"
 #include "library/named.h"
+#include "questions/read_flags.h"
+#include "questions/shop_question.h"
+#include "report/shop_report.h"
 
 namespace baitwright {
 
 namespace {
 
-constexpr int usual_gap = 7;  // days
-constexpr std::size_t most_sessions = 400;
-
-/// When the sessions are.
-struct Calendar {
-    Date first;
-    int gap = usual_gap;
-};
-
-Calendar calendar(const Arguments& arguments, const Surroundings& around) {
-    Calendar days{parse_date(around.today)};
-    read_flag(arguments, "--on", [&](const std::string& text) { days.first = parse_date(text); });
-    read_flag(arguments, "--every", [&](const std::string& text) {
-        const double gap = parse<Time>(text).in(day);
-        if (gap < 1 || gap > 366 || gap != std::floor(gap))
-            throw InputError("out-of-range", "sessions are whole days apart, from 1 d to 366 d", "as in --every 7d");
-        days.gap = static_cast<int>(gap);
-    });
-    return days;
-}
-
-ShopRequest::Delivery read_delivery(const std::string& text) {
-    const auto [shop, charge] = parted_at_equals(text, "what it asks for bringing it", "--delivery \"the mill=£4.50\"");
-    return {shop, in_range(parse_money(charge))};
-}
-
-ShopRequest shop_request(const Arguments& arguments, const Surroundings& around) {
-    ShopRequest request;
-    request.today = parse_date(around.today);
-    request.at = arguments.values("--at");
-    for (const std::string& text : arguments.values("--delivery"))
-        request.deliveries.push_back(flag_value("--delivery", [&] { return read_delivery(text); }));
-    if (arguments.has("--one-shop")) request.trips = ShopRequest::Trips::one_shop;
-    read_flag(arguments, "--most-left",
-              [&](const std::string& text) { request.most_left_over = nothing_or_in_range(parse<Mass>(text)); });
-    return request;
-}
-
-std::vector<TimedWord> timed_words(const Arguments& arguments) {
-    std::vector<TimedWord> words;
-    std::size_t sessions = 0;
-    for (const std::string& word : arguments.words()) {
-        words.push_back(timed_word(word));
-        sessions += static_cast<std::size_t>(words.back().times);
-    }
-    if (sessions > most_sessions)
-        throw UsageError("too-many-sessions",
-                         std::to_string(sessions) + " sessions are more than can be shopped for at once",
-                         "name at most " + std::to_string(most_sessions));
-    return words;
-}
-
 /// The sessions one after the other, as they are named.
 std::vector<SessionNeed> sessions_of(const std::vector<TimedWord>& words, const Shelf& shelf,
-                                     const StrategyRequest& what_if, Calendar days) {
+                                     const StrategyRequest& what_if, SessionDays days) {
     std::vector<SessionNeed> sessions;
     for (const TimedWord& word : words) {
         const Named<Strategy> named = named_strategy(word.strategy, shelf);
@@ -83,8 +29,9 @@ std::vector<SessionNeed> sessions_of(const std::vector<TimedWord>& words, const 
 }
 
 CommandResult shop(const Arguments& arguments, const Surroundings& around) {
-    const Calendar days = calendar(arguments, around);
-    const ShopRequest request = shop_request(arguments, around);
+    const Date today = parse_date(around.today);
+    const SessionDays days = session_days(arguments, today);
+    const ShopRequest request = shop_request(arguments, today);
     StrategyRequest what_if;
     read_flag(arguments, "--people",
               [&](const std::string& text) { what_if.people = read_count(text, "for example --people 4"); });

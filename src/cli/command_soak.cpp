@@ -3,11 +3,11 @@
 #include "answers/soak_pellets.h"
 #include "cli/picture_file.h"
 #include "cli/result_formats.h"
+#include "library/open_library.h"
 #include "questions/soak_question.h"
 #include "report/soak_json.h"
 #include "report/soak_plot.h"
 #include "report/soak_text.h"
-#include "library/open_library.h"
 
 namespace baitwright {
 
@@ -42,7 +42,7 @@ CommandResult run_soak(const Arguments& arguments, const Surroundings& around) {
     const SoakTelling telling = soak_telling(request, ready_at(arguments));
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<SoakAnswer> answers{soak_pellets(*shelf, request)};
-    refuse_unfit_soak_flags(arguments, answers.front());
+    refuse_unfit_soak_flags(arguments, !answers.front().soaked.empty(), !answers.front().pumped.empty());
     if (arguments.has("--compare-temps")) {
         const std::vector<Temperature> waters = waters_to_compare(arguments, request.water);
         answers.clear();

@@ -4,10 +4,10 @@
 #include "cli/command_stock.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
+#include "library/change_shed.h"
 #include "questions/read_flags.h"
 #include "report/stock_json.h"
 #include "report/stock_text.h"
-#include "library/change_shed.h"
 
 namespace baitwright {
 

@@ -2,11 +2,11 @@
 #include "cli/command_stock.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
+#include "library/named.h"
+#include "library/session_stock.h"
 #include "questions/read_flags.h"
 #include "report/stock_json.h"
 #include "report/stock_text.h"
-#include "library/session_stock.h"
-#include "library/named.h"
 
 namespace baitwright {
 

@@ -5,12 +5,12 @@
 #include "cli/old_versions.h"
 #include "cli/result_formats.h"
 #include "files/disk.h"
-#include "report/change_report.h"
-#include "report/rows.h"
-#include "report/strategy_report.h"
 #include "library/all_faults.h"
 #include "library/change_library.h"
 #include "library/named.h"
+#include "report/change_report.h"
+#include "report/rows.h"
+#include "report/strategy_report.h"
 
 namespace baitwright {
 

@@ -1,8 +1,8 @@
 #include "cli/command_venue.h"
 
 #include "cli/checked.h"
-#include "report/venue_report.h"
 #include "library/named.h"
+#include "report/venue_report.h"
 
 namespace baitwright {
 

@@ -1,9 +1,9 @@
 #include "cli/command_water.h"
 
 #include "answers/right_a_mix.h"
+#include "library/named.h"
 #include "questions/tub_question.h"
 #include "report/tub_report.h"
-#include "library/named.h"
 
 namespace baitwright {
 

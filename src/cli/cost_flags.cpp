@@ -3,8 +3,8 @@
 #include <algorithm>
 
 #include "cli/picture_file.h"
-#include "report/cost_plot.h"
 #include "library/session_stock.h"
+#include "report/cost_plot.h"
 
 namespace baitwright {
 

@@ -3,8 +3,8 @@
 #include <string>
 #include <vector>
 
-#include "report/change_report.h"
 #include "library/change_library.h"
+#include "report/change_report.h"
 
 namespace baitwright {
 

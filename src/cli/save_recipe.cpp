@@ -1,11 +1,11 @@
 #include "cli/save_recipe.h"
 
 #include "cli/result_formats.h"
+#include "library/change_library.h"
 #include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
 #include "quantities/plain_words.h"
 #include "report/change_report.h"
-#include "library/change_library.h"
 
 namespace baitwright {
 

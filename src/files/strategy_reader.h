@@ -1,8 +1,8 @@
 #pragma once
 
 #include "bait/strategy.h"
-#include "files/entry_names.h"
 #include "files/entry.h"
+#include "files/entry_names.h"
 #include "files/toml_reader.h"
 
 namespace baitwright {

@@ -2,8 +2,8 @@
 
 #include "files/disk.h"
 #include "files/library_file.h"
-#include "quantities/fault.h"
 #include "library/shipped_files.h"
+#include "quantities/fault.h"
 
 namespace baitwright {
 

@@ -3,8 +3,11 @@
 #include <algorithm>
 
 #include "answers/answer_mix.h"
+#include "answers/cost_strategy.h"
 #include "answers/drop_feed.h"
+#include "answers/plan_session.h"
 #include "answers/rest_of_session.h"
+#include "answers/right_a_mix.h"
 #include "answers/soak_pellets.h"
 #include "questions/cost_question.h"
 #include "questions/drop_question.h"
@@ -60,7 +63,7 @@ Json tub_reply(const Bank& bank, const Arguments& arguments, const Wanted& wante
 Json soak_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
     const SoakRequest request = soak_request(arguments);
     const SoakAnswer answer = soak_pellets(bank.shelf(), request);
-    refuse_unfit_soak_flags(arguments, answer);
+    refuse_unfit_soak_flags(arguments, !answer.soaked.empty(), !answer.pumped.empty());
     const SoakTelling telling = soak_telling(request, ready_at(arguments));
     return reply(
         wanted, status_of(answer.warnings), [&] { return soak_told(answer, telling); },

@@ -2,7 +2,7 @@
 
 #include <optional>
 
-#include "answers/rest_of_session.h"
+#include "answers/rest_request.h"
 #include "questions/arguments.h"
 
 namespace baitwright {

@@ -160,15 +160,15 @@ std::optional<int> ready_at(const Arguments& arguments) {
     return minute_of_day;
 }
 
-void refuse_unfit_soak_flags(const Arguments& arguments, const SoakAnswer& answer) {
+void refuse_unfit_soak_flags(const Arguments& arguments, bool soaked, bool pumped) {
     const auto refuse = [&](std::initializer_list<const char*> flags, const char* what, const char* hint) {
         for (const char* flag : flags)
             if (arguments.has(flag)) throw UsageError("unfit-flag", std::string(flag) + what, hint);
     };
-    if (answer.pumped.empty())
+    if (!pumped)
         refuse({"--strokes", "--pump", "--vessel", "--air"}, " goes with expanders, which are pumped",
                "leave it out, or name an expander");
-    if (answer.soaked.empty())
+    if (!soaked)
         refuse({"--uptake", "--soaked", "--method", "--compare-temps"},
                " goes with pellets that soak; expanders are pumped", "leave it out");
 }

@@ -2,7 +2,6 @@
 
 #include <optional>
 
-#include "answers/soak_answer.h"
 #include "answers/soak_request.h"
 #include "questions/arguments.h"
 
@@ -15,7 +14,8 @@ SoakRequest soak_request(const Arguments& arguments);
 /// The minute of the day at which all is to be ready, where --ready-at says so.
 std::optional<int> ready_at(const Arguments& arguments);
 
-/// What goes with expanders alone is refused where there are none, and the other way round.
-void refuse_unfit_soak_flags(const Arguments& arguments, const SoakAnswer& answer);
+/// What goes with expanders alone is refused where none are `pumped`, and what goes with other pellets where none are
+/// `soaked`. Throws UsageError.
+void refuse_unfit_soak_flags(const Arguments& arguments, bool soaked, bool pumped);
 
 }  // namespace baitwright

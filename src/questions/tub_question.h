@@ -1,6 +1,6 @@
 #pragma once
 
-#include "answers/right_a_mix.h"
+#include "answers/tub_request.h"
 #include "questions/arguments.h"
 
 namespace baitwright {

@@ -9,11 +9,11 @@
 #include "answers/mix_doubt.h"
 #include "answers/scale_mix.h"
 #include "answers/water_range.h"
+#include "library/open_library.h"
 #include "physics/particle_cloud.h"
 #include "physics/quasi_random.h"
 #include "physics/soaked_grain.h"
 #include "quantities/units.h"
-#include "library/open_library.h"
 
 using namespace baitwright;
 

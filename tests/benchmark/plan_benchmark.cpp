@@ -5,8 +5,8 @@
 #include <string>
 
 #include "answers/plan_session.h"
-#include "quantities/units.h"
 #include "library/open_library.h"
+#include "quantities/units.h"
 
 using namespace baitwright;
 

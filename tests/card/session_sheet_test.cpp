@@ -16,10 +16,10 @@
 #include "bait/kitchen_rounding.h"
 #include "card/cairo_printer.h"
 #include "card/sheet_layout.h"
+#include "library/named.h"
+#include "library/open_library.h"
 #include "quantities/units.h"
 #include "report/display.h"
-#include "library/open_library.h"
-#include "library/named.h"
 
 using namespace baitwright;
 

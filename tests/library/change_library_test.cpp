@@ -4,10 +4,10 @@
 #include <filesystem>
 
 #include "files/library_text.h"
-#include "quantities/fault.h"
-#include "quantities/units.h"
 #include "library/edited_ingredient.h"
 #include "library/open_library.h"
+#include "quantities/fault.h"
+#include "quantities/units.h"
 
 using namespace baitwright;
 

@@ -5,9 +5,9 @@
 #include <catch2/catch.hpp>
 
 #include "answers/answer_mix.h"
+#include "library/open_library.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
-#include "library/open_library.h"
 #include "store/temporary_folder.h"
 
 using namespace baitwright;

@@ -3,10 +3,10 @@
 #include <catch2/catch.hpp>
 
 #include "answers/cost_strategy.h"
-#include "quantities/fault.h"
-#include "quantities/units.h"
 #include "library/change_shed.h"
 #include "library/open_library.h"
+#include "quantities/fault.h"
+#include "quantities/units.h"
 #include "store/temporary_folder.h"
 
 using namespace baitwright;

@@ -8,8 +8,8 @@
 #include "answers/answer_mix.h"
 #include "answers/drop_feed.h"
 #include "answers/odd_mix.h"
-#include "quantities/units.h"
 #include "library/open_library.h"
+#include "quantities/units.h"
 
 using namespace baitwright;
 

@@ -2,8 +2,8 @@
 #include <catch2/catch.hpp>
 
 #include "answers/odd_strategy.h"
-#include "quantities/units.h"
 #include "library/open_library.h"
+#include "quantities/units.h"
 
 using namespace baitwright;
 

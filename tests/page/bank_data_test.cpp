@@ -3,8 +3,8 @@
 #include <catch2/catch.hpp>
 
 #include "files/library_file.h"
-#include "page/bank_page.h"
 #include "library/open_library.h"
+#include "page/bank_page.h"
 
 using namespace baitwright;
 

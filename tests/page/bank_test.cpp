@@ -2,8 +2,8 @@
 
 #include <catch2/catch.hpp>
 
-#include "page/bank_data.h"
 #include "library/open_library.h"
+#include "page/bank_data.h"
 
 using namespace baitwright;
 

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <vector>
+
+#include "answers/shop_request.h"
+#include "questions/arguments.h"
+#include "questions/cost_question.h"
+
+namespace baitwright {
+
+/// When the sessions are.
+struct SessionDays {
+    Date first;
+    int gap = 7;  ///< days
+};
+
+/// Throws UsageError, naming the flag, as all of these do.
+SessionDays session_days(const Arguments& arguments, Date today);
+
+/// Where one shops, what it costs to have it brought, and what may be left over.
+ShopRequest shop_request(const Arguments& arguments, Date today);
+
+/// The strategies that are named, at most 400 sessions of them together.
+std::vector<TimedWord> timed_words(const Arguments& arguments);
+
+}  // namespace baitwright
