@@ -72,6 +72,20 @@ TEST_CASE("a room includes only rooms to its left") {
     }
 }
 
+TEST_CASE("questions know what can be asked, and nothing of what is answered") {
+    const std::regex include("#include \"answers/([^\"]+)\\.h\"");
+    std::size_t asked = 0;
+    for (const fs::path& path : sources()) {
+        if (fs::relative(path, source_root).begin()->string() != "questions") continue;
+        for (const std::string& included : matches(text_of(path), include)) {
+            INFO(path.string() << " includes answers/" << included);
+            CHECK((included.ends_with("_request") || included.starts_with("check_")));
+            ++asked;
+        }
+    }
+    CHECK(asked > 10);
+}
+
 TEST_CASE("heavy libraries are known to one room each") {
     const std::map<std::string, std::string> owner{
         {"CLI/", "cli"},        {"SQLiteCpp/", "store"}, {"sqlite3.h", "store"}, {"toml++/", "files"},
