@@ -48,4 +48,14 @@ struct DropRequest {
     OwnLook own;
 };
 
+/// What a feed is held side by side by.
+enum class DropComparison { feels, sizes, forms };
+
+/// How wide it is to lie, or how deep it is to break.
+struct DropWish {
+    enum class Of { carpet, breaks };
+    Of of;
+    Length wanted;
+};
+
 }  // namespace baitwright

@@ -80,6 +80,8 @@ DryAnswer dry_out(const Shelf& shelf, const Recipe& recipe, const DryRequest& re
     const auto after = [&](Mass loss) { return wetness_at(need.marks, std::max(0.0, now - lost(loss) / wetted)); };
     answer.wetness_after_low = after(low);
     answer.wetness_after_high = after(high);
+    if (!answer.until_it_leaves.low || !answer.until_it_leaves.high)
+        answer.warnings.push_back({"stays", "it may not leave its feel within 48 hours"});
     answer.becomes = feel_of(feels, answer.wetness_after_high).name;
     return answer;
 }

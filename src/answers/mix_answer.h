@@ -51,9 +51,10 @@ struct MixDoubt {
     Range<Mass> water;
     Mass first_pour;  ///< the lesser of the 5 % point and 70 % of the median
     Range<Volume> wet_volume;
-    std::string measure_first;       ///< the bag that makes most of the doubt; empty where none does
-    std::string measure_first_what;  ///< "absorption" or "slump" or "moisture"
-    Ratio measure_first_share;       ///< of the variance of the water
+    std::optional<Range<Ratio>> portions;  ///< how many of the cups, feeders or balls asked for it fills
+    std::string measure_first;             ///< the bag that makes most of the doubt; empty where none does
+    std::string measure_first_what;        ///< "absorption" or "slump" or "moisture"
+    Ratio measure_first_share;             ///< of the variance of the water
 };
 
 /// The cups, feeders or balls asked for, for everyone.

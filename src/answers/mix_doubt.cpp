@@ -6,6 +6,7 @@
 
 #include "answers/drawn_solid.h"
 #include "answers/water_range.h"
+#include "bait/kitchen_rounding.h"
 #include "bait/wetted_mix.h"
 #include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
@@ -108,6 +109,10 @@ void name_first_to_measure(const ResolvedMix& mix, const MixAnswer& answer, cons
 
 }  // namespace
 
+Mass creeping_step(Mass water) {
+    return std::max(kitchen_water(0.05 * water), 5.0 * gram);
+}
+
 Mass first_pour(const Range<Mass>& water) {
     constexpr double cautious_share = 0.7;
     return std::max(Mass{}, std::min(water.low, cautious_share * water.middle));
@@ -126,6 +131,10 @@ MixDoubt doubt_of(const ResolvedMix& mix, const MixAnswer& answer, std::uint64_t
     doubt.water = water_range(mix, answer, parts, seed);
     doubt.first_pour = first_pour(doubt.water);
     doubt.wet_volume = volume_range(mix, answer, parts, seed);
+    if (answer.portions) {
+        const auto fills = [&](Volume volume) { return volume / answer.portions->each; };
+        doubt.portions = {fills(doubt.wet_volume.low), fills(doubt.wet_volume.middle), fills(doubt.wet_volume.high)};
+    }
     name_first_to_measure(mix, answer, parts, doubt);
     return doubt;
 }

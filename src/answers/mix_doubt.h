@@ -18,6 +18,10 @@ MixDoubt doubt_of(const ResolvedMix& mix, const MixAnswer& answer, std::uint64_t
 /// The water of `doubt_of` alone, for so much of the mix with no water in it yet.
 Range<Mass> water_to_wet(const ResolvedMix& mix, Ratio wetness, Mass dry, std::uint64_t seed);
 
+/// How much of the rest goes in at a time, of so much water in a tub: a twentieth of it, to the kitchen's measure, at
+/// the least 5 g.
+Mass creeping_step(Mass water);
+
 /// What surely is not too much yet: the lesser of the 5 % point and 70 % of the median, never below 0.
 Mass first_pour(const Range<Mass>& water);
 

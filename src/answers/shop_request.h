@@ -10,6 +10,12 @@
 
 namespace baitwright {
 
+/// When the sessions are.
+struct SessionDays {
+    Date first;
+    int gap = 7;  ///< days
+};
+
 /// A question to `shop_sessions`.
 struct ShopRequest {
     struct Delivery {

@@ -72,6 +72,9 @@ struct ShopAnswer {
     [[nodiscard]] bool complete() const { return missing.empty(); }
 };
 
+/// So many sessions of a strategy, each on the next of the days; the days then begin after them.
+void add_sessions(std::vector<SessionNeed>& sessions, const UnrolledStrategy& unrolled, int times, SessionDays& days);
+
 /// Needs are rounded to whole grams over the sessions together; an ingredient keeps from the day it is bought for as
 /// long as it keeps dry, or cold, or frozen, whichever is known first.
 /// Throws InputError for more than `most_delivering_shops` that deliver, "mixed-currencies", and NotFound for a shop

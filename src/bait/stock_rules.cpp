@@ -79,4 +79,9 @@ bool is_past(const Lot& lot, Date today) {
     return lot.best_before && *lot.best_before < today;
 }
 
+StockState usual_state(const Keeping& keeps) {
+    if (keeps.dry || (!keeps.cold && !keeps.frozen)) return StockState::dry;
+    return keeps.cold ? StockState::cold : StockState::frozen;
+}
+
 }  // namespace baitwright

@@ -48,4 +48,7 @@ inline constexpr int most_refrozen = 1;
 /// Past its best on that day.
 bool is_past(const Lot& lot, Date today);
 
+/// Where something is put by nobody's word: as it is known to keep; dry where nothing is known.
+StockState usual_state(const Keeping& keeps);
+
 }  // namespace baitwright

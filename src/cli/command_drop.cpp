@@ -1,88 +1,17 @@
 #include "cli/command_drop.h"
 
-#include <algorithm>
-#include <cmath>
-#include <functional>
-
+#include "answers/compare_drops.h"
 #include "answers/drop_feed.h"
 #include "cli/picture_file.h"
 #include "cli/result_formats.h"
 #include "library/named.h"
 #include "questions/drop_question.h"
-#include "questions/read_flags.h"
 #include "report/drop_plot.h"
 #include "report/drop_report.h"
 
 namespace baitwright {
 
 namespace {
-
-using Ask = std::function<DropAnswer(const DropRequest&)>;
-
-/// The same feed in every feel, in every usual size, or in every form.
-std::vector<DropAnswer> compared(const std::string& by, DropRequest request, const Shelf& shelf, const Ask& ask) {
-    std::vector<DropAnswer> answers;
-    const auto add = [&] { answers.push_back(ask(request)); };
-    if (by == "feels") {
-        for (const Feel& feel : shelf.feels()) {
-            request.feel = feel.name;
-            add();
-        }
-    } else if (by == "sizes") {
-        const bool ball = std::holds_alternative<DroppedBall>(request.form);
-        for (const double size :
-             ball ? std::vector<double>{30, 43, 50, 60, 75} : std::vector<double>{25, 40, 100, 250, 500}) {
-            request.form = ball ? DropForm(DroppedBall{size * millimetre}) : DropForm(DroppedCup{size * millilitre});
-            add();
-        }
-    } else if (by == "forms") {
-        for (const DropForm& form :
-             {DropForm(DroppedCup{250.0 * millilitre}), DropForm(DroppedCup{25.0 * millilitre}),
-              DropForm(DroppedBall{55.0 * millimetre}), DropForm(DroppedFeeder{30.0 * millilitre}),
-              DropForm(DroppedLoose{100.0 * millilitre})}) {
-            request.form = form;
-            add();
-        }
-    } else {
-        throw UsageError("unknown-comparison", "'" + by + "' cannot be compared", "--compare feels, sizes or forms");
-    }
-    return answers;
-}
-
-/// What is wanted of the feed, as a distance from it: 0 is right.
-std::function<double(const DropAnswer&)> read_wish(const std::string& text) {
-    const auto equals = text.find('=');
-    const std::string what = text.substr(0, equals);
-    if (equals == std::string::npos || (what != "carpet" && what != "breaks"))
-        throw InputError("unknown-wish", "'" + text + "' is no wish that can be searched for",
-                         "write it as in --want carpet=1.2m or --want breaks=0.6m");
-    const Length wanted = in_range(parse<Length>(text.substr(equals + 1)));
-    return [what, wanted](const DropAnswer& answer) {
-        if (answer.classes.empty() || answer.breaks == Breaks::bottom) return 1e9;
-        const Length has = what == "carpet" ? answer.width.most : answer.breaks_depth;
-        return has > Length{} ? std::abs(std::log(has / wanted)) : 1e8;
-    };
-}
-
-/// Every feel in every usual cup and ball: the five that come nearest.
-std::vector<DropAnswer> searched(const std::string& wish, DropRequest request, const Shelf& shelf, const Ask& ask) {
-    const auto distance = flag_value("--want", [&] { return read_wish(wish); });
-    std::vector<DropAnswer> answers;
-    for (const char* by : {"cups", "balls"}) {
-        request.form = std::string(by) == "cups" ? DropForm(DroppedCup{250.0 * millilitre})
-                                                 : DropForm(DroppedBall{50.0 * millimetre});
-        for (const Feel& feel : shelf.feels()) {
-            request.feel = feel.name;
-            for (DropAnswer& answer : compared("sizes", request, shelf, ask))
-                if (answer.warnings.empty()) answers.push_back(std::move(answer));
-        }
-    }
-    std::stable_sort(answers.begin(), answers.end(),
-                     [&](const DropAnswer& a, const DropAnswer& b) { return distance(a) < distance(b); });
-    constexpr std::size_t shown = 5;
-    answers.resize(std::min(shown, answers.size()));
-    return answers;
-}
 
 std::string told(const Arguments& arguments, const std::vector<DropAnswer>& answers, bool side_by_side) {
     if (arguments.has("--csv")) return csv_of_rows(drop_rows(answers));
@@ -94,21 +23,16 @@ std::string told(const Arguments& arguments, const std::vector<DropAnswer>& answ
 CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
     const DropRequest request = drop_request(arguments);
     check_picture(arguments);
-    if (arguments.has("--compare") && arguments.has("--want"))
-        throw UsageError("two-questions", "--compare and --want were both given", "give one of them");
+    const std::optional<DropComparison> by = drop_comparison(arguments);
+    const std::optional<DropWish> wish = drop_wish(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Named<Recipe> named = named_recipe(arguments.words().front(), *shelf);
-    const Ask ask = [&](const DropRequest& one_request) {
-        return with_places(named, [&] { return drop_feed(named.shelf(), named.value, one_request); });
-    };
-    const bool side_by_side = arguments.has("--compare") || arguments.has("--want");
-    std::vector<DropAnswer> answers;
-    if (arguments.has("--compare"))
-        answers = compared(*arguments.value("--compare"), request, named.shelf(), ask);
-    else if (arguments.has("--want"))
-        answers = searched(*arguments.value("--want"), request, named.shelf(), ask);
-    else
-        answers.push_back(ask(request));
+    const bool side_by_side = by || wish;
+    const std::vector<DropAnswer> answers = with_places(named, [&]() -> std::vector<DropAnswer> {
+        if (by) return compare_drops(named.shelf(), named.value, request, *by);
+        if (wish) return drops_wished(named.shelf(), named.value, request, *wish);
+        return {drop_feed(named.shelf(), named.value, request)};
+    });
     if (!side_by_side) refuse_no_ball(request, answers.front());
     if (arguments.has("--plot")) write_picture(arguments, drop_plot(answers));
     CommandResult result{told(arguments, answers, side_by_side), 0};

@@ -1,6 +1,6 @@
 #include "cli/command_library.h"
 
-#include "bait/wetness.h"
+#include "answers/measured_marks.h"
 #include "cli/output_file.h"
 #include "cli/result_formats.h"
 #include "cli/soak_test_flags.h"
@@ -79,34 +79,24 @@ std::vector<KeyValue> read_measurements(const Arguments& arguments, const std::s
 /// A bag found damper or drier than the marks were stated for takes less or more water: marks that were not measured
 /// themselves move with it.
 void move_marks(const Arguments& arguments, const Ingredient& old, std::vector<KeyValue>& measured) {
-    if (!arguments.has("--moisture") || arguments.has("--absorption") || !takes_water(old.kind)) return;
+    if (!arguments.has("--moisture") || arguments.has("--absorption")) return;
     const Ratio bag = flag_value("--moisture", [&] { return parse<Ratio>(*arguments.value("--moisture")); });
-    if (!(bag >= 0 && bag <= 0.99))
-        throw UsageError("out-of-range", "--moisture must be from 0 to 99 %", "for example --moisture 8%");
-    const WaterMarks moved = marks_at_moisture({old.absorption.value, old.slump.value}, old.moisture.value, bag);
-    if (!(moved.absorption > 0))
-        throw UsageError("too-damp", "a bag as damp as that takes no more water by the reckoning from its old moisture",
-                         "measure its absorption and slump as it is: --absorption and --slump beside --moisture");
+    const std::optional<WaterMarks> moved = marks_in_bag(old, bag);
+    if (!moved) return;
     const auto move = [&](const char* key, const Property<Ratio>& property, Ratio value) {
         if (!property.stated()) return;
         measured.push_back({key, number_text_within(value, 5e-5) + " g/g",
                             source_text(property.source) + "; moved to the bag's moisture",
                             exact_text(property.spread, percent, "%")});
     };
-    move("absorption", old.absorption, moved.absorption);
-    if (!arguments.has("--slump")) move("slump", old.slump, moved.slump);
+    move("absorption", old.absorption, moved->absorption);
+    if (!arguments.has("--slump")) move("slump", old.slump, moved->slump);
 }
 
-/// An absorption measured above the slump that stands in the library says that the slump is wrong too.
 void check_marks(const Arguments& arguments, const Ingredient& old) {
     const auto text = arguments.value("--absorption");
-    if (!text || arguments.has("--slump") || !old.slump.stated()) return;
-    const Ratio absorption = flag_value("--absorption", [&] { return parse<Ratio>(*text); });
-    if (absorption >= old.slump.value)
-        throw UsageError("inconsistent-values",
-                         "that absorption is not below the slump of " + old.name + " in the library, " +
-                             exact_text(old.slump.value, one, "g/g"),
-                         "measure the slump too, with the up-ended pot, and give both: --absorption and --slump");
+    if (!text || arguments.has("--slump")) return;
+    check_absorption_measured(old, flag_value("--absorption", [&] { return parse<Ratio>(*text); }));
 }
 
 CommandResult measure(const Arguments& arguments, const Surroundings& around) {

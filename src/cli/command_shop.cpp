@@ -20,10 +20,7 @@ std::vector<SessionNeed> sessions_of(const std::vector<TimedWord>& words, const 
         const Named<Strategy> named = named_strategy(word.strategy, shelf);
         const UnrolledStrategy unrolled =
             with_places(named, [&] { return unroll_strategy(named.shelf(), named.value, what_if); });
-        for (int time = 0; time < word.times; ++time) {
-            sessions.push_back({unrolled.name, days.first, unrolled.totals});
-            days.first += std::chrono::days{days.gap};
-        }
+        add_sessions(sessions, unrolled, word.times, days);
     }
     return sessions;
 }

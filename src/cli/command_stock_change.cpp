@@ -28,12 +28,6 @@ CommandResult told(const Arguments& arguments, const std::string& command, const
     return {stock_change_text(answer), 0};
 }
 
-/// As it is known to keep; dry where nothing is known.
-StockState usual_state(const Keeping& keeps) {
-    if (keeps.dry || (!keeps.cold && !keeps.frozen)) return StockState::dry;
-    return keeps.cold ? StockState::cold : StockState::frozen;
-}
-
 CommandResult run_buy(const Arguments& arguments, const Surroundings& around) {
     const Date on = day_of(arguments, around);
     const auto best = best_before_of(arguments, on);

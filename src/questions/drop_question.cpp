@@ -59,6 +59,17 @@ void refuse_unfit_flags(const Arguments& arguments, const DropRequest& request) 
                          "give how deep it broke, at most the depth: --depth 2.5m --breaks-at 0.8m");
 }
 
+/// "carpet=1.2m", "breaks=0.6m".
+DropWish read_wish(const std::string& text) {
+    const auto equals = text.find('=');
+    const std::string what = text.substr(0, equals);
+    if (equals == std::string::npos || (what != "carpet" && what != "breaks"))
+        throw InputError("unknown-wish", "'" + text + "' is no wish that can be searched for",
+                         "write it as in --want carpet=1.2m or --want breaks=0.6m");
+    return {what == "carpet" ? DropWish::Of::carpet : DropWish::Of::breaks,
+            in_range(parse<Length>(text.substr(equals + 1)))};
+}
+
 }  // namespace
 
 DropRequest drop_request(const Arguments& arguments) {
@@ -76,6 +87,23 @@ DropRequest drop_request(const Arguments& arguments) {
     read_own_look(arguments, request.own);
     refuse_unfit_flags(arguments, request);
     return request;
+}
+
+std::optional<DropComparison> drop_comparison(const Arguments& arguments) {
+    const auto by = arguments.value("--compare");
+    if (!by) return std::nullopt;
+    if (arguments.has("--want"))
+        throw UsageError("two-questions", "--compare and --want were both given", "give one of them");
+    if (*by == "feels") return DropComparison::feels;
+    if (*by == "sizes") return DropComparison::sizes;
+    if (*by == "forms") return DropComparison::forms;
+    throw UsageError("unknown-comparison", "'" + *by + "' cannot be compared", "--compare feels, sizes or forms");
+}
+
+std::optional<DropWish> drop_wish(const Arguments& arguments) {
+    std::optional<DropWish> wish;
+    read_flag(arguments, "--want", [&](const std::string& text) { wish = read_wish(text); });
+    return wish;
 }
 
 }  // namespace baitwright

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+
 #include "answers/drop_request.h"
 #include "questions/arguments.h"
 
@@ -8,5 +10,9 @@ namespace baitwright {
 /// How the feed goes in, where, and what the person saw of it. Throws UsageError, naming the flag; a flag
 /// that tells nothing of the form that goes in is a slip.
 DropRequest drop_request(const Arguments& arguments);
+
+/// What is compared, or wished for, where it is: one of the two at most. Throws UsageError, naming the flag.
+std::optional<DropComparison> drop_comparison(const Arguments& arguments);
+std::optional<DropWish> drop_wish(const Arguments& arguments);
 
 }  // namespace baitwright

@@ -8,13 +8,7 @@
 
 namespace baitwright {
 
-/// When the sessions are.
-struct SessionDays {
-    Date first;
-    int gap = 7;  ///< days
-};
-
-/// Throws UsageError, naming the flag, as all of these do.
+/// When the sessions are. Throws UsageError, naming the flag, as all of these do.
 SessionDays session_days(const Arguments& arguments, Date today);
 
 /// Where one shops, what it costs to have it brought, and what may be left over.

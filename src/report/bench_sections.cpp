@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "answers/mix_doubt.h"
 #include "bait/caution.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
@@ -66,7 +67,7 @@ void add_water(const PlannedBatch& batch, std::vector<CardRow>& rows) {
         return;
     }
     rows.push_back(water_row("water at first; rest " + shown_time(batch.rest) + ", riddle", batch.water_first));
-    const Mass step = std::max(kitchen_water(0.05 * batch.water / batch.containers), 5.0 * gram);
+    const Mass step = creeping_step(batch.water / batch.containers);
     rows.push_back(water_row(
         fmt::format("then {} at a time{}, {}", shown_water(step), batch.containers > 1 ? " to a bucket" : "", mark),
         batch.water_rest));

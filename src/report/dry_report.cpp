@@ -16,10 +16,8 @@ std::string shown_range(const LowHigh<Mass>& range) {
 
 std::string leaves_line(const DryAnswer& answer) {
     const auto& [soonest, latest] = answer.until_it_leaves;
-    if (!soonest) return fmt::format("It stays {} for the two days that are looked at.", answer.feel);
-    if (!latest)
-        return fmt::format("It is drier than {} after {} at the soonest; perhaps never.", answer.feel,
-                           shown_time(*soonest));
+    if (!soonest) return fmt::format("It stays {}.", answer.feel);
+    if (!latest) return fmt::format("It is drier than {} after {} at the soonest.", answer.feel, shown_time(*soonest));
     return fmt::format("It is drier than {} after {} to {}.", answer.feel, shown_time(*soonest), shown_time(*latest));
 }
 
@@ -48,10 +46,7 @@ std::string dry_text(const DryAnswer& answer) {
 
 Json dry_json(const DryAnswer& answer) {
     const auto minutes = [](const std::optional<Time>& time) { return time ? Json(time->in(minute)) : Json(); };
-    std::vector<Warning> warnings = answer.warnings;
-    if (!answer.until_it_leaves.low || !answer.until_it_leaves.high)
-        warnings.push_back({"stays", "it may not leave its feel within 48 hours"});
-    Json json = json_record("dry", warnings);
+    Json json = json_record("dry", answer.warnings);
     json["recipe"] = answer.recipe;
     json["feel"] = answer.feel;
     json["wetness"] = double(answer.wetness);

@@ -58,9 +58,9 @@ Json portions_json(const MixAnswer& answer) {
               {"mass_g", portions.mass_each.in(gram)},
               {"count_p05", nullptr},
               {"count_p95", nullptr}};
-    if (answer.doubt) {
-        json["count_p05"] = double(answer.doubt->wet_volume.low / portions.each);
-        json["count_p95"] = double(answer.doubt->wet_volume.high / portions.each);
+    if (answer.doubt && answer.doubt->portions) {
+        json["count_p05"] = double(answer.doubt->portions->low);
+        json["count_p95"] = double(answer.doubt->portions->high);
     }
     return json;
 }

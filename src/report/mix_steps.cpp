@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "answers/mix_doubt.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
@@ -66,12 +67,11 @@ std::string shape_step(const MixAnswer& answer) {
 std::string creep_step(const MixAnswer& answer, Mass first) {
     const double tubs = answer.tubs.count;
     const Mass most = kitchen_water(answer.doubt->water.high / tubs);
-    const Mass step = std::max(kitchen_water(0.05 * answer.tubs.water_each), 5.0 * gram);
     return fmt::format(
         "Add the rest a little at a time, about {} and a minute between, until it feels right ({}). Most likely that is "
         "{} with the first pour; never go past {}.",
-        shown_water(step), answer.feel, shown_water(std::max(first, kitchen_water(answer.tubs.water_each))),
-        shown_water(most));
+        shown_water(creeping_step(answer.tubs.water_each)), answer.feel,
+        shown_water(std::max(first, kitchen_water(answer.tubs.water_each))), shown_water(most));
 }
 
 void add_dry_steps(const MixAnswer& answer, std::vector<std::string>& steps) {

@@ -84,11 +84,9 @@ std::string outcome(const MixAnswer& answer) {
                     shown_volume(answer.wet_volume), name_of(answer.state), shown_pints(answer.wet_volume));
     if (answer.doubt)
         text += ", 9 times in 10 from " + shown_volume(answer.doubt->wet_volume.low, answer.doubt->wet_volume.high);
-    if (answer.doubt && answer.portions)
-        text += ", enough for " +
-                shown_count_range(answer.doubt->wet_volume.low / answer.portions->each,
-                                  answer.doubt->wet_volume.high / answer.portions->each) +
-                " " + answer.portions->called + "s";
+    if (answer.doubt && answer.doubt->portions)
+        text += ", enough for " + shown_count_range(answer.doubt->portions->low, answer.doubt->portions->high) + " " +
+                answer.portions->called + "s";
     text += ".";
     if (answer.free_offerings >= 1)
         text += " It holds about " + shown_count(answer.free_offerings) +
