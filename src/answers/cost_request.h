@@ -1,17 +1,18 @@
 #pragma once
 
 #include <cstdint>
-#include <string>
+#include <optional>
 
 #include "answers/strategy_request.h"
 #include "answers/usual_seed.h"
+#include "quantities/date.h"
 
 namespace baitwright {
 
 /// A question to `cost_strategy`.
 struct CostRequest {
     StrategyRequest what_if;
-    std::string on;  ///< the day, ISO 8601: older prices than a year before it are stale
+    std::optional<Date> on;  ///< the day: older prices than a year before it are stale
     std::uint64_t seed = usual_seed;
     enum class Ranges { drawn, left_out };
     Ranges ranges = Ranges::drawn;

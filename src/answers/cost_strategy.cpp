@@ -30,7 +30,7 @@ void set_prices(UnrolledStrategy& unrolled, const StrategyRequest& what_if) {
 }
 
 std::vector<PricedIngredient> priced_needs(const UnrolledStrategy& unrolled, const StockOnHand& stock,
-                                           const std::string& on) {
+                                           const std::optional<Date>& on) {
     std::vector<PricedIngredient> priced;
     for (const IngredientNeed& need : unrolled.totals)
         priced.emplace_back(need.ingredient, stock.lots(need.ingredient.name, on));
@@ -97,7 +97,7 @@ void add_line(StrategyCost& cost, const PricedIngredient& priced, const Ingredie
 const Pack* oldest_price(const StrategyCost& cost, const CostLine& line, const PricedIngredient& priced) {
     const Pack* oldest = nullptr;
     const auto look = [&](const Pack& pack) {
-        if (!pack.on.empty() && (!oldest || pack.on < oldest->on)) oldest = &pack;
+        if (pack.on && (!oldest || pack.on < oldest->on)) oldest = &pack;
     };
     if (priced.pricing()) look(*priced.pricing());
     for (const PackBought& bought : cost.packs)
@@ -105,19 +105,20 @@ const Pack* oldest_price(const StrategyCost& cost, const CostLine& line, const P
     return oldest;
 }
 
-void warn_of_stale_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced, const std::string& on) {
-    if (on.empty()) return;
+void warn_of_stale_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced,
+                          const std::optional<Date>& on) {
+    if (!on) return;
     std::vector<std::string> stale;
     for (std::size_t i = 0; i < cost.lines.size(); ++i) {
         const CostLine& line = cost.lines[i];
         if (!line.used || !(line.need > Mass{})) continue;
         const Pack* oldest = oldest_price(cost, line, priced[i]);
-        if (oldest && is_stale(*oldest, parse_date(on))) stale.push_back(line.name + " (" + oldest->on + ")");
+        if (oldest && is_stale(*oldest, *on)) stale.push_back(line.name + " (" + date_text(*oldest->on) + ")");
     }
     if (auto warning = stale_warning(stale)) cost.warnings.push_back(*std::move(warning));
 }
 
-void warn_of_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced, const std::string& on) {
+void warn_of_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced, const std::optional<Date>& on) {
     if (auto warning = no_price_warning(cost.unpriced, "the cost")) cost.warnings.push_back(*std::move(warning));
     warn_of_stale_prices(cost, priced, on);
     if (!cost.proven)

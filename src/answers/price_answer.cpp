@@ -49,7 +49,7 @@ std::vector<PriceLine> prices_ever(const Ingredient& ingredient, const std::vect
         lines.back().newest = false;
     }
     for (PriceLine& line : prices_now(ingredient, today)) lines.push_back(std::move(line));
-    const auto day_of = [](const PriceLine& line) { return line.pack ? line.pack->on : std::string(); };
+    const auto day_of = [](const PriceLine& line) { return line.pack ? line.pack->on : std::nullopt; };
     std::stable_sort(lines.begin(), lines.end(),
                      [&](const PriceLine& a, const PriceLine& b) { return day_of(a) < day_of(b); });
     return lines;
@@ -60,7 +60,7 @@ PriceList price_list(std::vector<PriceLine> lines) {
     for (const PriceLine& line : lines) {
         add_once(all, line.name);
         if (line.pack && line.pack->price) add_once(priced, line.name);
-        if (line.stale && line.newest) add_once(stale, line.name + " (" + line.pack->on + ")");
+        if (line.stale && line.newest) add_once(stale, line.name + " (" + date_text(*line.pack->on) + ")");
     }
     for (const std::string& name : all)
         if (std::find(priced.begin(), priced.end(), name) == priced.end()) missing.push_back(name);

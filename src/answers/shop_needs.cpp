@@ -95,10 +95,10 @@ PackNeed pack_need(const ShoppedIngredient& shopped, const std::vector<SessionNe
                                                             mass_in(pack, shopped.ingredient).in(gram) + gram_slack)),
                               pack.price->minor(), shop == shops.end() ? -1 : static_cast<int>(shop - shops.begin())});
     }
-    for (const StockLot& lot : stock.lots(shopped.ingredient.name, date_text(sessions.front().on))) {
+    for (const StockLot& lot : stock.lots(shopped.ingredient.name, sessions.front().on)) {
         const auto grams = static_cast<std::int64_t>(lot.mass.in(gram) + gram_slack);
-        const int last = lot.best_before.empty() ? static_cast<int>(sessions.size()) - 1
-                                                 : last_session_by(parse_stored_date(lot.best_before), sessions);
+        const int last =
+            !lot.best_before ? static_cast<int>(sessions.size()) - 1 : last_session_by(*lot.best_before, sessions);
         if (grams > 0 && last >= 0) need.stock.push_back({grams, last});
     }
     return need;

@@ -208,7 +208,7 @@ private:
                                         true});
         std::vector<std::string> stale, large;
         for (const PackToBuy& bought : answer_.packs) {
-            const std::string dated = bought.name + " (" + bought.pack.on + ")";
+            const std::string dated = bought.name + " (" + date_or_blank(bought.pack.on) + ")";
             if (is_stale(bought.pack, request_.today) && std::find(stale.begin(), stale.end(), dated) == stale.end())
                 stale.push_back(dated);
         }

@@ -14,7 +14,7 @@ std::optional<Warning> stale_prices(const std::vector<const Ingredient*>& ingred
     for (const Ingredient* ingredient : ingredients) {
         const Pack* pack = pricing_pack(*ingredient);
         if (!pack || !is_stale(*pack, today)) continue;
-        std::string dated = ingredient->name + " (" + pack->on + ")";
+        std::string dated = ingredient->name + " (" + date_text(*pack->on) + ")";
         if (std::find(stale.begin(), stale.end(), dated) == stale.end()) stale.push_back(std::move(dated));
     }
     return stale_warning(stale);

@@ -4,16 +4,17 @@
 #include <string>
 #include <variant>
 
+#include "quantities/date.h"
 #include "quantities/money.h"
 #include "quantities/quantity.h"
 
 namespace baitwright {
 
-/// A pack as a shop sells it: its size, and what it cost there on a day ("2026-03-01"), if known.
+/// A pack as a shop sells it: its size, and what it cost there on a day, if known.
 struct Pack {
     std::variant<Mass, Volume> size;
     std::optional<Money> price;
-    std::string on;    ///< ISO 8601 date; empty where not stated
+    std::optional<Date> on;
     std::string shop;  ///< empty where not stated
 };
 

@@ -60,7 +60,7 @@ void enter_price(PriceBook& book, const Pack& told) {
 }
 
 bool is_stale(const Pack& pack, Date today) {
-    return !pack.on.empty() && year_after(parse_stored_date(pack.on)) < today;
+    return pack.on && year_after(*pack.on) < today;
 }
 
 }  // namespace baitwright

@@ -10,14 +10,14 @@ void StockOnHand::put(std::string_view ingredient, StockLot lot) {
     lots_[folded_name(ingredient)].push_back(std::move(lot));
 }
 
-std::vector<StockLot> StockOnHand::lots(std::string_view ingredient, std::string_view on) const {
+std::vector<StockLot> StockOnHand::lots(std::string_view ingredient, const std::optional<Date>& on) const {
     const auto found = lots_.find(folded_name(ingredient));
     if (found == lots_.end()) return {};
     std::vector<StockLot> good;
     for (const StockLot& lot : found->second)
-        if (lot.best_before.empty() || lot.best_before >= on) good.push_back(lot);
+        if (!lot.best_before || lot.best_before >= on) good.push_back(lot);
     std::stable_sort(good.begin(), good.end(), [](const StockLot& a, const StockLot& b) {
-        if (a.best_before.empty() != b.best_before.empty()) return b.best_before.empty();
+        if (!a.best_before || !b.best_before) return a.best_before.has_value() && !b.best_before;
         return a.best_before < b.best_before;
     });
     return good;

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "quantities/date.h"
 #include "quantities/money.h"
 #include "quantities/quantity.h"
 
@@ -14,7 +15,7 @@ namespace baitwright {
 /// So much of an ingredient, bought at one time: it has one age and one price.
 struct StockLot {
     Mass mass;
-    std::string best_before = {};    ///< ISO 8601 date; empty where nobody knows
+    std::optional<Date> best_before = {};
     std::optional<Money> paid = {};  ///< for all of it; 0 for what was paid for before, such as mix from the freezer
 };
 
@@ -24,8 +25,9 @@ public:
     /// The mass must be above zero.
     void put(std::string_view ingredient, StockLot lot);
 
-    /// The lots that are still good on that day, the first to expire first, those without a date last.
-    [[nodiscard]] std::vector<StockLot> lots(std::string_view ingredient, std::string_view on) const;
+    /// The lots that are still good on that day, or all where none is told, the first to expire first, those without a
+    /// date last.
+    [[nodiscard]] std::vector<StockLot> lots(std::string_view ingredient, const std::optional<Date>& on) const;
 
     [[nodiscard]] bool empty() const { return lots_.empty(); }
 

@@ -30,7 +30,7 @@ struct Word {
 /// program asks the machine for these.
 struct Surroundings {
     LibraryPlace library;
-    std::string today;  ///< ISO 8601 date
+    Date today;
 };
 
 /// What a command has to say and how it ended; nothing is printed before all of it is known.

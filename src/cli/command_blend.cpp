@@ -38,8 +38,8 @@ CommandResult run_blend(const Arguments& arguments, const Surroundings& around) 
             throw UsageError("too-many-bags", "a batch that small does not fill " + std::to_string(bags) + " bags",
                              "give a larger --batch, or fewer --bags");
         const SharedBatch shared = share_batch(named.shelf(), answer, bags);
-        text += "\n" + share_text(answer, shared, parse_date(around.today));
-        json["shared"] = share_json(answer, shared, parse_date(around.today));
+        text += "\n" + share_text(answer, shared, around.today);
+        json["shared"] = share_json(answer, shared, around.today);
     }
     text += save_recipe(arguments, around, answer.recipe);
     return {arguments.has("--json")  ? json_text(json)

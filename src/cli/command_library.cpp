@@ -60,12 +60,13 @@ std::string level_vessel(const Arguments& arguments) {
 }
 
 /// What the kitchen tests say: the keys with their values, and how and when each was measured.
-std::vector<KeyValue> read_measurements(const Arguments& arguments, const std::string& today) {
+std::vector<KeyValue> read_measurements(const Arguments& arguments, Date today) {
     std::vector<KeyValue> measured;
     const std::string spread = arguments.value("--spread").value_or("5 %");
     const auto add = [&](const char* key, const std::string& value, const char* usual_how) {
-        measured.push_back(
-            {key, value, "measured: " + arguments.value("--how").value_or(usual_how) + ", " + today, spread});
+        measured.push_back({key, value,
+                            "measured: " + arguments.value("--how").value_or(usual_how) + ", " + date_text(today),
+                            spread});
     };
     if (const auto value = arguments.value("--absorption")) add("absorption", *value, "squeeze test");
     if (const auto value = arguments.value("--slump")) add("slump", *value, "up-ended pot");

@@ -36,7 +36,7 @@ void book(const Arguments& arguments, Store& store, MixAnswer& answer, int statu
 
 CommandResult run_mix(const Arguments& arguments, const Surroundings& around) {
     MixRequest request = mix_request(arguments);
-    request.today = parse_date(around.today);
+    request.today = around.today;
     const Date on = day_of(arguments, around);
     if (arguments.has("--on") && !arguments.has("--book"))
         throw UsageError("unfit-flag", "--on is the day of a booking", "add --book, or leave it out");

@@ -22,7 +22,7 @@ void refuse_mistyped_verb(const Arguments& arguments, const Store& store) {
 
 Pack told_pack(const Arguments& arguments, const Ingredient& ingredient, const Store& store, Date on) {
     Pack pack;
-    pack.on = date_text(on);
+    pack.on = on;
     const std::string size = arguments.value("--pack").value_or("1 pack");
     const Packs packs = flag_value("--pack", [&] { return read_packs(size, ingredient); });
     if (packs.count != 1)
@@ -64,7 +64,7 @@ CommandResult list_prices(const Arguments& arguments, const Surroundings& around
     if (names.empty()) names = store.ingredient_names();
     std::vector<PriceLine> lines;
     for (const std::string& name : names)
-        for (PriceLine& line : prices_now(store.ingredient(name), parse_date(around.today)))
+        for (PriceLine& line : prices_now(store.ingredient(name), around.today))
             if (shop.empty() || (line.pack && folded_name(line.pack->shop) == folded_name(shop)))
                 lines.push_back(std::move(line));
     return shown(arguments, "price list", price_list(std::move(lines)));
@@ -73,7 +73,7 @@ CommandResult list_prices(const Arguments& arguments, const Surroundings& around
 CommandResult price_history(const Arguments& arguments, const Surroundings& around) {
     Store store = store_of(around);
     const Ingredient ingredient = store.ingredient(arguments.words().front());
-    auto lines = prices_ever(ingredient, store.old_prices(ingredient.name), parse_date(around.today));
+    auto lines = prices_ever(ingredient, store.old_prices(ingredient.name), around.today);
     return shown(arguments, "price history", price_list(std::move(lines)));
 }
 

@@ -26,9 +26,8 @@ std::vector<SessionNeed> sessions_of(const std::vector<TimedWord>& words, const 
 }
 
 CommandResult shop(const Arguments& arguments, const Surroundings& around) {
-    const Date today = parse_date(around.today);
-    const SessionDays days = session_days(arguments, today);
-    const ShopRequest request = shop_request(arguments, today);
+    const SessionDays days = session_days(arguments, around.today);
+    const ShopRequest request = shop_request(arguments, around.today);
     StrategyRequest what_if;
     read_flag(arguments, "--people",
               [&](const std::string& text) { what_if.people = read_count(text, "for example --people 4"); });

@@ -39,7 +39,7 @@ CommandResult run_buy(const Arguments& arguments, const Surroundings& around) {
     purchase.lot.left = read_stock_mass(arguments.words().at(1), named);
     const Packs packs = read_packs(arguments.words().at(1), ingredient);
     purchase.packs = packs.count;
-    purchase.pack = {packs.size, {}, date_text(on), shop_of(arguments, store)};
+    purchase.pack = {packs.size, {}, on, shop_of(arguments, store)};
     read_flag(arguments, "--price", [&](const std::string& text) { purchase.pack.price = read_price(text); });
     purchase.lot.state = state_of(arguments).value_or(usual_state(ingredient.keeps));
     purchase.lot.got_on = on;
@@ -101,7 +101,7 @@ CommandResult run_undo(const Arguments& arguments, const Surroundings& around) {
     std::optional<std::int64_t> entry;
     if (!arguments.words().empty()) entry = flag_value("ENTRY", [&] { return read_entry(arguments.words().front()); });
     Store store = store_of(around);
-    return told(arguments, "stock undo", undo(store, entry, parse_date(around.today)));
+    return told(arguments, "stock undo", undo(store, entry, around.today));
 }
 
 }  // namespace

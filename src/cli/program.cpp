@@ -66,15 +66,15 @@ std::filesystem::path usual_store() {
 }
 
 /// The day by the machine's clock, or the one that BAITWRIGHT_TODAY holds: to look ahead or back, and for tests.
-std::string today() {
+Date today() {
     if (const std::string given = environment("BAITWRIGHT_TODAY"); !given.empty())
-        return flag_value("BAITWRIGHT_TODAY", [&] { return date_text(parse_date(given)); });
+        return flag_value("BAITWRIGHT_TODAY", [&] { return parse_date(given); });
     const std::time_t now = std::chrono::system_clock::to_time_t(std::chrono::system_clock::now());
     std::tm local{};
     localtime_r(&now, &local);
-    std::array<char, sizeof "2000-01-01"> text{};
-    std::strftime(text.data(), text.size(), "%Y-%m-%d", &local);
-    return text.data();
+    return std::chrono::year_month_day{std::chrono::year(local.tm_year + 1900),
+                                       std::chrono::month(static_cast<unsigned>(local.tm_mon + 1)),
+                                       std::chrono::day(static_cast<unsigned>(local.tm_mday))};
 }
 
 Surroundings surroundings(const Arguments& arguments) {

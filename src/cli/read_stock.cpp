@@ -67,12 +67,13 @@ Store store_of(const Surroundings& around) {
 }
 
 Date day_of(const Arguments& arguments, const Surroundings& around) {
-    const Date today = parse_date(around.today);
+    const Date today = around.today;
     const auto text = arguments.value("--on");
     if (!text) return today;
     const Date date = flag_value("--on", [&] { return parse_date(*text); });
     if (date > today)
-        throw UsageError("in-the-future", "--on: " + date_text(date) + " has not come yet; today is " + around.today,
+        throw UsageError("in-the-future",
+                         "--on: " + date_text(date) + " has not come yet; today is " + date_text(today),
                          "enter what has happened, not what is planned");
     return date;
 }

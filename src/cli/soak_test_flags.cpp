@@ -53,7 +53,7 @@ std::vector<Flag> soak_test_flags() {
             {"--water-temp", "TEMPERATURE", "of the soak test's water; 15degC where not given"}};
 }
 
-std::vector<KeyValue> read_soak_test(const Arguments& arguments, const Ingredient& pellet, const std::string& today) {
+std::vector<KeyValue> read_soak_test(const Arguments& arguments, const Ingredient& pellet, Date today) {
     const bool tested = arguments.has("--soak-test"), through = arguments.has("--soaked-through");
     if (!tested && !through) {
         if (arguments.has("--water-temp"))
@@ -66,7 +66,8 @@ std::vector<KeyValue> read_soak_test(const Arguments& arguments, const Ingredien
             "'" + pellet.name + "' is a " + std::string(name_of(pellet.kind)) + "; only pellets have a soak test",
             "pump expanders and drop three in a glass");
     std::vector<KeyValue> measured;
-    const std::string spread = arguments.value("--spread").value_or("15 %"), source = "measured: soak test, " + today;
+    const std::string spread = arguments.value("--spread").value_or("15 %"),
+                      source = "measured: soak test, " + date_text(today);
     Ratio capacity = pellet.capacity.value;
     read_flag(arguments, "--soaked-through", [&](const std::string& text) {
         capacity = read_through(text);

@@ -12,6 +12,6 @@ namespace baitwright {
 std::vector<Flag> soak_test_flags();
 
 /// What the soak test says of the pellet: its capacity and its diffusivity at 15 degC, where they were measured.
-std::vector<KeyValue> read_soak_test(const Arguments& arguments, const Ingredient& pellet, const std::string& today);
+std::vector<KeyValue> read_soak_test(const Arguments& arguments, const Ingredient& pellet, Date today);
 
 }  // namespace baitwright

@@ -34,7 +34,7 @@ void put_keeping(Cells& cells, const std::string& heading, const std::optional<T
 void put_pack(Cells& cells, const std::string& heading, const Pack& pack) {
     cells[heading + "size"] = amount_text(pack.size);
     if (pack.price) cells[heading + "price"] = money_text(*pack.price);
-    put(cells, heading + "on", pack.on);
+    put(cells, heading + "on", date_or_blank(pack.on));
     put(cells, heading + "shop", pack.shop);
 }
 

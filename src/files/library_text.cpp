@@ -57,7 +57,7 @@ void write_pack(TomlWriter& out, const Pack& pack) {
     out.inner_heading("ingredient.pack");
     out.text("size", amount_text(pack.size));
     if (pack.price) out.text("price", money_text(*pack.price));
-    if (!pack.on.empty()) out.line("on", pack.on);
+    if (pack.on) out.line("on", date_text(*pack.on));
     out.text("shop", pack.shop);
 }
 

@@ -162,7 +162,7 @@ std::optional<TableReader> TableReader::inner(std::string_view key, std::string_
     return std::nullopt;
 }
 
-std::string TableReader::date(std::string_view key) {
+std::optional<Date> TableReader::date(std::string_view key) {
     const toml::node* node = find(key);
     if (!node) return {};
     if (const auto* date = node->as_date()) {
@@ -172,7 +172,8 @@ std::string TableReader::date(std::string_view key) {
                         "a date can be from 1900-01-01 to 2999-12-31");
             return {};
         }
-        return digits(on.year, 4) + "-" + digits(on.month, 2) + "-" + digits(on.day, 2);
+        return std::chrono::year_month_day{std::chrono::year(on.year), std::chrono::month(on.month),
+                                           std::chrono::day(on.day)};
     }
     faults_.add(baitwright::place_of(*node), "wrong-type",
                 in_quotes(key) + " must be a date such as 2026-03-01, not " + shown(*node),

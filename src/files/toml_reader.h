@@ -53,7 +53,7 @@ public:
     /// A table in braces or below a heading.
     std::optional<TableReader> inner(std::string_view key, std::string_view what);
     /// A day as "2026-03-01".
-    std::string date(std::string_view key);
+    std::optional<Date> date(std::string_view key);
 
     /// Calls `visit` for each block headed [[key]]. A single [key] is a fault, and still visited for its own.
     void each_block(std::string_view key, std::string_view what, const std::function<void(TableReader&)>& visit);

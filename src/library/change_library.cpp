@@ -13,8 +13,8 @@ namespace {
 
 /// Puts each entry after laying the old one of its name by, in one transaction.
 template <class Entry, class Find, class Text>
-std::vector<EntryChange> put_all(Store& store, const std::vector<Entry>& entries, const std::string& kind,
-                                 const std::string& today, Find&& find, Text&& text) {
+std::vector<EntryChange> put_all(Store& store, const std::vector<Entry>& entries, const std::string& kind, Date today,
+                                 Find&& find, Text&& text) {
     std::vector<EntryChange> changes;
     store.change([&] {
         for (const Entry& entry : entries) {
@@ -23,7 +23,7 @@ std::vector<EntryChange> put_all(Store& store, const std::vector<Entry>& entries
                 changes.push_back({entry.name, EntryChange::Kind::unchanged});
                 continue;
             }
-            if (old) store.retire({kind, old->name, today, text(*old)});
+            if (old) store.retire({kind, old->name, date_text(today), text(*old)});
             store.put(entry, EntryOwner::person);
             changes.push_back({entry.name, old ? EntryChange::Kind::replaced : EntryChange::Kind::added});
         }
@@ -51,15 +51,14 @@ void check_all(const std::vector<Entry>& entries, const Shelf& shelf, Check&& ch
 
 }  // namespace
 
-std::vector<EntryChange> put_ingredients(Store& store, const std::vector<Ingredient>& ingredients,
-                                         const std::string& today) {
+std::vector<EntryChange> put_ingredients(Store& store, const std::vector<Ingredient>& ingredients, Date today) {
     return put_all(
         store, ingredients, "ingredient", today,
         [&](const std::string& name) { return store.ingredient_to_mend(name); },
         [](const Ingredient& old) { return toml_text({old}); });
 }
 
-std::vector<EntryChange> put_recipes(Store& store, const std::vector<Recipe>& recipes, const std::string& today) {
+std::vector<EntryChange> put_recipes(Store& store, const std::vector<Recipe>& recipes, Date today) {
     MemoryShelf on_top(&store);
     for (const Recipe& recipe : recipes) on_top.put(recipe);
     check_all(recipes, on_top,
@@ -69,8 +68,7 @@ std::vector<EntryChange> put_recipes(Store& store, const std::vector<Recipe>& re
         [](const Recipe& old) { return toml_text(old); });
 }
 
-std::vector<EntryChange> put_strategies(Store& store, const std::vector<Strategy>& strategies,
-                                        const std::string& today) {
+std::vector<EntryChange> put_strategies(Store& store, const std::vector<Strategy>& strategies, Date today) {
     check_all(strategies, store, [](const Strategy& strategy, const Shelf& shelf) {
         static_cast<void>(unroll_strategy(shelf, strategy));
     });

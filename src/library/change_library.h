@@ -22,13 +22,11 @@ struct EntryChange {
 };
 
 /// Puts entries into the store, all or none, in place of those of the same name, which are kept as old versions.
-/// `today` is an ISO 8601 date. Ingredients must be free of faults.
-std::vector<EntryChange> put_ingredients(Store& store, const std::vector<Ingredient>& ingredients,
-                                         const std::string& today);
+/// Ingredients must be free of faults.
+std::vector<EntryChange> put_ingredients(Store& store, const std::vector<Ingredient>& ingredients, Date today);
 /// Recipes are resolved first, with each other in reach. Throws InputError with the faults of all of them.
-std::vector<EntryChange> put_recipes(Store& store, const std::vector<Recipe>& recipes, const std::string& today);
+std::vector<EntryChange> put_recipes(Store& store, const std::vector<Recipe>& recipes, Date today);
 /// Strategies are unrolled first. Throws InputError with the faults of all of them.
-std::vector<EntryChange> put_strategies(Store& store, const std::vector<Strategy>& strategies,
-                                        const std::string& today);
+std::vector<EntryChange> put_strategies(Store& store, const std::vector<Strategy>& strategies, Date today);
 
 }  // namespace baitwright

@@ -28,8 +28,7 @@ StockOnHand shed_on_hand(const Shed& shed, const std::vector<IngredientNeed>& ne
         if (!item || item->kind != StockKind::ingredient || item->lots.empty()) continue;
         const std::vector<StockEntry> history = shed.history(item->name);
         for (const Lot& lot : item->lots)
-            stock.put(item->name, {mass_of(lot.left), lot.best_before ? date_text(*lot.best_before) : "",
-                                   paid_for_rest(lot, history)});
+            stock.put(item->name, {mass_of(lot.left), lot.best_before, paid_for_rest(lot, history)});
     }
     return stock;
 }

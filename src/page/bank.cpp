@@ -89,7 +89,7 @@ Json Bank::answer(const Json& request) {
     const std::string what = request.at("ask").text();
     if (what == "open") {
         add_library(request);
-        today_ = request.at("today").text();
+        today_ = parse_date(request.at("today").text());
         have_ = stock_told(Arguments({}, {{"--have", texts_of(request, "have")}}), shelf_);
         return contents(shelf_);
     }

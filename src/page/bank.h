@@ -31,7 +31,7 @@ public:
     Json ask(const Json& request);
 
     [[nodiscard]] const Shelf& shelf() const { return shelf_; }
-    [[nodiscard]] const std::string& today() const { return today_; }
+    [[nodiscard]] Date today() const { return today_; }
     /// What the flags say is in the shed, else what was there when the page was made.
     [[nodiscard]] StockOnHand stock(const Arguments& arguments) const;
 
@@ -40,7 +40,7 @@ private:
     void add_library(const Json& request);
 
     MemoryShelf shelf_;
-    std::string today_;
+    Date today_;
     StockOnHand have_;
 };
 

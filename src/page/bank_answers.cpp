@@ -47,7 +47,7 @@ Json reply(const Wanted& wanted, int status, Tell&& tell, Record&& record) {
 
 Json mix_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
     MixRequest request = mix_request(arguments);
-    request.today = parse_date(bank.today());
+    request.today = bank.today();
     const MixAnswer answer = answer_mix(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request);
     return reply(
         wanted, status_of(answer.warnings), [&] { return mix_told(answer); }, [&] { return mix_json(answer); });

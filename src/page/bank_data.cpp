@@ -168,7 +168,7 @@ Json bank_data(const BankContents& contents) {
     for (const CarriedStrategy& carried : contents.strategies)
         strategies.put(carried.strategy.name, carried_text(carried.strategy));
     Json data{{"version", contents.version},
-              {"made_on", contents.made_on},
+              {"made_on", date_text(contents.made_on)},
               {"start", contents.start ? Json(clock_text(*contents.start)) : Json()},
               {"people", contents.people},
               {"strategies", std::move(names)},

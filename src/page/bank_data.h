@@ -22,7 +22,7 @@ struct BankContents {
     std::vector<CarriedStrategy> strategies;
     const Shelf* library;  ///< for the mixes and pellets beyond the strategies'
     StockOnHand stock;
-    std::string made_on;       ///< ISO 8601 date
+    Date made_on;
     std::string version;       ///< of the program
     std::optional<int> start;  ///< minutes since midnight
     int people = 1;

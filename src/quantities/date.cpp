@@ -56,6 +56,10 @@ std::string date_text(Date date) {
                        static_cast<unsigned>(parts.day()));
 }
 
+std::string date_or_blank(const std::optional<Date>& date) {
+    return date ? date_text(*date) : "";
+}
+
 Date year_after(Date date) {
     const year_month_day next = year_month_day(date) + std::chrono::years(1);
     if (next.ok()) return next;

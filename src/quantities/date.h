@@ -1,6 +1,7 @@
 #pragma once
 
 #include <chrono>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -18,6 +19,9 @@ Date parse_stored_date(std::string_view text);
 
 /// Writes "2026-03-01".
 std::string date_text(Date date);
+
+/// The same, and nothing for no date.
+std::string date_or_blank(const std::optional<Date>& date);
 
 /// The same day one year on; of the 29th of February the 28th.
 Date year_after(Date date);

@@ -32,7 +32,7 @@ StrategyRequest::Price read_price(const std::string& text) {
 
 }  // namespace
 
-CostRequest cost_request(const Arguments& arguments, const std::string& today) {
+CostRequest cost_request(const Arguments& arguments, Date today) {
     CostRequest request;
     request.on = today;
     StrategyRequest& what_if = request.what_if;
@@ -44,7 +44,7 @@ CostRequest cost_request(const Arguments& arguments, const std::string& today) {
     read_flag(arguments, "--people",
               [&](const std::string& text) { what_if.people = read_count(text, "for example --people 4"); });
     read_flag(arguments, "--reused-frozen", [&](const std::string& text) { what_if.reused = parse<Ratio>(text); });
-    read_flag(arguments, "--on", [&](const std::string& text) { request.on = date_text(parse_date(text)); });
+    read_flag(arguments, "--on", [&](const std::string& text) { request.on = parse_date(text); });
     read_flag(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });
     return request;
 }

@@ -11,7 +11,7 @@ namespace baitwright {
 
 /// What if? As the flags say. `today` is where --on does not say otherwise; the times are the words' own
 /// (`timed_word`). Throws UsageError, naming the flag.
-CostRequest cost_request(const Arguments& arguments, const std::string& today);
+CostRequest cost_request(const Arguments& arguments, Date today);
 
 /// What --have says is in the shed. Throws UsageError, naming the flag.
 StockOnHand stock_told(const Arguments& arguments, const Shelf& shelf);

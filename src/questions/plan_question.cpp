@@ -30,7 +30,7 @@ Time minutes_between(int earlier, int later) {
     return ((later - earlier + minutes_a_day) % minutes_a_day) * minute;
 }
 
-PlanRequest plan_request(const Arguments& arguments, const std::string& today) {
+PlanRequest plan_request(const Arguments& arguments, Date today) {
     PlanRequest request;
     request.cost = cost_request(arguments, today);
     read_flag(arguments, "--start", [&](const std::string& text) { request.start = parse_clock(text); });

@@ -8,7 +8,7 @@
 namespace baitwright {
 
 /// What the flags ask for, but the strategy and the venue. Throws UsageError, naming the flag.
-PlanRequest plan_request(const Arguments& arguments, const std::string& today);
+PlanRequest plan_request(const Arguments& arguments, Date today);
 
 /// "11:20" and not "110 min".
 bool is_clock(const std::string& text);

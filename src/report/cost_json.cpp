@@ -131,7 +131,7 @@ Json bought_json(const PackBought& bought) {
             {"price_minor", bought.pack.price->minor()},
             {"total_minor", bought.total.minor()},
             {"shop", bought.pack.shop.empty() ? Json() : Json(bought.pack.shop)},
-            {"on", bought.pack.on.empty() ? Json() : Json(bought.pack.on)}};
+            {"on", bought.pack.on ? Json(date_text(*bought.pack.on)) : Json()}};
 }
 
 Json cost_json(const StrategyCost& cost) {

@@ -174,8 +174,4 @@ std::string shown_ratio(Ratio ratio) {
     return fmt::format("{:.2f}", double(ratio));
 }
 
-std::string date_or_blank(const std::optional<Date>& date) {
-    return date ? date_text(*date) : "";
-}
-
 }  // namespace baitwright

@@ -57,7 +57,5 @@ std::string shown_count_range(double low, double high);
 std::string shown_ratio(Ratio ratio);
 /// The value to so many significant digits, without an exponent, thousands with a comma.
 std::string significant(double value, int digits);
-/// "2026-03-01", or nothing.
-std::string date_or_blank(const std::optional<Date>& date);
 
 }  // namespace baitwright

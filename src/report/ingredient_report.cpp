@@ -59,7 +59,7 @@ Json pack_json(const Pack& pack) {
               {"size_ml", nullptr},
               {"price_minor", json_minor(pack.price)},
               {"currency", pack.price ? Json(pack.price->currency().code) : Json()},
-              {"on", pack.on.empty() ? Json() : Json(pack.on)},
+              {"on", pack.on ? Json(date_text(*pack.on)) : Json()},
               {"shop", pack.shop.empty() ? Json() : Json(pack.shop)}};
     if (const Mass* mass = std::get_if<Mass>(&pack.size)) json["size_g"] = mass->in(gram);
     if (const Volume* volume = std::get_if<Volume>(&pack.size)) json["size_ml"] = volume->in(millilitre);
@@ -138,7 +138,7 @@ std::string ingredient_text(const Ingredient& i) {
         text += paragraph("Pack      ", fmt::format("{}{}{}{}", shown_pack(pack),
                                                     pack.price ? " at " + money_text(*pack.price) : ", no price known",
                                                     pack.shop.empty() ? "" : " from " + pack.shop,
-                                                    pack.on.empty() ? "" : " on " + pack.on));
+                                                    pack.on ? " on " + date_text(*pack.on) : ""));
     if (i.label_dose) text += paragraph("Label     ", "at most " + dose_rate_text(*i.label_dose));
     if (const std::string keeps = keeping_text(i.keeps); !keeps.empty()) text += paragraph("Keeps     ", keeps);
     if (const std::string made_of = composition_text(i.composition); !made_of.empty())

@@ -26,7 +26,7 @@ std::string per_kilogram_cell(const PriceLine& line) {
 std::string day_cell(const PriceLine& line) {
     if (!line.pack) return "";
     std::vector<std::string> said;  // a price told without its day is used all the same
-    if (!line.pack->on.empty()) said.push_back(line.pack->on);
+    if (line.pack->on) said.push_back(date_text(*line.pack->on));
     if (!line.newest) said.emplace_back("before");
     if (line.newest && line.stale) said.emplace_back("old");
     if (line.newest && line.reckoned_by) said.emplace_back("in use");
@@ -40,7 +40,7 @@ Json pack_json(const std::string& name, const std::optional<Pack>& pack) {
               {"size_ml", nullptr},
               {"price_minor", priced ? Json(pack->price->minor()) : Json()},
               {"currency", priced ? Json(pack->price->currency().code) : Json()},
-              {"on", pack ? text_or_null(pack->on) : Json()},
+              {"on", pack && pack->on ? Json(date_text(*pack->on)) : Json()},
               {"shop", pack ? text_or_null(pack->shop) : Json()}};
     if (!pack) return json;
     if (const Mass* mass = std::get_if<Mass>(&pack->size)) json["size_g"] = mass->in(gram);
@@ -57,7 +57,7 @@ std::vector<std::string> pack_cells(const std::string& name, const std::optional
         cells[3] = std::to_string(pack->price->minor());
         cells[4] = pack->price->currency().code;
     }
-    cells[5] = pack->on;
+    cells[5] = date_or_blank(pack->on);
     cells[6] = pack->shop;
     return cells;
 }
@@ -109,7 +109,7 @@ std::string price_change_text(const PriceChange& change) {
     std::string text = shown_pack(change.told) + " at " + money_text(*change.told.price) +
                        (change.told.shop.empty() ? "" : " from " + change.told.shop) + " on " + change.told.on;
     const auto dated = [](const Pack& pack) {
-        return (pack.price ? money_text(*pack.price) : "no price") + (pack.on.empty() ? "" : " on " + pack.on);
+        return (pack.price ? money_text(*pack.price) : "no price") + (pack.on ? " on " + date_text(*pack.on) : "");
     };
     if (!change.in_use)
         text += "; kept, but a newer one is known: " + dated(*change.before);

@@ -69,12 +69,12 @@ std::string moment_text(const SessionPlan& plan, Time moment) {
     return fmt::format("{}{}:{:02}", minutes < 0 && whole > 0 ? "-" : "", whole / 60, whole % 60);
 }
 
-CardSheet session_sheet(const SessionPlan& plan, const std::string& today) {
+CardSheet session_sheet(const SessionPlan& plan, Date today) {
     CardSheet sheet;
     sheet.title = plan.strategy;
     sheet.subtitle = subtitle_of(plan);
     sheet.foot = foot_of(plan);
-    sheet.day = today;
+    sheet.day = date_text(today);
     sheet.sections = weigh_sections(plan);
     for (CardSection section :
          {soak_section(plan), before_section(plan), total_section(plan), water_section(plan), mind_section(plan)})

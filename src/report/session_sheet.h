@@ -10,8 +10,8 @@
 namespace baitwright {
 
 /// The plan as one sheet to take along: what to weigh and wet, soak and pump; what to do before the start; what goes in
-/// when, to tick off; all of it together; what to mind. `today` is ISO 8601.
-CardSheet session_sheet(const SessionPlan& plan, const std::string& today);
+/// when, to tick off; all of it together; what to mind.
+CardSheet session_sheet(const SessionPlan& plan, Date today);
 
 /// A moment of the session: "09:30", or without a clock "1:20", and "-0:45" before the start.
 std::string moment_text(const SessionPlan& plan, Time moment);

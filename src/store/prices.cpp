@@ -42,9 +42,10 @@ constexpr const char* drop_prices_in_use =
 Pack pack_in(const StoreConnection& connection, const Query& row) {
     const auto size = mass_or_volume(row.text(0), row.number(1));
     if (!size) throw connection.damaged("a pack measured by '" + row.text(0) + "'");
-    Pack pack{*size, std::nullopt, row.text(4), row.name(5)};
-    if (row.empty(2)) return pack;
+    Pack pack{*size, std::nullopt, std::nullopt, row.name(5)};
     try {
+        if (const std::string on = row.text(4); !on.empty()) pack.on = parse_stored_date(on);
+        if (row.empty(2)) return pack;
         pack.price = Money(row.whole(2), currency_named(row.text(3)));
     } catch (const InputError& error) {
         throw connection.damaged(error.what());
@@ -72,8 +73,8 @@ void write_packs(StoreConnection& connection, std::int64_t ingredient, const std
             price = pack.price->minor();
             currency = pack.price->currency().code;
         }
-        Query(connection, insert_pack, ingredient, ++position, size.measure, size.number, price, currency, pack.on,
-              pack.shop)
+        Query(connection, insert_pack, ingredient, ++position, size.measure, size.number, price, currency,
+              date_or_blank(pack.on), pack.shop)
             .run();
         write_shop(connection, pack.shop);
     }
@@ -82,7 +83,7 @@ void write_packs(StoreConnection& connection, std::int64_t ingredient, const std
 void write_old_price(StoreConnection& connection, std::int64_t ingredient, const Pack& pack) {
     const StoredAmount size = stored(pack.size);
     Query(connection, insert_old_price, ingredient, size.measure, size.number, pack.price->minor(),
-          pack.price->currency().code, pack.on, pack.shop)
+          pack.price->currency().code, date_or_blank(pack.on), pack.shop)
         .run();
 }
 

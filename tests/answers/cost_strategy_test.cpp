@@ -60,7 +60,7 @@ Strategy corn_and_hemp() {
 
 CostRequest asked_today() {
     CostRequest request;
-    request.on = "2026-11-25";
+    request.on = parse_date("2026-11-25");
     return request;
 }
 

@@ -15,7 +15,7 @@ Pack pack(std::variant<Mass, Volume> size, const char* price, std::string on, st
 
 std::vector<std::string> prices(const std::vector<Pack>& packs) {
     std::vector<std::string> texts;
-    for (const Pack& one : packs) texts.push_back(money_text(*one.price) + " " + one.on);
+    for (const Pack& one : packs) texts.push_back(money_text(*one.price) + " " + date_or_blank(one.on));
     return texts;
 }
 

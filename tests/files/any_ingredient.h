@@ -78,7 +78,7 @@ inline std::vector<Pack> any_packs() {
         if (*rc::gen::arbitrary<bool>())
             pack.price = Money(*rc::gen::inRange(0, 100000),
                                currency_named(*rc::gen::element<std::string>("GBP", "EUR", "CHF", "JPY", "KWD")));
-        if (*rc::gen::arbitrary<bool>()) pack.on = "2024-02-29";
+        if (*rc::gen::arbitrary<bool>()) pack.on = parse_date("2024-02-29");
         if (*rc::gen::arbitrary<bool>()) pack.shop = any_name();
     }
     return packs;

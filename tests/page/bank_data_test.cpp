@@ -13,7 +13,7 @@ namespace {
 BankContents contents_with(const Shelf& shelf, const std::string& strategy) {
     BankContents contents;
     contents.library = &shelf;
-    contents.made_on = "2026-05-16";
+    contents.made_on = parse_date("2026-05-16");
     contents.version = "0.1.0";
     contents.strategies.push_back({&shelf, shelf.strategy(strategy)});
     return contents;

@@ -12,7 +12,7 @@ namespace {
 Json data_of(const Shelf& shelf, const std::vector<std::string>& names) {
     BankContents contents;
     contents.library = &shelf;
-    contents.made_on = "2026-05-16";
+    contents.made_on = parse_date("2026-05-16");
     contents.version = "0.1.0";
     for (const std::string& name : names) contents.strategies.push_back({&shelf, shelf.strategy(name)});
     return bank_data(contents);
@@ -68,7 +68,7 @@ TEST_CASE("what is in the shed when the page is made is not bought again") {
     const auto shelf = shipped_shelf();
     BankContents contents;
     contents.library = shelf.get();
-    contents.made_on = "2026-05-16";
+    contents.made_on = parse_date("2026-05-16");
     contents.strategies.push_back({shelf.get(), shelf->strategy("open carpet")});
     const auto outlay = [&] {
         Bank bank;

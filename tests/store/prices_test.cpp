@@ -26,7 +26,8 @@ void tell(Store& store, const Pack& told) {
 
 std::vector<std::string> texts(const std::vector<Pack>& packs) {
     std::vector<std::string> texts;
-    for (const Pack& one : packs) texts.push_back(money_text(*one.price) + " " + one.on + " " + one.shop);
+    for (const Pack& one : packs)
+        texts.push_back(money_text(*one.price) + " " + date_or_blank(one.on) + " " + one.shop);
     return texts;
 }
 

@@ -55,7 +55,7 @@ std::string line(std::string_view key, const Property<Q>& p) {
 }
 
 std::string line(const Pack& pack) {
-    std::string text = line(pack.size) + line(pack.on) + line(pack.shop);
+    std::string text = line(pack.size) + line(date_or_blank(pack.on)) + line(pack.shop);
     if (pack.price) text += std::to_string(pack.price->minor()) + std::string(pack.price->currency().code);
     return text + "\n";
 }
