@@ -54,7 +54,7 @@ std::function<double(const DropAnswer&)> read_wish(const std::string& text) {
     const auto equals = text.find('=');
     const std::string what = text.substr(0, equals);
     if (equals == std::string::npos || (what != "carpet" && what != "breaks"))
-        throw InputError("unknown-wish", "'" + text + "' is no wish that can be searched for",
+        throw InputError("unknown-wish", "'" + text + "' cannot be searched for",
                          "write it as in --want carpet=1.2m or --want breaks=0.6m");
     const Length wanted = in_range(parse<Length>(text.substr(equals + 1)));
     return [what, wanted](const DropAnswer& answer) {
@@ -132,11 +132,11 @@ CommandSpec command_drop() {
          {"--loose", "VOLUME", "a loose handful, strewn: 100ml"},
          {"--thrown", "", "the ball is thrown, not lowered or cupped"},
          {"--squeeze", "HOW", "light, firm or hard"},
-         {"--feel", "FEEL", "how wet; the mix's own where not given"},
+         {"--feel", "FEEL", "how wet (default: the mix's own feel)"},
          {"--tow", "SPEED", "of the water at the top: 2cm/s"},
-         {"--tow-bottom", "SPEED", "at the bottom; on still water it runs back: -0.3 of the top's where not given"},
+         {"--tow-bottom", "SPEED", "at the bottom; on still water it runs back (default -0.3 of the top's)"},
          {"--water-temp", "TEMPERATURE", "of the lake: 8degC"},
-         {"--hook", "PELLET", "does this hook pellet fall with the feed?"},
+         {"--hook", "PELLET", "tells whether this hook pellet falls with the feed"},
          {"--compare", "WHAT", "side by side: feels, sizes or forms"},
          {"--want", "WISH", "searches feels, cups and balls: carpet=1.2m, breaks=0.6m"},
          {"--hold", "TIME", "your bucket test: seconds until it fell apart"},

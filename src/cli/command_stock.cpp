@@ -49,7 +49,7 @@ CommandResult show_stock(const Arguments& arguments, const Surroundings& around)
     const ShedAnswer answer = answer_of(arguments, store, parse_date(around.today));
     if (arguments.has("--json")) return {json_text(shed_json(answer)), 0};
     if (arguments.has("--csv")) return {csv_of_rows(shed_rows(answer)), 0};
-    if (answer.items.empty() && !arguments.words().empty()) return {"There is none of it in the shed.\n", 0};
+    if (answer.items.empty() && !arguments.words().empty()) return {"There is none of that in the shed.\n", 0};
     return {shed_text(answer), 0};
 }
 
