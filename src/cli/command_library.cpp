@@ -200,7 +200,7 @@ CommandResult recipe_add(const Arguments& arguments, const Surroundings& around)
 
 CommandSpec command_ingredient_add() {
     return {"ingredient add",
-            "put an ingredient of your own into the store",
+            "add an ingredient of your own to the store",
             {{"NAME", "what you call it"}},
             {{"--kind", "KIND", "base, pellet, expander, seed, particle, powder, soil, liquid"},
              {"--like", "INGREDIENT", "start from the values of this one"},
@@ -230,7 +230,7 @@ CommandSpec command_ingredient_measure() {
 
 CommandSpec command_ingredient_import() {
     return {"ingredient import",
-            "take the ingredients of a TOML or CSV file into the store; old versions are kept",
+            "add the ingredients of a TOML or CSV file to the store; old versions are kept",
             {{"FILE", "ending in .toml or .csv"}},
             {},
             import_file,
@@ -241,7 +241,7 @@ CommandSpec command_ingredient_import() {
 CommandSpec command_ingredient_export() {
     return {"ingredient export",
             "ingredients as TOML, or as CSV for a spreadsheet",
-            {{"INGREDIENT", "their names; all of them where none is given", true, false}},
+            {{"INGREDIENT", "their names (default: all of them)", true, false}},
             {{"--csv", "", "as CSV"},
              {"--to", "FILE", "write it to this file, not to the screen"},
              {"--replace", "", "write over a file that is there"}},
@@ -251,7 +251,7 @@ CommandSpec command_ingredient_export() {
 
 CommandSpec command_recipe_add() {
     return {"recipe add",
-            "take the mixes of a TOML file into the store; old versions are kept",
+            "add the mixes of a TOML file to the store; old versions are kept",
             {{"FILE", "ending in .toml, or - for standard input"}},
             {},
             recipe_add,

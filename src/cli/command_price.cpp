@@ -85,7 +85,7 @@ CommandSpec command_price() {
     return {"price",
             "what a pack of an ingredient costs now; the old price is kept",
             {{"INGREDIENT", "its name"}},
-            {{"--pack", "SIZE", "of the pack: 1kg, 500ml; may be left out where it comes in one size"},
+            {{"--pack", "SIZE", "size of the pack: 1kg, 500ml; leave it out where there is only one size"},
              {"--is", "PRICE", "what the pack costs: £4.20, 340p, \"3.40 EUR\""},
              {"--shop", "SHOP", "where"},
              {"--new-shop", "", "this shop is new: no price from it yet"},

@@ -112,7 +112,7 @@ CommandSpec command_strategy_check() {
 
 CommandSpec command_strategy_add() {
     return {"strategy add",
-            "take the strategies of a TOML file into the store; old versions are kept",
+            "add the strategies of a TOML file to the store; old versions are kept",
             {{"FILE", "ending in .toml, or - for standard input"}},
             {},
             add_strategy,

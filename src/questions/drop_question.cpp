@@ -28,7 +28,7 @@ DropForm form_of(const Arguments& arguments) {
 
 Squeeze read_squeeze(const std::string& text) {
     if (const auto squeeze = find_squeeze(text)) return *squeeze;
-    throw InputError("unknown-squeeze", "'" + text + "' is no way to squeeze", "it can be light, firm or hard");
+    throw InputError("unknown-squeeze", "'" + text + "' is not a way to squeeze", "it can be light, firm or hard");
 }
 
 void read_own_look(const Arguments& arguments, OwnLook& own) {
