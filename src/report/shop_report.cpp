@@ -161,8 +161,7 @@ std::string shop_text(const ShopAnswer& answer) {
             std::find_if(answer.missing.begin(), answer.missing.end(),
                          [](const NotOnSale& missing) { return missing.why == NotOnSale::Why::no_price; });
         unpriced != answer.missing.end())
-        text += paragraph("Prices    ", "Say what a pack costs, for example: baitwright price \"" + unpriced->name +
-                                            "\" --pack 1kg --is £4.40");
+        text += paragraph("Prices    ", "Say what a pack costs with: baitwright price \"" + unpriced->name + "\"");
     return text;
 }
 

@@ -166,7 +166,7 @@ std::string shed_text(const ShedAnswer& answer) {
     if (answer.items.empty())
         return "The shed is empty. Say what is in it, for example\n"
                "  baitwright stock count \"brown crumb\" 1.5kg\n"
-               "  baitwright stock buy \"brown crumb\" 1kg --price £2.10\n";
+               "  baitwright stock buy \"brown crumb\" 1kg\n";
     TextTable table({Align::left, Align::right, Align::left, Align::left, Align::left, Align::left});
     table.row({"in the shed", "left", "kept", "since", "opened", "best before"});
     for (const StockItem& item : answer.items) {
