@@ -184,7 +184,7 @@ const std::vector<Flag>& common_flags() {
     static const std::vector<Flag> flags{
         {"--json", "", "the answer as JSON, unrounded"},
         {"--store", "FILE", "use this store in place of the usual one"},
-        {"--library", "FOLDER", "use the TOML files in this folder in place of the store"},
+        {"--library", "FOLDER", "use the TOML files below this folder in place of the store"},
     };
     return flags;
 }

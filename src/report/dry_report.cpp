@@ -40,7 +40,7 @@ std::string dry_text(const DryAnswer& answer) {
             shown_range(answer.to_spray), answer.becomes));
     text += paragraph(
         "How sure  ",
-        "Weigh the tub: what it has lost is what it needs back (baitwright water reckons from the weight). This is an estimate; shade, "
+        "Weigh the tub: what it has lost is what it needs back (baitwright water works from the weight). This is an estimate; shade, "
         "a lid and a damp cloth count for more than any of it.");
     for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
     return text;
