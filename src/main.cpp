@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "cli/program.h"
+#include "cli/terminal_letters.h"
 
 namespace {
 
@@ -19,6 +20,7 @@ int print(std::FILE* stream, const std::string& text, const std::string& done = 
 
 int run(const std::vector<std::string>& given) {
     try {
+        baitwright::write_for(baitwright::terminal_letters());
         const baitwright::CommandResult result = baitwright::run_program(given);
         const int printed = print(stdout, result.output, result.done_already);
         if (!result.aside.empty()) print(stderr, result.aside);

@@ -181,7 +181,7 @@ void add_ranges(const DropSetup& setup, double own_spread, DropAnswer& answer) {
 HookAnswer hook_of(const Shelf& shelf, const std::string& name, const DropSetup& setup, const DropAnswer& answer) {
     const Ingredient in = shelf.ingredient(name);
     if (in.kind != IngredientKind::expander && in.kind != IngredientKind::pellet)
-        throw UsageError("not-a-pellet", "'" + in.name + "' is no hook pellet",
+        throw UsageError("not-a-pellet", "'" + in.name + "' is not a hook pellet",
                          "see them with: baitwright ingredient list --kind expander");
     Density density = in.envelope_density.value;
     if (in.kind == IngredientKind::expander) density += in.porosity.value * setup.water.density;

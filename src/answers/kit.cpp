@@ -43,7 +43,7 @@ KitItem::Kind kind_of(std::string_view word, std::string_view whole) {
     }
     const std::string near = folded.empty() ? "" : did_you_mean(folded, words);
     throw InputError(
-        "unknown-kit", in_quotes(whole) + " is no kit known here",
+        "unknown-kit", in_quotes(whole) + " is not kit known here",
         near.empty() ? R"(a cup, a pot, a feeder or a tub with its size, as in "cup 250" or "tub 12 l")" : near);
 }
 

@@ -8,7 +8,7 @@ namespace baitwright {
 
 std::vector<Warning> oddities_of(const Strategy& strategy, const UnrolledStrategy& unrolled) {
     std::vector<Warning> odd = unrolled.warnings;
-    if (strategy.hookbaits.empty()) odd.push_back({"no-hookbait", "no hookbait is stated, so none is reckoned with"});
+    if (strategy.hookbaits.empty()) odd.push_back({"no-hookbait", "no hookbait is given, so none is counted"});
     for (std::size_t i = 0; i < strategy.feeds.size(); ++i) {
         const bool fed = std::any_of(unrolled.feeds.begin(), unrolled.feeds.end(),
                                      [&](const FeedNeed& need) { return need.written == i; });

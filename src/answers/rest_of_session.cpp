@@ -108,7 +108,7 @@ RestOfFeed rest_of(const LeftOver& left, const SessionPlan& plan, const RestRequ
 std::vector<PlanAdvice> advice_on(Bites bites) {
     switch (bites) {
         case Bites::steady:
-            return {{"Keep the rhythm; no top-up.", "feed that fish are not asking for only fills them"}};
+            return {{"Keep the rhythm; no top-up.", "feed that fish are not looking for only fills them"}};
         case Bites::slow:
             return {{"Fish past the feed first and work back over it; then top up.",
                      "the fish may only have moved to the edge"},

@@ -190,8 +190,8 @@ void warn_of_water(const WettedMix& wetted, Mass dry, MixAnswer& answer) {
     const double ratio = added_water_ratio(wetted.need.marks, answer.wetness);  // what the feel asks for
     if (ratio > 0) answer.dry_to_add = (wetted.wetting_present / ratio - wetted.need.wetted_share) * dry;
     answer.warnings.push_back({"too-wet",
-                               "the liquids, films and water already in are more than this feel asks for: no "
-                               "water, and more of the dry mix is needed",
+                               "add no water but more of the dry mix: the liquids, films and water already in "
+                               "are more than this feel takes",
                                true});
 }
 

@@ -217,7 +217,7 @@ private:
             if (line.bought > Mass{} && line.left_over > line.need) large.push_back(line.name);
         if (!large.empty())
             answer_.warnings.push_back(
-                {"more-left-than-used", "packs are so large that more is left over than used of " + listed(large)});
+                {"more-left-than-used", "the packs are so large that more is left over than used of " + listed(large)});
     }
 
     const StockOnHand& stock_;

@@ -6,6 +6,8 @@ namespace baitwright {
 
 namespace {
 
+constexpr std::string_view allergens_begin = "Allergens: holds ",
+                           allergens_end = "; name them on the tub and wash your hands.";
 constexpr std::string_view allergen_source = "UK declarable allergens, Regulation (EU) 1169/2011 annex II";
 
 std::vector<Caution> make_cautions() {
@@ -57,9 +59,29 @@ std::vector<std::string> caution_sentences(const std::vector<std::string>& words
         else
             sentences.emplace_back(caution.sentence);
     }
-    if (!allergens.empty())
-        sentences.push_back("Allergens: holds " + allergens + "; name them on the tub and wash your hands.");
+    if (!allergens.empty()) sentences.push_back(std::string(allergens_begin) + allergens + std::string(allergens_end));
     return sentences;
+}
+
+ShortCautions short_cautions(const std::vector<std::string>& sentences) {
+    ShortCautions result;
+    std::string dust, allergens;
+    for (const std::string& sentence : sentences) {
+        if (sentence == find_caution("dust")->sentence)
+            dust = "fine dust";
+        else if (sentence.starts_with(allergens_begin) && sentence.ends_with(allergens_end))
+            allergens = "allergens (" +
+                        sentence.substr(allergens_begin.size(),
+                                        sentence.size() - allergens_begin.size() - allergens_end.size()) +
+                        ")";
+        else
+            result.in_full.push_back(sentence);
+    }
+    std::string both = dust + (!dust.empty() && !allergens.empty() ? " and " : "") + allergens;
+    if (both.empty()) return result;
+    both.front() = dust.empty() ? 'A' : 'F';
+    result.in_short = both + ", as 'mix' says in full.";
+    return result;
 }
 
 std::string brief_cautions(const std::vector<std::string>& sentences) {

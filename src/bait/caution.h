@@ -25,6 +25,14 @@ const Caution* find_caution(std::string_view word);
 /// The sentences for these words, each once, allergens gathered into one sentence.
 std::vector<std::string> caution_sentences(const std::vector<std::string>& words);
 
+/// Such sentences where 'mix' says them in full for the same bait: dust and allergens put in one line, which still
+/// names the allergens; every other caution as it is.
+struct ShortCautions {
+    std::vector<std::string> in_full;
+    std::string in_short;  ///< "Fine dust, and allergens (fish, gluten): as 'mix' says in full."; may be empty
+};
+ShortCautions short_cautions(const std::vector<std::string>& sentences);
+
 /// Such sentences in one line: the brief forms of those that have one, the others as they are.
 std::string brief_cautions(const std::vector<std::string>& sentences);
 

@@ -51,17 +51,16 @@ CommandResult run_blend(const Arguments& arguments, const Surroundings& around) 
 }  // namespace
 
 CommandSpec command_blend() {
-    return {
-        "blend",
-        "the cheapest mix within limits, and what each limit costs",
-        {{"SPEC",
-          "what it may hold and what must hold of it: a shipped blend's name, a TOML file, or - for standard input"}},
-        {{"--batch", "MASS", "how much of it is made, dry: 25kg; decides which packs its prices are from"},
-         {"--bags", "NUMBER", "shares the batch out dry into so many bags, with labels and the cost a head"},
-         save_flag(),
-         {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-        run_blend,
-        "baitwright blend \"club sack\" --batch 25kg --bags 6"};
+    return {"blend",
+            "the cheapest mix within limits, and what each limit costs",
+            {{"SPEC",
+              "what it may be made of, and its limits: a shipped blend's name, a TOML file, or - for standard input"}},
+            {{"--batch", "MASS", "how much to make, dry: 25kg; decides which packs its prices are from"},
+             {"--bags", "NUMBER", "share the batch out dry into this many bags, with labels and the cost a head"},
+             save_flag(),
+             {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
+            run_blend,
+            "baitwright blend \"club sack\" --batch 25kg --bags 6"};
 }
 
 }  // namespace baitwright

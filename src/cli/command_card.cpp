@@ -34,7 +34,7 @@ SheetFile sheet_file(const Arguments& arguments) {
 
 PrintedSheet print(const CardSheet& sheet, SheetFormat format) {
     auto* const printer = static_cast<SheetPrinter*>(load_module(drawing, "card"));
-    PrintedSheet printed = printer->print(sheet, format);
+    PrintedSheet printed = printer->print(with_degree_signs(sheet), format);
     if (!printed.fault.empty())
         throw Error(FaultClass::answer_is_no, Fault{"no-sheet",
                                                     "the sheet could not be drawn: " + printed.fault,

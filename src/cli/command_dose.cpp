@@ -46,13 +46,13 @@ CommandResult run_dose(const Arguments& arguments, const Surroundings& around) {
 
 CommandSpec command_dose() {
     return {"dose",
-            "how much of an additive: by its rate, its label, or as it went on another bait",
+            "how much of an additive: by its rate, its label, or as you dosed another bait",
             {{"WHAT", "a mix, for all its additives; or one additive, for a bait"}},
             {{"--amount", "AMOUNT", "of the bait: 500g, 2pt; of a mix its dry mass, or a volume of it wet"},
              {"--bait", "INGREDIENT", "what the additive goes on; a volume needs it"},
-             {"--rate", "RATE", R"("25 ml per kg dry", "2 %"; the label's where not given)"},
-             {"--as", "DOSE", "carried over from another bait: \"15ml in 0.5pt of fishmeal micro pellet 2 mm\""},
-             {"--water", "VOLUME", "that it is stirred into: tells the strength"},
+             {"--rate", "RATE", R"("25 ml per kg dry", "2 %" (default: the label's))"},
+             {"--as", "DOSE", "as much as on another bait: \"15ml in 0.5pt of fishmeal micro pellet 2 mm\""},
+             {"--water", "VOLUME", "what it is stirred into; tells the strength"},
              {"--feel", "FEEL", "of a mix"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             run_dose,

@@ -19,7 +19,7 @@ IngredientKind read_kind(const std::string& text) {
         listed += (i ? ", " : "") + names.back();
     }
     const std::string hint = did_you_mean(text, names);
-    throw InputError("unknown-kind", "'" + text + "' is no kind of ingredient",
+    throw InputError("unknown-kind", "'" + text + "' is not a kind of ingredient",
                      hint.empty() ? "the kinds are: " + listed : hint);
 }
 
@@ -57,7 +57,7 @@ CommandSpec command_ingredient_list() {
 
 CommandSpec command_ingredient_show() {
     return {"ingredient show",
-            "all that is known of an ingredient, and from where",
+            "all that is known of an ingredient, and where it comes from",
             {{"INGREDIENT", "its name"}},
             {{"--old", "", "the versions that were replaced"}},
             show_ingredient,

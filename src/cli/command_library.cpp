@@ -32,7 +32,7 @@ CommandResult told(const Arguments& arguments, const std::string& command, const
 KeyValue read_key_value(const std::string& text) {
     const auto equals = text.find('=');
     if (equals == std::string::npos || equals == 0)
-        throw InputError("no-value", "'" + text + "' gives no value", "write it as in --set \"absorption=0.7 g/g\"");
+        throw InputError("no-value", "'" + text + "' has no value", "write it as in --set \"absorption=0.7 g/g\"");
     return {text.substr(0, equals), text.substr(equals + 1)};
 }
 
@@ -107,7 +107,7 @@ CommandResult measure(const Arguments& arguments, const Surroundings& around) {
     const Ingredient old = store.ingredient(arguments.words().front());
     for (KeyValue& value : read_soak_test(arguments, old, around.today)) measured.push_back(std::move(value));
     if (measured.empty())
-        throw UsageError("nothing-measured", "nothing to put down",
+        throw UsageError("nothing-measured", "no measurement was given",
                          "for example --absorption \"0.7 g/g\", or --vessel 1pt --holds 240g");
     check_marks(arguments, old);
     move_marks(arguments, old, measured);
@@ -183,7 +183,7 @@ CommandResult recipe_add(const Arguments& arguments, const Surroundings& around)
     Store store = open_store(around.library.store);
     CommandResult result = told(arguments, "recipe add", put_recipes(store, recipes, around.today));
     if (!file.ingredients.empty() && !arguments.has("--json"))
-        result.output += "Its ingredients were left; take them in with: baitwright ingredient import " + path + "\n";
+        result.output += "Its ingredients were not added; to add them: baitwright ingredient import " + path + "\n";
     return result;
 }
 
@@ -191,10 +191,10 @@ CommandResult recipe_add(const Arguments& arguments, const Surroundings& around)
 
 CommandSpec command_ingredient_add() {
     return {"ingredient add",
-            "put an ingredient of your own into the store",
+            "add an ingredient of your own to the store",
             {{"NAME", "what you call it"}},
             {{"--kind", "KIND", "base, pellet, expander, seed, particle, powder, soil, liquid"},
-             {"--like", "INGREDIENT", "begin with the values of this one"},
+             {"--like", "INGREDIENT", "start from the values of this one"},
              {"--set", "KEY=VALUE", "a value, by its key in the files: \"absorption=0.7 g/g\"; may be repeated", true}},
             add_ingredient,
             R"(baitwright ingredient add "red crumb" --like "brown crumb" --set colour=red)",
@@ -210,7 +210,7 @@ CommandSpec command_ingredient_measure() {
                       {"--moisture", "SHARE", "of the bag: \"8 %\""},
                       {"--vessel", "VOLUME", "level vessel: what it holds, 1pt"},
                       {"--holds", "MASS", "level vessel: what that weighs, 240g"},
-                      {"--spread", "SHARE", "how far your measurements differ; 5 % where not given"},
+                      {"--spread", "SHARE", "how far your measurements differ (default 5 %)"},
                       {"--how", "TEXT", "how you measured, in your words"}},
                      measure,
                      R"(baitwright ingredient measure "brown crumb" --absorption "0.7 g/g")",
@@ -221,7 +221,7 @@ CommandSpec command_ingredient_measure() {
 
 CommandSpec command_ingredient_import() {
     return {"ingredient import",
-            "take the ingredients of a TOML or CSV file into the store; old versions are kept",
+            "add the ingredients of a TOML or CSV file to the store; old versions are kept",
             {{"FILE", "ending in .toml or .csv"}},
             {},
             import_file,
@@ -232,9 +232,9 @@ CommandSpec command_ingredient_import() {
 CommandSpec command_ingredient_export() {
     return {"ingredient export",
             "ingredients as TOML, or as CSV for a spreadsheet",
-            {{"INGREDIENT", "their names; all of them where none is given", true, false}},
+            {{"INGREDIENT", "their names (default: all of them)", true, false}},
             {{"--csv", "", "as CSV"},
-             {"--to", "FILE", "into a file, not onto the screen"},
+             {"--to", "FILE", "write it to this file, not to the screen"},
              {"--replace", "", "write over a file that is there"}},
             export_file,
             "baitwright ingredient export --csv --to bags.csv"};
@@ -242,7 +242,7 @@ CommandSpec command_ingredient_export() {
 
 CommandSpec command_recipe_add() {
     return {"recipe add",
-            "take the mixes of a TOML file into the store; old versions are kept",
+            "add the mixes of a TOML file to the store; old versions are kept",
             {{"FILE", "ending in .toml, or - for standard input"}},
             {},
             recipe_add,

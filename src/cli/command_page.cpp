@@ -123,11 +123,11 @@ CommandSpec command_page() {
             {{"STRATEGY", "one or more: names or TOML files", true}},
             {{"-o", "FILE", "where to: bank.html"},
              {"--replace", "", "lets -o write over a file that is there"},
-             {"--start", "CLOCK", "the first put-in: 09:30; chosen on the phone where not given"},
-             {"--people", "NUMBER", "so many anglers, each feeding all of it"},
+             {"--start", "CLOCK", "the first put-in: 09:30 (default: chosen on the phone)"},
+             {"--people", "NUMBER", "how many anglers, each feeding all of it"},
              {"--have", "NAME=AMOUNT",
-              "this is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
-             {"--empty-shed", "", "reckon as if nothing were in the shed"}},
+              "what is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
+             {"--empty-shed", "", "as if nothing were in the shed"}},
             run_page,
             "baitwright page \"open carpet\" --start 09:30 -o bank.html"};
 }

@@ -22,10 +22,10 @@ CommandResult run_plan(const Arguments& arguments, const Surroundings& around) {
 
 std::vector<Flag> flags_of_plan() {
     std::vector<Flag> flags = plan_flags();
-    flags.push_back({"--now", "CLOCK", "on the day: it is now 11:20, or so many minutes after the start"});
+    flags.push_back({"--now", "CLOCK", "on the day, what time it is: 11:20, or minutes after the start"});
     flags.push_back(
-        {"--left", "AMOUNT", "with --now: \"1.5 l silt bed\" is left, as it goes in; may be repeated", true});
-    flags.push_back({"--bites", "WORD", "with --now: steady, slow or none; steady where not given"});
+        {"--left", "AMOUNT", "with --now: what is left, as it goes in: \"1.5 l silt bed\"; may be repeated", true});
+    flags.push_back({"--bites", "WORD", "with --now: steady, slow or none (default steady)"});
     return flags;
 }
 

@@ -85,11 +85,11 @@ CommandSpec command_price() {
     return {"price",
             "what a pack of an ingredient costs now; the old price is kept",
             {{"INGREDIENT", "its name"}},
-            {{"--pack", "SIZE", "of the pack: 1kg, 500ml; may be left out where it comes in one size"},
+            {{"--pack", "SIZE", "size of the pack: 1kg, 500ml; leave it out where there is only one size"},
              {"--is", "PRICE", "what the pack costs: £4.20, 340p, \"3.40 EUR\""},
              {"--shop", "SHOP", "where"},
-             {"--new-shop", "", "no price was told of this shop before"},
-             {"--on", "DATE", "the day you saw it, 2026-03-01; today where not given"},
+             {"--new-shop", "", "this shop is new: no price from it yet"},
+             {"--on", "DATE", "the day you saw it: 2026-03-01 (default today)"},
              prices_csv_flag},
             tell,
             "baitwright price \"fishmeal, brown\" --pack 1kg --is £4.40 --shop \"the mill\"",
@@ -98,7 +98,7 @@ CommandSpec command_price() {
 
 CommandSpec command_price_list() {
     return {"price list",
-            "the prices by which is reckoned, what is old and what is missing",
+            "the prices in use, which are old and which are missing",
             {{"INGREDIENT", "only these", true, false}},
             {{"--shop", "SHOP", "only of this shop"}, prices_csv_flag},
             list_prices,

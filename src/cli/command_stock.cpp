@@ -49,7 +49,7 @@ CommandResult show_stock(const Arguments& arguments, const Surroundings& around)
     const ShedAnswer answer = answer_of(arguments, store, around.today);
     if (arguments.has("--json")) return {json_text(shed_json(answer)), 0};
     if (arguments.has("--csv")) return {csv_of_rows(shed_rows(answer)), 0};
-    if (answer.items.empty() && !arguments.words().empty()) return {"There is none of it in the shed.\n", 0};
+    if (answer.items.empty() && !arguments.words().empty()) return {"There is none of that in the shed.\n", 0};
     return {shed_text(answer), 0};
 }
 
@@ -67,17 +67,17 @@ CommandResult stock_history(const Arguments& arguments, const Surroundings& arou
 
 CommandSpec command_stock() {
     return {"stock",
-            "what is in the shed, the first to be used first",
+            "what is in the shed, in the order to use it",
             {{"NAME", "only these ingredients or mixes", true, false}},
-            {{"--all", "", "all of a very full shed, not the first 60 names"},
-             {"--csv", "", "a row a lot, as CSV for a spreadsheet, unrounded"}},
+            {{"--all", "", "all of a very full shed, not just the first 60 names"},
+             {"--csv", "", "as CSV for a spreadsheet, a row for each lot, unrounded"}},
             show_stock,
             "baitwright stock"};
 }
 
 CommandSpec command_stock_history() {
     return {"stock history",
-            "all that came and went of one thing",
+            "everything of one thing that came in and went out",
             {{"NAME", "the ingredient or mix"}},
             {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             stock_history,

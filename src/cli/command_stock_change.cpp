@@ -13,8 +13,8 @@ namespace baitwright {
 
 namespace {
 
-const Flag on_flag{"--on", "DATE", "the day it happened, 2026-03-01; today where not given"};
-const Flag best_before_flag{"--best-before", "DATE", "the date on the bag; else reckoned from how long it keeps"};
+const Flag on_flag{"--on", "DATE", "the day it happened: 2026-03-01 (default today)"};
+const Flag best_before_flag{"--best-before", "DATE", "the date on the bag (default: by how long it keeps)"};
 const Flag cold_flag{"--cold", "", "kept in the cold"};
 const Flag frozen_flag{"--frozen", "", "kept in the freezer"};
 const Flag only_cold_flag{"--cold", "", "only what is kept in the cold"};
@@ -92,7 +92,7 @@ CommandResult run_waste(const Arguments& arguments, const Surroundings& around) 
 std::int64_t read_entry(const std::string& text) {
     const double number = parse_number(text);
     if (!(number >= 1 && number <= 9e15) || number != std::floor(number))
-        throw InputError("out-of-range", "'" + text + "' is no number of an entry",
+        throw InputError("out-of-range", "'" + text + "' is not the number of an entry",
                          "see them with: baitwright stock history NAME");
     return static_cast<std::int64_t>(number);
 }
@@ -108,11 +108,11 @@ CommandResult run_undo(const Arguments& arguments, const Surroundings& around) {
 
 CommandSpec command_stock_buy() {
     return {"stock buy",
-            "a bag came into the shed",
+            "add a bag to the shed",
             {{"INGREDIENT", "its name"}, amount_word},
             {{"--price", "PRICE", "what a pack cost, as in £2.10; it becomes the price in use"},
              {"--shop", "SHOP", "where"},
-             {"--new-shop", "", "no price was told of this shop before"},
+             {"--new-shop", "", "this shop is new: no price from it yet"},
              on_flag,
              best_before_flag,
              cold_flag,
@@ -125,7 +125,7 @@ CommandSpec command_stock_buy() {
 
 CommandSpec command_stock_keep() {
     return {"stock keep",
-            "a made-up mix is put by: in the cold for a day or two, or in the freezer",
+            "put a made-up mix by: in the cold for a day or two, or in the freezer",
             {{"RECIPE", "the mix"}, {"AMOUNT", "what it weighs, wet: 1.2kg"}},
             {{"--frozen", "", "in the freezer, where it keeps three months"},
              {"--refrozen", "", "it was frozen and thawed before; not to be done a second time"},
@@ -139,10 +139,10 @@ CommandSpec command_stock_keep() {
 
 CommandSpec command_stock_count() {
     return {"stock count",
-            "what is really there; the ledger is put right by the difference",
+            "say what is really there; the ledger is put right by the difference",
             {{"NAME", "the ingredient or mix"}, {"AMOUNT", "all there is of it: 400g, 2pt, \"1 pack\", none"}},
             {on_flag,
-             {"--best-before", "DATE", "what is more than the ledger knew is a bag of its own, with this date"},
+             {"--best-before", "DATE", "if there is more than the ledger knew: a new bag, with this date"},
              only_cold_flag,
              only_frozen_flag,
              lots_csv_flag},
@@ -153,7 +153,7 @@ CommandSpec command_stock_count() {
 
 CommandSpec command_stock_use() {
     return {"stock use",
-            "something was used; the first to expire goes first",
+            "take out what was used, from the bag that expires first",
             {{"NAME", "the ingredient or mix"}, amount_word},
             {on_flag, only_cold_flag, only_frozen_flag, lots_csv_flag},
             run_use,
@@ -163,7 +163,7 @@ CommandSpec command_stock_use() {
 
 CommandSpec command_stock_waste() {
     return {"stock waste",
-            "something was thrown out; the first to expire goes first",
+            "take out what was thrown away, from the bag that expires first",
             {{"NAME", "the ingredient or mix"}, amount_word},
             {on_flag, only_cold_flag, only_frozen_flag, lots_csv_flag},
             run_waste,
@@ -173,8 +173,8 @@ CommandSpec command_stock_waste() {
 
 CommandSpec command_stock_undo() {
     return {"stock undo",
-            "take an entry back; it stays in the ledger, with its undoing",
-            {{"ENTRY", "its number; the last one where none is given", false, false}},
+            "undo an entry; the ledger keeps it, and the undoing too",
+            {{"ENTRY", "its number (default: the last one)", false, false}},
             {lots_csv_flag},
             run_undo,
             "baitwright stock undo",

@@ -33,11 +33,11 @@ CommandResult run_stock_session(const Arguments& arguments, const Surroundings& 
 
 CommandSpec command_stock_session() {
     return {"stock session",
-            "all that a session takes goes out of the shed at once, hookbaits too; stock undo takes it back",
+            "take all that a session needs out of the shed at once, hookbaits too; stock undo puts it back",
             {{"STRATEGY", "its name, a TOML file, or - for standard input"}},
-            {{"--length", "TIME", "the session lasts so long: 3h"},
-             {"--people", "NUMBER", "so many anglers, each feeding all of it"},
-             {"--on", "DATE", "the day of the session, 2026-11-28; today where not given"},
+            {{"--length", "TIME", "how long the session lasts: 3h"},
+             {"--people", "NUMBER", "how many anglers, each feeding all of it"},
+             {"--on", "DATE", "the day of the session: 2026-11-28 (default today)"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             run_stock_session,
             "baitwright stock session \"open carpet\" --on 2026-11-28",

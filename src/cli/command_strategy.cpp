@@ -80,8 +80,8 @@ CommandResult add_strategy(const Arguments& arguments, const Surroundings& aroun
     if (arguments.has("--json")) return {json_text(change_json("strategy add", names_of(changes))), 0};
     std::string told = change_text(names_of(changes));
     if (!file.ingredients.empty())
-        told += "Its ingredients were left; take them in with: baitwright ingredient import " + path + "\n";
-    if (!file.recipes.empty()) told += "Its mixes were left; take them in with: baitwright recipe add " + path + "\n";
+        told += "Its ingredients were not added; to add them: baitwright ingredient import " + path + "\n";
+    if (!file.recipes.empty()) told += "Its mixes were not added; to add them: baitwright recipe add " + path + "\n";
     return {told, 0};
 }
 
@@ -112,7 +112,7 @@ CommandSpec command_strategy_check() {
 
 CommandSpec command_strategy_add() {
     return {"strategy add",
-            "take the strategies of a TOML file into the store; old versions are kept",
+            "add the strategies of a TOML file to the store; old versions are kept",
             {{"FILE", "ending in .toml, or - for standard input"}},
             {},
             add_strategy,

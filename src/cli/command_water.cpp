@@ -25,9 +25,10 @@ CommandSpec command_water() {
             {{"RECIPE", "the mix in the tub: its name, a TOML file, or - for standard input"}},
             {{"--dry-mass", "MASS", "the dry mix that went into the tub: 1kg"},
              {"--added", "VOLUME", "the water poured in so far: 700ml"},
-             {"--weighs", "MASS", "in its place, what the wet mix weighs now, without the tub; also after drying out"},
-             {"--minutes", "TIME", "since the water went in: 2, 20min; settled where not given"},
-             {"--feel", "FEEL", "how wet you want it; the mix's own feel where not given"},
+             {"--weighs", "MASS",
+              "instead of --added, what the wet mix weighs now, without the tub; also after drying out"},
+             {"--minutes", "TIME", "since the water went in: 2, 20min (default: settled)"},
+             {"--feel", "FEEL", "how wet you want it (default: the mix's own feel)"},
              {"--water-temp", "TEMPERATURE", "of the water poured in: 8degC"}},
             run_water,
             "baitwright water \"silt bed\" --dry-mass 1kg --added 820ml --minutes 5"};

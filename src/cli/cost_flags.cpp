@@ -10,18 +10,19 @@ namespace baitwright {
 
 std::vector<Flag> cost_flags() {
     std::vector<Flag> flags{
-        {"--length", "TIME", "the session lasts so long: 3h"},
+        {"--length", "TIME", "how long the session lasts: 3h"},
         {"--feel", "FEEL", "wet every mix to this feel"},
         {"--without", "NAME", "leave an ingredient or a mix out; the rest takes its room; may be repeated", true},
         {"--price", "NAME=PRICE", "what if it cost this: \"brown crumb=£2.10/kg\", \"maggots=£3/pt\"; may be repeated",
          true},
-        {"--people", "NUMBER", "so many anglers, each feeding all of it"},
+        {"--people", "NUMBER", "how many anglers, each feeding all of it"},
         {"--have", "NAME=AMOUNT",
-         "this is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
-        {"--empty-shed", "", "reckon as if nothing were in the shed"},
-        {"--reused-frozen", "SHARE", "of each session's damp mix, kept frozen for the next: 50%, not paid twice"},
-        {"--on", "DATE", "the day of the session, 2026-11-28; today where not given"},
-        {"--seed", "NUMBER", "draws another sample for the ranges"},
+         "what is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
+        {"--empty-shed", "", "as if nothing were in the shed"},
+        {"--reused-frozen", "SHARE",
+         "how much of each session's damp mix is frozen for the next: 50%; it is not paid for twice"},
+        {"--on", "DATE", "the day of the session: 2026-11-28 (default today)"},
+        {"--seed", "NUMBER", "another random draw for the ranges"},
         {"--csv", "", "as CSV for a spreadsheet, unrounded"},
     };
     for (const Flag& flag : picture_flags()) flags.push_back(flag);

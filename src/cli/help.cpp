@@ -40,7 +40,7 @@ std::string command_lines(std::string_view beginning) {
 std::string help_text() {
     return "baitwright works out an angler's bait: what to weigh, how much water, what it\ncosts. Say what you want to know:\n\n" +
            command_lines("") +
-           "\nEach tells more with --help. For example\n  baitwright mix \"silt bed\" --wet-volume 3l\n";
+           "\nEach says more with --help. For example\n  baitwright mix \"silt bed\" --wet-volume 3l\n";
 }
 
 std::string help_text(const CommandSpec& command) {
@@ -57,7 +57,7 @@ std::string help_of_group(std::string_view word) {
     const std::string lines = command_lines(std::string(word) + " ");
     return lines.empty()
                ? lines
-               : fmt::format("baitwright {} needs a word more:\n\n{}\nEach tells more with --help.\n", word, lines);
+               : fmt::format("baitwright {} needs a subcommand:\n\n{}\nEach says more with --help.\n", word, lines);
 }
 
 }  // namespace baitwright

@@ -10,12 +10,11 @@ namespace baitwright {
 
 std::vector<Flag> plan_flags() {
     std::vector<Flag> flags{
-        {"--start", "CLOCK", "the first put-in: 09:30; minutes from the start where not given"},
-        {"--from", "CLOCK",
-         "the work can begin then, and nothing is done before: 08:10, or \"80 min\" before the start"},
-        {"--venue", "VENUE", "hold it against the rules of this water: its name, or a TOML file"},
+        {"--start", "CLOCK", "the first put-in: 09:30 (default: count minutes from the start)"},
+        {"--from", "CLOCK", "the earliest you can begin the work: 08:10, or \"80 min\" before the start"},
+        {"--venue", "VENUE", "check it against the rules of this water: its name, or a TOML file"},
         {"--kit", "ITEM", R"(what you have: "cup 250", "pot 25", "feeder 30", "tub 12 l"; may be repeated)", true},
-        {"--water-temp", "TEMPERATURE", "of the water poured on; the strategy's where not given"},
+        {"--water-temp", "TEMPERATURE", "of the water poured on (default: the strategy's)"},
     };
     constexpr std::array<std::string_view, 9> shared{
         "--length", "--feel", "--without", "--price", "--people", "--have", "--empty-shed", "--reused-frozen", "--on"};

@@ -109,15 +109,17 @@ const CommandSpec* find_command(const std::vector<std::string>& given, std::size
 
 [[noreturn]] void refuse_command(const std::vector<std::string>& given) {
     std::vector<std::string> verbs;
-    std::string subcommands;
+    std::string subcommands, last_words;
     for (const CommandSpec& command : all_commands()) {
         verbs.emplace_back(command.verb);
-        if (command.verb.starts_with(given[0] + " ")) subcommands += "\n    baitwright " + std::string(command.verb);
+        if (!command.verb.starts_with(given[0] + " ")) continue;
+        subcommands += "\n    baitwright " + std::string(command.verb);
+        last_words += (last_words.empty() ? "" : ", ") + std::string(command.verb.substr(given[0].size() + 1));
     }
     if (!subcommands.empty())
         throw UsageError("incomplete-command",
-                         "'" + given[0] + "' needs a word more" +
-                             (given.size() > 1 ? ", and '" + given[1] + "' is none of them" : ""),
+                         "'" + given[0] + "' needs a subcommand: " + last_words +
+                             (given.size() > 1 ? "; '" + given[1] + "' is none of them" : ""),
                          "one of these:" + subcommands);
     if (given[0].starts_with("-"))
         throw UsageError("unknown-command", "'" + given[0] + "' stands before any command",
@@ -181,8 +183,8 @@ const char* program_version() {
 const std::vector<Flag>& common_flags() {
     static const std::vector<Flag> flags{
         {"--json", "", "the answer as JSON, unrounded"},
-        {"--store", "FILE", "another store than the usual one"},
-        {"--library", "FOLDER", "read every TOML file below this folder in place of the store"},
+        {"--store", "FILE", "use this store in place of the usual one"},
+        {"--library", "FOLDER", "use the TOML files below this folder in place of the store"},
     };
     return flags;
 }

@@ -101,8 +101,7 @@ std::string shop_of(const Arguments& arguments, const Store& store) {
     const auto named = arguments.value("--shop");
     if (!named) {
         if (arguments.has("--new-shop"))
-            throw UsageError("no-shop", "--new-shop says nothing without --shop",
-                             "for example --shop \"the mill\" --new-shop");
+            throw UsageError("no-shop", "--new-shop needs --shop", "for example --shop \"the mill\" --new-shop");
         return {};
     }
     if (const std::string why = refused_as_name(*named); !why.empty())
@@ -112,7 +111,7 @@ std::string shop_of(const Arguments& arguments, const Store& store) {
     if (arguments.has("--new-shop")) return *named;
     const std::vector<std::string> shops = store.shops();
     const std::string nearest = did_you_mean(*named, shops);
-    throw UsageError("unknown-shop", "--shop: no price was ever told of " + in_quotes(*named),
+    throw UsageError("unknown-shop", "--shop: no price is known from " + in_quotes(*named),
                      (nearest.empty() ? "" : nearest + " ") + "add --new-shop if it is a new one");
 }
 

@@ -168,7 +168,7 @@ std::optional<Date> TableReader::date(std::string_view key) {
     if (const auto* date = node->as_date()) {
         const toml::date on = date->get();
         if (on.year < 1900 || on.year > 2999) {
-            faults_.add(baitwright::place_of(*node), "not-a-date", in_quotes(key) + " lies beyond all use",
+            faults_.add(baitwright::place_of(*node), "not-a-date", in_quotes(key) + " is out of range",
                         "a date can be from 1900-01-01 to 2999-12-31");
             return {};
         }

@@ -133,7 +133,7 @@ Json first_question(const Json& strategy, const Json& mixes, int people) {
     if (const Json* fed = strategy["feels"].find(mix.text()); fed && !(*fed == (*own)["feel"]))
         flags["--feel"] = Json::array({*fed});
     const Json& warmth = strategy["water_temp_c"];
-    flags["--water-temp"] = {(warmth.is_null() ? std::string("15") : number_text(warmth.number())) + " degC"};
+    flags["--water-temp"] = {(warmth.is_null() ? std::string("15") : number_text(warmth.number())) + " \u00b0C"};
     flags["--people"] = {std::to_string(people)};
     return {{"ask", "mix"}, {"words", Json::array({mix})}, {"flags", flags}, {"give", {"told", "json"}}};
 }

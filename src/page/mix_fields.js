@@ -13,7 +13,7 @@ function makeMixFields(kept, on) {
     size: amountField({ label: "Size", changed: on.amount }),
     dryOf: selectField({ label: "of", choices: [theDryMix], changed: on.amount }),
     feel: selectField({ label: "Feel", choices: feelChoices(kept.of), value: kept.feel, changed: on.wetness }),
-    temperature: amountField({ label: "Water", text: kept.water_temp, unit: "degC", fresh: "15 degC", changed: on.wetness }),
+    temperature: amountField({ label: "Water", text: kept.water_temp, unit: "\u00b0C", fresh: "15 \u00b0C", changed: on.wetness }),
     people: amountField({ label: "Anglers", text: kept.people, least: 1, changed: on.amount }),
     added: amountField({ label: "Water in the tub already", text: kept.added, unit: "ml", step: 50, fresh: "100 ml", changed: on.amount }),
   };

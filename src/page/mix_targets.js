@@ -67,5 +67,5 @@ function feelChoices(mix) {
 }
 
 function temperatureText() {
-  return bank.strategy.water_temp_c === null ? "15 degC" : `${bank.strategy.water_temp_c} degC`;
+  return bank.strategy.water_temp_c === null ? "15 \u00b0C" : `${bank.strategy.water_temp_c} \u00b0C`;
 }

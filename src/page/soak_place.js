@@ -31,7 +31,7 @@ function soakPlace(section) {
 function makeSoakFields(kept, changed) {
   return {
     method: stripField({ label: "Water on the pellets", choices: [{ value: "covered", text: "Covered" }, { value: "measured", text: "Measured" }], value: kept.method, changed }),
-    water_temp: amountField({ label: "Water", text: kept.water_temp, unit: "degC", fresh: "15 degC", changed }),
+    water_temp: amountField({ label: "Water", text: kept.water_temp, unit: "\u00b0C", fresh: "15 \u00b0C", changed }),
     uptake: amountField({ label: "To take up", text: kept.uptake, unit: "%", step: 5, least: 5, fresh: "40 %", changed }),
     strokes: amountField({ label: "Strokes of the pump", text: kept.strokes, least: 1, fresh: "10", changed }),
     vessel: amountField({ label: "The pump holds", text: kept.vessel, unit: "ml", step: 100, least: 100, fresh: "500 ml", changed }),

@@ -23,7 +23,7 @@ int parse_clock(std::string_view text) {
     const int hours = colon == std::string_view::npos ? -1 : digits_of(text.substr(0, colon));
     const int minutes = colon == std::string_view::npos ? -1 : digits_of(text.substr(colon + 1));
     if (hours < 0 || hours > 23 || minutes < 0 || minutes > 59)
-        throw InputError("not-a-clock", "'" + std::string(text) + "' is no time of the day", "write it as in 08:30");
+        throw InputError("not-a-clock", "'" + std::string(text) + "' is not a time of day", "write it as in 08:30");
     return 60 * hours + minutes;
 }
 

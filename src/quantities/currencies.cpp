@@ -29,7 +29,7 @@ constexpr std::array currencies{
     codes.reserve(currencies.size());
     for (const auto& currency : currencies) codes.emplace_back(currency.code);
     const auto nearest = did_you_mean(name, codes);
-    throw InputError("unknown-currency", fmt::format("{} is no currency known here", in_quotes(name)),
+    throw InputError("unknown-currency", fmt::format("{} is not a currency known here", in_quotes(name)),
                      nearest.empty() ? "write a sign or an ISO 4217 code, as in £3.40 or 3.40 EUR" : nearest);
 }
 

@@ -37,7 +37,7 @@ Date parse_stored_date(std::string_view text) {
     if (year < 0 || month < 0 || day < 0) throw InputError("not-a-date", in_quotes(text) + " is not a date", example);
     const year_month_day date{std::chrono::year(year), std::chrono::month(static_cast<unsigned>(month)),
                               std::chrono::day(static_cast<unsigned>(day))};
-    if (!date.ok()) throw InputError("not-a-date", in_quotes(text) + " is no day of the calendar", example);
+    if (!date.ok()) throw InputError("not-a-date", in_quotes(text) + " is not a day of the calendar", example);
     return date;
 }
 
@@ -45,7 +45,7 @@ Date parse_date(std::string_view text) {
     const Date date = parse_stored_date(text);
     const int year = static_cast<int>(year_month_day(date).year());
     if (year < 1900 || year > 2999)
-        throw InputError("not-a-date", in_quotes(text) + " lies beyond all use",
+        throw InputError("not-a-date", in_quotes(text) + " is out of range",
                          "a date can be from 1900-01-01 to 2999-12-31");
     return date;
 }

@@ -54,7 +54,7 @@ Amount take_amount(std::string_view& rest, std::string_view whole) {
         rest.remove_prefix(1);
         amount.fraction = take_digits(rest);
     }
-    if (amount.whole.empty() && amount.fraction.empty()) refuse(whole, "is no amount of money");
+    if (amount.whole.empty() && amount.fraction.empty()) refuse(whole, "is not an amount of money");
     if (rest.substr(0, 1) == ",") refuse(whole, "has a comma in its number");
     if (rest.substr(0, 1) == ".") refuse(whole, "has a point too many");
     return amount;

@@ -73,7 +73,7 @@ Q size_of(std::string_view text, const Sizes& sizes, std::string_view kind, std:
     for (const auto& named : sizes) {
         if (named.name == name) return named.size;
     }
-    throw InputError("unknown-size", fmt::format("{} is no size of {} known here", in_quotes(whole), kind),
+    throw InputError("unknown-size", fmt::format("{} is not a size of {} known here", in_quotes(whole), kind),
                      size_hint(name, sizes, example));
 }
 

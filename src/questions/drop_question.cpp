@@ -28,7 +28,7 @@ DropForm form_of(const Arguments& arguments) {
 
 Squeeze read_squeeze(const std::string& text) {
     if (const auto squeeze = find_squeeze(text)) return *squeeze;
-    throw InputError("unknown-squeeze", "'" + text + "' is no way to squeeze", "it can be light, firm or hard");
+    throw InputError("unknown-squeeze", "'" + text + "' is not a way to squeeze", "it can be light, firm or hard");
 }
 
 void read_own_look(const Arguments& arguments, OwnLook& own) {
@@ -64,7 +64,7 @@ DropWish read_wish(const std::string& text) {
     const auto equals = text.find('=');
     const std::string what = text.substr(0, equals);
     if (equals == std::string::npos || (what != "carpet" && what != "breaks"))
-        throw InputError("unknown-wish", "'" + text + "' is no wish that can be searched for",
+        throw InputError("unknown-wish", "'" + text + "' cannot be searched for",
                          "write it as in --want carpet=1.2m or --want breaks=0.6m");
     return {what == "carpet" ? DropWish::Of::carpet : DropWish::Of::breaks,
             in_range(parse<Length>(text.substr(equals + 1)))};

@@ -54,7 +54,7 @@ MixState read_state(const std::string& text) {
     if (const auto state = find_mix_state(text)) return *state;
     const std::vector<std::string> names(mix_state_names.begin(), mix_state_names.end());
     const std::string hint = did_you_mean(text, names);
-    throw InputError("unknown-state", "'" + text + "' is no state of a mix",
+    throw InputError("unknown-state", "'" + text + "' is not a state of a mix",
                      hint.empty() ? "it can be riddled, cupped or squeezed" : hint);
 }
 

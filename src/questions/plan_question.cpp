@@ -15,7 +15,7 @@ constexpr int minutes_a_day = 24 * 60;
 Time read_work_from(const std::string& text, const std::optional<int>& start) {
     if (!is_clock(text)) return in_range(parse<Time>(text));
     if (!start)
-        throw InputError("no-start", in_quotes(text) + " is a clock, and there is none for the start",
+        throw InputError("no-start", in_quotes(text) + " is a time of day, and the start has none",
                          "say --start 09:30 as well, or how long before it, as in --from \"40 min\"");
     return minutes_between(parse_clock(text), *start);
 }

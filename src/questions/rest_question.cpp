@@ -17,7 +17,7 @@ Time read_now(const std::string& text, const std::optional<int>& start) {
         return nothing_or_in_range(parse<Time>(text));
     }
     if (!start)
-        throw InputError("no-start", in_quotes(text) + " is a clock, and there is none for the start",
+        throw InputError("no-start", in_quotes(text) + " is a time of day, and the start has none",
                          "say --start 09:30 as well, or minutes after the start, as in --now 110");
     return minutes_between(*start, parse_clock(text));
 }

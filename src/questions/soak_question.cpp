@@ -19,7 +19,7 @@ void refuse_mixed_shares(const std::vector<std::string>& words) {
     const auto percent_at = std::find_if(words.begin(), words.end(), is_percent);
     const auto other_at = std::find_if_not(words.begin(), words.end(), is_percent);
     if (percent_at == words.end() || other_at == words.end()) return;
-    throw UsageError("mixed-shares", "'" + *percent_at + "' is a share in %, and '" + *other_at + "' is none",
+    throw UsageError("mixed-shares", "'" + *percent_at + "' is a share in %, and '" + *other_at + "' is not",
                      R"(give all of them in %, or all in parts: "expander 4 mm=2 parts" "expander 6 mm=1 part")");
 }
 
@@ -29,7 +29,7 @@ std::optional<double> read_parts(const std::string& text) {
         if (text.ends_with(ending)) {
             const double parts = parse_number(text.substr(0, text.size() - std::string(ending).size()));
             if (!(parts > 0 && parts <= 1e6))
-                throw InputError("out-of-range", "'" + text + "' is no share above zero",
+                throw InputError("out-of-range", "'" + text + "' is not a share above zero",
                                  R"(a share is above 0 and at most 1000000: "2 parts", "40 %")");
             return parts;
         }
@@ -116,7 +116,7 @@ int read_strokes(const std::string& text) {
 SoakMethod read_method(const std::string& text) {
     if (text == "covered") return SoakMethod::covered;
     if (text == "measured") return SoakMethod::measured;
-    throw InputError("unknown-method", "'" + text + "' is no way to soak",
+    throw InputError("unknown-method", "'" + text + "' is not a way to soak",
                      "covered: under water, then drained; measured: just the water they are to take");
 }
 

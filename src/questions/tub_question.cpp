@@ -24,7 +24,7 @@ TubRequest tub_request(const Arguments& arguments) {
         throw UsageError("no-dry-mass", "how much dry mix is in the tub?", "say it with --dry-mass 1kg");
     if (arguments.has("--added") == arguments.has("--weighs"))
         throw UsageError("no-water",
-                         arguments.has("--added") ? "the water is told twice" : "how much water is in the tub?",
+                         arguments.has("--added") ? "the water is given twice" : "how much water is in the tub?",
                          "give one of --added 700ml (poured in) and --weighs 1.6kg (what it all weighs now)");
     read_flag(arguments, "--dry-mass",
               [&](const std::string& text) { request.dry_mass = in_range(parse<Mass>(text)); });

@@ -28,7 +28,7 @@ std::string circumstances_text(const Circumstances& now) {
     if (now.hours) said.push_back(shown_time(*now.hours));
     if (!now.bed.empty()) said.push_back(now.bed + " bed");
     for (const std::string& fish : now.fish) said.push_back(fish);
-    return said.empty() ? "any day (say more: --season, --clarity, --fish ...)" : joined(said, ", ");
+    return said.empty() ? "any day; say the season, the water or the fish to hear more" : joined(said, ", ");
 }
 
 std::string feed_text(const AdvisedFeed& feed) {
@@ -69,8 +69,7 @@ std::string for_and_against(const std::vector<AdvicePoint>& points) {
 std::string amount_text(const AdvisedStrategy& strategy) {
     const std::string all = shown_mass(kitchen_mass(strategy.as_written));
     if (strategy.low == strategy.as_written && strategy.high == strategy.as_written) return all + " as it goes in";
-    return shown_mass(kitchen_mass(strategy.low), kitchen_mass(strategy.high)) + " as it goes in, of the " + all +
-           " it has";
+    return shown_mass(kitchen_mass(strategy.low), kitchen_mass(strategy.high)) + " as it goes in, out of its " + all;
 }
 
 std::string strategies_text(const AdviseAnswer& answer) {
@@ -139,13 +138,13 @@ Json feed_json(const AdvisedFeed& feed) {
 }  // namespace
 
 std::string advise_text(const AdviseAnswer& answer) {
-    std::string text = "Advice for " + circumstances_text(answer.now) + "\n\n";
-    if (answer.advice.empty()) text += "No rule holds for what was said.\n";
+    std::string text = paragraph("", "Advice for " + circumstances_text(answer.now)) + "\n";
+    if (answer.advice.empty()) text += "No advice fits those conditions.\n";
     text += rules_text(answer) + "\n" + strategies_text(answer) + "\n" + mixes_text(answer) + "\n";
     return text +
            paragraph(
                "Mind      ",
-               "Common practice, no source: it changes no other answer. The venue's rules come first, and what the water shows comes before any of this.");
+               "The venue's rules come first, and what the water shows you comes before any of this. It is all common practice, no source, and changes no other answer.");
 }
 
 Json advise_json(const AdviseAnswer& answer) {

@@ -71,10 +71,10 @@ std::string shares_table(const BlendAnswer& answer) {
 }
 
 std::string infeasible_text(const BlendAnswer& answer) {
-    std::string text = answer.name + ": no mix keeps all of its limits\n\n";
+    std::string text = answer.name + ": no mix meets all its limits\n\n";
     const bool alone = answer.conflicts.size() == 1;
-    text += alone ? "No mix of these candidates can keep this one.\n"
-                  : "These cannot hold together; with any one of them away the others can.\n";
+    text += alone ? "No mix of these candidates meets this limit.\n"
+                  : "These limits cannot all be met; without any one of them the others can.\n";
     for (const BlendLimitEnd& limit : answer.conflicts) text += paragraph("  - ", limit_text(limit, answer.currency));
     return text + "\n" +
            paragraph("Do this   ", alone ? "Loosen it, or add a candidate that helps."
@@ -96,9 +96,9 @@ std::string blend_text(const BlendAnswer& answer) {
         if (property.property != MixProperty::price) told.push_back(property_text(property));
     text += paragraph("Comes to  ", listed(told) + ".");
     if (answer.binding.empty()) {
-        text += paragraph("Limits    ", "None of them makes it dearer: it is the cheapest candidate.");
+        text += paragraph("Limits    ", "None of them makes it dearer: this is the cheapest candidate.");
     } else {
-        text += "\nWhat the limits cost, as long as they are moved a little\n";
+        text += "\nWhat each limit costs, while you move it only a little\n";
         for (const BindingLimit& binding : answer.binding)
             text +=
                 paragraph("  - ", limit_text(binding.limit, answer.currency) + ": " + price_sentence(answer, binding));

@@ -5,8 +5,7 @@ namespace baitwright {
 std::string change_text(const std::vector<NamedChange>& changes) {
     std::string text;
     for (const NamedChange& change : changes)
-        text += change.name + ": " + change.what +
-                (change.what == "replaced" ? "; the old version is kept (show it with --old)\n" : "\n");
+        text += change.name + ": " + change.what + (change.what == "replaced" ? "; the old version is kept\n" : "\n");
     return text;
 }
 

@@ -202,10 +202,9 @@ std::string at_least_text(const StrategyComparison& comparison) {
 }
 
 std::string cheapest_text(const StrategyComparison& comparison) {
-    const std::string among = all_priced(comparison) ? "" : "of those whose prices are all known, ";
+    const std::string among = all_priced(comparison) ? "" : "among those with every price known, ";
     return sentence(among + cost_name(comparison.costs[*comparison.cheapest_used]) + " uses least; " +
-                    cost_name(comparison.costs[*comparison.cheapest_outlay]) +
-                    " asks for the least at the till, where the shed lacks it");
+                    cost_name(comparison.costs[*comparison.cheapest_outlay]) + " costs least to buy today");
 }
 
 }  // namespace

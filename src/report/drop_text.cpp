@@ -84,17 +84,18 @@ std::string carpet_line(const DropAnswer& answer) {
 std::string drift_line(const DropAnswer& answer) {
     const bool other_way = answer.tow < Speed{};  // then below zero is down the tow
     const double middle = other_way ? -answer.drift.p50.si() : answer.drift.p50.si();
-    if (std::abs(middle) < 0.03) return "It hardly drifts: put it in over the swim.";
+    if (std::abs(middle) < 0.03) return "Put it in over the swim: it hardly drifts.";
     const auto way = [](Length drift) { return shown_length(drift) + (drift > Length{} ? " down" : " against"); };
     const Length low = other_way ? -answer.drift_range.high : answer.drift_range.low,
                  high = other_way ? -answer.drift_range.low : answer.drift_range.high;
     if (low < Length{} && high > Length{})
         return fmt::format(
-            "Which way its middle drifts is not sure (likely {} the top tow to {} it): put it in over the swim.",
+            "Put it in over the swim: which way its middle drifts is not sure (likely {} the top tow to {} it).",
             way(low), way(high));
     const std::string likely = low < Length{} ? shown_length(-high, -low) : shown_length(low, high);
-    return fmt::format("Its middle lies {} the top tow (likely {}): put it in that far {} the tow.",
-                       way(Length::from_si(middle)), likely, middle > 0 ? "up" : "down");
+    return fmt::format("Put it in {} {} the tow: its middle lands that far {} the top tow (likely {}).",
+                       shown_length(Length::from_si(middle)), middle > 0 ? "up" : "down",
+                       middle > 0 ? "down" : "against", likely);
 }
 
 TextTable parts_table(const DropAnswer& answer) {
@@ -129,8 +130,8 @@ std::string sure_line(const DropAnswer& answer) {
     std::string text = "All of this is an estimate within a factor of two or three; likely means 9 times in 10.";
     if (answer.own.empty())
         return text +
-               " Drop one into a clear bucket, look into clear water, and say what you saw: how long a ball held (--hold), how deep a cupful broke (--breaks-at), how wide it lay (--carpet-seen), what a level cup weighs (--cup-weighs).";
-    text += " Yours are: ";
+               " To be surer, drop one into a clear bucket or clear water and put in what you saw: how long a ball held, how deep a cupful broke, how wide it lay, what a level cup weighs.";
+    text += " Your own numbers in it: ";
     for (std::size_t i = 0; i < answer.own.size(); ++i) text += (i ? ", " : "") + answer.own[i];
     return text + ".";
 }
@@ -178,7 +179,7 @@ Told drop_told(const DropAnswer& answer) {
         told.line("How sure", sure_line(answer));
     }
     told.mind(answer.warnings);
-    told.take_care(answer.cautions);
+    told.take_care_in_short(answer.cautions);
     return told;
 }
 
@@ -192,7 +193,7 @@ Told drop_comparison_told(const std::vector<DropAnswer>& answers) {
     told.table(comparison_table(answers));
     told.gap();
     told.line("How sure", "Estimates within a factor of two or three; the order is surer than the numbers.");
-    told.take_care(answers.front().cautions);
+    told.take_care_in_short(answers.front().cautions);
     return told;
 }
 

@@ -16,7 +16,7 @@ std::string shown_range(const LowHigh<Mass>& range) {
 
 std::string leaves_line(const DryAnswer& answer) {
     const auto& [soonest, latest] = answer.until_it_leaves;
-    if (!soonest) return fmt::format("It stays {}.", answer.feel);
+    if (!soonest) return fmt::format("It stays {} for at least two days.", answer.feel);
     if (!latest) return fmt::format("It is drier than {} after {} at the soonest.", answer.feel, shown_time(*soonest));
     return fmt::format("It is drier than {} after {} to {}.", answer.feel, shown_time(*soonest), shown_time(*latest));
 }
@@ -29,17 +29,17 @@ std::string dry_text(const DryAnswer& answer) {
                     shown_mass(kitchen_mass(answer.dry_mass)), answer.covered ? "under a lid" : "in an open tub",
                     answer.in_sun ? "in the sun" : "in the shade", shown_time(answer.hours));
     text += paragraph("Loses     ", shown_range(answer.loss_per_hour) +
-                                        " of water an hour: the less in still air, the more with the wind on it.");
+                                        " of water an hour: less in still air, more with the wind on it.");
     text += paragraph("Leaves    ", leaves_line(answer));
     text += paragraph(
         "Spray     ",
         fmt::format(
-            "Give it back {} over that time, a little and often, and turn it over; left alone it would be {} in the end, if it loses the more.",
+            "Give it back {} over that time, little and often, and turn it over. Left alone it could end up {}.",
             shown_range(answer.to_spray), answer.becomes));
     text += paragraph(
         "How sure  ",
-        "An estimate: shade, a lid and a damp cloth count for more than any of it. Weigh the tub: what it has lost is what it wants "
-        "(baitwright water RECIPE --weighs).");
+        "Weigh the tub: what it has lost is what it needs back (baitwright water works from the weight). This is an estimate; shade, "
+        "a lid and a damp cloth count for more than any of it.");
     for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
     return text;
 }

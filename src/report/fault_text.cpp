@@ -5,7 +5,7 @@
 #include <algorithm>
 
 #include "quantities/plain_words.h"
-#include "report/text_table.h"
+#include "report/degree_sign.h"
 
 namespace baitwright {
 
@@ -55,7 +55,8 @@ std::string fault_text(const std::vector<Fault>& faults) {
         if (!fault.file.empty()) text += fault.file + ":";
         if (fault.line > 0) text += fmt::format("{}:", fault.line);
         if (fault.line > 0 && fault.column > 0) text += fmt::format("{}:", fault.column);
-        text += (text.empty() || text.back() == '\n' ? "error: " : " error: ") + shortened(fault.message) + "\n";
+        text += (text.empty() || text.back() == '\n' ? "error: " : " error: ") +
+                for_terminal(shortened(fault.message)) + "\n";
         if (!fault.source_line.empty()) {
             text += "    " + fault.source_line + "\n";
             if (fault.column > 0) text += "    " + blanks_before(fault.source_line, fault.column) + "^\n";

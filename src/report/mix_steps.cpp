@@ -94,13 +94,14 @@ void add_remedy_steps(const MixAnswer& answer, std::vector<std::string>& steps) 
     steps.push_back(remedy_text({answer.feel, answer.water_to_add, answer.dry_to_add, answer.all_parts_take_water}));
     if (answer.water_to_add > Mass{} && answer.doubt)
         steps.push_back(
-            fmt::format("Let it rest {} (water at {}) and rub it through a riddle. Never go past {} of water more.",
+            fmt::format("Let it rest {} (water at {}) and rub it through a riddle. Never add more than {} of water.",
                         shown_time(answer.rest), shown_temperature(answer.water_temperature),
                         shown_water(kitchen_water(answer.doubt->water.high))));
     else if (answer.dry_to_add > Mass{})
         steps.push_back(fmt::format("Give it {} before you judge it.", shown_time(answer.rest)));
     if (answer.tubs.count > 1)
-        steps.push_back(fmt::format("It fills {} tubs: share it out, and what goes in with it.", answer.tubs.count));
+        steps.push_back(
+            fmt::format("It fills {} tubs: share it out between them, with what goes in.", answer.tubs.count));
 }
 
 }  // namespace
@@ -127,7 +128,7 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
     }
     if (answer.water_to_add > Mass{} && answer.doubt) {
         const Mass first = std::max(kitchen_water(answer.doubt->first_pour / answer.tubs.count), 1.0 * gram);
-        add(fmt::format("Pour in {} of water, all the while stirring.", shown_water(first)));
+        add(fmt::format("Pour in {} of water, stirring all the while.", shown_water(first)));
         add(fmt::format("Rest {} (water at {}), then rub it through a riddle.", shown_time(answer.rest),
                         shown_temperature(answer.water_temperature)));
         add(creep_step(answer, first));

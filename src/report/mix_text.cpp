@@ -75,7 +75,7 @@ void tell_water(Told& told, const MixAnswer& answer) {
 std::string outcome(const MixAnswer& answer) {
     if (answer.dry_to_add > Mass{})
         return fmt::format(
-            "{} as it stands, about {}. It is wetter than {}; with {} more of the dry mix{} it comes right.",
+            "{} as it stands, about {}. It is wetter than {}; another {} of the dry mix{} puts it right.",
             shown_mass(kitchen_mass(answer.wet_mass)), shown_volume(answer.wet_volume), answer.feel,
             shown_mass(kitchen_mass(answer.dry_to_add)),
             answer.all_parts_take_water ? "" : " (leaving out what takes no water)");
@@ -106,7 +106,7 @@ std::string doubt_text(const MixAnswer& answer) {
                                    shown_ratio(answer.marks.absorption), shown_ratio(answer.marks.slump));
     if (!doubt.measure_first.empty())
         text += fmt::format(
-            " To be surer, measure the {} of your {} first: it makes {} of the doubt "
+            " To be surer, measure the {} of your {} first: it makes up {} of the doubt "
             "(baitwright ingredient measure).",
             doubt.measure_first_what, doubt.measure_first, shown_percent(doubt.measure_first_share));
     return text;

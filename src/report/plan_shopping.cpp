@@ -27,7 +27,7 @@ std::string shopping_text(const StrategyCost& cost) {
         if (line.outlay || !(lacking > least_lacking)) continue;
         text += fmt::format("{}{} of {} (no price)", text.empty() ? "" : "; ", shown_weighed(lacking), line.name);
     }
-    return sentence(text.empty() ? "nothing, all is in the shed" : text);
+    return sentence(text.empty() ? "nothing; it is all in the shed" : text);
 }
 
 std::string plan_cost_text(const SessionPlan& plan) {

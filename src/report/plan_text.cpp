@@ -93,7 +93,7 @@ std::string swim_text(const SessionPlan& plan) {
         text += fmt::format("{}{} at {}{}", text.empty() ? "" : ", ", at.grains < 1 ? "none" : shown_count(at.grains),
                             plan.start ? "" : "minute ", plan_moment(plan, at.at));
     }
-    return "Single grains in each swim, were none eaten: " + text + ".";
+    return "Single grains in each swim, if none are eaten: " + text + ".";
 }
 
 std::string job_text(const PrepJob& job) {
@@ -161,9 +161,10 @@ void tell_prep(Told& told, const SessionPlan& plan) {
 std::string begin_text(const SessionPlan& plan) {
     const double minutes = -plan.begin.in(minute);
     const std::string before = fmt::format("{:.0f} min before the start", minutes);
-    return fmt::format("Begin {} at the latest. The hands are busy for {:.0f} min in all, the evening before included.",
-                       plan.start ? "by " + clock_text(*plan.start - minutes) + ", " + before + "," : before,
-                       plan.hands_on.in(minute));
+    return fmt::format(
+        "Begin {} at the latest. Your hands are busy for {:.0f} min in all, counting the evening before.",
+        plan.start ? "by " + clock_text(*plan.start - minutes) + ", " + before + "," : before,
+        plan.hands_on.in(minute));
 }
 
 TextTable weigh_table(const SessionPlan& plan) {
@@ -208,13 +209,13 @@ std::string planned_text(const std::variant<Mass, Volume>& amount) {
 }
 
 std::string breach_text(const PlanBreach& breach) {
-    return fmt::format("{}; planned are {}.", breach.rule, planned_text(breach.planned));
+    return fmt::format("{}; the plan has {}.", breach.rule, planned_text(breach.planned));
 }
 
 void tell_rules(Told& told, const SessionPlan& plan) {
     for (const PlanBreach& breach : plan.breaches) told.line("Breach", sentence(breach_text(breach)));
     if (!plan.venue.empty() && plan.breaches.empty())
-        told.line("Venue", "No limit or ban of " + plan.venue + " is broken.");
+        told.line("Venue", "This breaks no limit or ban of " + plan.venue + ".");
     for (const std::string& rule : plan.venue_notes) told.line("Venue", sentence(rule));
     told.line("First",
               "The venue's rules, the byelaws and your licence come before all of this. Check, clean and dry "

@@ -6,6 +6,7 @@
 
 #include "quantities/clock.h"
 #include "quantities/units.h"
+#include "report/degree_sign.h"
 #include "report/display.h"
 #include "report/sheet_sections.h"
 #include "report/text_table.h"
@@ -61,6 +62,14 @@ std::string pages_text(std::size_t pages) {
 }
 
 }  // namespace
+
+CardSheet with_degree_signs(CardSheet sheet) {
+    sheet.subtitle = with_degree_signs(sheet.subtitle);
+    for (CardSection& section : sheet.sections)
+        for (auto* rows : {&section.rows, &section.in_short})
+            for (CardRow& row : *rows) row.what = with_degree_signs(row.what);
+    return sheet;
+}
 
 std::string moment_text(const SessionPlan& plan, Time moment) {
     const double minutes = moment.in(minute);

@@ -13,6 +13,9 @@ namespace baitwright {
 /// when, to tick off; all of it together; what to mind.
 CardSheet session_sheet(const SessionPlan& plan, Date today);
 
+/// As it is drawn, with its degrees as people read them.
+CardSheet with_degree_signs(CardSheet sheet);
+
 /// A moment of the session: "09:30", or without a clock "1:20", and "-0:45" before the start.
 std::string moment_text(const SessionPlan& plan, Time moment);
 

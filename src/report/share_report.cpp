@@ -48,7 +48,7 @@ std::string cost_sentences(const BlendAnswer& blend, const SharedBatch& shared) 
     if (shared.outlay)
         text += fmt::format(" At the till {}, {} a head.", money_text(*shared.outlay), a_head(shared.outlay_a_head));
     for (const std::string& name : shared.no_pack)
-        text += " No pack with a price is known of " + name + ", so there is no sum for the till.";
+        text += " No pack of " + name + " has a known price, so there is no sum for the till.";
     return text;
 }
 

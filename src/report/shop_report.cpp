@@ -33,7 +33,7 @@ std::string sessions_text(const ShopAnswer& answer) {
 std::string head_of(const ShopSum& shop) {
     std::string text = shop.shop.empty() ? "Wherever it is sold" : "From " + shop.shop;
     text += ", " + money_text(shop.packs);
-    if (shop.delivery && shop.delivery->minor() > 0) text += " and " + money_text(*shop.delivery) + " for bringing it";
+    if (shop.delivery && shop.delivery->minor() > 0) text += " and " + money_text(*shop.delivery) + " for delivery";
     return text + "\n";
 }
 
@@ -73,7 +73,7 @@ std::string missing_list(const ShopAnswer& answer) {
         if (days) cells.push_back("by " + date_text(answer.sessions[missing.session].on));
         table.row(std::move(cells));
     }
-    return "To get as well, not in the sum\n" + table.text() + "\n";
+    return "Also needed, not in the sum\n" + table.text() + "\n";
 }
 
 std::string shop_list(const ShopAnswer& answer, const ShopSum& shop) {
@@ -128,7 +128,7 @@ std::string past_best_text(const ShopAnswer& answer) {
     for (const ShopLine& line : answer.lines)
         if (line.past_best > Mass{}) lost.push_back(shown_mass(kitchen_mass(line.past_best)) + " of " + line.name);
     return lost.empty() ? std::string()
-                        : "Past its best before the last session, and left over for that: " + listed(lost) + ".";
+                        : "Past its best before the last session, so it counts as left over: " + listed(lost) + ".";
 }
 
 Json pack_json(const ShopAnswer& answer, const PackToBuy& pack) {
@@ -152,8 +152,7 @@ std::string shop_text(const ShopAnswer& answer) {
     if (!answer.lines.empty() || !answer.complete()) text += lines_table(answer) + "\n";
     if (!answer.packs.empty()) text += paragraph("Sure      ", sure_text(answer));
     if (answer.sessions.size() > 1 && !answer.packs.empty())
-        text += paragraph("By then   ",
-                          "The days say when it must be there. What keeps can be bought sooner, at the same price.");
+        text += paragraph("By then   ", "Have each by its day. What keeps can be bought sooner, at the same price.");
     if (const std::string lost = past_best_text(answer); !lost.empty()) text += paragraph("Lost      ", lost);
     for (const Warning& warning : answer.warnings)
         if (!warning.answer_is_no)  // what is missing stands on the list, with why
@@ -162,8 +161,7 @@ std::string shop_text(const ShopAnswer& answer) {
             std::find_if(answer.missing.begin(), answer.missing.end(),
                          [](const NotOnSale& missing) { return missing.why == NotOnSale::Why::no_price; });
         unpriced != answer.missing.end())
-        text += paragraph("Prices    ", "Say what a pack costs, for example: baitwright price \"" + unpriced->name +
-                                            "\" --pack 1kg --is £4.40");
+        text += paragraph("Prices    ", "Say what a pack costs with: baitwright price \"" + unpriced->name + "\"");
     return text;
 }
 

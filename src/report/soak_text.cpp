@@ -49,7 +49,7 @@ TextTable stages_table(const SoakedAnswer& soaked, SoakMethod method) {
 
 std::string soak_line(const SoakedAnswer& soaked, const SoakAnswer& answer) {
     if (answer.by_clock)
-        return fmt::format("{}, as you say: they then hold about {} of all they can take ({:.0f} to {}).",
+        return fmt::format("{}, as you say: they now hold about {} of all they can take ({:.0f} to {}).",
                            shown_soak_time(soaked.soak.middle), shown_percent(soaked.uptake),
                            soaked.uptake_range.low.in(percent), shown_percent(soaked.uptake_range.high));
     const std::string range = shown_soak_time(soaked.soak.low, soaked.soak.high);
@@ -182,7 +182,7 @@ void tell_pumped(Told& told, const PumpedAnswer& pumped, const SoakAnswer& answe
                           shown_water(kitchen_water(pumped.pour)), shown_temperature(answer.water),
                           shown_volume(pumped.free_volume)));
     tell_additives(told, pumped);
-    told.line("Pump", fmt::format("{} That is with {} a stroke and a vessel of {}; say yours with --pump and --vessel.",
+    told.line("Pump", fmt::format("{} That is with {} a stroke and a vessel of {}; put in your own if they differ.",
                                   strokes_line(pumped), shown_volume(pumped.stroke), shown_volume(pumped.vessel)));
     told.line(
         "", fmt::format(
@@ -204,7 +204,7 @@ void tell_pumped(Told& told, const PumpedAnswer& pumped, const SoakAnswer& answe
     tell_keeping(told, pumped);
     told.line(
         "Freezing",
-        "What is left over freezes in its bag; frozen once they are softer, so use them the day they thaw (common practice).");
+        "Freeze what is left over in its bag. Freezing softens them, so use them the day they thaw (common practice).");
 }
 
 std::string task_text(const SoakTask& task) {
@@ -250,12 +250,12 @@ std::string doubt_text(const SoakAnswer& answer) {
     std::string text;
     if (!answer.soaked.empty())
         text +=
-            "Estimates; likely means 9 times in 10. For better ones soak 100 g by the clock, drain, weigh, and put it down with "
-            "baitwright ingredient measure NAME --soak-test.";
+            "Estimates; likely means 9 times in 10. For better ones soak 100 g by the clock, drain, weigh, and give the weights to "
+            "baitwright ingredient measure.";
     if (!answer.pumped.empty())
         text +=
             std::string(text.empty() ? "" : " ") +
-            "The fill is the most there can be: a leaking pump or blind pores take it down. Drop three in a glass: that decides.";
+            "Drop three in a glass: that decides. The fill is the most there can be; a leaking pump or blind pores bring it down.";
     return text;
 }
 

@@ -73,7 +73,7 @@ std::vector<ThingChanged> things_changed(const StockReceipt& receipt) {
 std::string counted_text(const ThingChanged& thing) {
     std::string text = "counted, " + none_or(thing.left) + " there: ";
     if (thing.by == Milligrams{}) return text + "as the ledger said";
-    if (thing.by == thing.left) return text + "the ledger knew of none";
+    if (thing.by == thing.left) return text + "the ledger had none";
     return text + shown(magnitude(thing.by)) + (thing.by < Milligrams{} ? " less" : " more") + " than the ledger said";
 }
 
@@ -166,7 +166,7 @@ std::string shed_text(const ShedAnswer& answer) {
     if (answer.items.empty())
         return "The shed is empty. Say what is in it, for example\n"
                "  baitwright stock count \"brown crumb\" 1.5kg\n"
-               "  baitwright stock buy \"brown crumb\" 1kg --price £2.10\n";
+               "  baitwright stock buy \"brown crumb\" 1kg\n";
     TextTable table({Align::left, Align::right, Align::left, Align::left, Align::left, Align::left});
     table.row({"in the shed", "left", "kept", "since", "opened", "best before"});
     for (const StockItem& item : answer.items) {
@@ -179,7 +179,7 @@ std::string shed_text(const ShedAnswer& answer) {
     }
     std::string text = table.text();
     if (answer.not_shown > 0)
-        text += fmt::format("  and {} more that keep longer; see them with --all\n", answer.not_shown);
+        text += fmt::format("  and {} more that keep longer; name one to see it\n", answer.not_shown);
     for (const Warning& warning : answer.warnings) text += "\n" + paragraph("Mind      ", sentence(warning.message));
     return text;
 }

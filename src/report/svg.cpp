@@ -4,13 +4,15 @@
 
 #include <cmath>
 
+#include "report/degree_sign.h"
+
 namespace baitwright {
 
 namespace {
 
 std::string escaped(std::string_view words) {
     std::string safe;
-    for (const char c : words) {
+    for (const char c : with_degree_signs(words)) {
         switch (c) {
             case '&':
                 safe += "&amp;";

@@ -90,7 +90,7 @@ std::string feel_text(const SwapAnswer& answer) {
 std::string closeness_text(const SwapAnswer& answer) {
     std::string text = fmt::format("{:.1f} noticeable differences in all", answer.distance);
     if (answer.least_distance < answer.distance - 0.05)
-        text += fmt::format("; any number of stand-ins would come to {:.1f}", answer.least_distance);
+        text += fmt::format("; with any number of stand-ins it could be {:.1f}", answer.least_distance);
     text += ".";
     if (!answer.not_compared.empty()) text += " Not known, and so not compared: " + listed(answer.not_compared) + ".";
     return text;

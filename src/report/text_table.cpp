@@ -7,6 +7,7 @@
 
 #include "quantities/plain_words.h"
 #include "quantities/unit_table.h"
+#include "report/degree_sign.h"
 
 namespace baitwright {
 
@@ -82,8 +83,10 @@ std::size_t text_width(std::string_view text) {
 
 void TextTable::row(std::vector<std::string> cells) {
     cells.resize(columns_.size());
-    for (std::string& cell : cells)
+    for (std::string& cell : cells) {
+        cell = for_terminal(cell);
         if (first_unfit_letter(cell)) cell = written_out(cell);  // a line break would break the table
+    }
     rows_.push_back(std::move(cells));
 }
 
@@ -128,7 +131,7 @@ std::string sentence(std::string text) {
 std::string paragraph(std::string_view first, std::string_view text) {
     std::string result;
     std::string lead(first);
-    for (const std::string& line : broken_at_blanks(text, page_width - text_width(first))) {
+    for (const std::string& line : broken_at_blanks(for_terminal(text), page_width - text_width(first))) {
         std::string whole = lead + line;
         trim_right(whole);
         result += whole + "\n";

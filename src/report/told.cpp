@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <array>
 
+#include "bait/caution.h"
+#include "report/degree_sign.h"
+
 namespace baitwright {
 
 namespace {
@@ -73,7 +76,7 @@ Json piece_json(const Told::Piece& piece) {
     Json json{{"kind", kind_name(piece.kind)}};
     if (!piece.label.empty()) json["label"] = piece.label;
     if (!piece.cells.empty()) json["cells"] = piece.cells;
-    if (!piece.text.empty()) json["text"] = piece.text;
+    if (!piece.text.empty()) json["text"] = with_degree_signs(piece.text);
     if (piece.kind == Kind::table) {
         json["columns"] = columns_json(piece.table);
         json["rows"] = Json::array();
@@ -112,6 +115,12 @@ void Told::mind(const std::vector<Warning>& warnings) {
 
 void Told::take_care(const std::vector<std::string>& cautions) {
     for (const std::string& caution : cautions) line("Take care", caution);
+}
+
+void Told::take_care_in_short(const std::vector<std::string>& cautions) {
+    const ShortCautions told = short_cautions(cautions);
+    take_care(told.in_full);
+    if (!told.in_short.empty()) line("Take care", told.in_short);
 }
 
 void Told::amounts(std::string label, std::vector<std::string> cells) {

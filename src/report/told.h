@@ -32,6 +32,9 @@ public:
     void mind(const std::vector<Warning>& warnings);
     /// What can hurt, a line each.
     void take_care(const std::vector<std::string>& cautions);
+    /// The same where another answer of the same bait says it in full: dust and allergens in one line, all else in
+    /// full.
+    void take_care_in_short(const std::vector<std::string>& cautions);
     /// Amounts that mean the same, or belong together, in one line under a table: "water", "735 g", "1.3 pt".
     void amounts(std::string label, std::vector<std::string> cells);
     /// A line of a list: short cells to the right, then text: "07:35", "5 min", "riddle silt bed".

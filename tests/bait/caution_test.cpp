@@ -45,3 +45,13 @@ TEST_CASE("each sentence is said once and the allergens are gathered in one") {
     CHECK_THAT(sentences.back(), Catch::Contains("holds fish, milk;"));
     CHECK(caution_sentences({}).empty());
 }
+
+TEST_CASE("in short dust and allergens are one line that names the allergens, and nothing else is shortened") {
+    const auto all = caution_sentences({"pulse", "hard seed", "dust", "mould", "live", "fish", "milk"});
+    const ShortCautions told = short_cautions(all);
+    CHECK(told.in_full == caution_sentences({"pulse", "hard seed", "mould", "live"}));
+    CHECK(told.in_short == "Fine dust and allergens (fish, milk), as 'mix' says in full.");
+    CHECK(short_cautions(caution_sentences({"dust"})).in_short == "Fine dust, as 'mix' says in full.");
+    CHECK(short_cautions(caution_sentences({"nuts"})).in_short == "Allergens (nuts), as 'mix' says in full.");
+    CHECK(short_cautions(caution_sentences({"pulse"})).in_short.empty());
+}

@@ -56,7 +56,8 @@ void lay(const fs::path& folder, const Case& row) {
 }
 
 program_run::Outcome run(const fs::path& folder, const Case& row, const std::string& more = {}) {
-    return program_run::run(folder, row.at("command") + more, row.at("file") == "stdin" ? "stdin" : "/dev/null");
+    const std::string input = row.at("file") == "stdin" ? "stdin" : "/dev/null";
+    return program_run::run(folder, row.at("command") + more, input, "C");
 }
 
 /// The store as the program makes it at its first command, and the folder it was made in.

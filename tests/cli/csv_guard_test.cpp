@@ -139,7 +139,7 @@ std::vector<std::string> commands_with_csv(const Folder& here) {
     std::vector<std::string> found;
     std::istringstream help(program_run::run(here.path(), "help").output);
     for (std::string line; std::getline(help, line);) {
-        if (line.rfind("Each tells more", 0) == 0) break;
+        if (line.rfind("Each says more", 0) == 0) break;
         if (line.size() < 23 || line.rfind("  ", 0) != 0 || line[2] == ' ') continue;
         std::string verb = line.substr(2, 20);
         verb.erase(verb.find_last_not_of(' ') + 1);

@@ -80,7 +80,7 @@ public:
         const std::string aside = aside_.path().string();
         program_run::write(aside_.path() / "line", "(exit " + std::to_string(status_) + ")\n" + command + "\n");
         const int raw = std::system(("cd '" + here_.path().string() + "' && PATH='" + aside +
-                                     "':\"$PATH\" HOME=\"$PWD\" "
+                                     "':\"$PATH\" LC_ALL=C.UTF-8 HOME=\"$PWD\" "
                                      "XDG_DATA_HOME=\"$PWD/data\" NO_COLOR=1 BAITWRIGHT_TODAY=" +
                                      program_run::today + " sh '" + aside +
                                      "/line' "

@@ -48,9 +48,10 @@ struct Outcome {
 constexpr const char* today = "2026-11-25";
 
 /// `line` is what follows the program's name, as typed. The store is `store.db` in the folder, HOME is the folder.
-inline Outcome run(const fs::path& folder, const std::string& line, const std::string& input = "/dev/null") {
-    const std::string command = "cd '" + folder.string() +
-                                "' && HOME=\"$PWD\" XDG_DATA_HOME=\"$PWD/data\" NO_COLOR=1 BAITWRIGHT_TODAY=" + today +
+inline Outcome run(const fs::path& folder, const std::string& line, const std::string& input = "/dev/null",
+                   const std::string& locale = "C.UTF-8") {
+    const std::string command = "cd '" + folder.string() + "' && LC_ALL=" + locale +
+                                " HOME=\"$PWD\" XDG_DATA_HOME=\"$PWD/data\" NO_COLOR=1 BAITWRIGHT_TODAY=" + today +
                                 " '" + BAITWRIGHT_PROGRAM + "' " + line + " <" + input + " >output 2>errors";
     const int raw = std::system(command.c_str());
     Outcome outcome{WIFEXITED(raw) ? WEXITSTATUS(raw) : 128 + WTERMSIG(raw), text_of(folder / "output"),

@@ -45,7 +45,7 @@ const BrokenFile broken_files[]{
     {CRUMB "cautions = [\"dust\" \"nuts\"]\n", "not-toml", 5, 20, "list is not closed"},
     {CRUMB "cautions = [\"dust\"", "not-toml", 5, 19, "list is not closed"},
     {CRUMB "[[pack]\nsize = \"1 kg\"\n", "not-toml", 5, 8, "heading is not written right"},
-    {CRUMB "[[pack]]\nsize = \"1 kg\"\non = 2026-02-30\n", "not-toml", 7, 16, "no day of the calendar"},
+    {CRUMB "[[pack]]\nsize = \"1 kg\"\non = 2026-02-30\n", "not-toml", 7, 16, "not a day of the calendar"},
     {CRUMB "binder = 01\n", "not-toml", 5, 12, "cannot begin with 0"},
     {CRUMB "note = \"a\\qb\"\n", "not-toml", 5, 11, "backslash"},
     {CRUMB "größe = 3\n", "not-toml", 5, 3, "'=' is missing"},

@@ -189,7 +189,7 @@ const BrokenStrategy broken[]{
      "the size of a cup is what it holds, not '50 mm'"},
     {FEED "at = \"0 min\"\nas = \"ball\"\nsize = \"50 ml\"\n", "unfit-size", 7, 8,
      "the size of a ball is how wide it is"},
-    {FEED "at = \"0 min\"\nas = \"ball\"\nsize = \"eg\"\n", "unknown-size", 7, 8, "no size of a ball"},
+    {FEED "at = \"0 min\"\nas = \"ball\"\nsize = \"eg\"\n", "unknown-size", 7, 8, "not a size of a ball"},
     {FEED "at = \"0 min\"\nas = \"ball\"\nsize = \"1 m\"\n", "out-of-range", 7, 8, "from 5 to 200 mm"},
     {FEED "at = \"0 min\"\nas = \"cup\"\nsize = \"0 ml\"\n", "out-of-range", 7, 8, "from 0.5 ml to 20 l"},
     {GOOD "count = 0\n", "out-of-range", 8, 9, "from 1 to 1000, not 0"},

@@ -16,7 +16,7 @@ let folder, store, ask, state, contents, data;
 function run(args) {
   const ran = spawnSync(program, [...args, "--store", store], {
     encoding: "utf8",
-    env: { ...process.env, BAITWRIGHT_TODAY: today },
+    env: { ...process.env, BAITWRIGHT_TODAY: today, LC_ALL: "C.UTF-8" },
   });
   return { status: ran.status, output: ran.stdout, errors: ran.stderr };
 }

@@ -43,7 +43,7 @@ async function ask(page, { as, label, size }, { depth, tow }) {
 const letters = (text) => text.replace(/^ *-{5,}$/gm, "").replace(/\s+/g, "");
 
 function printed(...flags) {
-  const ran = spawnSync(process.env.BANK_PROGRAM, ["drop", ...flags, "--store", join(folder, "store.db")], { encoding: "utf8" });
+  const ran = spawnSync(process.env.BANK_PROGRAM, ["drop", ...flags, "--store", join(folder, "store.db")], { encoding: "utf8", env: { ...process.env, LC_ALL: "C.UTF-8" } });
   assert.equal(ran.status, 0, ran.stderr);
   return letters(ran.stdout);
 }
@@ -72,7 +72,7 @@ test("it opens on the strategy's own water, and cautions stand in sight", async 
   const { page, context, problems } = await openDrop();
   assert.equal(await field(page, "Depth").inputValue(), "2.5 m");
   assert.equal(await pick(page, "Mix").inputValue(), "silt bed");
-  assert.match(await told(page, "drop").innerText(), /Take care\s+Allergens: holds fish, gluten, soya/);
+  assert.match(await told(page, "drop").innerText(), /Take care\s+Fine dust and allergens \(fish, gluten, soya\), as 'mix' says in full/);
   assert.equal(await pick(page, "Squeezed").isVisible(), false);
   assertQuiet(problems);
   await context.close();

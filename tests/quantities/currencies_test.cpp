@@ -29,7 +29,7 @@ TEST_CASE("a currency is named by its code, in any case, or by its sign") {
 TEST_CASE("an unknown currency is refused, with the one that may have been meant") {
     const auto fault = fault_of([] { currency_named("GPB"); });
     CHECK(fault.code == "unknown-currency");
-    CHECK(fault.message == "'GPB' is no currency known here");
+    CHECK(fault.message == "'GPB' is not a currency known here");
     CHECK(fault.hint == "did you mean 'GBP'?");
     CHECK(fault_of([] { currency_named("XQX"); }).hint == "write a sign or an ISO 4217 code, as in £3.40 or 3.40 EUR");
     CHECK(fault_of([] { currency_named(""); }).code == "unknown-currency");

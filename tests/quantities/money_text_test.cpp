@@ -41,7 +41,7 @@ TEST_CASE("what is no money is refused, saying what is wrong") {
     };
     const Row row = GENERATE(values<Row>({
         {"", "not-a-number", "nothing is written"},
-        {"£", "not-a-number", "'£' is no amount of money"},
+        {"£", "not-a-number", "'£' is not an amount of money"},
         {"3.40", "no-currency", "'3.40' has no currency"},
         {"£3.405", "too-many-digits", "'£3.405' has too many digits after the point: GBP has 2"},
         {"3.5 JPY", "too-many-digits", "'3.5 JPY' has digits after the point, but JPY has none"},
@@ -53,10 +53,10 @@ TEST_CASE("what is no money is refused, saying what is wrong") {
         {"£3.40 GBP", "not-a-number", "'£3.40 GBP' has more than an amount and its currency"},
         {"£340p", "not-a-number", "'£340p' has more than an amount and its currency"},
         {"3.40 GBP each", "not-a-number", "'3.40 GBP each' has more than an amount and its currency"},
-        {"-£-1", "not-a-number", "'-£-1' is no amount of money"},
-        {"£nan", "not-a-number", "'£nan' is no amount of money"},
-        {"3.40 GPB", "unknown-currency", "'GPB' is no currency known here"},
-        {"free", "unknown-currency", "'free' is no currency known here"},
+        {"-£-1", "not-a-number", "'-£-1' is not an amount of money"},
+        {"£nan", "not-a-number", "'£nan' is not an amount of money"},
+        {"3.40 GPB", "unknown-currency", "'GPB' is not a currency known here"},
+        {"free", "unknown-currency", "'free' is not a currency known here"},
         {"£92233720368547758.08", "too-large", "'£92233720368547758.08' is more money than can be counted"},
     }));
     CAPTURE(row.text);

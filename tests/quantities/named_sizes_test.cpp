@@ -30,7 +30,7 @@ TEST_CASE("a size may be measured instead of named") {
 TEST_CASE("a mistyped size is answered with the one that was meant") {
     const auto fault = fault_of([] { parse_ball_size("satsum"); });
     CHECK(fault.code == "unknown-size");
-    CHECK(fault.message == "'satsum' is no size of a ball known here");
+    CHECK(fault.message == "'satsum' is not a size of a ball known here");
     CHECK(fault.hint == "did you mean 'satsuma'?");
     CHECK(fault_of([] { parse_vessel_size("tosspot 25"); }).hint == "did you mean 'toss pot 25'?");
     CHECK(fault_of([] { parse_vessel_size("cup 250 ml"); }).hint == "did you mean 'cup 250'?");

@@ -20,7 +20,7 @@ TEST_CASE("the picture of a soak names its curves and stages in words, and tells
     const std::string svg = soak_plot(draft::soaked(draft::soak_of("fishmeal pellet 4 mm", 1.0 * kilogram)));
     for (const char* words :
          {"average (solid)", "core (dashed)", "outside (dotted)", ">drain<", ">ready<", ">even<",
-          "minutes since the water went on", "fishmeal pellet 4 mm in water at 15 degC", "ready after 30 min"})
+          "minutes since the water went on", "fishmeal pellet 4 mm in water at 15 °C", "ready after 30 min"})
         CHECK(svg.find(words) != std::string::npos);
     CHECK(places_of(svg, "<polyline") == 3);
     CHECK(places_of(svg, "stroke-dasharray") >= 2);  // not told by colour
@@ -44,8 +44,8 @@ TEST_CASE("several waters are drawn one below the other, each pellet over the sa
         answers.push_back(draft::soaked(request));
     }
     const std::string svg = soak_plot(answers);
-    CHECK(svg.find(">fishmeal pellet 4 mm in water at 5 degC<") != std::string::npos);
-    CHECK(svg.find(">fishmeal pellet 4 mm in water at 20 degC<") != std::string::npos);
+    CHECK(svg.find(">fishmeal pellet 4 mm in water at 5 °C<") != std::string::npos);
+    CHECK(svg.find(">fishmeal pellet 4 mm in water at 20 °C<") != std::string::npos);
     CHECK(places_of(svg, "<polyline") == 6);
     CHECK(svg.find("height=\"760\"") != std::string::npos);
     CHECK(places_of(svg, ">80<") == 2);  // minutes, of the cold one, on both axes

@@ -1,0 +1,48 @@
+#include "report/degree_sign.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr std::string_view plain = " degC", with_sign = " \u00b0C";
+
+TerminalLetters& letters_in_use() {
+    static TerminalLetters letters = TerminalLetters::utf8;
+    return letters;
+}
+
+bool is_letter(char byte) {
+    return (byte >= 'a' && byte <= 'z') || (byte >= 'A' && byte <= 'Z');
+}
+
+/// A number that is not quoted ends before `at`.
+bool number_ends_at(std::string_view text, std::size_t at) {
+    const auto before = text.substr(0, at).find_last_not_of("0123456789.-");
+    const std::size_t start = before == std::string_view::npos ? 0 : before + 1;
+    return start < at && (start == 0 || text[before] == ' ' || text[before] == '(');
+}
+
+}  // namespace
+
+void write_for(TerminalLetters letters) {
+    letters_in_use() = letters;
+}
+
+std::string with_degree_signs(std::string_view text) {
+    std::string result;
+    std::size_t done = 0;
+    for (auto at = text.find(plain); at != std::string_view::npos; at = text.find(plain, at + plain.size())) {
+        const std::size_t after = at + plain.size();
+        if (!number_ends_at(text, at) || (after < text.size() && is_letter(text[after]))) continue;
+        result += text.substr(done, at - done);
+        result += with_sign;
+        done = after;
+    }
+    return result += text.substr(done);
+}
+
+std::string for_terminal(std::string_view text) {
+    return letters_in_use() == TerminalLetters::utf8 ? with_degree_signs(text) : std::string(text);
+}
+
+}  // namespace baitwright
