@@ -19,12 +19,6 @@ std::string number_shown(double value) {
     return number_text(value);
 }
 
-/// With zeroes in front, up to so many places.
-std::string digits(unsigned number, std::size_t places) {
-    const std::string text = std::to_string(number);
-    return std::string(places - std::min(places, text.size()), '0') + text;
-}
-
 /// A long list of keys would hide what the message says.
 std::string keys_hint(std::string_view key, const std::vector<std::string>& known) {
     std::string near = did_you_mean(key, known);

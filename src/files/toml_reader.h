@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "files/file_faults.h"
+#include "quantities/date.h"
 #include "quantities/plain_words.h"
 
 namespace baitwright {

@@ -107,7 +107,8 @@ Rows price_list_rows(const PriceList& list) {
 
 std::string price_change_text(const PriceChange& change) {
     std::string text = shown_pack(change.told) + " at " + money_text(*change.told.price) +
-                       (change.told.shop.empty() ? "" : " from " + change.told.shop) + " on " + change.told.on;
+                       (change.told.shop.empty() ? "" : " from " + change.told.shop) + " on " +
+                       date_or_blank(change.told.on);
     const auto dated = [](const Pack& pack) {
         return (pack.price ? money_text(*pack.price) : "no price") + (pack.on ? " on " + date_text(*pack.on) : "");
     };

@@ -5,6 +5,7 @@
 
 #include "answers/cost_strategy.h"
 #include "answers/sessions.h"
+#include "day_of.h"
 
 using namespace baitwright;
 using namespace draft_sessions;
@@ -21,7 +22,7 @@ public:
             for (auto* ratio : {&i.absorption, &i.slump, &i.moisture}) ratio->spread = factor * ratio->spread;
             for (auto* density : {&i.loose_density, &i.envelope_density}) density->spread = factor * density->spread;
             i.particle_size.spread = factor * i.particle_size.spread;
-            i.packs = {{1.0 * kilogram, Money(400, currency_named("GBP")), "2026-03-01", {}}};
+            i.packs = {{1.0 * kilogram, Money(400, currency_named("GBP")), day_of("2026-03-01"), {}}};
             put(i);
         }
     }

@@ -7,6 +7,7 @@
 
 #include "answers/compare_strategies.h"
 #include "answers/sessions.h"
+#include "day_of.h"
 #include "quantities/fault_of.h"
 
 using namespace baitwright;
@@ -21,7 +22,7 @@ Ingredient with_packs(const std::string& name, std::vector<Pack> packs, const Sh
 }
 
 Pack pack(double grams, std::int64_t pence, const char* on = "2026-03-01", const char* currency = "GBP") {
-    return {grams * gram, Money(pence, currency_named(currency)), on, "the village shop"};
+    return {grams * gram, Money(pence, currency_named(currency)), day_of(on), "the village shop"};
 }
 
 /// A shelf with the prices of the example that is worked by hand.
@@ -167,7 +168,7 @@ TEST_CASE("the shed comes first, at what was paid or at the price of today") {
     CHECK(line(unknown, "fishmeal pellet 4 mm").left_over.in(gram) == Approx(496));
     StockOnHand paid;
     paid.put("fishmeal pellet 4 mm", {600.0 * gram, {}, Money(80, currency_named("GBP"))});
-    paid.put("fishmeal pellet 4 mm", {200.0 * gram, "2026-12-01", Money(0, currency_named("GBP"))});
+    paid.put("fishmeal pellet 4 mm", {200.0 * gram, day_of("2026-12-01"), Money(0, currency_named("GBP"))});
     const StrategyCost cheap = cost_of(cups_of_pellets(), priced_bank(), paid);
     CHECK(line(cheap, "fishmeal pellet 4 mm").used->minor() == 67);  // 200 g for nothing, then 504/600 of 80p
     CHECK(line(cheap, "fishmeal pellet 4 mm").outlay->minor() == 0);
@@ -176,9 +177,9 @@ TEST_CASE("the shed comes first, at what was paid or at the price of today") {
 
 TEST_CASE("what has expired is not in the shed") {
     StockOnHand stock;
-    stock.put("casters", {200.0 * gram, "2026-11-24"});
+    stock.put("casters", {200.0 * gram, day_of("2026-11-24")});
     CHECK(cost_of(cups_of_pellets(), priced_bank(), stock).outlay_minor == 690);
-    stock.put("casters", {200.0 * gram, "2026-11-25"});
+    stock.put("casters", {200.0 * gram, day_of("2026-11-25")});
     CHECK(cost_of(cups_of_pellets(), priced_bank(), stock).outlay_minor == 300);
 }
 

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "answers/asking.h"
+#include "day_of.h"
 
 /// One kilo of the fishmeal mix, firm, worked through as on paper: no function of ours but the one asked. The
 /// ingredients are the draft ones; the equations are those of the method, sections 3.1 to 3.4 and 4.
@@ -130,7 +131,7 @@ TEST_CASE("the cost of the fishmeal mix is its shares of packs, in pence that su
     MemoryShelf shelf(&draft::shelf());
     const auto priced = [&](const char* name, double kilograms, std::int64_t pence) {
         Ingredient ingredient = draft::shelf().ingredient(name);
-        ingredient.packs = {{kilograms * kilogram, Money(pence, currency_named("GBP")), "2026-03-01", {}}};
+        ingredient.packs = {{kilograms * kilogram, Money(pence, currency_named("GBP")), day_of("2026-03-01"), {}}};
         shelf.put(ingredient);
     };
     priced("fishmeal, brown", 1, 419);

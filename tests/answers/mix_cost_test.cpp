@@ -6,6 +6,7 @@
 #include "answers/answer_mix.h"
 #include "answers/asking.h"
 #include "bait/random_mixes.h"
+#include "day_of.h"
 
 using namespace baitwright;
 using draft::request_for;
@@ -16,7 +17,7 @@ namespace {
 
 Ingredient priced(const std::string& name, std::int64_t minor, const char* currency = "GBP") {
     Ingredient ingredient = draft::shelf().ingredient(name);
-    ingredient.packs = {{1.0 * kilogram, Money(minor, currency_named(currency)), "2026-03-01", {}}};
+    ingredient.packs = {{1.0 * kilogram, Money(minor, currency_named(currency)), day_of("2026-03-01"), {}}};
     return ingredient;
 }
 

@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 
 #include "answers/asking.h"
+#include "day_of.h"
 
 using namespace baitwright;
 
@@ -63,7 +64,7 @@ TEST_CASE("what the answer for a kilogram warns of is odd as well") {
     MemoryShelf shelf(&draft::shelf());
     const auto sell = [&](const char* name, const char* currency) {
         Ingredient ingredient = draft::shelf().ingredient(name);
-        ingredient.packs = {{1.0 * kilogram, Money(200, currency_named(currency)), "2026-03-01", {}}};
+        ingredient.packs = {{1.0 * kilogram, Money(200, currency_named(currency)), day_of("2026-03-01"), {}}};
         ingredient.label_dose = parse_dose_rate("1 g per kg dry");
         shelf.put(ingredient);
     };

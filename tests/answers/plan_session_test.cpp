@@ -11,6 +11,7 @@
 #include "answers/sessions.h"
 #include "answers/soaking.h"
 #include "answers/venue_breaches.h"
+#include "day_of.h"
 #include "quantities/fault_of.h"
 
 using namespace baitwright;
@@ -265,7 +266,7 @@ public:
         for (const char* name : {"fishmeal, brown", "brown crumb", "ground fishmeal pellet",
                                  "fishmeal micro pellet 2 mm", "sweet liquid", "expander 4 mm"}) {
             Ingredient one = ingredient(name);
-            one.packs = {{1.0 * kilogram, parse_money("£2.00"), "2026-11-01", ""}};
+            one.packs = {{1.0 * kilogram, parse_money("£2.00"), day_of("2026-11-01"), ""}};
             put(one);
         }
     }
@@ -292,7 +293,7 @@ TEST_CASE("five hours with mess") {
     const PricedPlanBank shelf;
     PlanRequest request;
     request.start = 9 * 60 + 30;
-    request.cost.on = "2026-11-25";
+    request.cost.on = day_of("2026-11-25");
     request.cost.what_if.people = 4;
     request.cost.what_if.times = 2;
     request.cost.what_if.reused = 0.5;

@@ -7,6 +7,7 @@
 
 #include "answers/sessions.h"
 #include "answers/shop_needs.h"
+#include "day_of.h"
 #include "quantities/fault_of.h"
 
 using namespace baitwright;
@@ -18,7 +19,7 @@ const Date first = parse_date("2026-11-28");
 
 Pack shop_pack(double grams, std::int64_t pence, const char* shop = "", const char* on = "2026-03-01",
                const char* currency = "GBP") {
-    return {grams * gram, Money(pence, currency_named(currency)), on, shop};
+    return {grams * gram, Money(pence, currency_named(currency)), day_of(on), shop};
 }
 
 IngredientNeed need(const std::string& name, double grams, std::vector<Pack> packs,
@@ -107,9 +108,9 @@ TEST_CASE("the shed is used first, and what is past its best by then is not") {
     const auto packs = std::vector<Pack>{shop_pack(1000, 220)};
     const auto sessions = weekly({{need("brown crumb", 600, packs)}, {need("brown crumb", 600, packs)}});
     StockOnHand good, short_lived, gone;
-    good.put("brown crumb", {1.2 * kilogram, "2027-03-01"});
-    short_lived.put("brown crumb", {1.2 * kilogram, "2026-12-01"});
-    gone.put("brown crumb", {1.2 * kilogram, "2026-11-01"});
+    good.put("brown crumb", {1.2 * kilogram, day_of("2027-03-01")});
+    short_lived.put("brown crumb", {1.2 * kilogram, day_of("2026-12-01")});
+    gone.put("brown crumb", {1.2 * kilogram, day_of("2026-11-01")});
     CHECK(shop(sessions, good).packs.empty());
     CHECK(shop(sessions, good).total_minor == 0);
     const ShopAnswer half = shop(sessions, short_lived);
@@ -206,7 +207,7 @@ TEST_CASE("every gram of sessions drawn at random is bought, in stock, used or l
                                               {shop_pack(300, 100, "the mill"), shop_pack(1000, 290)}, life * day));
         StockOnHand stock;
         const int stocked = *rc::gen::inRange(0, 3000);
-        if (stocked > 0) stock.put("casters", {stocked * gram, "2027-01-01"});
+        if (stocked > 0) stock.put("casters", {stocked * gram, day_of("2027-01-01")});
         const ShopAnswer answer = shop(weekly(needs), stock);
         std::int64_t packs = 0;
         for (const PackToBuy& bought : answer.packs) packs += bought.total.minor();

@@ -4,6 +4,7 @@
 
 #include "answers/price_answer.h"
 #include "bait/draft_shelf.h"
+#include "day_of.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
 
@@ -70,8 +71,8 @@ TEST_CASE("a list of names reads as one says it") {
 
 TEST_CASE("prices by the kilo, the one in use, the old and the missing are told") {
     const Money two = parse_money("£2.10"), eight = parse_money("£7.90");
-    const Ingredient crumb =
-        crumb_with({{5.0 * kilogram, eight, "2024-01-01", "the mill"}, {1.0 * kilogram, two, "2026-03-01", {}}});
+    const Ingredient crumb = crumb_with(
+        {{5.0 * kilogram, eight, day_of("2024-01-01"), "the mill"}, {1.0 * kilogram, two, day_of("2026-03-01"), {}}});
     const Ingredient bare = crumb_with({});
     std::vector<PriceLine> lines = prices_now(crumb, today);
     REQUIRE(lines.size() == 2);
@@ -84,11 +85,11 @@ TEST_CASE("prices by the kilo, the one in use, the old and the missing are told"
 }
 
 TEST_CASE("the prices of all time stand in the order of their days") {
-    const Ingredient crumb = crumb_with({{1.0 * kilogram, parse_money("£2.10"), "2026-03-01", {}}});
-    const std::vector<Pack> old{{1.0 * kilogram, parse_money("£2.00"), "2025-03-01", {}},
-                                {1.0 * kilogram, parse_money("£1.80"), "2024-03-01", {}}};
+    const Ingredient crumb = crumb_with({{1.0 * kilogram, parse_money("£2.10"), day_of("2026-03-01"), {}}});
+    const std::vector<Pack> old{{1.0 * kilogram, parse_money("£2.00"), day_of("2025-03-01"), {}},
+                                {1.0 * kilogram, parse_money("£1.80"), day_of("2024-03-01"), {}}};
     std::string order;
     for (const PriceLine& line : prices_ever(crumb, old, today))
-        order += line.pack->on.substr(0, 4) + (line.newest ? "! " : " ");
+        order += date_text(*line.pack->on).substr(0, 4) + (line.newest ? "! " : " ");
     CHECK(order == "2024 2025 2026! ");
 }

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "day_of.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
 
@@ -10,7 +11,7 @@ using namespace baitwright;
 namespace {
 
 Pack pack(std::variant<Mass, Volume> size, const char* price, std::string on, std::string shop = {}) {
-    return {size, parse_money(price), std::move(on), std::move(shop)};
+    return {size, parse_money(price), day_of(on), std::move(shop)};
 }
 
 std::vector<std::string> prices(const std::vector<Pack>& packs) {

@@ -3,13 +3,14 @@
 #include <catch2/catch.hpp>
 
 #include "bait/draft_shelf.h"
+#include "day_of.h"
 
 using namespace baitwright;
 
 namespace {
 
 Pack pack(std::variant<Mass, Volume> size, std::int64_t pence, std::string on) {
-    return {size, Money(pence, currency_named("GBP")), std::move(on), {}};
+    return {size, Money(pence, currency_named("GBP")), day_of(on), {}};
 }
 
 Ingredient crumb_with(std::vector<Pack> packs) {

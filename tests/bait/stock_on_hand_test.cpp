@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "day_of.h"
 #include "quantities/units.h"
 
 using namespace baitwright;
@@ -9,9 +10,9 @@ using namespace baitwright;
 TEST_CASE("the first to expire comes first, what has no date last, whatever the order of putting in") {
     StockOnHand stock;
     stock.put("Brown Crumb", {100.0 * gram});
-    stock.put("brown  crumb", {200.0 * gram, "2027-01-01"});
-    stock.put("brown crumb", {300.0 * gram, "2026-12-01"});
-    const std::vector<StockLot> lots = stock.lots("BROWN CRUMB", "2026-11-25");
+    stock.put("brown  crumb", {200.0 * gram, day_of("2027-01-01")});
+    stock.put("brown crumb", {300.0 * gram, day_of("2026-12-01")});
+    const std::vector<StockLot> lots = stock.lots("BROWN CRUMB", day_of("2026-11-25"));
     REQUIRE(lots.size() == 3);
     CHECK(lots[0].mass.in(gram) == Approx(300));
     CHECK(lots[1].mass.in(gram) == Approx(200));
@@ -20,8 +21,8 @@ TEST_CASE("the first to expire comes first, what has no date last, whatever the 
 
 TEST_CASE("a lot is good on the day of its date, and not after") {
     StockOnHand stock;
-    stock.put("maggots", {100.0 * gram, "2026-11-25"});
-    CHECK(stock.lots("maggots", "2026-11-25").size() == 1);
-    CHECK(stock.lots("maggots", "2026-11-26").empty());
-    CHECK(stock.lots("casters", "2026-11-25").empty());
+    stock.put("maggots", {100.0 * gram, day_of("2026-11-25")});
+    CHECK(stock.lots("maggots", day_of("2026-11-25")).size() == 1);
+    CHECK(stock.lots("maggots", day_of("2026-11-26")).empty());
+    CHECK(stock.lots("casters", day_of("2026-11-25")).empty());
 }

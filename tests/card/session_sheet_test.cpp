@@ -171,7 +171,7 @@ TEST_CASE("no session of a shipped strategy goes below 9 pt or over two pages, a
     for (const Session& session : all_sessions()) {
         INFO(session.strategy << ", " << session.people << " anglers, " << session.hours << " h");
         const SessionPlan plan = plan_of(session);
-        const CardSheet sheet = session_sheet(plan, "2026-11-25");
+        const CardSheet sheet = session_sheet(plan, parse_date("2026-11-25"));
         FittedSheet fit;
         const auto pages = drawn_pages(sheet, fit);
         REQUIRE(fit.fits);
@@ -194,7 +194,7 @@ TEST_CASE("each put-in, each mark of the water and each soak can be read out of 
         const Session& session = sessions[i];
         INFO(session.strategy << ", " << session.people << " anglers, " << session.hours << " h");
         const SessionPlan plan = plan_of(session);
-        const PrintedSheet printed = printer.print(session_sheet(plan, "2026-11-25"), SheetFormat::pdf);
+        const PrintedSheet printed = printer.print(session_sheet(plan, parse_date("2026-11-25")), SheetFormat::pdf);
         REQUIRE(printed.fault.empty());
         const std::string words = read_back(printed.bytes);
         for (const std::string& needed : needed_words(plan)) {

@@ -215,7 +215,7 @@ TEST_CASE("no cell of text is run as a formula, and numbers stand as they are") 
     crumb.note = "\t@SUM(1)";
     crumb.colour = "'+red";
     crumb.binder = {-1.5, 0.5, {Origin::measured, "+"}};
-    crumb.packs = {{1.0 * kilogram, std::nullopt, "", " -shop"}};
+    crumb.packs = {{1.0 * kilogram, std::nullopt, std::nullopt, " -shop"}};
     const auto rows = read_csv(csv_text({crumb}));
     REQUIRE(rows.size() == 2);
     const auto has = [&](const char* cell) {

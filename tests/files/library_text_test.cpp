@@ -4,6 +4,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "day_of.h"
 #include "files/any_ingredient.h"
 #include "files/library_file.h"
 #include "files/same_record.h"
@@ -88,7 +89,7 @@ TEST_CASE("an ingredient is written as a person would write it") {
     syrup.density = {1.3 * gram_per_millilitre, 0.1, {Origin::measured, "jug"}};
     syrup.binder = {-1.5, 0.5, {Origin::standing, "from memory"}};
     syrup.keeps.dry = 9.0 * month;
-    syrup.packs = {{500.0 * millilitre, parse_money("£3.40"), "2026-03-01", "the mill"}};
+    syrup.packs = {{500.0 * millilitre, parse_money("£3.40"), day_of("2026-03-01"), "the mill"}};
     CHECK(toml_text({syrup}) ==
           "[[ingredient]]\n"
           "name = \"sweet \\\"dark\\\" syrup\"\n"

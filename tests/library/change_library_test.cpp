@@ -43,26 +43,27 @@ TEST_CASE("a replaced ingredient is kept as the text it had, an unchanged one is
     const Ingredient before = store.ingredient("brown crumb");
     const Ingredient after =
         edited_ingredient("brown crumb", before, {{"absorption", "0.7 g/g", "measured: squeeze test", "5 %"}});
-    CHECK(put_ingredients(store, {after}, "2026-03-01").front().kind == EntryChange::Kind::replaced);
+    CHECK(put_ingredients(store, {after}, parse_date("2026-03-01")).front().kind == EntryChange::Kind::replaced);
     CHECK(store.ingredient("brown crumb").absorption.value == Approx(0.7));
     CHECK(store.ingredient("brown crumb").absorption.source.origin == Origin::measured);
     const std::vector<RetiredEntry> old = store.retired("ingredient", "brown crumb");
     REQUIRE(old.size() == 1);
     CHECK(old.front().text == toml_text({before}));
     CHECK(old.front().retired_on == "2026-03-01");
-    CHECK(put_ingredients(store, {after}, "2026-03-02").front().kind == EntryChange::Kind::unchanged);
+    CHECK(put_ingredients(store, {after}, parse_date("2026-03-02")).front().kind == EntryChange::Kind::unchanged);
     CHECK(store.retired("ingredient", "brown crumb").size() == 1);
 }
 
 TEST_CASE("recipes that name each other are added together, and none where one is wrong") {
     const StoreFolder shed;
     Store store = open_store(shed.path());
-    CHECK(put_recipes(store, {half_and_half("outer", "inner"), half_and_half("inner", "maize meal")}, "2026-03-01")
+    CHECK(put_recipes(store, {half_and_half("outer", "inner"), half_and_half("inner", "maize meal")},
+                      parse_date("2026-03-01"))
               .size() == 2);
     CHECK(store.find_recipe("outer").has_value());
-    CHECK_THROWS_AS(
-        put_recipes(store, {half_and_half("fine", "maize meal"), half_and_half("wrong", "maze meel")}, "2026-03-01"),
-        InputError);
+    CHECK_THROWS_AS(put_recipes(store, {half_and_half("fine", "maize meal"), half_and_half("wrong", "maze meel")},
+                                parse_date("2026-03-01")),
+                    InputError);
     CHECK_FALSE(store.find_recipe("fine").has_value());
 }
 
@@ -71,7 +72,7 @@ TEST_CASE("what a person put into the store is not overwritten by the shipped li
     {
         Store store = open_store(shed.path());
         Recipe mine = half_and_half("silt bed", "maize meal");
-        put_recipes(store, {mine}, "2026-03-01");
+        put_recipes(store, {mine}, parse_date("2026-03-01"));
         store.change([&] { store.set_shipped_digest("an older program"); });
     }
     const Store again = open_store(shed.path());
@@ -98,15 +99,15 @@ TEST_CASE("a replaced strategy is kept as the text it had, and one that feeds wh
     Strategy mine = store.strategy("open carpet");
     const std::string before = toml_text(mine);
     mine.length = 6.0 * hour;
-    CHECK(put_strategies(store, {mine}, "2026-03-01").front().kind == EntryChange::Kind::replaced);
+    CHECK(put_strategies(store, {mine}, parse_date("2026-03-01")).front().kind == EntryChange::Kind::replaced);
     CHECK(store.strategy("open carpet").length.in(hour) == Approx(6));
     REQUIRE(store.retired("strategy", "open carpet").size() == 1);
     CHECK(store.retired("strategy", "open carpet").front().text == before);
-    CHECK(put_strategies(store, {mine}, "2026-03-02").front().kind == EntryChange::Kind::unchanged);
+    CHECK(put_strategies(store, {mine}, parse_date("2026-03-02")).front().kind == EntryChange::Kind::unchanged);
     Strategy wrong = mine;
     wrong.name = "wrong";
     wrong.feeds.front().parts.front().of = "moon dust";
-    CHECK_THROWS_AS(put_strategies(store, {mine, wrong}, "2026-03-03"), InputError);
+    CHECK_THROWS_AS(put_strategies(store, {mine, wrong}, parse_date("2026-03-03")), InputError);
     CHECK_FALSE(store.find_strategy("wrong").has_value());
 }
 
@@ -116,7 +117,7 @@ TEST_CASE("a store filled by an older program is given the strategies it lacks, 
         Store store = open_store(shed.path());
         Strategy mine = store.strategy("margin");
         mine.note = "mine";
-        put_strategies(store, {mine}, "2026-03-01");
+        put_strategies(store, {mine}, parse_date("2026-03-01"));
         store.change([&] { store.set_shipped_digest("an older program"); });
     }
     const Store again = open_store(shed.path());

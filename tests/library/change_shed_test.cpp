@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include "answers/answer_mix.h"
+#include "day_of.h"
 #include "library/open_library.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
@@ -52,7 +53,7 @@ Fault fault_of(const std::function<void()>& work) {
 
 TEST_CASE("what was bought is in the shed, and its price is the one in use") {
     Bench bench;
-    Purchase purchase{"brown crumb", {1.0 * kilogram, parse_money("£2.35"), "2026-11-25", "the mill"}, 3, {}};
+    Purchase purchase{"brown crumb", {1.0 * kilogram, parse_money("£2.35"), day_of("2026-11-25"), "the mill"}, 3, {}};
     purchase.lot.got_on = today;
     purchase.lot.left = in_milligrams(3.0 * kilogram);
     const StockChangeAnswer answer = buy(bench.store, purchase);
@@ -64,7 +65,7 @@ TEST_CASE("what was bought is in the shed, and its price is the one in use") {
 
 TEST_CASE("a purchase in another currency than the other packs brings nothing into the shed") {
     Bench bench;
-    Purchase purchase{"brown crumb", {1.0 * kilogram, parse_money("€2.35"), "2026-11-25", "the mill"}, 1, {}};
+    Purchase purchase{"brown crumb", {1.0 * kilogram, parse_money("€2.35"), day_of("2026-11-25"), "the mill"}, 1, {}};
     purchase.lot.got_on = today;
     purchase.lot.left = in_milligrams(1.0 * kilogram);
     CHECK(fault_of([&] { buy(bench.store, purchase); }).code == "mixed-currencies");
@@ -113,12 +114,12 @@ TEST_CASE("the most that the shed allows can always be booked, and then nothing 
 
 TEST_CASE("a price that was told late is kept, and said not to be in use") {
     Bench bench;
-    const PriceChange change = tell_price(bench.store, "brown crumb",
-                                          {1.0 * kilogram, parse_money("£1.70"), "2020-01-01", "the village shop"});
+    const PriceChange change = tell_price(
+        bench.store, "brown crumb", {1.0 * kilogram, parse_money("£1.70"), day_of("2020-01-01"), "the village shop"});
     CHECK_FALSE(change.in_use);
     CHECK(change.before->price == parse_money("£2.10"));
     CHECK(bench.store.old_prices("brown crumb").size() == 1);
-    CHECK(
-        tell_price(bench.store, "brown crumb", {1.0 * kilogram, parse_money("£2.20"), "2026-11-25", "the village shop"})
-            .in_use);
+    CHECK(tell_price(bench.store, "brown crumb",
+                     {1.0 * kilogram, parse_money("£2.20"), day_of("2026-11-25"), "the village shop"})
+              .in_use);
 }

@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include "answers/cost_strategy.h"
+#include "day_of.h"
 #include "library/change_shed.h"
 #include "library/open_library.h"
 #include "quantities/fault.h"
@@ -32,14 +33,14 @@ TEST_CASE("the shed is handed on lot by lot, at what was paid for what is left")
     Store store = open_store(folder / "library.db");
     bring(store, "brown crumb", 2.0 * kilogram, "£4.20");
     take(store, Happening::used, {"brown crumb", in_milligrams(500.0 * gram)}, {session_day, std::nullopt});
-    const std::vector<StockLot> lots =
-        shed_on_hand(store.shed(), {{store.ingredient("brown crumb"), {}, {}}}).lots("brown crumb", "2026-11-25");
+    const std::vector<StockLot> lots = shed_on_hand(store.shed(), {{store.ingredient("brown crumb"), {}, {}}})
+                                           .lots("brown crumb", day_of("2026-11-25"));
     REQUIRE(lots.size() == 1);
     CHECK(lots[0].mass.in(gram) == Approx(1500));
-    CHECK(lots[0].best_before == "2027-06-01");
+    CHECK(lots[0].best_before == day_of("2027-06-01"));
     CHECK(money_text(lots[0].paid.value()) == "£3.15");
     CHECK(shed_on_hand(store.shed(), {{store.ingredient("brown crumb"), {}, {}}})
-              .lots("brown crumb", "2027-07-01")
+              .lots("brown crumb", day_of("2027-07-01"))
               .empty());
 }
 
@@ -47,7 +48,7 @@ TEST_CASE("what is in the shed is not bought again") {
     const TemporaryFolder folder;
     Store store = open_store(folder / "library.db");
     CostRequest request;
-    request.on = "2026-11-25";
+    request.on = day_of("2026-11-25");
     request.ranges = CostRequest::Ranges::left_out;
     const Strategy strategy = store.find_strategy("open carpet").value();
     const StrategyCost bare =

@@ -5,6 +5,7 @@
 #include <regex>
 
 #include "answers/sessions.h"
+#include "day_of.h"
 
 using namespace baitwright;
 using namespace draft_sessions;
@@ -15,7 +16,7 @@ class Priced : public MemoryShelf {
 public:
     Priced() : MemoryShelf(&bank()) {
         Ingredient maggots = bank().ingredient("maggots");
-        maggots.packs = {{340.0 * gram, Money(340, currency_named("GBP")), "2026-03-01", {}}};
+        maggots.packs = {{340.0 * gram, Money(340, currency_named("GBP")), day_of("2026-03-01"), {}}};
         put(maggots);
     }
 };

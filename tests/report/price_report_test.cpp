@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "day_of.h"
 #include "quantities/units.h"
 
 using namespace baitwright;
@@ -11,7 +12,7 @@ namespace {
 PriceLine priced_line(const char* on, bool newest, bool stale, bool reckoned_by) {
     PriceLine line;
     line.name = "crumb";
-    line.pack = Pack{1.0 * kilogram, Money(210, currency_named("GBP")), on, "bait barn"};
+    line.pack = Pack{1.0 * kilogram, Money(210, currency_named("GBP")), day_of(on), "bait barn"};
     line.newest = newest;
     line.stale = stale;
     line.reckoned_by = reckoned_by;

@@ -1,5 +1,6 @@
 #include <catch2/catch.hpp>
 
+#include "day_of.h"
 #include "quantities/fault.h"
 #include "quantities/quantity_text.h"
 #include "store/random_entries.h"
@@ -11,7 +12,7 @@ using namespace baitwright;
 namespace {
 
 Pack pack(const char* size, const char* price, std::string on, std::string shop = {}) {
-    return {parse<Mass>(size), parse_money(price), std::move(on), std::move(shop)};
+    return {parse<Mass>(size), parse_money(price), day_of(on), std::move(shop)};
 }
 
 void put(Store& store, std::vector<Pack> packs) {

@@ -59,9 +59,14 @@ std::optional<Time> any_time() {
     return any_coin() ? std::optional(Time::from_si(any_number())) : std::nullopt;
 }
 
+std::optional<Date> any_day() {
+    if (any_coin()) return std::nullopt;
+    return parse_date("1900-01-01") + std::chrono::days(below(400000));
+}
+
 Pack any_pack() {
     constexpr std::array<std::string_view, 4> codes{"GBP", "EUR", "JPY", "KWD"};
-    Pack pack{any_mass_or_volume(), std::nullopt, any_text(), any_coin() ? "" : mended_name(any_text())};
+    Pack pack{any_mass_or_volume(), std::nullopt, any_day(), any_coin() ? "" : mended_name(any_text())};
     const Currency& currency = currency_named(codes.at(static_cast<std::size_t>(below(4))));
     if (any_coin()) pack.price = Money(*rc::gen::arbitrary<std::int64_t>(), currency);
     return pack;

@@ -6,6 +6,7 @@
 
 #include "bait/ingredient_completion.h"
 #include "bait/ingredient_facts.h"
+#include "day_of.h"
 #include "quantities/plain_words.h"
 #include "quantities/units.h"
 #include "store/random_entries.h"
@@ -128,7 +129,7 @@ TEST_CASE("an entry put twice is there once, as it was put last") {
     Store store = Store::open(folder / "library.db");
     Ingredient older = ingredient_named("Coarse Meal");
     older.cautions = {"dust", "gluten"};
-    older.packs = {{1.0 * kilogram, Money(340, currency_named("GBP")), "2026-03-01", "the mill"}};
+    older.packs = {{1.0 * kilogram, Money(340, currency_named("GBP")), day_of("2026-03-01"), "the mill"}};
     put(store, older, EntryOwner::shipped);
     Ingredient newer = ingredient_named("coarse  meal");
     newer.cautions = {"mould"};

@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 #include <functional>
 
+#include "day_of.h"
 #include "quantities/fault_of.h"
 #include "quantities/plain_words.h"
 #include "quantities/units.h"
@@ -20,7 +21,7 @@ Ingredient crumb() {
     crumb.name = "brown crumb";
     crumb.loose_density = {420.0 * gram_per_litre, 0.1, {Origin::measured, "level vessel"}};
     crumb.moisture = {0.065, 0.1, {Origin::measured, "oven"}};
-    crumb.packs.push_back({1.0 * kilogram, parse_money("£2.10"), "2026-03-01", "the mill"});
+    crumb.packs.push_back({1.0 * kilogram, parse_money("£2.10"), day_of("2026-03-01"), "the mill"});
     return crumb;
 }
 
@@ -34,7 +35,7 @@ void type_sql(const std::filesystem::path& path, const std::string& sql) {
 }
 
 Pack right_price() {
-    return {1.0 * kilogram, parse_money("£2.40"), "2026-04-01", "the mill"};
+    return {1.0 * kilogram, parse_money("£2.40"), day_of("2026-04-01"), "the mill"};
 }
 
 /// Finding it names it; it can be looked at to be mended, and once it is put again it is found.
