@@ -60,7 +60,7 @@ PriceList price_list(std::vector<PriceLine> lines) {
     for (const PriceLine& line : lines) {
         add_once(all, line.name);
         if (line.pack && line.pack->price) add_once(priced, line.name);
-        if (line.stale && line.newest) add_once(stale, line.name + " (" + date_text(*line.pack->on) + ")");
+        if (line.stale && line.newest) add_once(stale, line.name + " (" + date_or_blank(line.pack->on) + ")");
     }
     for (const std::string& name : all)
         if (std::find(priced.begin(), priced.end(), name) == priced.end()) missing.push_back(name);
