@@ -1,6 +1,6 @@
 #include "cli/command_advise.h"
 
-#include "answers/advise.h"
+#include "answers/strategy/advise.h"
 #include "library/advice_rules.h"
 #include "questions/advise_question.h"
 #include "report/advise_report.h"

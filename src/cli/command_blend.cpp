@@ -1,7 +1,7 @@
 #include "cli/command_blend.h"
 
-#include "answers/blend_mix.h"
-#include "answers/share_batch.h"
+#include "answers/blend/blend_mix.h"
+#include "answers/blend/share_batch.h"
 #include "cli/load_solver.h"
 #include "cli/result_formats.h"
 #include "cli/save_recipe.h"

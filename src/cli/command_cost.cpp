@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "answers/compare_strategies.h"
+#include "answers/money/compare_strategies.h"
 #include "cli/cost_flags.h"
 #include "cli/picture_file.h"
 #include "cli/result_formats.h"

@@ -1,6 +1,6 @@
 #include "cli/command_dose.h"
 
-#include "answers/dose_amounts.h"
+#include "answers/mix/dose_amounts.h"
 #include "cli/result_formats.h"
 #include "library/named.h"
 #include "quantities/suggestion.h"

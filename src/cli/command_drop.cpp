@@ -1,7 +1,7 @@
 #include "cli/command_drop.h"
 
-#include "answers/compare_drops.h"
-#include "answers/drop_feed.h"
+#include "answers/drop/compare_drops.h"
+#include "answers/drop/drop_feed.h"
 #include "cli/picture_file.h"
 #include "cli/result_formats.h"
 #include "library/named.h"

@@ -1,6 +1,6 @@
 #include "cli/command_dry.h"
 
-#include "answers/dry_out.h"
+#include "answers/mix/dry_out.h"
 #include "library/named.h"
 #include "questions/dry_question.h"
 #include "report/dry_report.h"

@@ -1,6 +1,6 @@
 #include "cli/command_library.h"
 
-#include "answers/measured_marks.h"
+#include "answers/mix/measured_marks.h"
 #include "cli/output_file.h"
 #include "cli/result_formats.h"
 #include "cli/soak_test_flags.h"

@@ -1,6 +1,6 @@
 #include "cli/command_mix.h"
 
-#include "answers/answer_mix.h"
+#include "answers/mix/answer_mix.h"
 #include "cli/mix_flags.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"

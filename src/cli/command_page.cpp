@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "answers/cost_strategy.h"
-#include "answers/stale_prices.h"
+#include "answers/money/cost_strategy.h"
+#include "answers/shared/stale_prices.h"
 #include "cli/cost_flags.h"
 #include "cli/output_file.h"
 #include "cli/program.h"

@@ -1,6 +1,6 @@
 #include "cli/command_plan.h"
 
-#include "answers/rest_of_session.h"
+#include "answers/plan/rest_of_session.h"
 #include "cli/plan_flags.h"
 #include "questions/rest_question.h"
 #include "report/plan_report.h"

@@ -1,6 +1,6 @@
 #include "cli/command_recipe.h"
 
-#include "answers/odd_mix.h"
+#include "answers/mix/odd_mix.h"
 #include "bait/resolved_mix.h"
 #include "cli/checked.h"
 #include "cli/old_versions.h"

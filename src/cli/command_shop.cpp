@@ -1,6 +1,6 @@
 #include "cli/command_shop.h"
 
-#include "answers/shop_sessions.h"
+#include "answers/money/shop_sessions.h"
 #include "cli/cost_flags.h"
 #include "cli/result_formats.h"
 #include "library/named.h"

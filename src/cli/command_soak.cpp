@@ -1,6 +1,6 @@
 #include "cli/command_soak.h"
 
-#include "answers/soak_pellets.h"
+#include "answers/pellets/soak_pellets.h"
 #include "cli/picture_file.h"
 #include "cli/result_formats.h"
 #include "library/open_library.h"

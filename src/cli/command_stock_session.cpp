@@ -1,4 +1,4 @@
-#include "answers/unroll_strategy.h"
+#include "answers/strategy/unroll_strategy.h"
 #include "cli/command_stock.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"

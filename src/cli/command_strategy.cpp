@@ -1,6 +1,6 @@
 #include "cli/command_strategy.h"
 
-#include "answers/odd_strategy.h"
+#include "answers/strategy/odd_strategy.h"
 #include "cli/checked.h"
 #include "cli/old_versions.h"
 #include "cli/result_formats.h"

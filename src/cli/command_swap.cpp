@@ -1,6 +1,6 @@
 #include "cli/command_swap.h"
 
-#include "answers/swap_ingredient.h"
+#include "answers/blend/swap_ingredient.h"
 #include "cli/load_solver.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"

@@ -1,6 +1,6 @@
 #include "cli/command_water.h"
 
-#include "answers/right_a_mix.h"
+#include "answers/mix/right_a_mix.h"
 #include "library/named.h"
 #include "questions/tub_question.h"
 #include "report/tub_report.h"

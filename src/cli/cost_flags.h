@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/cost_strategy.h"
+#include "answers/money/cost_strategy.h"
 #include "cli/command.h"
 #include "questions/cost_question.h"
 

@@ -2,7 +2,7 @@
 
 #include <string_view>
 
-#include "answers/linear_programme.h"
+#include "answers/blend/linear_programme.h"
 
 namespace baitwright {
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "answers/plan_session.h"
+#include "answers/plan/plan_session.h"
 #include "cli/command.h"
 #include "questions/plan_question.h"
 

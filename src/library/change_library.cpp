@@ -1,6 +1,6 @@
 #include "library/change_library.h"
 
-#include "answers/unroll_strategy.h"
+#include "answers/strategy/unroll_strategy.h"
 #include "bait/memory_shelf.h"
 #include "bait/resolved_mix.h"
 #include "bait/suggesting_shelf.h"

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "answers/stale_prices.h"
+#include "answers/shared/stale_prices.h"
 #include "bait/price_book.h"
 #include "bait/resolved_mix.h"
 #include "quantities/fault.h"

@@ -4,10 +4,10 @@
 #include <string>
 #include <vector>
 
-#include "answers/mix_answer.h"
-#include "answers/mix_request.h"
-#include "answers/price_answer.h"
-#include "answers/stock_answer.h"
+#include "answers/mix/mix_answer.h"
+#include "answers/money/price_answer.h"
+#include "answers/shared/mix_request.h"
+#include "answers/shared/stock_answer.h"
 #include "store/store.h"
 
 /// What changes the shed and the prices, each in one transaction: all of it or nothing.

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "answers/stock_answer.h"
-#include "answers/unroll_strategy.h"
+#include "answers/shared/stock_answer.h"
+#include "answers/strategy/unroll_strategy.h"
 #include "bait/stock_on_hand.h"
 #include "store/store.h"
 

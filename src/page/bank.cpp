@@ -2,7 +2,7 @@
 
 #include <map>
 
-#include "answers/named_in_strategy.h"
+#include "answers/strategy/named_in_strategy.h"
 #include "files/library_file.h"
 #include "page/bank_answers.h"
 #include "quantities/units.h"

@@ -2,13 +2,13 @@
 
 #include <algorithm>
 
-#include "answers/answer_mix.h"
-#include "answers/cost_strategy.h"
-#include "answers/drop_feed.h"
-#include "answers/plan_session.h"
-#include "answers/rest_of_session.h"
-#include "answers/right_a_mix.h"
-#include "answers/soak_pellets.h"
+#include "answers/drop/drop_feed.h"
+#include "answers/mix/answer_mix.h"
+#include "answers/mix/right_a_mix.h"
+#include "answers/money/cost_strategy.h"
+#include "answers/pellets/soak_pellets.h"
+#include "answers/plan/plan_session.h"
+#include "answers/plan/rest_of_session.h"
 #include "questions/cost_question.h"
 #include "questions/drop_question.h"
 #include "questions/mix_question.h"

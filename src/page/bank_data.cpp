@@ -7,7 +7,7 @@
 #include <map>
 #include <set>
 
-#include "answers/named_in_strategy.h"
+#include "answers/strategy/named_in_strategy.h"
 #include "files/library_text.h"
 #include "files/value_text.h"
 #include "page/bank.h"

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <array>
 
-#include "answers/check_temperature.h"
+#include "answers/shared/check_temperature.h"
 #include "bait/strategy.h"
 #include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "answers/blend_request.h"
+#include "answers/blend/blend_request.h"
 #include "questions/arguments.h"
 
 namespace baitwright {

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/cost_request.h"
+#include "answers/money/cost_request.h"
 #include "bait/shelf.h"
 #include "bait/stock_on_hand.h"
 #include "questions/arguments.h"

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "answers/dose_request.h"
-#include "answers/mix_request.h"
+#include "answers/mix/dose_request.h"
+#include "answers/shared/mix_request.h"
 #include "questions/arguments.h"
 
 namespace baitwright {

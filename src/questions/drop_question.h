@@ -2,7 +2,7 @@
 
 #include <optional>
 
-#include "answers/drop_request.h"
+#include "answers/drop/drop_request.h"
 #include "questions/arguments.h"
 
 namespace baitwright {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "answers/dry_request.h"
+#include "answers/mix/dry_request.h"
 #include "questions/arguments.h"
 
 namespace baitwright {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "answers/mix_request.h"
+#include "answers/shared/mix_request.h"
 #include "questions/arguments.h"
 
 namespace baitwright {

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/plan_request.h"
+#include "answers/plan/plan_request.h"
 #include "questions/arguments.h"
 
 namespace baitwright {

@@ -2,7 +2,7 @@
 
 #include <optional>
 
-#include "answers/rest_request.h"
+#include "answers/plan/rest_request.h"
 #include "questions/arguments.h"
 
 namespace baitwright {

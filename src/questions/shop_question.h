@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "answers/shop_request.h"
+#include "answers/money/shop_request.h"
 #include "questions/arguments.h"
 #include "questions/cost_question.h"
 

@@ -2,7 +2,7 @@
 
 #include <optional>
 
-#include "answers/soak_request.h"
+#include "answers/pellets/soak_request.h"
 #include "questions/arguments.h"
 
 namespace baitwright {

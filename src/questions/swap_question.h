@@ -1,6 +1,6 @@
 #pragma once
 
-#include "answers/swap_request.h"
+#include "answers/blend/swap_request.h"
 #include "questions/arguments.h"
 
 namespace baitwright {

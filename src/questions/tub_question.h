@@ -1,6 +1,6 @@
 #pragma once
 
-#include "answers/tub_request.h"
+#include "answers/mix/tub_request.h"
 #include "questions/arguments.h"
 
 namespace baitwright {

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/advise.h"
+#include "answers/strategy/advise.h"
 #include "report/json.h"
 
 namespace baitwright {

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "answers/mix_doubt.h"
+#include "answers/mix/mix_doubt.h"
 #include "bait/caution.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "answers/blend_answer.h"
+#include "answers/blend/blend_answer.h"
 #include "report/json.h"
 #include "report/rows.h"
 

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "answers/warning.h"
+#include "answers/shared/warning.h"
 #include "quantities/fault.h"
 #include "report/json.h"
 

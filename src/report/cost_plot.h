@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "answers/cost_strategy.h"
+#include "answers/money/cost_strategy.h"
 
 namespace baitwright {
 

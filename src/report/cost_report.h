@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/compare_strategies.h"
+#include "answers/money/compare_strategies.h"
 #include "report/json.h"
 #include "report/rows.h"
 #include "report/told.h"

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/dose_amounts.h"
+#include "answers/mix/dose_amounts.h"
 #include "report/json.h"
 
 namespace baitwright {

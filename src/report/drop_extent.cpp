@@ -3,7 +3,7 @@
 #include <utility>
 #include <vector>
 
-#include "answers/drop_sketch.h"
+#include "answers/drop/drop_sketch.h"
 #include "quantities/units.h"
 #include "report/display.h"
 

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/drop_answer.h"
+#include "answers/drop/drop_answer.h"
 
 namespace baitwright {
 

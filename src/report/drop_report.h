@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "answers/drop_answer.h"
+#include "answers/drop/drop_answer.h"
 #include "report/json.h"
 #include "report/rows.h"
 #include "report/told.h"

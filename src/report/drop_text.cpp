@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include "answers/drop_feed.h"
+#include "answers/drop/drop_feed.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/dry_out.h"
+#include "answers/mix/dry_out.h"
 #include "report/json.h"
 
 namespace baitwright {

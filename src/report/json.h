@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "answers/warning.h"
+#include "answers/shared/warning.h"
 #include "quantities/fault.h"
 #include "quantities/money.h"
 #include "report/json_value.h"

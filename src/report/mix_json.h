@@ -1,6 +1,6 @@
 #pragma once
 
-#include "answers/mix_answer.h"
+#include "answers/mix/mix_answer.h"
 #include "report/json.h"
 
 namespace baitwright {

@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include "answers/mix_doubt.h"
+#include "answers/mix/mix_doubt.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "answers/mix_answer.h"
+#include "answers/mix/mix_answer.h"
 
 namespace baitwright {
 

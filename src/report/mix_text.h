@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/mix_answer.h"
+#include "answers/mix/mix_answer.h"
 #include "report/told.h"
 
 namespace baitwright {

@@ -2,8 +2,8 @@
 
 #include <string>
 
-#include "answers/plan_answer.h"
-#include "answers/rest_of_session.h"
+#include "answers/plan/plan_answer.h"
+#include "answers/plan/rest_of_session.h"
 #include "report/json.h"
 #include "report/told.h"
 

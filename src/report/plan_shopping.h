@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/plan_answer.h"
+#include "answers/plan/plan_answer.h"
 
 namespace baitwright {
 

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/price_answer.h"
+#include "answers/money/price_answer.h"
 #include "report/json.h"
 #include "report/rows.h"
 

@@ -3,8 +3,8 @@
 #include <string>
 #include <vector>
 
-#include "answers/dose_amounts.h"
-#include "answers/mix_answer.h"
+#include "answers/mix/dose_amounts.h"
+#include "answers/mix/mix_answer.h"
 #include "bait/recipe.h"
 #include "bait/strategy.h"
 

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/plan_answer.h"
+#include "answers/plan/plan_answer.h"
 #include "report/card_sheet.h"
 #include "report/json.h"
 #include "report/sheet_printer.h"

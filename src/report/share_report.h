@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/share_batch.h"
+#include "answers/blend/share_batch.h"
 #include "quantities/date.h"
 #include "report/json.h"
 

@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "answers/plan_answer.h"
+#include "answers/plan/plan_answer.h"
 #include "report/card_sheet.h"
 
 /// The sections of a session's sheet. One without rows is left out.

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "answers/stock_answer.h"
+#include "answers/shared/stock_answer.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
 #include "quantities/quantity_text.h"

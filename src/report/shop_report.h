@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/shop_sessions.h"
+#include "answers/money/shop_sessions.h"
 #include "report/json.h"
 #include "report/rows.h"
 

@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "answers/soak_answer.h"
+#include "answers/pellets/soak_answer.h"
 #include "report/json.h"
 #include "report/rows.h"
 

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "answers/soak_answer.h"
+#include "answers/pellets/soak_answer.h"
 
 namespace baitwright {
 

@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
-#include "answers/soak_answer.h"
-#include "answers/soak_request.h"
+#include "answers/pellets/soak_answer.h"
+#include "answers/pellets/soak_request.h"
 #include "report/told.h"
 
 namespace baitwright {

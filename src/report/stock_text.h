@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/stock_answer.h"
+#include "answers/shared/stock_answer.h"
 
 namespace baitwright {
 

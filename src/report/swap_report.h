@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/swap_answer.h"
+#include "answers/blend/swap_answer.h"
 #include "report/json.h"
 #include "report/rows.h"
 

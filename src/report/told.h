@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "answers/warning.h"
+#include "answers/shared/warning.h"
 #include "report/json.h"
 #include "report/text_table.h"
 

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/right_a_mix.h"
+#include "answers/mix/right_a_mix.h"
 #include "report/json.h"
 #include "report/told.h"
 

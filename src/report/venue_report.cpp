@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include "answers/venue_breaches.h"
+#include "answers/plan/venue_breaches.h"
 #include "quantities/units.h"
 #include "report/text_table.h"
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "answers/linear_programme.h"
+#include "answers/blend/linear_programme.h"
 
 namespace baitwright {
 

@@ -1,9 +1,9 @@
-#include "answers/advise.h"
+#include "answers/strategy/advise.h"
 
 #include <catch2/catch.hpp>
 
-#include "answers/advise_points.h"
 #include "answers/sessions.h"
+#include "answers/strategy/advise_points.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
 

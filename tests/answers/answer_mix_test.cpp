@@ -1,4 +1,4 @@
-#include "answers/answer_mix.h"
+#include "answers/mix/answer_mix.h"
 
 #include <catch2/catch.hpp>
 

@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <string>
 
-#include "answers/answer_mix.h"
-#include "answers/scale_mix.h"
+#include "answers/mix/answer_mix.h"
+#include "answers/mix/scale_mix.h"
 #include "bait/draft_shelf.h"
 
 /// Short ways to ask for a mix of the draft ingredients.

@@ -1,6 +1,6 @@
 // Blends against printed optima (tests/reference/linear_optima.csv), against sums by hand, and each price of a limit
 // against what moving the limit does to the cost.
-#include "answers/blend_mix.h"
+#include "answers/blend/blend_mix.h"
 
 #include <rapidcheck.h>
 #include <catch2/catch.hpp>
@@ -8,9 +8,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "answers/blend_programme.h"
+#include "answers/blend/blend_programme.h"
+#include "answers/blend/resolved_blend.h"
 #include "answers/blending.h"
-#include "answers/resolved_blend.h"
 #include "drawn_number.h"
 #include "quantities/fault_of.h"
 #include "reference/numbers_in.h"

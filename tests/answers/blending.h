@@ -4,7 +4,7 @@
 #include <utility>
 #include <vector>
 
-#include "answers/blend_mix.h"
+#include "answers/blend/blend_mix.h"
 #include "bait/draft_shelf.h"
 #include "quantities/money.h"
 #include "solver/clp_solver.h"

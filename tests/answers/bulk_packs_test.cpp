@@ -1,4 +1,4 @@
-#include "answers/bulk_packs.h"
+#include "answers/money/bulk_packs.h"
 
 #include <rapidcheck.h>
 

@@ -1,4 +1,4 @@
-#include "answers/buy_packs.h"
+#include "answers/money/buy_packs.h"
 
 #include <rapidcheck.h>
 #include <catch2/catch.hpp>

@@ -1,4 +1,4 @@
-#include "answers/cheapest_packs.h"
+#include "answers/money/cheapest_packs.h"
 
 #include <rapidcheck.h>
 

@@ -1,4 +1,4 @@
-#include "answers/closest_match.h"
+#include "answers/blend/closest_match.h"
 
 #include <rapidcheck.h>
 #include <catch2/catch.hpp>

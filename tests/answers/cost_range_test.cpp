@@ -1,9 +1,9 @@
-#include "answers/cost_range.h"
+#include "answers/money/cost_range.h"
 
 #include <catch2/catch.hpp>
 #include <cmath>
 
-#include "answers/cost_strategy.h"
+#include "answers/money/cost_strategy.h"
 #include "answers/sessions.h"
 #include "day_of.h"
 

@@ -1,11 +1,11 @@
-#include "answers/cost_strategy.h"
+#include "answers/money/cost_strategy.h"
 
 #include <rapidcheck.h>
 
 #include <catch2/catch.hpp>
 #include <cmath>
 
-#include "answers/compare_strategies.h"
+#include "answers/money/compare_strategies.h"
 #include "answers/sessions.h"
 #include "day_of.h"
 #include "quantities/fault_of.h"

@@ -1,4 +1,4 @@
-#include "answers/dose_amounts.h"
+#include "answers/mix/dose_amounts.h"
 
 #include <catch2/catch.hpp>
 

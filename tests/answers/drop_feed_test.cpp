@@ -1,11 +1,11 @@
-#include "answers/drop_feed.h"
+#include "answers/drop/drop_feed.h"
 
 #include <rapidcheck.h>
 
 #include <catch2/catch.hpp>
 #include <cmath>
 
-#include "answers/drop_sketch.h"
+#include "answers/drop/drop_sketch.h"
 #include "answers/soaking.h"
 #include "quantities/fault.h"
 

@@ -1,4 +1,4 @@
-#include "answers/dry_out.h"
+#include "answers/mix/dry_out.h"
 
 #include <rapidcheck.h>
 

@@ -6,7 +6,7 @@
 #include <tuple>
 #include <vector>
 
-#include "answers/buy_packs.h"
+#include "answers/money/buy_packs.h"
 
 /// Small pack problems worked out by trying every way to buy, at any session, of any pack: nothing of the programme
 /// under test is used, nor any of its reasons (that late is best, that ways make others needless).

@@ -1,4 +1,4 @@
-#include "answers/likeness.h"
+#include "answers/blend/likeness.h"
 
 #include <catch2/catch.hpp>
 

@@ -3,8 +3,8 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 
-#include "answers/answer_mix.h"
 #include "answers/asking.h"
+#include "answers/mix/answer_mix.h"
 #include "bait/random_mixes.h"
 #include "day_of.h"
 

@@ -1,4 +1,4 @@
-#include "answers/mix_doubt.h"
+#include "answers/mix/mix_doubt.h"
 
 #include <catch2/catch.hpp>
 #include <cmath>

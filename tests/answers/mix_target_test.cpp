@@ -5,7 +5,7 @@
 #include <limits>
 
 #include "answers/asking.h"
-#include "answers/mix_amount.h"
+#include "answers/shared/mix_amount.h"
 #include "bait/random_mixes.h"
 #include "quantities/fault_of.h"
 #include "reference/numbers_in.h"

@@ -1,4 +1,4 @@
-#include "answers/odd_mix.h"
+#include "answers/mix/odd_mix.h"
 
 #include <algorithm>
 #include <catch2/catch.hpp>

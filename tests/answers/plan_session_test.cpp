@@ -1,4 +1,4 @@
-#include "answers/plan_session.h"
+#include "answers/plan/plan_session.h"
 
 #include <rapidcheck.h>
 
@@ -6,11 +6,11 @@
 #include <cmath>
 #include <functional>
 
-#include "answers/pair_of_hands.h"
-#include "answers/rest_of_session.h"
+#include "answers/plan/pair_of_hands.h"
+#include "answers/plan/rest_of_session.h"
+#include "answers/plan/venue_breaches.h"
 #include "answers/sessions.h"
 #include "answers/soaking.h"
-#include "answers/venue_breaches.h"
 #include "day_of.h"
 #include "quantities/fault_of.h"
 

@@ -1,4 +1,4 @@
-#include "answers/pump_expanders.h"
+#include "answers/pellets/pump_expanders.h"
 
 #include <rapidcheck.h>
 

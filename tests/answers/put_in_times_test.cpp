@@ -1,4 +1,4 @@
-#include "answers/put_in_times.h"
+#include "answers/strategy/put_in_times.h"
 
 #include <rapidcheck.h>
 

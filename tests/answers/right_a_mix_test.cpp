@@ -1,4 +1,4 @@
-#include "answers/right_a_mix.h"
+#include "answers/mix/right_a_mix.h"
 
 #include <rapidcheck.h>
 

@@ -1,4 +1,4 @@
-#include "answers/share_batch.h"
+#include "answers/blend/share_batch.h"
 
 #include <rapidcheck.h>
 #include <catch2/catch.hpp>

@@ -1,12 +1,12 @@
-#include "answers/shop_sessions.h"
+#include "answers/money/shop_sessions.h"
 
 #include <rapidcheck.h>
 
 #include <catch2/catch.hpp>
 #include <numeric>
 
+#include "answers/money/shop_needs.h"
 #include "answers/sessions.h"
-#include "answers/shop_needs.h"
 #include "day_of.h"
 #include "quantities/fault_of.h"
 

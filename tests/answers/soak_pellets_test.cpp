@@ -1,11 +1,11 @@
-#include "answers/soak_pellets.h"
+#include "answers/pellets/soak_pellets.h"
 
 #include <rapidcheck.h>
 
 #include <catch2/catch.hpp>
 #include <cmath>
 
-#include "answers/answer_mix.h"
+#include "answers/mix/answer_mix.h"
 #include "answers/soaking.h"
 #include "physics/diffusion_in_sphere.h"
 #include "physics/soaked_grain.h"

@@ -1,4 +1,4 @@
-#include "answers/soak_timetable.h"
+#include "answers/pellets/soak_timetable.h"
 
 #include <rapidcheck.h>
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "answers/soak_pellets.h"
+#include "answers/pellets/soak_pellets.h"
 #include "bait/draft_shelf.h"
 
 /// Short ways to ask for a soak of the draft pellets, and a few more.

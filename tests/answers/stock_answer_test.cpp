@@ -1,8 +1,8 @@
-#include "answers/stock_answer.h"
+#include "answers/shared/stock_answer.h"
 
 #include <catch2/catch.hpp>
 
-#include "answers/price_answer.h"
+#include "answers/money/price_answer.h"
 #include "bait/draft_shelf.h"
 #include "day_of.h"
 #include "quantities/listed.h"

@@ -1,4 +1,4 @@
-#include "answers/swap_ingredient.h"
+#include "answers/blend/swap_ingredient.h"
 
 #include <catch2/catch.hpp>
 

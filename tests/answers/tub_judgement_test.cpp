@@ -1,11 +1,11 @@
-#include "answers/tub_judgement.h"
+#include "answers/mix/tub_judgement.h"
 
 #include <rapidcheck.h>
 
 #include <catch2/catch.hpp>
 
 #include "answers/asking.h"
-#include "answers/right_a_mix.h"
+#include "answers/mix/right_a_mix.h"
 
 using namespace baitwright;
 

@@ -1,4 +1,4 @@
-#include "answers/unroll_strategy.h"
+#include "answers/strategy/unroll_strategy.h"
 
 #include <rapidcheck.h>
 

@@ -72,6 +72,31 @@ TEST_CASE("a room includes only rooms to its left") {
     }
 }
 
+TEST_CASE("a theme of the answers includes only those to its left") {
+    // shared <- pellets <- mix <- {drop, strategy} <- money <- {plan, blend}
+    const std::map<std::string, std::set<std::string>> below{
+        {"shared", {}},
+        {"pellets", {"shared"}},
+        {"mix", {"shared", "pellets"}},
+        {"drop", {"shared", "pellets", "mix"}},
+        {"strategy", {"shared", "pellets", "mix"}},
+        {"money", {"shared", "pellets", "mix", "strategy"}},
+        {"plan", {"shared", "pellets", "mix", "strategy", "money"}},
+        {"blend", {"shared", "pellets", "mix", "strategy", "money"}}};
+    const std::regex include("#include \"answers/([^/\"]+)/[^\"]+\"");
+    for (const fs::path& path : sources()) {
+        const fs::path in_room = fs::relative(path, source_root);
+        if (in_room.begin()->string() != "answers") continue;
+        const std::string theme = std::next(in_room.begin())->string();
+        INFO(path.string());
+        REQUIRE(below.count(theme) == 1);
+        for (const std::string& included : matches(text_of(path), include)) {
+            INFO("includes " << included);
+            CHECK((included == theme || below.at(theme).count(included) == 1));
+        }
+    }
+}
+
 TEST_CASE("questions know what can be asked, and nothing of what is answered") {
     const std::regex include("#include \"answers/([^\"]+)\\.h\"");
     std::size_t asked = 0;
@@ -79,7 +104,7 @@ TEST_CASE("questions know what can be asked, and nothing of what is answered") {
         if (fs::relative(path, source_root).begin()->string() != "questions") continue;
         for (const std::string& included : matches(text_of(path), include)) {
             INFO(path.string() << " includes answers/" << included);
-            CHECK((included.ends_with("_request") || included.starts_with("check_")));
+            CHECK((included.ends_with("_request") || included == "shared/check_temperature"));
             ++asked;
         }
     }

@@ -5,7 +5,7 @@
 #include <string>
 
 #include "answers/blending.h"
-#include "answers/buy_packs.h"
+#include "answers/money/buy_packs.h"
 
 using namespace baitwright;
 

@@ -5,10 +5,10 @@
 #include <string>
 #include <vector>
 
-#include "answers/answer_mix.h"
-#include "answers/mix_doubt.h"
-#include "answers/scale_mix.h"
-#include "answers/water_range.h"
+#include "answers/mix/answer_mix.h"
+#include "answers/mix/mix_doubt.h"
+#include "answers/mix/scale_mix.h"
+#include "answers/mix/water_range.h"
 #include "library/open_library.h"
 #include "physics/particle_cloud.h"
 #include "physics/quasi_random.h"

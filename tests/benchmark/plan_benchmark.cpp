@@ -4,7 +4,7 @@
 
 #include <string>
 
-#include "answers/plan_session.h"
+#include "answers/plan/plan_session.h"
 #include "library/open_library.h"
 #include "quantities/units.h"
 

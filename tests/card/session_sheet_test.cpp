@@ -11,7 +11,7 @@
 #include <fstream>
 #include <iterator>
 
-#include "answers/plan_session.h"
+#include "answers/plan/plan_session.h"
 #include "bait/caution.h"
 #include "bait/kitchen_rounding.h"
 #include "card/cairo_printer.h"

@@ -4,7 +4,7 @@
 
 #include <catch2/catch.hpp>
 
-#include "answers/answer_mix.h"
+#include "answers/mix/answer_mix.h"
 #include "day_of.h"
 #include "library/open_library.h"
 #include "quantities/fault.h"

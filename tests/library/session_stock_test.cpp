@@ -2,7 +2,7 @@
 
 #include <catch2/catch.hpp>
 
-#include "answers/cost_strategy.h"
+#include "answers/money/cost_strategy.h"
 #include "day_of.h"
 #include "library/change_shed.h"
 #include "library/open_library.h"

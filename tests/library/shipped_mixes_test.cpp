@@ -5,9 +5,9 @@
 #include <numbers>
 #include <set>
 
-#include "answers/answer_mix.h"
-#include "answers/drop_feed.h"
-#include "answers/odd_mix.h"
+#include "answers/drop/drop_feed.h"
+#include "answers/mix/answer_mix.h"
+#include "answers/mix/odd_mix.h"
 #include "library/open_library.h"
 #include "quantities/units.h"
 

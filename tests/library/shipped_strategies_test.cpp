@@ -1,7 +1,7 @@
 // Every strategy we ship: it says when it suits and when not, can be fed as it stands, and comes to a sensible amount.
 #include <catch2/catch.hpp>
 
-#include "answers/odd_strategy.h"
+#include "answers/strategy/odd_strategy.h"
 #include "library/open_library.h"
 #include "quantities/units.h"
 

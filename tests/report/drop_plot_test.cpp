@@ -5,7 +5,7 @@
 #include <cstdio>
 #include <regex>
 
-#include "answers/drop_feed.h"
+#include "answers/drop/drop_feed.h"
 #include "answers/soaking.h"
 #include "quantities/units.h"
 #include "report/drop_report.h"

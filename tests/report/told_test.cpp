@@ -5,10 +5,10 @@
 #include <sstream>
 
 #include "answers/asking.h"
-#include "answers/drop_feed.h"
-#include "answers/plan_session.h"
-#include "answers/rest_of_session.h"
-#include "answers/right_a_mix.h"
+#include "answers/drop/drop_feed.h"
+#include "answers/mix/right_a_mix.h"
+#include "answers/plan/plan_session.h"
+#include "answers/plan/rest_of_session.h"
 #include "answers/sessions.h"
 #include "answers/soaking.h"
 #include "report/cost_report.h"

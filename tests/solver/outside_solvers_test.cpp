@@ -14,10 +14,10 @@
 #include <sstream>
 #include <string_view>
 
-#include "answers/blend_programme.h"
+#include "answers/blend/blend_programme.h"
+#include "answers/blend/resolved_blend.h"
 #include "answers/blending.h"
-#include "answers/buy_packs.h"
-#include "answers/resolved_blend.h"
+#include "answers/money/buy_packs.h"
 
 namespace baitwright {
 

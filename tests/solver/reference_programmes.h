@@ -4,7 +4,7 @@
 #include <stdexcept>
 #include <string>
 
-#include "answers/linear_programme.h"
+#include "answers/blend/linear_programme.h"
 #include "reference/reference_rows.h"
 
 namespace baitwright::reference {

@@ -1,0 +1,111 @@
+#include "answers/blend/resolved_blend.h"
+
+#include "bait/feel.h"
+#include "bait/pricing.h"
+#include "bait/recipe_names.h"
+#include "bait/suggesting_shelf.h"
+#include "quantities/in_quotes.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+/// Resolves candidate by candidate and gathers what is wrong.
+class BlendResolver {
+public:
+    BlendResolver(const BlendSpec& spec, const Shelf& shelf, Mass batch) : shelf_(shelf), suggesting_(shelf) {
+        blend_.spec = spec;
+        blend_.batch = batch;
+    }
+
+    ResolvedBlend run() {
+        const BlendSpec& spec = blend_.spec;
+        if (!spec.feel.empty() && !find_feel(shelf_.feels(), spec.feel))
+            faults_.push_back(unknown_feel(spec.feel, shelf_));
+        for (std::size_t i = 0; i < spec.candidates.size(); ++i)
+            add(spec.candidates[i], "candidate " + std::to_string(i + 1));
+        if (!faults_.empty()) throw InputError(std::move(faults_));
+        return std::move(blend_);
+    }
+
+private:
+    void refuse(const std::string& subject, std::string code, std::string message, std::string hint) {
+        Fault fault{std::move(code), std::move(message), std::move(hint), {}, 0, 0, {}};
+        fault.subject = subject;
+        faults_.push_back(std::move(fault));
+    }
+
+    void add(const BlendCandidate& candidate, const std::string& subject) {
+        auto ingredient = shelf_.find_ingredient(candidate.of);
+        if (!ingredient) {
+            faults_.push_back(unknown_part(candidate.of, subject, suggesting_.after(faults_.size())));
+            return;
+        }
+        if (!is_solid(ingredient->kind)) {
+            refuse(subject, "liquid-candidate", in_quotes(ingredient->name) + " is a liquid; a blend is of dry parts",
+                   "take it out, and dose it into the mix once that is saved");
+            return;
+        }
+        price(candidate, *ingredient, subject);
+        check_properties(*ingredient, subject);
+        blend_.ingredients.push_back(std::move(*ingredient));
+    }
+
+    void price(const BlendCandidate& candidate, const Ingredient& ingredient, const std::string& subject) {
+        const Pack* pack = bulk_pack(ingredient, blend_.batch);
+        if (!candidate.price && !pack)
+            return refuse(subject, "no-price", "no price is known for " + in_quotes(ingredient.name),
+                          "give it one here: price = \"\u00a31.40 per kg\"; or give it a [[pack]] with a price");
+        const Money money = candidate.price ? *candidate.price : *pack->price;
+        if (blend_.currency && !(*blend_.currency == money.currency()))
+            return refuse(subject, "mixed-currencies",
+                          in_quotes(ingredient.name) + " is priced in " + std::string(money.currency().code) +
+                              ", and a candidate before it in " + std::string(blend_.currency->code),
+                          "price all of them in one currency, with price = here");
+        blend_.currency = &money.currency();
+        const auto minor = static_cast<double>(money.minor());
+        blend_.prices.push_back(candidate.price ? minor : minor / mass_in(*pack, ingredient).in(kilogram));
+    }
+
+    void check_properties(const Ingredient& ingredient, const std::string& subject) {
+        for (const BlendLimit& limit : blend_.spec.limits) {
+            if (!limit.on || *limit.on == MixProperty::price || terms_of(*limit.on, ingredient)) continue;
+            const std::string name(facts_of(*limit.on).name);
+            refuse(subject, "unknown-property",
+                   "the " + name + " of " + in_quotes(ingredient.name) + " is not known, and there is a limit on it",
+                   "state it in the composition of an ingredient of your own, or take the candidate out");
+        }
+    }
+
+    const Shelf& shelf_;
+    const SuggestingShelf suggesting_;
+    ResolvedBlend blend_;
+    std::vector<Fault> faults_;
+};
+
+}  // namespace
+
+const Pack* bulk_pack(const Ingredient& ingredient, Mass batch) {
+    const Pack* best = nullptr;
+    const auto per_gram = [&](const Pack& pack) {
+        return static_cast<double>(pack.price->minor()) / mass_in(pack, ingredient).in(gram);
+    };
+    for (const Pack& pack : ingredient.packs) {
+        // A pack sold by volume may come to a gram more than it says.
+        if (!pack.price || mass_in(pack, ingredient) > 1.01 * batch) continue;
+        if (!best || per_gram(pack) < per_gram(*best)) best = &pack;
+    }
+    return best ? best : pricing_pack(ingredient);
+}
+
+ResolvedBlend resolve_blend(const BlendSpec& spec, const Shelf& shelf, Mass batch) {
+    return BlendResolver(spec, shelf, batch).run();
+}
+
+PropertyTerms candidate_terms(const ResolvedBlend& blend, MixProperty property, std::size_t candidate) {
+    if (property == MixProperty::price) return {blend.prices[candidate], 1};
+    return *terms_of(property, blend.ingredients[candidate]);
+}
+
+}  // namespace baitwright

@@ -1,0 +1,142 @@
+#include "answers/blend/share_batch.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "answers/mix/mix_doubt.h"
+#include "answers/money/cheapest_packs.h"
+#include "answers/shared/usual_seed.h"
+#include "bait/pricing.h"
+#include "bait/resolved_mix.h"
+#include "bait/wetted_mix.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+std::vector<Money> split(const Money& whole, std::size_t heads) {
+    std::vector<Money> parts;
+    const std::vector<double> even(heads, static_cast<double>(whole.minor()) / static_cast<double>(heads));
+    for (const std::int64_t minor : round_to_sum(even)) parts.emplace_back(minor, whole.currency());
+    return parts;
+}
+
+/// The cheapest whole packs for each part.
+class PartPacks {
+public:
+    explicit PartPacks(SharedBatch& shared) : shared_(shared) {}
+
+    void buy(const BlendShare& share, const Currency& currency) {
+        std::vector<const Pack*> packs;
+        std::vector<PackOffer> offers;
+        for (const Pack& pack : share.ingredient.packs) {
+            if (!pack.price || !(pack.price->currency() == currency)) continue;
+            packs.push_back(&pack);
+            offers.push_back({mass_in(pack, share.ingredient), pack.price->minor()});
+        }
+        if (packs.empty()) {
+            shared_.no_pack.push_back(share.ingredient.name);
+            return;
+        }
+        const PackChoice choice = cheapest_packs(offers, share.weigh);
+        for (std::size_t i = 0; i < packs.size(); ++i)
+            if (choice.counts[i] > 0)
+                shared_.packs.push_back({share.ingredient.name, *packs[i], mass_in(*packs[i], share.ingredient),
+                                         choice.counts[i],
+                                         Money(choice.counts[i] * packs[i]->price->minor(), currency)});
+        if (choice.bought - share.weigh >= 0.5 * gram)
+            shared_.left_over.push_back({share.ingredient.name, choice.bought - share.weigh});
+        outlay_ += choice.outlay_minor;
+    }
+
+    void settle(const Currency& currency) {
+        if (!shared_.no_pack.empty()) return;
+        shared_.outlay = Money(outlay_, currency);
+        shared_.outlay_a_head = split(*shared_.outlay, shared_.bags.size());
+    }
+
+private:
+    SharedBatch& shared_;
+    std::int64_t outlay_ = 0;
+};
+
+/// So little is weighed to the gram.
+bool is_small(double grams) {
+    return grams < 50;
+}
+
+std::vector<Mass> in_grams(double grams, const std::vector<double>& shares) {
+    std::vector<double> exact;
+    exact.reserve(shares.size());
+    for (const double share : shares) exact.push_back(share * grams);
+    std::vector<Mass> masses;
+    for (const std::int64_t count : round_to_sum(exact)) masses.push_back(static_cast<double>(count) * gram);
+    return masses;
+}
+
+void add_cautions(const Ingredient& ingredient, std::vector<std::string>& words) {
+    for (const std::string& word : ingredient.cautions)
+        if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
+}
+
+void take_water(const Shelf& shelf, const BlendAnswer& blend, SharedBatch& shared) {
+    const ResolvedMix mix = resolve(blend.recipe, shelf);
+    const WettedMix wetted = wet(numbers_of(mix), mix.feel.aim);
+    shared.feel = mix.feel.name;
+    shared.water = wetted.water;
+    const Mass each = 1.0 * kilogram;
+    const Range<Mass> range = water_to_wet(mix, mix.feel.aim, each, usual_seed);
+    shared.first_pour = std::min(shared.water, first_pour(range) / each);
+    shared.water_low = range.low / each;
+    shared.water_high = range.high / each;
+}
+
+}  // namespace
+
+std::vector<Mass> shared_out(Mass whole, const std::vector<double>& shares) {
+    const double grams = std::round(whole.in(gram)), each = grams / static_cast<double>(shares.size());
+    const double step = each < 50 ? 1 : each < 2000 ? 5 : 10;
+    std::vector<Mass> masses(shares.size());
+    std::vector<double> large;
+    double left = grams, large_share = 0;
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+        if (is_small(shares[i] * grams)) {
+            masses[i] = std::round(shares[i] * grams) * gram;
+            left -= masses[i].in(gram);
+        } else {
+            large.push_back(shares[i]);
+            large_share += shares[i];
+        }
+    }
+    if (large.empty()) return in_grams(grams, shares);
+    const double steps = std::floor(left / step);
+    for (double& share : large) share *= steps / large_share;
+    const std::vector<std::int64_t> counts = round_to_sum(large);
+    double odd = left - steps * step;
+    for (std::size_t i = 0, next = 0; i < shares.size(); ++i) {
+        if (is_small(shares[i] * grams)) continue;
+        masses[i] = (static_cast<double>(counts[next++]) * step + odd) * gram;
+        odd = 0;
+    }
+    return masses;
+}
+
+SharedBatch share_batch(const Shelf& shelf, const BlendAnswer& blend, int bags) {
+    SharedBatch shared;
+    const auto heads = static_cast<std::size_t>(bags);
+    shared.bags = shared_out(blend.batch, std::vector<double>(heads, 1.0 / bags));
+    shared.used_a_head = split(blend.cost, heads);
+    PartPacks buyer(shared);
+    for (const BlendShare& share : blend.shares) {
+        buyer.buy(share, *blend.currency);
+        add_cautions(share.ingredient, shared.cautions);
+        const auto& dry = share.ingredient.keeps.dry;
+        if (dry && (!shared.keeps || *dry < *shared.keeps)) shared.keeps = dry;
+    }
+    buyer.settle(*blend.currency);
+    take_water(shelf, blend, shared);
+    return shared;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,96 @@
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "answers/shared/range.h"
+#include "answers/shared/warning.h"
+#include "bait/mix_state.h"
+#include "quantities/quantity.h"
+
+namespace baitwright {
+
+enum class Breaks { surface, midwater, bottom };
+
+/// The 10, 50 and 90 % points along the shares that sink.
+template <class Q>
+struct Points {
+    Q p10{}, p50{}, p90{};
+};
+
+/// Widths that hold half and nine tenths of what lands.
+struct Carpet {
+    Length half, most;
+};
+
+/// What one way of looking at the feed says; everything but the ranges.
+struct DropSketch {
+    Breaks breaks = Breaks::midwater;
+    Length breaks_depth;
+    Time breaks_at;
+    Time lasts;                       ///< on the bottom, where it lands whole
+    Points<Time> landed;              ///< of what sinks, without the fines
+    std::array<double, 4> hanging{};  ///< after 1, 5, 10, 30 min, of all of it
+    Carpet length, width;             ///< along the tow, across it
+    Points<Length> drift;
+};
+
+struct DropClass {
+    std::string name;
+    Length size;  ///< swollen
+    Speed settling;
+    Ratio share;
+    Time lands;
+    Length drift, radius;
+    bool sinks = true;
+};
+
+/// A point of the way down of what has not yet broken.
+struct FallMark {
+    Length depth, drift;
+};
+
+/// One ingredient's own fate.
+struct DropPart {
+    std::string name;
+    Ratio share;
+    std::optional<Time> landed;  ///< half of it; nothing where it does not sink
+    Length width;                ///< of nine tenths of it
+    Length drift;                ///< of its middle
+    Ratio fines;                 ///< of it, that cloud the water
+};
+
+struct HookAnswer {
+    std::string name;
+    Time lands;
+    bool with_the_feed = false;  ///< between the 10 and 90 % points of the feed's landing
+};
+
+struct DropAnswer : DropSketch {
+    std::string recipe, feel, form;
+    Ratio wetness;
+    MixState state = MixState::cupped;
+    Volume volume;  ///< of the portion
+    Mass wet_mass, dry_mass;
+    double free_offerings = 0;
+    double in_hand = 0;  ///< of them, under a hand where nine tenths lie
+    Length depth;
+    Speed tow, tow_bottom;
+    std::vector<FallMark> fall;  ///< from the surface to where it breaks
+    std::vector<DropClass> classes;
+    std::vector<DropPart> parts;
+    std::optional<HookAnswer> hook;
+    Length feed_up_tow;   ///< how far up-tow of the swim to put it in
+    Length start_beyond;  ///< how far past its middle to start fishing
+    Range<Length> breaks_depth_range, width_range, length_range, drift_range;
+    Range<Time> landed_half_range, landed_most_range;
+    Range<Ratio> hanging_10_range;
+    std::vector<std::string>
+        own;  ///< which numbers are the person's: "hold time", "breaking depth", "carpet", "packing"
+    std::vector<std::string> cautions;
+    std::vector<Warning> warnings;
+};
+
+}  // namespace baitwright

@@ -1,0 +1,49 @@
+#include "answers/mix/answer_mix.h"
+
+#include "answers/mix/mix_doubt.h"
+#include "answers/mix/scale_mix.h"
+#include "answers/pellets/soak_pellets.h"
+#include "answers/shared/check_temperature.h"
+#include "answers/shared/stale_prices.h"
+#include "bait/caution.h"
+
+namespace baitwright {
+
+namespace {
+
+std::vector<std::string> cautions_of(const ResolvedMix& mix) {
+    std::vector<std::string> words;
+    const auto add = [&](const Ingredient& ingredient) {
+        words.insert(words.end(), ingredient.cautions.begin(), ingredient.cautions.end());
+    };
+    for (const SolidPart& part : mix.solids) add(part.ingredient);
+    for (const LiquidPart& part : mix.liquids) add(part.ingredient);
+    for (const ResolvedDose& dose : mix.doses) add(dose.ingredient);
+    return caution_sentences(words);
+}
+
+void add_soaks(const ResolvedMix& mix, MixAnswer& answer) {
+    for (std::size_t i = 0; i < mix.solids.size(); ++i) {
+        if (mix.solids[i].prepare != Preparation::soaked) continue;
+        PartAnswer& part = answer.parts[i];
+        const SoakedAnswer soaked = soak_one(mix.solids[i].ingredient, part.mass, answer.water_temperature);
+        part.soak = PartSoak{soaked.pour, soaked.soak.middle, soaked.stand_ready.middle, soaked.wet};
+    }
+}
+
+}  // namespace
+
+MixAnswer answer_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest& request) {
+    check_water_temperature(request.water_temperature);
+    const ResolvedMix mix = resolve(recipe, shelf);
+    MixAnswer answer = scale_mix(mix, shelf.feels(), request);
+    answer.doubt = doubt_of(mix, answer, request.seed);
+    if (request.today)
+        if (auto stale = stale_prices(ingredients_of(mix), *request.today))
+            answer.warnings.push_back(*std::move(stale));
+    answer.cautions = cautions_of(mix);
+    add_soaks(mix, answer);
+    return answer;
+}
+
+}  // namespace baitwright

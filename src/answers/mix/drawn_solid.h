@@ -1,0 +1,29 @@
+#pragma once
+
+#include "answers/mix/water_range.h"
+#include "bait/wetted_mix.h"
+
+/// One draw of a solid from the spreads of its ingredient, by independent standard normals.
+namespace baitwright {
+
+/// The marks of a part that takes water, from three normals and the draw of the hand.
+WaterMarks drawn_marks(const DoubtfulPart& part, double hand, const double* normals);
+
+/// What a draw of a solid's body starts from: the values and their spreads as sigmas of a log-normal.
+class DoubtfulBody {
+public:
+    explicit DoubtfulBody(const Ingredient& ingredient);
+
+    /// Loose and envelope density and size of its own, from three normals; its marks stay as they are.
+    void draw(SolidNumbers& solid, const double* normals) const;
+
+private:
+    Density loose_, envelope_;
+    Length size_;
+    double sigma_loose_, sigma_envelope_, sigma_size_;
+};
+
+/// Of every solid of the mix, in their order.
+std::vector<DoubtfulBody> doubtful_bodies(const ResolvedMix& mix);
+
+}  // namespace baitwright

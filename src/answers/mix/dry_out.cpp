@@ -1,0 +1,89 @@
+#include "answers/mix/dry_out.h"
+
+#include <algorithm>
+
+#include "answers/shared/wanted_feel.h"
+#include "bait/wetted_mix.h"
+#include "physics/evaporation.h"
+#include "quantities/fault.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr double under_a_lid = 0.1;
+constexpr double warmer_in_the_sun = 8;  // degC
+constexpr Time longest = 48.0 * hour;
+
+void check_request(const DryRequest& r) {
+    const auto refuse = [](const char* message, const char* hint) { throw UsageError("out-of-range", message, hint); };
+    if (!(r.face >= Area::from_si(1e-4) && r.face <= Area::from_si(10)))
+        refuse("the tub must be from 1 cm2 to 10 m2 open", "for example --tub 40x30cm");
+    if (!(r.hours >= 1.0 * minute && r.hours <= longest))
+        refuse("the time must be from a minute to 48 hours", "for example --hours 5");
+    if (!(r.dry_mass >= 10.0 * gram && r.dry_mass <= 10000.0 * kilogram))
+        refuse("the dry mix must be from 10 g to 10 t", "for example --dry-mass 2kg");
+    if (!(r.air >= Temperature::from_celsius(-5) && r.air <= Temperature::from_celsius(45)))
+        refuse("the air must be from -5 to 45 degC", "for example --air-temp 22degC");
+    if (!(r.humidity >= 0 && r.humidity <= 1))
+        refuse("the humidity must be from 0 to 100 %", "for example --humidity 60%");
+    if (!(r.wind >= Speed{} && r.wind <= 20.0 * metre_per_second))
+        refuse("the wind must be from 0 to 20 m/s", "for example --wind 3m/s");
+}
+
+/// The lower edge of the feel's band.
+double lower_edge(const std::vector<Feel>& feels, const std::string& name) {
+    double edge = 0;
+    for (const Feel& known : feels) {
+        if (known.name == name) return edge;
+        edge = known.below;
+    }
+    return 0;
+}
+
+}  // namespace
+
+DryAnswer dry_out(const Shelf& shelf, const Recipe& recipe, const DryRequest& request) {
+    check_request(request);
+    const ResolvedMix mix = resolve(recipe, shelf);
+    const std::vector<Feel> feels = shelf.feels();
+    const WantedFeel feel = wanted_feel(feels, mix.feel, request.feel);
+    const MixWaterNeed need = water_need(numbers_of(mix).solids);
+    if (!(need.wetted_share > 0))
+        throw UsageError("takes-no-water",
+                         "nothing in '" + mix.name + "' takes water, so it does not dry out of its feel",
+                         "choose a mix of meals or crumbs");
+    const Temperature face = request.in_sun ? request.air + warmer_in_the_sun * kelvin : request.air;
+    const MassFlux flux = carrier_evaporation(face, request.air, request.humidity, request.wind);
+    const double wet_face = std::min<double>(feel.wetness, 1.0) * (request.covered ? under_a_lid : 1.0);
+    const Mass wetted = need.wetted_share * request.dry_mass;
+    DryAnswer answer;
+    answer.recipe = mix.name;
+    answer.feel = feel.name;
+    answer.wetness = feel.wetness;
+    answer.dry_mass = request.dry_mass;
+    answer.hours = request.hours;
+    answer.covered = request.covered;
+    answer.in_sun = request.in_sun;
+    const Mass high = wet_face * (flux * request.face * (1.0 * hour)), low = still_air_share * high;
+    answer.loss_per_hour = {low, high};
+    const double now = added_water_ratio(need.marks, feel.wetness),
+                 edge = added_water_ratio(need.marks, lower_edge(feels, feel.name));
+    const auto leaves = [&](Mass loss) -> std::optional<Time> {
+        if (!(loss > Mass{}) || !(edge > 0)) return std::nullopt;
+        const Time time = (now - edge) * wetted / loss * hour;
+        return time <= longest ? std::optional<Time>(time) : std::nullopt;
+    };
+    answer.until_it_leaves = {leaves(high), leaves(low)};
+    const auto lost = [&](Mass loss) { return std::min(request.hours.in(hour)*loss, now * wetted); };
+    answer.to_spray = {lost(low), lost(high)};
+    const auto after = [&](Mass loss) { return wetness_at(need.marks, std::max(0.0, now - lost(loss) / wetted)); };
+    answer.wetness_after_low = after(low);
+    answer.wetness_after_high = after(high);
+    if (!answer.until_it_leaves.low || !answer.until_it_leaves.high)
+        answer.warnings.push_back({"stays", "it may not leave its feel within 48 hours"});
+    answer.becomes = feel_of(feels, answer.wetness_after_high).name;
+    return answer;
+}
+
+}  // namespace baitwright

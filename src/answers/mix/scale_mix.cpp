@@ -1,0 +1,242 @@
+#include "answers/mix/scale_mix.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "answers/mix/tub_judgement.h"
+#include "answers/shared/mix_amount.h"
+#include "answers/shared/over_label.h"
+#include "bait/free_offerings.h"
+#include "bait/kitchen_rounding.h"
+#include "bait/label.h"
+#include "bait/pricing.h"
+#include "bait/uptake.h"
+#include "bait/wetted_mix.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr double rest_until = 0.9;
+
+/// The mix wetted, and how it then sits: in the state wanted, or the usual one where it is too wet for that.
+struct Tub {
+    WettedMix wetted;
+    WetPacking packing;
+    Ratio wetness;
+    MixState state;
+    SpecificVolume volume;
+};
+
+Tub tub_of(const MixNumbers& numbers, Ratio wetness, MixState wanted, Ratio already_added) {
+    Tub tub;
+    tub.wetted = wet(numbers, wetness, already_added);
+    tub.packing = pack(numbers, tub.wetted);
+    tub.wetness = std::min<double>(tub.wetted.wetness, wettest);
+    tub.state = can_be(wanted, tub.wetness) ? wanted : usual_state(tub.wetness);
+    tub.volume = wet_volume(tub.packing, tub.state, tub.wetness);
+    return tub;
+}
+
+/// The tub with water in it: wetted on to the feel, or as it stands, where that is right.
+Tub tub_with_water(const MixNumbers& numbers, const std::vector<Feel>& feels, const WantedFeel& wanted, MixState state,
+                   MixAnswer& answer) {
+    const Ratio water_in = answer.water_already_in / answer.dry_mass;
+    const TubJudgement judged = judge_tub(numbers, feels, wanted, answer.dry_mass, water_in);
+    answer.right_as_it_stands = judged.needs == TubNeeds::nothing && judged.settled > 0;
+    Tub tub = tub_of(numbers, answer.right_as_it_stands ? judged.settled : wanted.wetness, state, water_in);
+    if (answer.right_as_it_stands) {
+        tub.wetted.water = 0;
+        tub.wetted.too_wet = false;
+    }
+    return tub;
+}
+
+std::vector<PartAnswer> parts_of(const ResolvedMix& mix, Mass dry) {
+    std::vector<PartAnswer> parts;
+    parts.reserve(mix.solids.size());
+    for (const SolidPart& solid : mix.solids) {
+        PartAnswer part;
+        part.name = solid.ingredient.name;
+        part.prepare = solid.prepare;
+        part.share = solid.share;
+        part.mass = solid.share * dry;
+        part.volume = part.mass / solid.ingredient.loose_density.value;
+        part.free_offerings = free_offerings_in(solid.ingredient, part.mass);
+        part.kitchen_mass = kitchen_mass(part.mass);
+        parts.push_back(std::move(part));
+    }
+    return parts;
+}
+
+AdditiveAnswer additive_of(const Ingredient& ingredient, Mass mass, std::string rate) {
+    AdditiveAnswer additive;
+    additive.name = ingredient.name;
+    additive.liquid = ingredient.kind == IngredientKind::liquid;
+    additive.mass = mass;
+    additive.volume = mass / (additive.liquid ? ingredient.density.value : ingredient.loose_density.value);
+    if (additive.liquid) additive.wetting = additive.volume * ingredient.wetting.value;
+    additive.rate = std::move(rate);
+    return additive;
+}
+
+std::vector<AdditiveAnswer> additives_of(const ResolvedMix& mix, const WettedMix& wetted, Mass dry) {
+    std::vector<AdditiveAnswer> additives;
+    for (std::size_t i = 0; i < mix.liquids.size(); ++i)
+        additives.push_back(additive_of(mix.liquids[i].ingredient, wetted.additives[i] * dry, {}));
+    for (std::size_t i = 0; i < mix.doses.size(); ++i)
+        additives.push_back(additive_of(mix.doses[i].ingredient, wetted.additives[mix.liquids.size() + i] * dry,
+                                        dose_rate_text(mix.doses[i].rate)));
+    return additives;
+}
+
+/// Prices every part and additive so that whole pence sum to the whole; a missing price leaves its own and the total
+/// out.
+void price(const ResolvedMix& mix, MixAnswer& answer) {
+    struct Line {
+        const Ingredient* ingredient;
+        Mass mass;
+        std::optional<Money>* cost;
+    };
+    std::vector<Line> lines;
+    for (std::size_t i = 0; i < mix.solids.size(); ++i)
+        lines.push_back({&mix.solids[i].ingredient, answer.parts[i].mass, &answer.parts[i].cost});
+    for (std::size_t i = 0; i < answer.additives.size(); ++i)
+        lines.push_back({&additive_ingredient(mix, i), answer.additives[i].mass, &answer.additives[i].cost});
+    const Currency* currency = nullptr;
+    std::string first_priced;
+    bool complete = true;
+    std::vector<double> exact;
+    for (const Line& line : lines) {
+        const auto minor = exact_cost_minor(*line.ingredient, line.mass);
+        exact.push_back(minor.value_or(0));
+        if (!minor) {
+            complete = false;
+            answer.warnings.push_back(
+                {"no-price", "no price is known for " + line.ingredient->name + ", so the cost leaves it out"});
+            continue;
+        }
+        const Currency& its = pricing_pack(*line.ingredient)->price->currency();
+        if (currency && !(*currency == its)) {
+            answer.warnings.push_back(
+                {"mixed-currencies",
+                 "the prices are in more than one currency, so no cost is given: " + std::string(currency->code) +
+                     " (" + first_priced + ") and " + std::string(its.code) + " (" + line.ingredient->name + ")"});
+            return;
+        }
+        if (!currency) first_priced = line.ingredient->name;
+        currency = &its;
+    }
+    if (!currency) return;
+    const std::vector<std::int64_t> minor = round_to_sum(exact);
+    Money total(0, *currency);
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (!pricing_pack(*lines[i].ingredient)) continue;
+        *lines[i].cost = Money(minor[i], *currency);
+        total += **lines[i].cost;
+    }
+    if (complete) answer.cost = total;
+}
+
+/// Each additive, however it comes in, against its label on the whole mix.
+void check_labels(const ResolvedMix& mix, MixAnswer& answer) {
+    Volume pellets;
+    for (std::size_t i = 0; i < mix.solids.size(); ++i)
+        if (mix.solids[i].ingredient.kind == IngredientKind::pellet) pellets += answer.parts[i].volume;
+    const DoseGround ground{answer.dry_mass, answer.wet_mass, answer.water_to_add + answer.water_already_in, pellets};
+    for (std::size_t i = 0; i < answer.additives.size(); ++i) {
+        AdditiveAnswer& additive = answer.additives[i];
+        Mass all;
+        bool seen = false;
+        for (std::size_t j = 0; j < answer.additives.size(); ++j) {
+            if (answer.additives[j].name != additive.name) continue;
+            all += answer.additives[j].mass;
+            seen = seen || j < i;
+        }
+        const Ingredient& ingredient = additive_ingredient(mix, i);
+        additive.of_label_max = share_of_label(ingredient, all, ground);
+        if (!seen && additive.of_label_max.value_or(0.0) > 1 + 1e-9)
+            answer.warnings.push_back(over_label(ingredient, all, *additive.of_label_max));
+    }
+}
+
+std::optional<PortionsAnswer> portions_of(const MixRequest& request, const MixAnswer& answer) {
+    PortionsAnswer portions;
+    if (const Balls* balls = std::get_if<Balls>(&request.target))
+        portions = {balls->count, "ball", ball_volume(balls->diameter), balls->diameter, {}};
+    else if (const Vessels* vessels = std::get_if<Vessels>(&request.target))
+        portions = {vessels->count, vessels->called, vessels->each, {}, {}};
+    else
+        return std::nullopt;
+    portions.count *= request.people;
+    portions.mass_each = answer.wet_mass * (portions.each / answer.wet_volume);
+    return portions;
+}
+
+TubsAnswer tubs_of(const MixAnswer& answer) {
+    constexpr Mass most_in_a_tub = 5.0 * kilogram;
+    const double count = std::max(1.0, std::ceil(answer.wet_mass / most_in_a_tub - 1e-9));
+    Mass stirred_dry;  // soaked pellets go in at the very end
+    for (const PartAnswer& part : answer.parts)
+        if (part.prepare != Preparation::soaked) stirred_dry += part.mass;
+    return {static_cast<int>(count), answer.wet_mass / count, stirred_dry / count, answer.water_to_add / count};
+}
+
+void warn_of_water(const WettedMix& wetted, Mass dry, MixAnswer& answer) {
+    if (!(wetted.need.wetted_share > 0))
+        answer.warnings.push_back({"takes-no-water", "nothing in this mix takes water, so none is added"});
+    if (!wetted.too_wet) return;
+    const double ratio = added_water_ratio(wetted.need.marks, answer.wetness);  // what the feel asks for
+    if (ratio > 0) answer.dry_to_add = (wetted.wetting_present / ratio - wetted.need.wetted_share) * dry;
+    answer.warnings.push_back({"too-wet",
+                               "add no water but more of the dry mix: the liquids, films and water already in "
+                               "are more than this feel takes",
+                               true});
+}
+
+}  // namespace
+
+MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, const MixRequest& request) {
+    MixAnswer answer;
+    const WantedFeel feel = wanted_feel(feels, mix.feel, request.feel, request.wetness);
+    answer.recipe = mix.name;
+    answer.feel = feel.name;
+    answer.wetness = feel.wetness;
+    const MixState state = wanted_state(request, feel.name, feel.wetness);
+    answer.water_temperature = request.water_temperature;
+    answer.people = request.people;
+
+    const MixNumbers numbers = numbers_of(mix);
+    Tub tub = tub_of(numbers, feel.wetness, state, 0.0);
+    const MixAmount amount = wanted_amount(mix, request, {tub.wetted.wet_mass, tub.volume, tub.wetted.additives});
+    answer.dry_mass = amount.dry;
+    answer.limited_by = amount.limited_by;
+    if (request.already_added > Volume{}) {
+        answer.water_already_in = request.already_added * (1.0 * gram_per_millilitre);
+        tub = tub_with_water(numbers, feels, feel, state, answer);
+    }
+    const WettedMix& wetted = tub.wetted;
+    answer.state = tub.state;
+    answer.wetness_in_tub = tub.wetness;
+    answer.all_parts_take_water = wetted.need.wetted_share > 1 - 1e-9;
+    answer.marks = wetted.need.marks;
+    answer.dry_volume = answer.dry_mass * dry_volume(numbers);
+    answer.water_to_add = wetted.water * answer.dry_mass;
+    answer.kitchen_water = kitchen_water(answer.water_to_add);
+    answer.rest = MixUptake(mix, request.water_temperature).time_to(rest_until);
+    answer.wet_mass = wetted.wet_mass * answer.dry_mass;
+    answer.wet_volume = tub.volume * answer.dry_mass;
+    answer.saturation = saturation(tub.packing, tub.volume);
+    answer.parts = parts_of(mix, answer.dry_mass);
+    answer.additives = additives_of(mix, wetted, answer.dry_mass);
+    answer.portions = portions_of(request, answer);
+    answer.tubs = tubs_of(answer);
+    for (const PartAnswer& part : answer.parts) answer.free_offerings += part.free_offerings;
+    warn_of_water(wetted, answer.dry_mass, answer);
+    check_labels(mix, answer);
+    price(mix, answer);
+    return answer;
+}
+
+}  // namespace baitwright

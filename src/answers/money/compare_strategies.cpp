@@ -1,0 +1,109 @@
+#include "answers/money/compare_strategies.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <tuple>
+
+#include "answers/strategy/named_in_strategy.h"
+#include "quantities/fault.h"
+
+namespace baitwright {
+
+namespace {
+
+/// Words in the what-ifs become whole names, so that they mean the same in every strategy.
+StrategyRequest with_names(StrategyRequest what_if, const std::vector<Contender>& contenders) {
+    std::set<std::string> names;
+    for (const Contender& contender : contenders) names.merge(names_in(contender.strategy, *contender.shelf));
+    for (std::string& word : what_if.without) word = named_in(word, names, "the strategies feed");
+    for (StrategyRequest::Price& price : what_if.prices) price.of = named_in(price.of, names, "the strategies take");
+    what_if.absent = StrategyRequest::Absent::passed_over;
+    return what_if;
+}
+
+const Currency* one_currency(const std::vector<StrategyCost>& costs) {
+    const StrategyCost* first = nullptr;
+    for (const StrategyCost& cost : costs) {
+        if (!cost.currency) continue;
+        if (first && !(*first->currency == *cost.currency))
+            throw InputError("mixed-currencies",
+                             "'" + first->unrolled.name + "' is priced in " + std::string(first->currency->code) +
+                                 " and '" + cost.unrolled.name + "' in " + std::string(cost.currency->code) +
+                                 ", and the two cannot be compared",
+                             "price everything in one currency");
+        if (!first) first = &cost;
+    }
+    return first ? first->currency : nullptr;
+}
+
+/// The least by that amount; of equal ones the first by name, so that the order given does not matter.
+template <class Amount>
+std::optional<std::size_t> least(const std::vector<StrategyCost>& costs, Amount amount) {
+    std::optional<std::size_t> found;
+    for (std::size_t i = 0; i < costs.size(); ++i) {
+        if (!costs[i].complete() || !costs[i].currency) continue;
+        const auto key = [&](std::size_t at) {
+            return std::make_tuple(amount(costs[at]), costs[at].unrolled.name, costs[at].unrolled.times);
+        };
+        if (!found || key(i) < key(*found)) found = i;
+    }
+    return found;
+}
+
+struct Use {
+    std::int64_t minor = 0;
+    Mass mass;
+};
+
+std::map<std::string, Use> uses_of(const StrategyCost& cost) {
+    std::map<std::string, Use> uses;
+    for (const CostLine& line : cost.lines) uses[line.name] = {line.used ? line.used->minor() : 0, line.need};
+    return uses;
+}
+
+CostDifference difference(const std::vector<StrategyCost>& costs, std::size_t dearer, std::size_t cheaper) {
+    CostDifference found{dearer, cheaper, costs[dearer].used_minor - costs[cheaper].used_minor, {}, 0, {}, {}};
+    std::map<std::string, Use> here = uses_of(costs[dearer]), there = uses_of(costs[cheaper]);
+    for (const auto& [name, use] : here) {
+        const std::int64_t more = use.minor - there[name].minor;
+        if (more <= found.ingredient_more_minor) continue;
+        found.ingredient = name;
+        found.ingredient_more_minor = more;
+        found.here = use.mass;
+        found.there = there[name].mass;
+    }
+    return found;
+}
+
+}  // namespace
+
+StrategyComparison compare_strategies(const std::vector<Contender>& contenders, const StockOnHand& stock,
+                                      const CostRequest& request) {
+    StrategyComparison comparison;
+    CostRequest each = request;
+    each.what_if = with_names(request.what_if, contenders);
+    for (const Contender& contender : contenders) {
+        each.what_if.times = contender.times;
+        comparison.costs.push_back(cost_strategy(*contender.shelf, contender.strategy, stock, each));
+    }
+    comparison.currency = one_currency(comparison.costs);
+    comparison.cheapest_used = least(comparison.costs, [](const StrategyCost& cost) { return cost.used_minor; });
+    comparison.cheapest_outlay = least(comparison.costs, [](const StrategyCost& cost) { return cost.outlay_minor; });
+    if (!comparison.cheapest_used) return comparison;
+    const std::size_t cheapest = *comparison.cheapest_used;
+    for (std::size_t i = 0; i < comparison.costs.size(); ++i)
+        if (i != cheapest && comparison.costs[i].complete() &&
+            comparison.costs[i].used_minor > comparison.costs[cheapest].used_minor)
+            comparison.differences.push_back(difference(comparison.costs, i, cheapest));
+    return comparison;
+}
+
+const CostLine* dearest_line(const StrategyCost& cost) {
+    const CostLine* dearest = nullptr;
+    for (const CostLine& line : cost.lines)
+        if (line.used && (!dearest || line.used->minor() > dearest->used->minor())) dearest = &line;
+    return dearest;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,45 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "answers/money/cost_strategy.h"
+
+namespace baitwright {
+
+/// One strategy to be compared, with what is asked of it alone.
+struct Contender {
+    const Shelf* shelf;
+    Strategy strategy;
+    int times = 1;
+};
+
+/// What makes one strategy dearer than the cheapest, and which ingredient makes most of that.
+struct CostDifference {
+    std::size_t dearer = 0, cheaper = 0;  ///< places among the costs
+    std::int64_t more_minor = 0;
+    std::string ingredient;
+    std::int64_t ingredient_more_minor = 0;
+    Mass here, there;  ///< what the dearer and the cheaper take of it
+};
+
+/// Strategies side by side, in the order given, each as `cost_strategy` has it: the order changes nothing else.
+struct StrategyComparison {
+    std::vector<StrategyCost> costs;
+    const Currency* currency = nullptr;
+    std::optional<std::size_t> cheapest_used, cheapest_outlay;  ///< among those whose prices are all known
+    std::vector<CostDifference>
+        differences;  ///< each complete one against the cheapest used, but where they cost the same
+};
+
+/// What-ifs hold for all of them; what is left out or priced must be fed by one at least. Each is costed as if it were
+/// the only one: they share neither packs nor stock. Throws what `cost_strategy` throws, and InputError
+/// "mixed-currencies" where two strategies are priced in two.
+StrategyComparison compare_strategies(const std::vector<Contender>& contenders, const StockOnHand& stock,
+                                      const CostRequest& request);
+
+/// The ingredient that makes most of what a strategy uses; nothing where nothing has a price.
+const CostLine* dearest_line(const StrategyCost& cost);
+
+}  // namespace baitwright

@@ -1,0 +1,107 @@
+#include "answers/money/cost_range.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "answers/mix/drawn_solid.h"
+#include "physics/normal_quantile.h"
+#include "physics/quasi_random.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr std::size_t cost_points = 256;
+constexpr std::size_t each_solid = 6;  // normals: three for the marks, three for the body
+constexpr std::size_t most_solids = 33;
+
+std::size_t place_of(const std::vector<IngredientNeed>& totals, const std::string& name) {
+    const auto found = std::find_if(totals.begin(), totals.end(),
+                                    [&](const IngredientNeed& need) { return need.ingredient.name == name; });
+    return static_cast<std::size_t>(found - totals.begin());
+}
+
+/// A feed with what a draw needs of it, all looked up beforehand.
+struct DrawnFeed {
+    const FeedNeed* need;
+    MixNumbers numbers;                          // the densities and sizes of the last draw in it
+    std::vector<DoubtfulPart> takers;            // the parts that take water
+    std::vector<DoubtfulBody> bodies;            // a solid each
+    std::vector<std::size_t> solids, additives;  // their places among the totals
+
+    DrawnFeed(const FeedNeed& feed, const std::vector<IngredientNeed>& totals)
+        : need(&feed),
+          numbers(numbers_of(feed.fed.mix)),
+          takers(doubtful_parts(feed.fed.mix)),
+          bodies(doubtful_bodies(feed.fed.mix)) {
+        const ResolvedMix& mix = feed.fed.mix;
+        for (const SolidPart& part : mix.solids) solids.push_back(place_of(totals, part.ingredient.name));
+        for (std::size_t i = 0; i < numbers.additives.size(); ++i)
+            additives.push_back(place_of(totals, additive_ingredient(mix, i).name));
+    }
+
+    void draw(const std::vector<double>& normals) {
+        const double hand = std::exp(log_normal_sigma(hand_spread) * normals[0]);
+        for (const DoubtfulPart& part : takers)
+            if (solids[part.solid] < most_solids)
+                numbers.solids[part.solid].marks = drawn_marks(part, hand, at(normals, solids[part.solid]));
+        for (std::size_t i = 0; i < solids.size(); ++i)
+            if (solids[i] < most_solids) bodies[i].draw(numbers.solids[i], at(normals, solids[i]) + 3);
+    }
+
+    void add_to(std::vector<Mass>& needs) const {
+        const FedPerDry each = per_dry(need->fed, numbers);
+        const Mass dry = need->portions * dry_mass_of(need->size, each);
+        for (std::size_t i = 0; i < solids.size(); ++i) needs[solids[i]] += numbers.solids[i].share * dry;
+        for (std::size_t i = 0; i < additives.size(); ++i) needs[additives[i]] += each.additives[i] * dry;
+    }
+
+    static const double* at(const std::vector<double>& normals, std::size_t solid) {
+        return &normals[1 + each_solid * solid];
+    }
+};
+
+/// What the feeds do not take: the hookbaits.
+std::vector<Mass> fixed_needs(const UnrolledStrategy& unrolled) {
+    std::vector<Mass> needs;
+    for (const IngredientNeed& need : unrolled.totals) needs.push_back(need.mass);
+    for (const FeedNeed& feed : unrolled.feeds)
+        for (const IngredientNeed& need : feed.ingredients)
+            needs[place_of(unrolled.totals, need.ingredient.name)] -= need.mass;
+    return needs;
+}
+
+double used_of(const std::vector<Mass>& needs, const std::vector<PricedIngredient>& priced) {
+    double used = 0;
+    for (std::size_t i = 0; i < needs.size(); ++i) {
+        const NeedCost cost = priced[i].cost_of(needs[i]);
+        if (cost.priced) used += cost.used_of_bought + cost.used_of_stock;
+    }
+    return used;
+}
+
+}  // namespace
+
+Range<double> used_range(const UnrolledStrategy& unrolled, const std::vector<PricedIngredient>& priced,
+                         std::uint64_t seed) {
+    std::vector<DrawnFeed> feeds;
+    for (const FeedNeed& feed : unrolled.feeds) feeds.emplace_back(feed, unrolled.totals);
+    const std::vector<Mass> fixed = fixed_needs(unrolled);
+    QuasiRandomNormals draws(1 + each_solid * std::min(most_solids, unrolled.totals.size()), seed);
+    std::vector<double> normals(draws.coordinates()), used;
+    for (std::size_t point = 0; point < cost_points; ++point) {
+        draws.next(normals);
+        std::vector<Mass> needs = fixed;
+        for (DrawnFeed& feed : feeds) {
+            feed.draw(normals);
+            feed.add_to(needs);
+        }
+        used.push_back(used_of(needs, priced));
+    }
+    const auto quantile = [&](double p) { return quantile_in_place(used, p); };
+    const double low = quantile(0.05), middle = quantile(0.5), high = quantile(0.95);
+    return {low, middle, high};
+}
+
+}  // namespace baitwright

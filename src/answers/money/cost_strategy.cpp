@@ -1,0 +1,170 @@
+#include "answers/money/cost_strategy.h"
+
+#include <algorithm>
+#include <set>
+
+#include "answers/money/cost_range.h"
+#include "answers/money/one_currency.h"
+#include "answers/money/priced_need.h"
+#include "answers/shared/stale_prices.h"
+#include "answers/strategy/named_in_strategy.h"
+#include "bait/price_book.h"
+#include "bait/pricing.h"
+#include "quantities/fault.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+void set_prices(UnrolledStrategy& unrolled, const StrategyRequest& what_if) {
+    std::set<std::string> names;
+    for (const IngredientNeed& need : unrolled.totals) names.insert(need.ingredient.name);
+    for (const StrategyRequest::Price& price : what_if.prices) {
+        auto name = named_among(price.of, names);
+        if (!name && what_if.absent == StrategyRequest::Absent::refused)
+            name = named_in(price.of, names, "'" + unrolled.name + "' takes");
+        for (IngredientNeed& need : unrolled.totals)
+            if (name && need.ingredient.name == *name) need.ingredient.packs = {price.pack};
+    }
+}
+
+std::vector<PricedIngredient> priced_needs(const UnrolledStrategy& unrolled, const StockOnHand& stock,
+                                           const std::optional<Date>& on) {
+    std::vector<PricedIngredient> priced;
+    for (const IngredientNeed& need : unrolled.totals)
+        priced.emplace_back(need.ingredient, stock.lots(need.ingredient.name, on));
+    return priced;
+}
+
+const Currency* currency_of(const UnrolledStrategy& unrolled, const std::vector<PricedIngredient>& priced) {
+    std::vector<PricedIn> each;
+    for (std::size_t i = 0; i < priced.size(); ++i)
+        each.push_back({unrolled.totals[i].ingredient.name, priced[i].currency()});
+    return one_currency(each, "=£4/kg");
+}
+
+/// What the lines hold before the pence are whole.
+struct ExactLines {
+    std::vector<double> minor;  // of each line what is bought, then what is from stock
+    std::vector<bool> priced;
+};
+
+/// Whole pence for each line, which sum to the rounded sum.
+void settle_pence(StrategyCost& cost, const ExactLines& exact) {
+    const std::vector<std::int64_t> minor = round_to_sum(exact.minor);
+    for (std::size_t i = 0; i < cost.lines.size(); ++i) {
+        CostLine& line = cost.lines[i];
+        if (!exact.priced[i]) continue;
+        const std::int64_t bought = minor[2 * i], from_stock = minor[2 * i + 1];
+        line.used = Money(bought + from_stock, *cost.currency);
+        line.left_value = Money(line.outlay->minor() - bought, *cost.currency);
+        cost.used_minor += line.used->minor();
+        cost.from_stock_minor += from_stock;
+        cost.outlay_minor += line.outlay->minor();
+        cost.left_over_minor += line.left_value->minor();
+    }
+}
+
+void buy(StrategyCost& cost, const PricedIngredient& priced, const Ingredient& ingredient, const NeedCost& need,
+         CostLine& line) {
+    line.outlay = Money(need.packs.outlay_minor, *cost.currency);
+    line.left_over = std::max(Mass{}, need.packs.bought - (line.need - line.from_stock));
+    for (std::size_t i = 0; i < need.packs.counts.size(); ++i) {
+        if (need.packs.counts[i] == 0) continue;
+        const Pack& pack = priced.offers()[i];
+        const Money total(need.packs.counts[i] * pack.price->minor(), pack.price->currency());
+        cost.packs.push_back({ingredient.name, pack, mass_in(pack, ingredient), need.packs.counts[i], total});
+    }
+    cost.proven = cost.proven && need.packs.proven;
+}
+
+void add_line(StrategyCost& cost, const PricedIngredient& priced, const IngredientNeed& total, ExactLines& exact) {
+    const NeedCost need = priced.cost_of(total.mass);
+    CostLine line{total.ingredient.name, total.mass, need.from_stock, {}, total.ingredient.keeps, {}, {}, {}};
+    const bool is_priced = need.priced && cost.currency;
+    if (is_priced)
+        buy(cost, priced, total.ingredient, need, line);
+    else if (total.mass > Mass{})
+        cost.unpriced.push_back(total.ingredient.name);
+    exact.priced.push_back(is_priced);
+    exact.minor.push_back(is_priced ? need.used_of_bought : 0);
+    exact.minor.push_back(is_priced ? need.used_of_stock : 0);
+    cost.lines.push_back(std::move(line));
+}
+
+/// The oldest of the prices that a line is reckoned by, of those whose day is known; null where none is.
+const Pack* oldest_price(const StrategyCost& cost, const CostLine& line, const PricedIngredient& priced) {
+    const Pack* oldest = nullptr;
+    const auto look = [&](const Pack& pack) {
+        if (pack.on && (!oldest || pack.on < oldest->on)) oldest = &pack;
+    };
+    if (priced.pricing()) look(*priced.pricing());
+    for (const PackBought& bought : cost.packs)
+        if (bought.name == line.name) look(bought.pack);
+    return oldest;
+}
+
+void warn_of_stale_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced,
+                          const std::optional<Date>& on) {
+    if (!on) return;
+    std::vector<std::string> stale;
+    for (std::size_t i = 0; i < cost.lines.size(); ++i) {
+        const CostLine& line = cost.lines[i];
+        if (!line.used || !(line.need > Mass{})) continue;
+        const Pack* oldest = oldest_price(cost, line, priced[i]);
+        if (oldest && is_stale(*oldest, *on)) stale.push_back(line.name + " (" + date_text(*oldest->on) + ")");
+    }
+    if (auto warning = stale_warning(stale)) cost.warnings.push_back(*std::move(warning));
+}
+
+void warn_of_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced, const std::optional<Date>& on) {
+    if (auto warning = no_price_warning(cost.unpriced, "the cost")) cost.warnings.push_back(*std::move(warning));
+    warn_of_stale_prices(cost, priced, on);
+    if (!cost.proven)
+        cost.warnings.push_back(
+            {"not-proven", "there are so many packs to choose from that other whole packs may cost less"});
+}
+
+}  // namespace
+
+double StrategyCost::per_session() const {
+    return static_cast<double>(used_minor) / unrolled.times;
+}
+
+double StrategyCost::per_hour() const {
+    return per_session() / unrolled.length.in(hour);
+}
+
+double StrategyCost::per_angler() const {
+    return static_cast<double>(used_minor) / unrolled.people;
+}
+
+std::optional<double> StrategyCost::per_kilogram_wet() const {
+    if (!(unrolled.wet_mass > Mass{})) return std::nullopt;
+    return static_cast<double>(used_minor) / unrolled.wet_mass.in(kilogram);
+}
+
+std::optional<double> StrategyCost::per_litre() const {
+    if (!(unrolled.wet_volume > Volume{})) return std::nullopt;
+    return static_cast<double>(used_minor) / unrolled.wet_volume.in(litre);
+}
+
+StrategyCost cost_strategy(const Shelf& shelf, const Strategy& strategy, const StockOnHand& stock,
+                           const CostRequest& request) {
+    StrategyCost cost;
+    cost.unrolled = unroll_strategy(shelf, strategy, request.what_if);
+    set_prices(cost.unrolled, request.what_if);
+    const std::vector<PricedIngredient> priced = priced_needs(cost.unrolled, stock, request.on);
+    cost.currency = currency_of(cost.unrolled, priced);
+    cost.warnings = cost.unrolled.warnings;
+    ExactLines exact;
+    for (std::size_t i = 0; i < priced.size(); ++i) add_line(cost, priced[i], cost.unrolled.totals[i], exact);
+    settle_pence(cost, exact);
+    warn_of_prices(cost, priced, request.on);
+    if (cost.currency && request.ranges == CostRequest::Ranges::drawn)
+        cost.used_range = used_range(cost.unrolled, priced, request.seed);
+    return cost;
+}
+
+}  // namespace baitwright

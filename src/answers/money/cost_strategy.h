@@ -1,0 +1,64 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "answers/money/cost_request.h"
+#include "answers/shared/range.h"
+#include "answers/strategy/unroll_strategy.h"
+#include "bait/stock_on_hand.h"
+
+namespace baitwright {
+
+/// So many of one pack to buy.
+struct PackBought {
+    std::string name;
+    Pack pack;
+    Mass mass;  ///< in one
+    std::int64_t count = 0;
+    Money total;
+};
+
+/// What one ingredient comes to. Without a price there is no money in it.
+struct CostLine {
+    std::string name;
+    Mass need;
+    Mass from_stock;
+    Mass left_over;  ///< of the packs bought
+    Keeping keeps;
+    std::optional<Money> used;        ///< bought and from stock
+    std::optional<Money> outlay;      ///< of the packs bought
+    std::optional<Money> left_value;  ///< outlay less what is used of it
+};
+
+/// What a strategy costs. *Used*: the share of the packs that is eaten up, at the price by which `mix` reckons it, but
+/// never more than is paid for it; what is in the shed at what was paid. *Outlay*: the cheapest whole packs for what
+/// the shed lacks. Lines sum to the totals to the penny. Where a price is missing, the sums are of the rest.
+struct StrategyCost {
+    UnrolledStrategy unrolled;
+    std::vector<CostLine> lines;
+    std::vector<PackBought> packs;
+    std::vector<std::string> unpriced;   ///< ingredients without a price: the sums leave them out
+    const Currency* currency = nullptr;  ///< null where nothing has a price
+    std::int64_t used_minor = 0, outlay_minor = 0, left_over_minor = 0, from_stock_minor = 0;
+    std::optional<Range<double>> used_range;  ///< minor units, not whole
+    bool proven = true;                       ///< no whole packs cost less
+    std::vector<Warning> warnings;
+
+    [[nodiscard]] bool complete() const { return unpriced.empty(); }
+    /// Minor units, not whole, of what is used.
+    [[nodiscard]] double per_hour() const;     ///< of each session
+    [[nodiscard]] double per_session() const;  ///< for everyone
+    [[nodiscard]] double per_angler() const;   ///< for all sessions
+    [[nodiscard]] std::optional<double> per_kilogram_wet() const;
+    [[nodiscard]] std::optional<double> per_litre() const;
+};
+
+/// Unrolls, buys and prices it. Throws what `unroll_strategy` throws, InputError "mixed-currencies" naming two
+/// ingredients and their currencies, UsageError for a price of what the strategy does not feed.
+StrategyCost cost_strategy(const Shelf& shelf, const Strategy& strategy, const StockOnHand& stock,
+                           const CostRequest& request);
+
+}  // namespace baitwright

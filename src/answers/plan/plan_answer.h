@@ -1,0 +1,162 @@
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "answers/money/cost_strategy.h"
+#include "answers/shared/range.h"
+#include "answers/shared/warning.h"
+#include "answers/strategy/unroll_strategy.h"
+#include "quantities/temperature.h"
+
+/// What a person needs to know of one session, as values: nothing here is rounded and nothing is text for show, but the
+/// names of things and the sentences of rules. All amounts are of one day for everyone (`people`), the spare in them,
+/// unless a comment says otherwise. Moments count from the start of the session; those before it are below zero.
+namespace baitwright {
+
+/// One put-in of one angler. Where several feeds go in at one moment, each is a put-in of its own.
+struct PlannedFeed {
+    Time at;
+    std::string name;      ///< "silt bed", "silt bed and casters"
+    std::size_t feed = 0;  ///< its place in `SessionPlan::feeds`
+    FeedForm form = FeedForm::cup;
+    int count = 1;
+    FeedSize size;       ///< of one, as the strategy has it
+    std::string with;    ///< what carries it: of the kit "cup 250", else "cup", "hand"
+    int fills = 1;       ///< how often that is filled for this put-in
+    Volume each_volume;  ///< of one cup, ball or portion
+    Mass each_mass;
+    Volume volume;  ///< of all that go in at once
+    Mass mass;
+};
+
+/// What one pair of hands does before the start.
+enum class PrepTask { weigh, pump, pour_on, drain, first_wetting, riddle, second_wetting, shape, load };
+
+inline constexpr std::array<std::string_view, 9> prep_task_names{
+    "weigh", "pump", "pour on", "drain", "first wetting", "riddle", "second wetting", "shape balls", "load"};
+constexpr std::string_view name_of(PrepTask task) {
+    return prep_task_names[static_cast<std::size_t>(task)];
+}
+
+struct PrepJob {
+    Time at;  ///< below zero
+    PrepTask task = PrepTask::load;
+    std::string subject;  ///< a mix, a pellet; empty for `load`
+    Mass amount;          ///< water for pour_on, pump and the wettings; dry mass for weigh; wet mass for riddle; else 0
+    int count = 0;        ///< balls to shape; parts to weigh
+    Time hands_on;
+    Time waiting;  ///< after the hands are free, before the next job on the same thing may begin, at the least
+    enum class When { evening_before, on_the_day };
+    When when = When::on_the_day;
+};
+
+/// How much of one ingredient. Their masses are those of `UnrolledStrategy::totals`.
+struct PlannedTotal {
+    std::string name;
+    Mass mass;      ///< as bought: pellets before soaking
+    Mass soaked;    ///< how much of it goes in soaked
+    Volume volume;  ///< loose; of a liquid its own
+    bool liquid = false;
+};
+
+/// What goes in in one tub: feeds of one mix at one feel, or a pellet or a live feed that goes in as it is.
+struct PlannedBatch {
+    std::string name;
+    std::string feel;                ///< empty where it goes in as it is
+    std::vector<std::size_t> feeds;  ///< places in `SessionPlan::feeds`
+    std::vector<PlannedTotal> parts;
+    std::vector<std::size_t> doses;  ///< those of `parts` that are liquids or doses
+    Mass dry;
+    Mass water, water_first, water_rest;  ///< to stir in: all, with the first pour, after the rest
+    Range<Mass> water_range;              ///< 5, 50 and 95 % points of all of it
+    Time rest;                            ///< between the two
+    Mass wet_mass;
+    Volume wet_volume;   ///< as it goes in
+    int containers = 1;  ///< buckets of at most 5 kg wet
+};
+
+/// Pellets to soak: under water, drained, standing. Or to pump: then `strokes` is above 0 and the times are 0.
+struct PlannedSoak {
+    std::string name;
+    std::string into;  ///< the batch it goes into; its own name where it goes in alone or on the hook
+    Mass dry;
+    Mass pour;
+    Time soak, stand;
+    Mass wet;
+    int strokes = 0;
+    bool for_the_hook = false;
+};
+
+/// One of the feeds of the strategy.
+struct PlannedFeedTotal {
+    std::string name;
+    FeedForm form = FeedForm::cup;
+    FeedSize size;
+    int count = 1;
+    std::size_t put_ins = 0;  ///< of one angler
+    double portions = 0;      ///< not whole, for the spare
+    Mass wet_mass;
+    Volume wet_volume;
+    Volume tub_volume;  ///< of all of it before it goes in: of balls loose, not yet squeezed
+};
+
+/// What lies in one angler's swim just after a moment, were nothing eaten.
+struct InTheSwim {
+    Time at;
+    double grains = 0;
+    Mass mass;  ///< as it went in
+};
+
+/// A rule of the venue that the plan breaks. A ban has no limit.
+struct PlanBreach {
+    std::string rule;     ///< the rule as a sentence: "at most 2 kg of pellets, dry, for each angler"
+    std::string subject;  ///< the kind or the ingredient
+    std::optional<std::variant<Mass, Volume>> limit;
+    std::variant<Mass, Volume> planned;
+};
+
+struct PlanAdvice {
+    std::string text;
+    std::string reason;
+};
+
+/// A session for a person at a bench and then at the water.
+struct SessionPlan {
+    std::string strategy;
+    std::string venue;         ///< empty where none was named
+    std::optional<int> start;  ///< minutes since midnight, where a clock was given
+    Time length;
+    int people = 1;
+    int times = 1;      ///< sessions; all but `cost` is of the first
+    Temperature water;  ///< by which the pellets soak
+
+    std::vector<PlannedFeed> put_ins;  ///< by time
+    std::vector<PlannedFeedTotal> feeds;
+    std::vector<PrepJob> prep;         ///< by time; no two overlap
+    Time hands_on;                     ///< of all of it
+    Time begin;                        ///< the latest moment to begin on the day; below zero
+    std::vector<PlannedTotal> totals;  ///< hookbaits among them; each ingredient once
+    std::vector<PlannedBatch> batches;
+    std::vector<PlannedSoak> soaks;
+    std::vector<HookbaitNeed> hookbaits;
+    Mass dry, wet_mass;
+    Volume wet_volume;
+    Mass water_to_carry;  ///< for the wettings, the soaks and the pump
+    int containers = 0;
+    std::vector<InTheSwim> in_the_swim;  ///< after the first put-in, every half hour, and at the end
+    StrategyCost cost;                   ///< of all sessions: what to buy and what is used
+    std::vector<PlanBreach> breaches;
+    std::vector<std::string> venue_notes;  ///< the venue's rules in free text
+    std::vector<PlanAdvice> advice;
+    std::vector<std::string> cautions;
+    std::vector<Warning> warnings;
+};
+
+}  // namespace baitwright

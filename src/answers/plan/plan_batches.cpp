@@ -1,0 +1,154 @@
+#include "answers/plan/plan_batches.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "answers/mix/mix_doubt.h"
+#include "answers/pellets/pump_expanders.h"
+#include "answers/pellets/soak_pellets.h"
+#include "answers/plan/prep_minutes.h"
+#include "answers/shared/usual_seed.h"
+#include "bait/amount.h"
+#include "bait/uptake.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr double drunk = 0.9;
+
+/// Of one make-up: the same solids in the same shares, wetted alike.
+bool is_same(const FedMix& a, const FedMix& b) {
+    if (a.mix.name != b.mix.name || a.feel != b.feel || a.mix.solids.size() != b.mix.solids.size()) return false;
+    for (std::size_t i = 0; i < a.mix.solids.size(); ++i) {
+        const SolidPart &one = a.mix.solids[i], &other = b.mix.solids[i];
+        if (one.ingredient.name != other.ingredient.name || one.prepare != other.prepare) return false;
+        if (std::abs(double(one.share) - double(other.share)) > 1e-9) return false;
+    }
+    return true;
+}
+
+bool is_dosed(const FedMix& fed, const std::string& name) {
+    return std::none_of(fed.mix.solids.begin(), fed.mix.solids.end(),
+                        [&](const SolidPart& part) { return part.ingredient.name == name; });
+}
+
+void add_total(std::vector<PlannedTotal>& totals, const PlannedTotal& more) {
+    const auto same =
+        std::find_if(totals.begin(), totals.end(), [&](const PlannedTotal& one) { return one.name == more.name; });
+    if (same == totals.end()) return totals.push_back(more);
+    same->mass += more.mass;
+    same->soaked += more.soaked;
+    same->volume += more.volume;
+}
+
+void add_feed(PlannedBatch& batch, const FeedNeed& need, std::size_t place) {
+    batch.feeds.push_back(place);
+    batch.dry += need.dry;
+    batch.water += need.water;
+    batch.wet_mass += need.wet_mass;
+    batch.wet_volume += need.wet_volume;
+    for (const IngredientNeed& one : need.ingredients) add_total(batch.parts, planned_total(one));
+}
+
+void finish(PlannedBatch& batch, const FedMix& fed, Temperature water) {
+    for (std::size_t i = 0; i < batch.parts.size(); ++i)
+        if (is_dosed(fed, batch.parts[i].name)) batch.doses.push_back(i);
+    batch.containers = std::max(1, static_cast<int>(std::ceil(batch.wet_mass / full_bucket - 1e-9)));
+    if (batch.feel.empty()) return;
+    batch.rest = MixUptake(fed.mix, water).time_to(drunk);
+    batch.water_range = water_to_wet(fed.mix, fed.wetness, batch.dry, usual_seed);
+    batch.water_first = std::min(batch.water, first_pour(batch.water_range));
+    batch.water_rest = batch.water - batch.water_first;
+}
+
+/// A mix wetted to two feels is two tubs: "silt bed (soft)" and "silt bed (firm)".
+void tell_apart(std::vector<PlannedBatch>& batches) {
+    std::vector<std::string> names;
+    names.reserve(batches.size());
+    for (const PlannedBatch& batch : batches) names.push_back(batch.name);
+    for (std::size_t i = 0; i < batches.size(); ++i)
+        if (std::count(names.begin(), names.end(), names[i]) > 1 && !batches[i].feel.empty())
+            batches[i].name += " (" + batches[i].feel + ")";
+}
+
+void add_soak(std::vector<PlannedSoak>& soaks, const std::string& name, const std::string& into, Mass dry) {
+    for (PlannedSoak& soak : soaks) {
+        if (soak.name != name) continue;
+        soak.dry += dry;
+        if (soak.into != into) soak.into += "; " + into;
+        return;
+    }
+    PlannedSoak soak;
+    soak.name = name;
+    soak.into = into;
+    soak.dry = dry;
+    soaks.push_back(soak);
+}
+
+void fill_soak(PlannedSoak& soak, const Ingredient& pellet, Temperature water) {
+    const SoakedAnswer soaked = soak_one(pellet, soak.dry, water);
+    soak.pour = soaked.pour;
+    soak.soak = soaked.soak.middle;
+    soak.stand = soaked.stand_ready.middle;
+    soak.wet = soaked.wet;
+}
+
+/// Many are pumped in lots: the vessel is taken as large as it must be, the strokes are those of a lot.
+PlannedSoak pumped(const Ingredient& expander, const HookbaitNeed& hook, Temperature water) {
+    SoakRequest request;
+    request.water = water;
+    request.pump.vessel = std::max(request.pump.vessel, 4.0 * hook.volume);
+    const PumpedAnswer answer = pump_expanders(expander, hook.mass, request);
+    PlannedSoak soak;
+    soak.name = soak.into = hook.name;
+    soak.dry = hook.mass;
+    soak.pour = answer.pour;
+    soak.wet = answer.wet;
+    soak.strokes = answer.at.strokes;
+    soak.for_the_hook = true;
+    return soak;
+}
+
+}  // namespace
+
+PlannedTotal planned_total(const IngredientNeed& need) {
+    return {need.ingredient.name, need.mass, need.soaked, need.mass / measured_density(need.ingredient),
+            need.ingredient.kind == IngredientKind::liquid};
+}
+
+std::vector<PlannedBatch> plan_batches(const UnrolledStrategy& unrolled, Temperature water) {
+    std::vector<PlannedBatch> batches;
+    std::vector<const FedMix*> made_of;
+    for (std::size_t i = 0; i < unrolled.feeds.size(); ++i) {
+        const FeedNeed& need = unrolled.feeds[i];
+        std::size_t place = 0;
+        while (place < batches.size() && !is_same(*made_of[place], need.fed)) ++place;
+        if (place == batches.size()) {
+            batches.emplace_back();
+            batches.back().name = need.name;
+            batches.back().feel = need.fed.feel;
+            made_of.push_back(&need.fed);
+        }
+        add_feed(batches[place], need, i);
+    }
+    for (std::size_t i = 0; i < batches.size(); ++i) finish(batches[i], *made_of[i], water);
+    tell_apart(batches);
+    return batches;
+}
+
+std::vector<PlannedSoak> plan_soaks(const Shelf& shelf, const UnrolledStrategy& unrolled,
+                                    const std::vector<PlannedBatch>& batches, Temperature water) {
+    std::vector<PlannedSoak> soaks;
+    for (const PlannedBatch& batch : batches)
+        for (const PlannedTotal& part : batch.parts)
+            if (part.soaked > Mass{}) add_soak(soaks, part.name, batch.name, part.soaked);
+    for (PlannedSoak& soak : soaks) fill_soak(soak, shelf.ingredient(soak.name), water);
+    for (const HookbaitNeed& hook : unrolled.hookbaits) {
+        const Ingredient bait = shelf.ingredient(hook.name);
+        if (bait.kind == IngredientKind::expander) soaks.push_back(pumped(bait, hook, water));
+    }
+    return soaks;
+}
+
+}  // namespace baitwright

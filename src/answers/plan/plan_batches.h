@@ -1,0 +1,19 @@
+#pragma once
+
+#include <vector>
+
+#include "answers/plan/plan_answer.h"
+
+namespace baitwright {
+
+/// What goes into one tub: feeds of one make-up at one feel are made as one. `water` sets how long a mix drinks.
+std::vector<PlannedBatch> plan_batches(const UnrolledStrategy& unrolled, Temperature water);
+
+/// The pellets that go in soaked, each in one soak for all that takes it, and the expanders of the hook under the pump.
+std::vector<PlannedSoak> plan_soaks(const Shelf& shelf, const UnrolledStrategy& unrolled,
+                                    const std::vector<PlannedBatch>& batches, Temperature water);
+
+/// An ingredient's need with the room it takes.
+PlannedTotal planned_total(const IngredientNeed& need);
+
+}  // namespace baitwright

@@ -1,0 +1,25 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "answers/money/cost_request.h"
+#include "answers/plan/kit.h"
+#include "bait/venue.h"
+#include "quantities/temperature.h"
+
+namespace baitwright {
+
+/// A question to `plan_session`.
+struct PlanRequest {
+    CostRequest cost;          ///< with the length, the people, the sessions and what is left out
+    std::optional<int> start;  ///< minutes since midnight
+    std::optional<Time>
+        work_from;  ///< so long before the start the work can begin, and nothing is done before; above 0
+    std::optional<Temperature>
+        water;                 ///< that soaks and wets; as the strategy's where not given, 15 degC where it has none
+    std::vector<KitItem> kit;  ///< empty: not known
+    std::optional<Venue> venue;
+};
+
+}  // namespace baitwright

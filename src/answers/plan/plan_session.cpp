@@ -1,0 +1,185 @@
+#include "answers/plan/plan_session.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "answers/plan/plan_advice.h"
+#include "answers/plan/plan_batches.h"
+#include "answers/plan/prep_timetable.h"
+#include "answers/plan/venue_breaches.h"
+#include "answers/shared/check_temperature.h"
+#include "bait/venue_names.h"
+#include "quantities/clock.h"
+#include "quantities/fault.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr Time swim_step = 30.0 * minute;
+
+Temperature water_of(const Strategy& strategy, const PlanRequest& request) {
+    if (request.water) return *request.water;
+    return strategy.water.temperature.value_or(Temperature::from_celsius(15));
+}
+
+UnrolledStrategy unrolled_for(const Shelf& shelf, const Strategy& strategy, StrategyRequest what_if, int people) {
+    what_if.people = people;
+    what_if.times = 1;
+    what_if.reused = 0.0;
+    return unroll_strategy(shelf, strategy, what_if);
+}
+
+std::vector<PlannedFeed> planned_put_ins(const UnrolledStrategy& session) {
+    std::vector<PlannedFeed> put_ins;
+    for (const PutIn& put_in : session.put_ins) {
+        const FeedNeed& need = session.feeds[put_in.feed];
+        put_ins.push_back({put_in.at,
+                           need.name,
+                           put_in.feed,
+                           put_in.form,
+                           put_in.count,
+                           need.size,
+                           {},
+                           1,
+                           put_in.each_volume,
+                           put_in.each_mass,
+                           put_in.wet_volume,
+                           put_in.wet_mass});
+    }
+    return put_ins;
+}
+
+/// A running sum over the put-ins, told at the first, every half hour, and at the end.
+std::vector<InTheSwim> swim_over_time(const UnrolledStrategy& session) {
+    std::vector<InTheSwim> swim;
+    InTheSwim so_far;
+    std::size_t next = 0;
+    const auto up_to = [&](Time moment) {
+        for (; next < session.put_ins.size() && session.put_ins[next].at <= moment; ++next) {
+            const PutIn& put_in = session.put_ins[next];
+            const FeedNeed& need = session.feeds[put_in.feed];
+            so_far.grains += need.free_offerings / need.portions * put_in.count;
+            so_far.mass += put_in.wet_mass;
+        }
+        so_far.at = moment;
+        swim.push_back(so_far);
+    };
+    for (Time moment; moment < session.length - 1e-6 * second; moment += swim_step) up_to(moment);
+    up_to(session.length);
+    return swim;
+}
+
+/// Nothing is squeezed before it goes in.
+Volume in_the_tub(const FeedNeed& need) {
+    if (need.fed.state != MixState::squeezed) return need.wet_volume;
+    FedMix loose = need.fed;
+    loose.state = usual_state(loose.wetness);
+    return per_dry(loose, numbers_of(loose.mix)).wet_volume * need.dry;
+}
+
+void fill_amounts(SessionPlan& plan, const UnrolledStrategy& session) {
+    for (const FeedNeed& need : session.feeds)
+        plan.feeds.push_back({need.name, need.form, need.size, need.count, need.put_ins, need.portions, need.wet_mass,
+                              need.wet_volume, in_the_tub(need)});
+    for (const IngredientNeed& need : session.totals) plan.totals.push_back(planned_total(need));
+    plan.hookbaits = session.hookbaits;
+    plan.dry = session.dry;
+    plan.wet_mass = session.wet_mass;
+    plan.wet_volume = session.wet_volume;
+    plan.cautions = session.cautions;
+    for (const PlannedBatch& batch : plan.batches) {
+        plan.containers += batch.containers;
+        plan.water_to_carry += batch.water;
+    }
+    for (const PlannedSoak& soak : plan.soaks) plan.water_to_carry += soak.pour;
+}
+
+/// The job of the day that takes longest to wait for: what to skip or soften first.
+std::string what_to_soften(const SessionPlan& plan) {
+    const PlannedSoak* longest = nullptr;
+    for (const PlannedSoak& soak : plan.soaks)
+        if (soak.strokes == 0 && (!longest || soak.soak + soak.stand > longest->soak + longest->stand)) longest = &soak;
+    Time rest;
+    for (const PlannedBatch& batch : plan.batches) rest = std::max(rest, batch.rest);
+    if (longest && longest->soak + longest->stand >= rest)
+        return "leave out the soak of " + longest->name + " by giving it its water in the bag at home, or feed it dry";
+    if (rest > Time{}) return "wet the mix to half at home and the rest at the water, or make less of it";
+    return "weigh and pump the evening before";
+}
+
+void refuse_late_work(const SessionPlan& plan, const PlanRequest& request) {
+    if (!request.work_from) return;
+    const Time needed = Time{} - plan.prep.front().at;
+    if (needed <= *request.work_from + 1e-6 * second) return;
+    const std::string minutes = std::to_string(std::lround(needed.in(minute)));
+    std::string hint = "begin earlier, or start at ";
+    if (plan.start)
+        hint += clock_text(*plan.start + (needed - *request.work_from).in(minute));
+    else
+        hint = "begin " + minutes + " min before the start";
+    throw Error(FaultClass::answer_is_no,
+                Fault{"no-time",
+                      "the work before the start takes " + minutes + " min, and there are only " +
+                          std::to_string(std::lround(request.work_from->in(minute))) + " min for it",
+                      hint + "; or " + what_to_soften(plan),
+                      {},
+                      0,
+                      0,
+                      {}});
+}
+
+void plan_prep(SessionPlan& plan, const PlanRequest& request) {
+    plan.prep = prep_timetable({plan.batches, plan.soaks, plan.put_ins, plan.people, plan.start,
+                                request.work_from ? PrepNeeds::Evening::not_used : PrepNeeds::Evening::used});
+    refuse_late_work(plan, request);
+    for (const PrepJob& job : plan.prep) {
+        plan.hands_on += job.hands_on;
+        if (job.when == PrepJob::When::on_the_day) plan.begin = std::min(plan.begin, job.at);
+    }
+}
+
+void hold_against_venue(SessionPlan& plan, const Venue& venue, const Shelf& shelf, const UnrolledStrategy& one) {
+    std::vector<Fault> unknown = unknown_names(venue, shelf);
+    if (!unknown.empty()) throw InputError(std::move(unknown));
+    plan.venue = venue.name;
+    plan.venue_notes = venue.rules;
+    plan.breaches = venue_breaches(venue, one, plan.people);
+}
+
+}  // namespace
+
+SessionPlan plan_session(const Shelf& shelf, const Strategy& strategy, const StockOnHand& stock,
+                         const PlanRequest& request) {
+    SessionPlan plan;
+    CostRequest costing = request.cost;
+    costing.ranges = CostRequest::Ranges::left_out;
+    plan.cost = cost_strategy(shelf, strategy, stock, costing);
+    plan.people = costing.what_if.people;
+    plan.times = costing.what_if.times;
+    const UnrolledStrategy session = unrolled_for(shelf, strategy, costing.what_if, plan.people);
+    plan.strategy = session.name;
+    plan.length = session.length;
+    plan.start = request.start;
+    plan.water = water_of(strategy, request);
+    check_water_temperature(plan.water);
+    plan.warnings = plan.cost.warnings;
+    plan.put_ins = planned_put_ins(session);
+    plan.batches = plan_batches(session, plan.water);
+    plan.soaks = plan_soaks(shelf, session, plan.batches, plan.water);
+    fill_amounts(plan, session);
+    plan.in_the_swim = swim_over_time(session);
+    for (Warning& warning : check_kit(request.kit, plan.put_ins)) plan.warnings.push_back(std::move(warning));
+    Volume mixed;
+    for (const PlannedBatch& batch : plan.batches)
+        if (!batch.feel.empty()) mixed += batch.wet_volume;
+    if (auto small = check_tubs(request.kit, mixed)) plan.warnings.push_back(*std::move(small));
+    plan_prep(plan, request);
+    if (request.venue)
+        hold_against_venue(plan, *request.venue, shelf, unrolled_for(shelf, strategy, costing.what_if, 1));
+    plan.advice = plan_advice(strategy, plan);
+    return plan;
+}
+
+}  // namespace baitwright

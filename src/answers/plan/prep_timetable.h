@@ -1,0 +1,27 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "answers/plan/plan_answer.h"
+
+namespace baitwright {
+
+/// What a session's preparation is worked out from.
+struct PrepNeeds {
+    const std::vector<PlannedBatch>& batches;
+    const std::vector<PlannedSoak>& soaks;
+    const std::vector<PlannedFeed>& put_ins;
+    int people = 1;
+    std::optional<int> start;  ///< minutes since midnight
+    enum class Evening { used, not_used } evening = Evening::used;
+};
+
+/// The jobs back from the start, for one pair of hands: load; before it shape the first balls, wet to the feel, riddle,
+/// wet for the first time, in that order back; soaks end and have stood before the first wetting of what takes them, or
+/// before loading; weighing and pumping are done the evening before, where it is used. Each job as late as it can be;
+/// jobs that clash move earlier, and then a mix rests and pellets stand longer, which does no harm. By time.
+/// **Source**: common practice, no source. **Test**: `tests/answers/plan_session_test.cpp`.
+std::vector<PrepJob> prep_timetable(const PrepNeeds& needs);
+
+}  // namespace baitwright

@@ -1,0 +1,141 @@
+#include "answers/plan/rest_of_session.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "answers/shared/mix_amount.h"
+#include "quantities/fault.h"
+#include "quantities/hair.h"
+#include "quantities/suggestion.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr double most_of_left = 0.25;
+constexpr Length smallest_ball = 25.0 * millimetre, largest_ball = 43.0 * millimetre;
+constexpr std::array<std::string_view, 3> feels_that_hold{"crumbly", "firm", "tacky"};
+
+const PlannedFeedTotal& feed_called(const std::string& name, const SessionPlan& plan) {
+    std::vector<std::string> names;
+    for (const PlannedFeedTotal& feed : plan.feeds) {
+        if (folded_name(feed.name) == folded_name(name)) return feed;
+        names.push_back(feed.name);
+    }
+    const std::string hint = did_you_mean(name, names);
+    std::string all;
+    for (const std::string& one : names) all += (all.empty() ? "" : ", ") + one;
+    throw UsageError("not-fed", "'" + plan.strategy + "' does not feed '" + name + "'",
+                     hint.empty() ? "it feeds " + all : hint);
+}
+
+/// The feel that it is wetted to; empty where it goes in as it is.
+std::string feel_of(const PlannedFeedTotal& feed, const SessionPlan& plan) {
+    for (const PlannedBatch& batch : plan.batches)
+        for (const std::size_t place : batch.feeds)
+            if (plan.feeds[place].name == feed.name && !batch.feel.empty()) return batch.feel;
+    return {};
+}
+
+bool holds_as_ball(const std::string& feel) {
+    return std::find(feels_that_hold.begin(), feels_that_hold.end(), feel) != feels_that_hold.end();
+}
+
+struct AsVolume {
+    const PlannedFeedTotal& feed;
+    Volume operator()(Volume volume) const { return volume; }
+    Volume operator()(Mass mass) const { return mass / feed.wet_mass * feed.tub_volume; }
+};
+
+/// The least that goes in at once of it, so that what is left lasts.
+Volume portion_of(const PlannedFeedTotal& feed, const SessionPlan& plan) {
+    Volume portion;
+    for (const PlannedFeed& put_in : plan.put_ins)
+        if (put_in.name == feed.name && (portion == Volume{} || put_in.each_volume < portion))
+            portion = put_in.each_volume;
+    return portion;
+}
+
+Length ball_of(Volume volume) {
+    const Length ball = std::cbrt(volume.si() * 6 / 3.14159265358979323846) * metre;
+    return std::clamp(ball, smallest_ball, largest_ball);
+}
+
+void top_up(RestOfFeed& feed, Volume portion, const std::string& feel) {
+    feed.top_up = std::min(portion, most_of_left * feed.goes_in);
+    if (!holds_as_ball(feel) || feed.top_up < ball_volume(smallest_ball)) return;
+    feed.top_up_as = FeedForm::ball;
+    feed.ball = ball_of(feed.top_up);
+    feed.top_up = std::min(feed.top_up, ball_volume(feed.ball));
+}
+
+/// As many put-ins as are planned, but none of more than two portions or less than half of one; where none is planned,
+/// whole portions. Evenly over the time, the last a gap before the end.
+void spread(RestOfFeed& feed, Volume portion, Time time) {
+    const Volume rest = feed.goes_in - feed.top_up;
+    if (!(rest > Volume{}) || !(portion > Volume{})) return;
+    const double portions = rest / portion, most = std::max(1.0, std::floor(time.in(minute)));
+    auto put_ins = static_cast<double>(feed.planned_put_ins);
+    if (feed.planned_put_ins == 0)
+        put_ins = std::floor(portions + 1e-9);
+    else
+        put_ins = std::min(std::max(put_ins, std::ceil(portions / 2 - 1e-9)), std::floor(2 * portions + 1e-9));
+    feed.put_ins = static_cast<int>(std::clamp(put_ins, 1.0, most));
+    feed.each = rest / feed.put_ins;
+    feed.gap = time / (feed.put_ins + 1.0);
+}
+
+RestOfFeed rest_of(const LeftOver& left, const SessionPlan& plan, const RestRequest& request) {
+    const PlannedFeedTotal& planned = feed_called(left.of, plan);
+    RestOfFeed feed;
+    feed.name = planned.name;
+    feed.left = std::visit(AsVolume{planned}, left.amount);
+    feed.left_mass = feed.left / planned.tub_volume * planned.wet_mass;
+    feed.goes_in = feed.left / planned.tub_volume * planned.wet_volume;
+    for (const PlannedFeed& put_in : plan.put_ins) {
+        if (put_in.name != planned.name || put_in.at < request.now - hair) continue;
+        feed.still_planned += put_in.volume;
+        feed.still_planned_mass += put_in.mass;
+        ++feed.planned_put_ins;
+    }
+    const Volume portion = portion_of(planned, plan);
+    if (request.bites == Bites::slow) top_up(feed, portion, feel_of(planned, plan));
+    spread(feed, portion, plan.length - request.now);
+    return feed;
+}
+
+std::vector<PlanAdvice> advice_on(Bites bites) {
+    switch (bites) {
+        case Bites::steady:
+            return {{"Keep the rhythm; no top-up.", "feed that fish are not looking for only fills them"}};
+        case Bites::slow:
+            return {{"Fish past the feed first and work back over it; then top up.",
+                     "the fish may only have moved to the edge"},
+                    {"Loose spreads wider for fish that roam; a small tight ball holds them in one place.",
+                     "the one calls fish in from around, the other keeps those that are there"}};
+        case Bites::none:
+            break;
+    }
+    return {{"Put nothing more in until the next bite; try half a metre past the feed, then closer.",
+             "feed over feed that lies uneaten keeps fish from the hook"},
+            {"If half an hour brings nothing, start a second place with one portion.",
+             "fish that left seldom come back to the same bed soon"}};
+}
+
+}  // namespace
+
+RestOfSession rest_of_session(const SessionPlan& plan, const RestRequest& request) {
+    if (!(request.now >= Time{} && request.now < plan.length - hair))
+        throw UsageError("not-in-session", "that moment is not within the session",
+                         "--now is a clock with --start, or minutes after the start, as in --now 110");
+    RestOfSession rest;
+    rest.now = request.now;
+    rest.left = plan.length - request.now;
+    rest.bites = request.bites;
+    for (const LeftOver& left : request.left) rest.feeds.push_back(rest_of(left, plan, request));
+    rest.advice = advice_on(request.bites);
+    return rest;
+}
+
+}  // namespace baitwright

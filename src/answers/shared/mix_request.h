@@ -1,0 +1,64 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "answers/shared/usual_seed.h"
+#include "bait/amount.h"
+#include "bait/mix_state.h"
+#include "quantities/date.h"
+#include "quantities/quantity.h"
+#include "quantities/temperature.h"
+
+namespace baitwright {
+
+/// What the mix is to come to. Exactly one.
+struct AsWritten {};
+struct WetVolume {
+    Volume volume;
+};
+struct WetMass {
+    Mass mass;
+};
+struct DryMass {
+    Mass mass;
+};
+/// So many cups or pots, filled and levelled; or feeders.
+struct Vessels {
+    int count;
+    Volume each;
+    std::string called;  ///< "cup", "feeder"
+};
+/// So many balls, squeezed.
+struct Balls {
+    int count;
+    Length diameter;
+};
+/// The most that these amounts allow; what is not named is taken as enough.
+struct OnHand {
+    struct Item {
+        std::string of;
+        MassOrVolume amount;
+    };
+    std::vector<Item> items;
+};
+using MixTarget = std::variant<AsWritten, WetVolume, WetMass, DryMass, Vessels, Balls, OnHand>;
+
+/// A question to `answer_mix`; what is not given is the recipe's or the usual.
+struct MixRequest {
+    MixTarget target;
+    std::optional<std::string> feel;
+    std::optional<Ratio> wetness;  ///< in place of a feel
+    std::optional<MixState> state;
+    Ratio spare;     ///< more than asked, 0.1 for a tenth
+    int people = 1;  ///< the target is for each of them
+    Temperature water_temperature = Temperature::from_celsius(15);
+    Volume already_added;  ///< water that is in the tub already
+    std::uint64_t seed = usual_seed;
+    std::optional<Date> today;  ///< tells old prices; where it is not known, none is called old
+};
+
+}  // namespace baitwright

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "answers/shared/warning.h"
+#include "bait/resolved_mix.h"
+#include "quantities/date.h"
+
+namespace baitwright {
+
+/// Names every ingredient whose price, the one by which its use is reckoned, is over a year old on that day. The answer
+/// stands all the same.
+std::optional<Warning> stale_prices(const std::vector<const Ingredient*>& ingredients, Date today);
+
+/// The warning for ingredients of which no price is known, left out of what is told: "the cost". The answer is no.
+std::optional<Warning> no_price_warning(const std::vector<std::string>& names, const std::string& left_out_of);
+
+/// The warning for these prices, each "name (day)"; nothing where there is none.
+std::optional<Warning> stale_warning(const std::vector<std::string>& dated);
+
+/// The ingredients of a mix: solid parts, then additives.
+std::vector<const Ingredient*> ingredients_of(const ResolvedMix& mix);
+
+}  // namespace baitwright

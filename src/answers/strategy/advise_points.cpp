@@ -1,0 +1,107 @@
+#include "answers/strategy/advise_points.h"
+
+#include <algorithm>
+#include <cctype>
+#include <cmath>
+
+#include "quantities/quantity_text.h"
+#include "quantities/suggestion.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr int much = 2, some = 1;
+constexpr double near_kelvin = 3, far_kelvin = 8;    // between the water that is and the one it is meant for
+constexpr double near_depth = 1.5, far_depth = 2.5;  // as ratios
+constexpr Speed flowing = 10.0 * centimetre_per_second;
+
+bool is_among(const std::vector<std::string>& names, const std::string& name) {
+    return std::any_of(names.begin(), names.end(),
+                       [&](const std::string& one_of) { return folded_name(one_of) == folded_name(name); });
+}
+
+void add_named(const std::vector<AdviceRule>& holding, const std::string& name, std::vector<AdvicePoint>& points) {
+    for (const AdviceRule& rule : holding) {
+        if (is_among(rule.favour, name)) points.push_back({much, rule.why});
+        if (is_among(rule.against, name)) points.push_back({-much, rule.why});
+    }
+}
+
+void add_fish(const std::string& purpose, const Circumstances& now, std::vector<AdvicePoint>& points) {
+    for (const std::string& fish : now.fish)
+        if (names_fish(purpose, fish)) points.push_back({much, "meant for " + fish});
+}
+
+void add_temperature(const WaterSetting& water, const Circumstances& now, std::vector<AdvicePoint>& points) {
+    if (!water.temperature || !now.temperature) return;
+    const double away = std::abs(water.temperature->in_celsius() - now.temperature->in_celsius());
+    const std::string meant = "meant for water of " + number_text(water.temperature->in_celsius()) + " degC";
+    if (away <= near_kelvin) points.push_back({much, meant});
+    if (away > far_kelvin) points.push_back({-much, meant});
+}
+
+void add_clarity(const WaterSetting& water, const Circumstances& now, std::vector<AdvicePoint>& points) {
+    if (water.clarity.empty() || now.clarity.empty()) return;
+    if (water.clarity == now.clarity) points.push_back({some, "meant for " + now.clarity + " water"});
+    if ((water.clarity == "clear" && now.clarity == "coloured") ||
+        (water.clarity == "coloured" && now.clarity == "clear"))
+        points.push_back({-some, "meant for " + water.clarity + " water"});
+}
+
+void add_depth(const WaterSetting& water, const Circumstances& now, std::vector<AdvicePoint>& points) {
+    if (!water.depth || !now.depth) return;
+    const double ratio = std::max(*water.depth / *now.depth, *now.depth / *water.depth);
+    const std::string meant = "meant for " + number_text(water.depth->in(metre)) + " m of water";
+    if (ratio <= near_depth) points.push_back({some, meant});
+    if (ratio > far_depth) points.push_back({-some, meant});
+}
+
+void add_tow(const WaterSetting& water, const Circumstances& now, std::vector<AdvicePoint>& points) {
+    if (!now.tow) return;
+    const bool for_flow = water.tow && *water.tow >= flowing, flows = *now.tow >= flowing;
+    if (for_flow && flows) points.push_back({much, "meant for flow"});
+    if (for_flow && !flows) points.push_back({-much, "meant for flow"});
+    if (!for_flow && flows) points.push_back({-much, "meant for still or slow water"});
+}
+
+}  // namespace
+
+bool names_fish(std::string_view text, std::string_view fish) {
+    const auto is_letter = [](char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; };
+    std::string lower;
+    for (const char c : text) lower += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    for (auto at = lower.find(fish); at != std::string::npos; at = lower.find(fish, at + 1)) {
+        auto end = at + fish.size();
+        if (end < lower.size() && lower[end] == 's') ++end;
+        if ((at == 0 || !is_letter(lower[at - 1])) && (end >= lower.size() || !is_letter(lower[end]))) return true;
+    }
+    return false;
+}
+
+std::vector<AdvicePoint> points_of(const Strategy& strategy, const std::vector<AdviceRule>& holding,
+                                   const Circumstances& now) {
+    std::vector<AdvicePoint> points;
+    add_named(holding, strategy.name, points);
+    add_fish(strategy.purpose, now, points);
+    add_temperature(strategy.water, now, points);
+    add_clarity(strategy.water, now, points);
+    add_depth(strategy.water, now, points);
+    add_tow(strategy.water, now, points);
+    return points;
+}
+
+std::vector<AdvicePoint> points_of(const Recipe& recipe, const std::string& feel, const std::string& colour,
+                                   const std::vector<AdviceRule>& holding, const Circumstances& now) {
+    std::vector<AdvicePoint> points;
+    add_named(holding, recipe.name, points);
+    add_fish(recipe.purpose, now, points);
+    for (const AdviceRule& rule : holding) {
+        if (is_among(rule.colours, colour)) points.push_back({some, colour + ": " + rule.why});
+        if (is_among(rule.feels, feel)) points.push_back({some, feel + ": " + rule.why});
+    }
+    return points;
+}
+
+}  // namespace baitwright

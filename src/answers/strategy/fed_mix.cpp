@@ -1,0 +1,190 @@
+#include "answers/strategy/fed_mix.h"
+
+#include <algorithm>
+
+#include "answers/shared/mix_amount.h"
+#include "answers/shared/wanted_feel.h"
+#include "bait/recipe_names.h"
+#include "bait/strategy_names.h"
+#include "quantities/fault.h"
+#include "quantities/suggestion.h"
+
+namespace baitwright {
+
+namespace {
+
+bool is_mix(const FeedPart& part, const Shelf& shelf) {
+    return !shelf.find_ingredient(part.of) && shelf.find_recipe(part.of);
+}
+
+bool is_named(const std::vector<std::string>& names, const std::string& name) {
+    const std::string folded = folded_name(name);
+    return std::any_of(names.begin(), names.end(), [&](const std::string& one) { return folded_name(one) == folded; });
+}
+
+Feed left_of(Feed feed, const std::vector<std::string>& without) {
+    const auto gone = std::remove_if(feed.parts.begin(), feed.parts.end(),
+                                     [&](const FeedPart& part) { return is_named(without, part.of); });
+    feed.parts.erase(gone, feed.parts.end());
+    return feed;
+}
+
+/// A mix alone is itself; anything else is a mix of shares. The first mix in it lends its feel.
+Recipe recipe_of(const Feed& feed, const Shelf& shelf) {
+    if (feed.parts.size() == 1 && is_mix(feed.parts.front(), shelf) &&
+        feed.parts.front().prepare == Preparation::as_bought)
+        return shelf.recipe(feed.parts.front().of);
+    Recipe recipe;
+    recipe.name = name_of(feed);
+    for (const FeedPart& part : feed.parts) {
+        recipe.parts.push_back({part.of, Share{part.share}, part.prepare});
+        if (recipe.feel.empty() && is_mix(part, shelf)) recipe.feel = shelf.recipe(part.of).feel;
+    }
+    return recipe;
+}
+
+/// The faults of opening it up, at their feed. A mix's own parts have no place in the strategy's file.
+[[noreturn]] void rethrow_at(const InputError& error, const Feed& feed, std::size_t number, bool mix_alone) {
+    std::vector<Fault> faults = error.faults();
+    for (Fault& fault : faults) {
+        if (!mix_alone && fault.subject.rfind("part ", 0) == 0) {
+            fault.subject = feed_subject(number) + " " + fault.subject;
+            continue;
+        }
+        fault.subject = feed_part_subject(number, 1);
+        if (mix_alone) fault.message += " (in the mix '" + feed.parts.front().of + "')";
+    }
+    throw InputError(std::move(faults));
+}
+
+ResolvedMix opened(const Feed& feed, std::size_t number, const Shelf& shelf) {
+    for (std::size_t i = 0; i < feed.parts.size(); ++i)
+        if (!shelf.find_ingredient(feed.parts[i].of) && !shelf.find_recipe(feed.parts[i].of))
+            throw InputError(unknown_part(feed.parts[i].of, feed_part_subject(number, i + 1), shelf));
+    const Recipe recipe = recipe_of(feed, shelf);
+    try {
+        return resolve(recipe, shelf);
+    } catch (const InputError& error) {
+        rethrow_at(error, feed, number, feed.parts.size() == 1 && is_mix(feed.parts.front(), shelf));
+    }
+}
+
+/// Takes ingredients out; what is left keeps its proportions. False where nothing dry is left.
+bool take_out(ResolvedMix& mix, const std::vector<std::string>& without) {
+    double left = 0;
+    const auto is_gone = [&](const auto& one) { return is_named(without, one.ingredient.name); };
+    mix.solids.erase(std::remove_if(mix.solids.begin(), mix.solids.end(), is_gone), mix.solids.end());
+    mix.liquids.erase(std::remove_if(mix.liquids.begin(), mix.liquids.end(), is_gone), mix.liquids.end());
+    mix.doses.erase(std::remove_if(mix.doses.begin(), mix.doses.end(), is_gone), mix.doses.end());
+    for (const SolidPart& part : mix.solids) left += part.share;
+    if (!(left > 0)) return false;
+    for (SolidPart& part : mix.solids) part.share = part.share / left;
+    for (LiquidPart& part : mix.liquids) part.per_dry = part.per_dry / left;
+    return true;
+}
+
+bool is_meal(IngredientKind kind) {
+    return kind == IngredientKind::base || kind == IngredientKind::powder || kind == IngredientKind::soil;
+}
+
+bool is_wetted(const Feed& feed, const ResolvedMix& mix, const Shelf& shelf) {
+    if (!(water_need(numbers_of(mix).solids).wetted_share > 0)) return false;
+    if (!feed.feel.empty() || feed.form == FeedForm::ball) return true;
+    for (const FeedPart& part : feed.parts)
+        if (is_mix(part, shelf)) return true;
+    return std::any_of(mix.solids.begin(), mix.solids.end(),
+                       [](const SolidPart& part) { return is_meal(part.ingredient.kind); });
+}
+
+MixState state_of(const Feed& feed, Ratio wetness) {
+    switch (feed.form) {
+        case FeedForm::ball:
+            return MixState::squeezed;
+        case FeedForm::loose:
+            return usual_state(wetness);
+        default:
+            return MixState::cupped;
+    }
+}
+
+void set_feel(FedMix& fed, const Feed& feed, std::size_t number, const Shelf& shelf,
+              const std::optional<std::string>& asked) {
+    const std::vector<Feel> feels = shelf.feels();
+    const Feel* own = feed.feel.empty() ? &fed.mix.feel : find_feel(feels, feed.feel);
+    if (!own) {
+        Fault fault = unknown_feel(feed.feel, shelf);
+        fault.subject = feed_feel_subject(number);
+        throw InputError(fault);
+    }
+    const WantedFeel feel = wanted_feel(feels, *own, asked);
+    fed.feel = feel.name;
+    fed.wetness = feel.wetness;
+    fed.state = state_of(feed, feel.wetness);
+    if (can_be(fed.state, fed.wetness)) return;
+    const bool dry = fed.wetness < 1;
+    throw InputError(
+        {"unfit-state",
+         "at the feel '" + fed.feel + "' " + name_of(feed) + " is too " + (dry ? "dry" : "wet") + " for a ball",
+         dry ? "make it wetter, such as firm, or feed it in a cup" : "make it drier, such as firm, or feed it in a cup",
+         {},
+         0,
+         0,
+         {},
+         feed_feel_subject(number)});
+}
+
+struct DryMassIn {
+    const FedPerDry& each;
+    Mass operator()(Mass wet) const { return wet / each.wet_mass; }
+    Mass operator()(Volume wet) const { return wet / each.wet_volume; }
+    Mass operator()(Length diameter) const { return ball_volume(diameter) / each.wet_volume; }
+};
+
+}  // namespace
+
+std::optional<FedMix> fed_mix(const Feed& whole, std::size_t number, const Shelf& shelf,
+                              const std::optional<std::string>& feel, const std::vector<std::string>& without) {
+    const Feed feed = left_of(whole, without);
+    if (feed.parts.empty()) return std::nullopt;
+    FedMix fed;
+    fed.mix = opened(feed, number, shelf);
+    fed.mix.name = name_of(feed);
+    if (!take_out(fed.mix, without)) return std::nullopt;
+    if (is_wetted(feed, fed.mix, shelf)) {
+        set_feel(fed, feed, number, shelf, feel);
+    } else if (feed.form == FeedForm::ball) {
+        throw InputError({"unfit-state",
+                          "nothing in a ball of " + name_of(feed) + " takes water, so it does not hold",
+                          "feed it loose or in a cup, or together with a mix",
+                          {},
+                          0,
+                          0,
+                          {},
+                          feed_part_subject(number, 1)});
+    } else if (!feed.feel.empty() && !find_feel(shelf.feels(), feed.feel)) {
+        Fault fault = unknown_feel(feed.feel, shelf);
+        fault.subject = feed_feel_subject(number);
+        throw InputError(fault);
+    }
+    return fed;
+}
+
+FedPerDry per_dry(const FedMix& fed, const MixNumbers& numbers) {
+    const WettedMix wetted = wet(numbers, fed.wetness);
+    const bool too_wet = wetted.too_wet && fed.wetness > 0;
+    const Ratio wetness = std::min<double>(fed.wetness > 0 ? wetted.wetness : fed.wetness, wettest);
+    const MixState state = can_be(fed.state, wetness) ? fed.state : usual_state(wetness);
+    FedPerDry result{wetted.wet_mass,  wet_volume(pack(numbers, wetted), state, wetness),
+                     wetted.water,     0.0,
+                     wetted.additives, too_wet};
+    double soaked = 0;
+    for (const SolidNumbers& part : numbers.solids) soaked += part.share * (part.carried + part.film);
+    result.soak_water = soaked;
+    return result;
+}
+
+Mass dry_mass_of(const FeedSize& size, const FedPerDry& each) {
+    return std::visit(DryMassIn{each}, size);
+}
+
+}  // namespace baitwright

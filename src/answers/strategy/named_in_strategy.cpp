@@ -1,0 +1,61 @@
+#include "answers/strategy/named_in_strategy.h"
+
+#include <vector>
+
+#include "bait/resolved_mix.h"
+#include "quantities/fault.h"
+#include "quantities/listed.h"
+#include "quantities/suggestion.h"
+
+namespace baitwright {
+
+namespace {
+
+void add_mix(const Recipe& recipe, const Shelf& shelf, std::set<std::string>& names) {
+    names.insert(recipe.name);
+    try {
+        const ResolvedMix mix = resolve(recipe, shelf);
+        for (const SolidPart& part : mix.solids) names.insert(part.ingredient.name);
+        for (std::size_t i = 0; i < mix.liquids.size() + mix.doses.size(); ++i)
+            names.insert(additive_ingredient(mix, i).name);
+    } catch (const InputError&) {
+        return;  // whoever unrolls the strategy tells what is wrong with it
+    }
+}
+
+}  // namespace
+
+std::set<std::string> names_in(const Strategy& strategy, const Shelf& shelf) {
+    std::set<std::string> names;
+    const auto add = [&](const std::string& of) {
+        if (const auto ingredient = shelf.find_ingredient(of))
+            names.insert(ingredient->name);
+        else if (const auto recipe = shelf.find_recipe(of))
+            add_mix(*recipe, shelf, names);
+    };
+    for (const Feed& feed : strategy.feeds)
+        for (const FeedPart& part : feed.parts) add(part.of);
+    for (const Hookbait& hookbait : strategy.hookbaits) add(hookbait.of);
+    return names;
+}
+
+std::optional<std::string> named_among(const std::string& word, const std::set<std::string>& names) {
+    const std::string folded = folded_name(word);
+    std::set<std::string> begun;
+    for (const std::string& name : names) {
+        if (folded_name(name) == folded) return name;
+        if (folded_name(name).rfind(folded + ",", 0) == 0) begun.insert(name);
+    }
+    if (begun.size() > 1)
+        throw UsageError("several-fit", "'" + word + "' may be any of: " + joined(begun, "; "), "write the whole name");
+    return begun.empty() ? std::nullopt : std::optional(*begun.begin());
+}
+
+std::string named_in(const std::string& word, const std::set<std::string>& names, const std::string& whose) {
+    if (auto found = named_among(word, names)) return *std::move(found);
+    const std::string hint = did_you_mean(word, {names.begin(), names.end()});
+    throw UsageError("not-in-strategy", whose + " no '" + word + "'",
+                     hint.empty() ? "there is: " + joined(names, "; ") : hint);
+}
+
+}  // namespace baitwright

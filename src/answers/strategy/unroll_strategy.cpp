@@ -1,0 +1,239 @@
+#include "answers/strategy/unroll_strategy.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "answers/pellets/soak_amounts.h"
+#include "answers/shared/wanted_feel.h"
+#include "answers/strategy/named_in_strategy.h"
+#include "answers/strategy/put_in_times.h"
+#include "bait/caution.h"
+#include "bait/free_offerings.h"
+#include "bait/strategy_names.h"
+#include "bait/suggesting_shelf.h"
+#include "quantities/fault.h"
+#include "quantities/units.h"
+
+namespace baitwright {
+
+namespace {
+
+void add_need(std::vector<IngredientNeed>& needs, const Ingredient& ingredient, Mass mass, Mass soaked) {
+    const auto same = std::find_if(needs.begin(), needs.end(),
+                                   [&](const IngredientNeed& need) { return need.ingredient.name == ingredient.name; });
+    if (same == needs.end()) {
+        needs.push_back({ingredient, mass, soaked});
+    } else {
+        same->mass += mass;
+        same->soaked += soaked;
+    }
+}
+
+void check_request(const StrategyRequest& request) {
+    if (request.length && !(*request.length >= 1.0 * minute && *request.length <= 24.0 * hour))
+        throw UsageError("out-of-range", "a session lasts from 1 min to 24 h", "for example --length 3h");
+    if (request.people < 1 || request.people > 1000)
+        throw UsageError("out-of-range", "the number of people must be from 1 to 1000", "for example --people 4");
+    if (request.times < 1 || request.times > 1000)
+        throw UsageError("out-of-range", "a strategy is reckoned for 1 to 1000 sessions",
+                         "for example \"open carpet=3\"");
+    if (!(request.reused >= 0 && request.reused <= 0.5))
+        throw UsageError("out-of-range", "at most half of a mix can come from the freezer each time",
+                         "so nothing is frozen twice; for example --reused-frozen 50%");
+    if (request.reused > 0 && request.times == 1)
+        throw UsageError("unfit-flag", "frozen mix is used at the next session, and there is only one",
+                         "say how many there are, as in \"open carpet=2\"");
+}
+
+/// Works one strategy out, keeping every fault for the end.
+class Unroller {
+public:
+    Unroller(const Shelf& shelf, const Strategy& strategy, const StrategyRequest& request)
+        : shelf_(shelf), suggesting_(shelf), strategy_(strategy), request_(request) {
+        result_.name = strategy.name;
+        result_.length = request.length.value_or(strategy.length);
+        result_.people = request.people;
+        result_.times = request.times;
+        result_.spare = strategy.spare;
+    }
+
+    UnrolledStrategy unroll() {
+        for (const std::string& word : request_.without) leave_out(word);
+        if (request_.feel)
+            static_cast<void>(wanted_feel(shelf_.feels(), {}, request_.feel));  // once, with no feed to blame
+        for (std::size_t i = 0; i < strategy_.feeds.size(); ++i) guard([&] { add_feed(i); });
+        for (std::size_t i = 0; i < strategy_.hookbaits.size(); ++i) guard([&] { add_hookbait(i); });
+        if (!faults_.empty()) throw InputError(std::move(faults_));
+        if (result_.feeds.empty() && result_.hookbaits.empty())
+            throw UsageError("nothing-left", "nothing is left to feed in '" + strategy_.name + "'",
+                             "leave less out, or make the session longer");
+        std::stable_sort(result_.put_ins.begin(), result_.put_ins.end(),
+                         [](const PutIn& a, const PutIn& b) { return a.at < b.at; });
+        add_up();
+        return std::move(result_);
+    }
+
+private:
+    template <class Work>
+    void guard(Work&& work) {
+        try {
+            work();
+        } catch (const InputError& error) {
+            faults_.insert(faults_.end(), error.faults().begin(), error.faults().end());
+        }
+    }
+
+    /// How many times as much as one angler feeds in one session, the spare in it.
+    [[nodiscard]] double all_of(const FedMix& fed) const {
+        const double fresh = fed.feel.empty() ? request_.times : 1 + (request_.times - 1) * (1 - request_.reused);
+        return request_.people * fresh * (1 + strategy_.spare);
+    }
+
+    void add_feed(std::size_t written) {
+        const Feed& feed = strategy_.feeds[written];
+        const std::vector<Time> moments = moments_of(feed, written);
+        const auto fed = fed_mix(feed, written + 1, suggesting_.after(faults_.size()), request_.feel, without_);
+        if (!fed || moments.empty()) return;
+        if (static_cast<double>(result_.put_ins.size() + moments.size()) > most_put_ins)
+            throw InputError({"too-many-put-ins",
+                              "all feeds together would go in more than 20,000 times",
+                              "make the gaps longer, or leave feeds out",
+                              {},
+                              0,
+                              0,
+                              {},
+                              feed_subject(written + 1)});
+        const FedPerDry each = per_dry(*fed, numbers_of(fed->mix));
+        const Mass portion = dry_mass_of(feed.size, each);
+        add_put_ins(feed, moments, each.wet_volume * portion, each.wet_mass * portion);
+        FeedNeed need;
+        need.written = written;
+        need.name = fed->mix.name;
+        need.form = feed.form;
+        need.size = feed.size;
+        need.count = feed.count;
+        need.put_ins = moments.size();
+        need.portions = static_cast<double>(moments.size()) * feed.count * all_of(*fed);
+        need.fed = *fed;
+        fill(need, each, need.portions * portion);
+        if (each.too_wet)
+            result_.warnings.push_back({"too-wet", "the liquids in " + need.name + " are more than the feel '" +
+                                                       fed->feel + "' asks for; it is reckoned as wet as it is"});
+        result_.feeds.push_back(std::move(need));
+    }
+
+    std::vector<Time> moments_of(const Feed& feed, std::size_t written) const {
+        try {
+            return put_in_times(feed.when, strategy_.pace, result_.length);
+        } catch (const InputError& error) {
+            std::vector<Fault> faults = error.faults();
+            for (Fault& fault : faults) fault.subject = feed_subject(written + 1);
+            throw InputError(std::move(faults));
+        }
+    }
+
+    void add_put_ins(const Feed& feed, const std::vector<Time>& moments, Volume volume, Mass mass) {
+        for (const Time at : moments)
+            result_.put_ins.push_back({at, result_.feeds.size(), feed.form, feed.count, volume, mass,
+                                       feed.count * volume, feed.count * mass});
+    }
+
+    static void fill(FeedNeed& need, const FedPerDry& each, Mass dry) {
+        const ResolvedMix& mix = need.fed.mix;
+        need.dry = dry;
+        need.wet_mass = each.wet_mass * dry;
+        need.wet_volume = each.wet_volume * dry;
+        need.water = each.water * dry;
+        need.soak_water = each.soak_water * dry;
+        for (const SolidPart& part : mix.solids) {
+            const Mass mass = part.share * dry;
+            add_need(need.ingredients, part.ingredient, mass, part.prepare == Preparation::soaked ? mass : Mass{});
+            need.free_offerings += free_offerings_in(part.ingredient, mass);
+        }
+        for (std::size_t i = 0; i < each.additives.size(); ++i)
+            add_need(need.ingredients, additive_ingredient(mix, i), each.additives[i] * dry, {});
+    }
+
+    void add_hookbait(std::size_t i) {
+        const Hookbait& hookbait = strategy_.hookbaits[i];
+        const std::string subject = hookbait_subject(i + 1);
+        const auto ingredient = shelf_.find_ingredient(hookbait.of);
+        if (!ingredient) throw InputError(unknown_hookbait(hookbait.of, subject, suggesting_.after(faults_.size())));
+        if (is_left_out(ingredient->name)) return;
+        if (!is_free_offering(ingredient->kind))
+            throw InputError(
+                {"unfit-hookbait",
+                 "'" + ingredient->name + "' is a " + std::string(name_of(ingredient->kind)) + ", nothing for a hook",
+                 "hookbaits are pellets, expanders, seeds and live or cooked feed",
+                 {},
+                 0,
+                 0,
+                 {},
+                 subject});
+        const double everyone = double(request_.people) * request_.times;
+        HookbaitNeed need{ingredient->name, 0, {}, {}};
+        const double grains_a_kilogram = free_offerings_in(*ingredient, 1.0 * kilogram);
+        if (const BitesPerHour* bites = std::get_if<BitesPerHour>(&hookbait.amount)) {
+            const double wanted =
+                bites->bites * result_.length.in(hour)*pellets_per_bite * (1 + strategy_.spare) * everyone;
+            need.count = std::ceil(wanted - 1e-9);
+            need.mass = need.count / grains_a_kilogram * kilogram;
+        } else {
+            const Mass* mass = std::get_if<Mass>(&hookbait.amount);
+            need.mass = everyone * (mass ? *mass : std::get<Volume>(hookbait.amount) * measured_density(*ingredient));
+            need.count = need.mass.in(kilogram)*grains_a_kilogram;
+        }
+        need.volume = need.mass / measured_density(*ingredient);
+        hooks_.push_back({*ingredient, need.mass, {}});
+        result_.hookbaits.push_back(std::move(need));
+    }
+
+    [[nodiscard]] bool is_left_out(const std::string& name) const {
+        return std::find(without_.begin(), without_.end(), name) != without_.end();
+    }
+
+    void leave_out(const std::string& word) {
+        const std::set<std::string> names = names_in(strategy_, shelf_);
+        if (const auto name = named_among(word, names))
+            without_.push_back(*name);
+        else if (request_.absent == StrategyRequest::Absent::refused)
+            without_.push_back(named_in(word, names, "'" + strategy_.name + "' feeds"));
+    }
+
+    void add_up() {
+        std::vector<std::string> words;
+        for (const FeedNeed& feed : result_.feeds) {
+            result_.dry += feed.dry;
+            result_.wet_mass += feed.wet_mass;
+            result_.wet_volume += feed.wet_volume;
+            result_.water += feed.water;
+            result_.soak_water += feed.soak_water;
+            result_.free_offerings += feed.free_offerings;
+            for (const IngredientNeed& need : feed.ingredients)
+                add_need(result_.totals, need.ingredient, need.mass, need.soaked);
+        }
+        for (const IngredientNeed& hook : hooks_) add_need(result_.totals, hook.ingredient, hook.mass, hook.soaked);
+        for (const IngredientNeed& need : result_.totals)
+            words.insert(words.end(), need.ingredient.cautions.begin(), need.ingredient.cautions.end());
+        result_.cautions = caution_sentences(words);
+    }
+
+    const Shelf& shelf_;
+    const SuggestingShelf suggesting_;
+    const Strategy& strategy_;
+    const StrategyRequest& request_;
+    UnrolledStrategy result_;
+    std::vector<IngredientNeed> hooks_;
+    std::vector<std::string> without_;  // as they are called on the shelf
+    std::vector<Fault> faults_;
+};
+
+}  // namespace
+
+UnrolledStrategy unroll_strategy(const Shelf& shelf, const Strategy& strategy, const StrategyRequest& request) {
+    check_request(request);
+    return Unroller(shelf, strategy, request).unroll();
+}
+
+}  // namespace baitwright
