@@ -79,6 +79,7 @@ std::string shown_volume(Volume volume) {
 }
 
 std::string shown_water(Mass low, Mass high) {
+    if (shown_water(low) == shown_water(high)) return "about " + shown_water(high);
     if (high.in(gram) < 9999.5) return fmt::format("{:.0f} to {:.0f} ml", low.in(gram), high.in(gram));
     return significant(low.in(kilogram), 3) + " to " + significant(high.in(kilogram), 3) + " l";
 }

@@ -16,7 +16,6 @@ std::string shown_range(const LowHigh<Mass>& range) {
 
 std::string leaves_line(const DryAnswer& answer) {
     const auto& [soonest, latest] = answer.until_it_leaves;
-    if (!soonest) return fmt::format("It stays {} for at least two days.", answer.feel);
     if (!latest) return fmt::format("It is drier than {} after {} at the soonest.", answer.feel, shown_time(*soonest));
     return fmt::format("It is drier than {} after {} to {}.", answer.feel, shown_time(*soonest), shown_time(*latest));
 }
@@ -30,7 +29,7 @@ std::string dry_text(const DryAnswer& answer) {
                     answer.in_sun ? "in the sun" : "in the shade", shown_time(answer.hours));
     text += paragraph("Loses     ", shown_range(answer.loss_per_hour) +
                                         " of water an hour: less in still air, more with the wind on it.");
-    text += paragraph("Leaves    ", leaves_line(answer));
+    if (answer.until_it_leaves.low) text += paragraph("Leaves    ", leaves_line(answer));  // else a warning tells of it
     text += paragraph(
         "Spray     ",
         fmt::format(

@@ -94,3 +94,8 @@ TEST_CASE("a range of lengths whose ends are shown in two units names both") {
         }
     }
 }
+
+TEST_CASE("a range of water whose ends look alike is told once") {
+    CHECK(shown_water(1.0 * gram, 1.2 * gram) == "about 1 ml");
+    CHECK(shown_water(1.0 * gram, 2.0 * gram) == "1 to 2 ml");
+}
