@@ -3,11 +3,9 @@
 #include <variant>
 
 #include "bait/ingredient.h"
+#include "quantities/mass_or_volume.h"
 
 namespace baitwright {
-
-/// An amount as people state it, weighed or measured.
-using MassOrVolume = std::variant<Mass, Volume>;
 
 /// What a level measure of it weighs per volume: a liquid's density, a solid's loose density.
 inline Density measured_density(const Ingredient& ingredient) {

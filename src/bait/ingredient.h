@@ -6,6 +6,7 @@
 
 #include "bait/dose.h"
 #include "bait/ingredient_kind.h"
+#include "bait/keeping.h"
 #include "bait/pack.h"
 #include "bait/property.h"
 #include "quantities/quantity.h"
@@ -15,11 +16,6 @@ namespace baitwright {
 /// Shares of the mass as bought.
 struct Composition {
     Property<Ratio> protein, fat, carbohydrate, ash, fibre, salt;
-};
-
-/// How long it stays good; nothing where not stated.
-struct Keeping {
-    std::optional<Time> dry, cold, frozen;
 };
 
 /// One thing a mix is made of, as bought. Which properties a kind has, their units and ranges: `ingredient_facts.h`.

@@ -2,7 +2,11 @@
 
 #include <map>
 
+#include "bait/feel.h"
+#include "bait/ingredient.h"
+#include "bait/recipe.h"
 #include "bait/shelf.h"
+#include "bait/strategy.h"
 
 namespace baitwright {
 

@@ -1,5 +1,7 @@
 #include "bait/mix_property.h"
 
+#include "bait/ingredient.h"
+#include "bait/ingredient_kind.h"
 #include "quantities/units.h"
 
 namespace baitwright {

@@ -4,9 +4,9 @@
 #include <string_view>
 #include <vector>
 
-#include "bait/ingredient.h"
-
 namespace baitwright {
+
+struct Ingredient;
 
 /// What can be said of a dry mix as a whole from the shares of its parts alone.
 enum class MixProperty {

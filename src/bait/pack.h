@@ -2,9 +2,9 @@
 
 #include <optional>
 #include <string>
-#include <variant>
 
 #include "quantities/date.h"
+#include "quantities/mass_or_volume.h"
 #include "quantities/money.h"
 #include "quantities/quantity.h"
 
@@ -12,7 +12,7 @@ namespace baitwright {
 
 /// A pack as a shop sells it: its size, and what it cost there on a day, if known.
 struct Pack {
-    std::variant<Mass, Volume> size;
+    MassOrVolume size;
     std::optional<Money> price;
     std::optional<Date> on;
     std::string shop;  ///< empty where not stated

@@ -1,5 +1,8 @@
 #include "bait/recipe_names.h"
 
+#include "bait/feel.h"
+#include "bait/ingredient.h"
+#include "bait/strategy.h"
 #include "bait/suggesting_shelf.h"
 #include "quantities/suggestion.h"
 

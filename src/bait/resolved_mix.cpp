@@ -5,6 +5,7 @@
 
 #include "bait/amount.h"
 #include "bait/recipe_names.h"
+#include "bait/strategy.h"
 #include "bait/suggesting_shelf.h"
 #include "bait/wetted_mix.h"
 #include "quantities/amount_range.h"

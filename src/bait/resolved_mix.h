@@ -2,6 +2,7 @@
 
 #include <vector>
 
+#include "bait/feel.h"
 #include "bait/ingredient.h"
 #include "bait/recipe.h"
 #include "bait/shelf.h"

@@ -1,5 +1,8 @@
 #include "bait/shelf.h"
 
+#include "bait/ingredient.h"
+#include "bait/recipe.h"
+#include "bait/strategy.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
 

@@ -5,12 +5,12 @@
 #include <string_view>
 #include <vector>
 
-#include "bait/feel.h"
-#include "bait/ingredient.h"
-#include "bait/recipe.h"
-#include "bait/strategy.h"
-
 namespace baitwright {
+
+struct Feel;
+struct Ingredient;
+struct Recipe;
+struct Strategy;
 
 /// Where ingredients, recipes, strategies and feels are found by name, whoever keeps them. Names match whatever their
 /// case.

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "bait/ingredient.h"
+#include "bait/keeping.h"
 #include "bait/stock.h"
 
 /// The rules of the ledger, on plain values. First to expire is used first; nothing falls below zero; a count corrects

@@ -7,8 +7,8 @@
 #include <variant>
 #include <vector>
 
-#include "bait/amount.h"
 #include "bait/recipe.h"
+#include "quantities/mass_or_volume.h"
 #include "quantities/quantity.h"
 #include "quantities/temperature.h"
 

@@ -1,5 +1,7 @@
 #include "bait/strategy_names.h"
 
+#include "bait/feel.h"
+#include "bait/ingredient.h"
 #include "bait/recipe_names.h"
 #include "bait/suggesting_shelf.h"
 #include "quantities/suggestion.h"

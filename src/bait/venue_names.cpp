@@ -1,5 +1,9 @@
 #include "bait/venue_names.h"
 
+#include "bait/feel.h"
+#include "bait/ingredient.h"
+#include "bait/recipe.h"
+#include "bait/strategy.h"
 #include "bait/suggesting_shelf.h"
 #include "quantities/suggestion.h"
 

@@ -2,6 +2,8 @@
 
 #include <cctype>
 
+#include "bait/amount.h"
+#include "bait/ingredient.h"
 #include "quantities/date.h"
 #include "quantities/suggestion.h"
 #include "questions/read_flags.h"

@@ -4,9 +4,9 @@
 #include <string>
 #include <utility>
 
-#include "bait/amount.h"
 #include "quantities/amount_range.h"
 #include "quantities/fault.h"
+#include "quantities/mass_or_volume.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "questions/arguments.h"

@@ -12,6 +12,8 @@
 /// inside a change.
 namespace baitwright {
 
+struct Pack;
+
 /// Whether a number outside its range is refused, or let through to be mended.
 enum class Reading { checked, as_stored };
 

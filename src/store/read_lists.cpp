@@ -1,3 +1,4 @@
+#include "bait/feel.h"
 #include "quantities/suggestion.h"
 #include "store/entries.h"
 #include "store/query.h"

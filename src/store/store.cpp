@@ -1,5 +1,10 @@
 #include "store/store.h"
 
+#include "bait/feel.h"
+#include "bait/ingredient.h"
+#include "bait/pack.h"
+#include "bait/recipe.h"
+#include "bait/strategy.h"
 #include "store/connection.h"
 #include "store/entries.h"
 

@@ -12,6 +12,8 @@
 
 namespace baitwright {
 
+struct Pack;
+
 class StoreConnection;
 
 /// Where an entry came from: the program's own files, or the person.

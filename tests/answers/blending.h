@@ -6,6 +6,7 @@
 
 #include "answers/blend/blend_mix.h"
 #include "bait/draft_shelf.h"
+#include "bait/ingredient.h"
 #include "quantities/money.h"
 #include "solver/clp_solver.h"
 

@@ -4,7 +4,10 @@
 #include <string_view>
 #include <vector>
 
+#include "bait/feel.h"
+#include "bait/ingredient.h"
 #include "bait/memory_shelf.h"
+#include "bait/recipe.h"
 #include "quantities/units.h"
 
 /// A shelf of generic ingredients for the tests, independent of the library that is shipped. All values are estimates

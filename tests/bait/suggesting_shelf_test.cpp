@@ -1,4 +1,7 @@
 #include "bait/suggesting_shelf.h"
+#include "bait/ingredient.h"
+#include "bait/recipe.h"
+#include "bait/strategy.h"
 
 #include <catch2/catch.hpp>
 

@@ -8,6 +8,7 @@
 #include <stdexcept>
 #include <thread>
 
+#include "bait/feel.h"
 #include "quantities/fault.h"
 #include "store/child_process.h"
 #include "store/random_entries.h"

@@ -4,6 +4,8 @@
 #include <catch2/catch.hpp>
 #include <stdexcept>
 
+#include "bait/feel.h"
+#include "bait/ingredient.h"
 #include "quantities/fault.h"
 #include "store/child_process.h"
 #include "store/store.h"

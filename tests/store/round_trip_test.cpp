@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 #include <cctype>
 
+#include "bait/feel.h"
 #include "bait/ingredient_completion.h"
 #include "bait/ingredient_facts.h"
 #include "day_of.h"

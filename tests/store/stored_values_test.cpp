@@ -4,6 +4,10 @@
 #include <catch2/catch.hpp>
 #include <functional>
 
+#include "bait/ingredient.h"
+#include "bait/pack.h"
+#include "bait/recipe.h"
+#include "bait/strategy.h"
 #include "day_of.h"
 #include "quantities/fault_of.h"
 #include "quantities/plain_words.h"

@@ -6,6 +6,7 @@
 
 #include "answers/shared/warning.h"
 #include "bait/blend_spec.h"
+#include "bait/ingredient.h"
 #include "bait/recipe.h"
 
 namespace baitwright {

@@ -3,6 +3,7 @@
 #include "bait/feel.h"
 #include "bait/pricing.h"
 #include "bait/recipe_names.h"
+#include "bait/strategy.h"
 #include "bait/suggesting_shelf.h"
 #include "quantities/in_quotes.h"
 #include "quantities/units.h"

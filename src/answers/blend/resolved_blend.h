@@ -3,6 +3,8 @@
 #include <vector>
 
 #include "bait/blend_spec.h"
+#include "bait/ingredient.h"
+#include "bait/pack.h"
 #include "bait/shelf.h"
 
 namespace baitwright {

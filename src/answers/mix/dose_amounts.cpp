@@ -2,6 +2,7 @@
 
 #include "answers/mix/scale_mix.h"
 #include "answers/shared/over_label.h"
+#include "bait/amount.h"
 #include "bait/label.h"
 #include "bait/resolved_mix.h"
 #include "physics/solutions.h"

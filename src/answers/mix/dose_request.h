@@ -3,8 +3,8 @@
 #include <optional>
 #include <string>
 
-#include "bait/amount.h"
 #include "bait/dose.h"
+#include "quantities/mass_or_volume.h"
 
 namespace baitwright {
 

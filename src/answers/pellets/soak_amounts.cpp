@@ -1,5 +1,6 @@
 #include "answers/pellets/soak_amounts.h"
 
+#include "bait/amount.h"
 #include "bait/free_offerings.h"
 #include "quantities/fault.h"
 

@@ -4,6 +4,7 @@
 
 #include "answers/shared/mix_amount.h"
 #include "answers/shared/over_label.h"
+#include "bait/amount.h"
 #include "bait/free_offerings.h"
 #include "bait/label.h"
 #include "physics/solutions.h"

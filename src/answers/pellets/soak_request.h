@@ -5,10 +5,10 @@
 #include <variant>
 #include <vector>
 
-#include "bait/amount.h"
 #include "bait/dose.h"
 #include "bait/soaked_batch.h"
 #include "physics/water.h"
+#include "quantities/mass_or_volume.h"
 #include "quantities/units.h"
 
 namespace baitwright {

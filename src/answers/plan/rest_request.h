@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "bait/amount.h"
+#include "quantities/mass_or_volume.h"
 
 namespace baitwright {
 

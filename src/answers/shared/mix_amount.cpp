@@ -3,6 +3,7 @@
 #include <map>
 #include <numbers>
 
+#include "bait/amount.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"

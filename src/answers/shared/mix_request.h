@@ -7,9 +7,9 @@
 #include <vector>
 
 #include "answers/shared/usual_seed.h"
-#include "bait/amount.h"
 #include "bait/mix_state.h"
 #include "quantities/date.h"
+#include "quantities/mass_or_volume.h"
 #include "quantities/quantity.h"
 #include "quantities/temperature.h"
 

@@ -8,6 +8,7 @@
 #include "answers/shared/wanted_feel.h"
 #include "answers/strategy/named_in_strategy.h"
 #include "answers/strategy/put_in_times.h"
+#include "bait/amount.h"
 #include "bait/caution.h"
 #include "bait/free_offerings.h"
 #include "bait/strategy_names.h"
