@@ -1,9 +1,7 @@
 #pragma once
 
-#include "cli/command.h"
+#include "cli/result_formats.h"
 #include "report/check_report.h"
-#include "report/fault_text.h"
-#include "report/json.h"
 
 namespace baitwright {
 
@@ -11,18 +9,17 @@ namespace baitwright {
 /// the word that was given and returns the oddities, or throws the faults.
 template <class OddOf>
 CommandResult checked(const Arguments& arguments, const char* what, OddOf&& odd_of) {
-    const std::string& given = arguments.words().front();
-    const std::string word = given == "-" ? "standard input" : given;
+    const std::string& asked = arguments.words().front();
+    const std::string word = asked == "-" ? "standard input" : asked;
     std::vector<Fault> faults;
     std::vector<Warning> odd;
     try {
-        odd = odd_of(given);
+        odd = odd_of(asked);
     } catch (const InputError& error) {
         faults = error.faults();
     }
-    if (arguments.has("--json")) return {json_text(check_json(what, word, faults, odd)), faults.empty() ? 0 : 1};
-    if (!faults.empty()) return {fault_text(faults), 1};
-    return {check_text(word, odd), 0};
+    return given(arguments, {faults.empty() ? 0 : 1, [&] { return check_told(word, faults, odd); },
+                             [&] { return check_json(what, word, faults, odd); }});
 }
 
 }  // namespace baitwright

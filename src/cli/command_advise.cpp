@@ -1,9 +1,10 @@
 #include "cli/command_advise.h"
 
 #include "answers/strategy/advise.h"
+#include "cli/result_formats.h"
 #include "library/advice_rules.h"
 #include "questions/advise_question.h"
-#include "report/advise_report.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
@@ -14,7 +15,7 @@ CommandResult run_advise(const Arguments& arguments, const Surroundings& around)
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const std::vector<AdviceRule> rules = advice_rules(around.library);
     const AdviseAnswer answer = advise(*shelf, rules, now);
-    return {arguments.has("--json") ? json_text(advise_json(answer)) : advise_text(answer), 0};
+    return given(arguments, advise_reply(answer));
 }
 
 }  // namespace

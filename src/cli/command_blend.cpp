@@ -14,13 +14,6 @@ namespace baitwright {
 
 namespace {
 
-CommandResult infeasible(const Arguments& arguments, const BlendAnswer& answer) {
-    return {arguments.has("--json")  ? json_text(blend_json(answer))
-            : arguments.has("--csv") ? csv_of_rows(blend_rows(answer))
-                                     : blend_text(answer),
-            1};
-}
-
 CommandResult run_blend(const Arguments& arguments, const Surroundings& around) {
     const BlendRequest request = blend_request(arguments);
     const int bags = bags_asked(arguments);
@@ -30,22 +23,21 @@ CommandResult run_blend(const Arguments& arguments, const Surroundings& around) 
     LinearSolver& solver = load_solver("blend");
     const BlendAnswer answer =
         with_places(named, [&] { return blend_mix(named.shelf(), named.value, request, solver); });
-    if (answer.status == BlendAnswer::Status::infeasible) return infeasible(arguments, answer);
-    std::string text = blend_text(answer);
+    if (answer.status == BlendAnswer::Status::infeasible)
+        return given(arguments, reply_of(answer, blend_told, blend_json, blend_rows, 1));
+    Told told = blend_told(answer);
     Json json = blend_json(answer);
     if (bags > 0) {
         if (answer.batch < bags * (10.0 * gram))
             throw UsageError("too-many-bags", "a batch that small does not fill " + std::to_string(bags) + " bags",
                              "give a larger --batch, or fewer --bags");
         const SharedBatch shared = share_batch(named.shelf(), answer, bags);
-        text += "\n" + share_text(answer, shared, around.today);
+        told.gap();
+        told.add(share_told(answer, shared, around.today));
         json["shared"] = share_json(answer, shared, around.today);
     }
-    text += save_recipe(arguments, around, answer.recipe);
-    return {arguments.has("--json")  ? json_text(json)
-            : arguments.has("--csv") ? csv_of_rows(blend_rows(answer))
-                                     : text,
-            0};
+    const std::string note = save_recipe(arguments, around, answer.recipe);
+    return given(arguments, {0, [&] { return told; }, [&] { return json; }, [&] { return blend_rows(answer); }}, note);
 }
 
 }  // namespace

@@ -3,7 +3,9 @@
 #include "cli/load_module.h"
 #include "cli/output_file.h"
 #include "cli/plan_flags.h"
+#include "cli/result_formats.h"
 #include "files/disk.h"
+#include "report/replies.h"
 #include "report/session_sheet.h"
 
 namespace baitwright {
@@ -52,9 +54,8 @@ CommandResult run_card(const Arguments& arguments, const Surroundings& around) {
     const CardSheet sheet = session_sheet(plan, around.today);
     const PrintedSheet printed = print(sheet, file.format);
     write_text_file(file.path, printed.bytes);
-    return {arguments.has("--json") ? json_text(card_json(plan, sheet, file.path, file.format, printed))
-                                    : card_text(plan, file.path, printed),
-            plan_status(plan)};
+    return given(arguments, {plan_reply(plan).status, [&] { return card_told(plan, file.path, printed); },
+                             [&] { return card_json(plan, sheet, file.path, file.format, printed); }});
 }
 
 std::vector<Flag> card_flags() {

@@ -8,15 +8,11 @@
 #include "cli/result_formats.h"
 #include "library/named.h"
 #include "quantities/suggestion.h"
-#include "report/cost_report.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
 namespace {
-
-std::string in_format(const Arguments& arguments, const Json& json, const Rows& rows, const std::string& text) {
-    return arguments.has("--json") ? json_text(json) : arguments.has("--csv") ? csv_of_rows(rows) : text;
-}
 
 CommandResult cost(const Arguments& arguments, const Surroundings& around) {
     check_picture(arguments);
@@ -30,8 +26,7 @@ CommandResult cost(const Arguments& arguments, const Surroundings& around) {
     const StrategyCost found =
         with_places(named, [&] { return cost_strategy(named.shelf(), named.value, stock, request); });
     const std::string plotted = write_plot(arguments, {found});
-    return {in_format(arguments, cost_json(found), cost_rows(found), cost_text(found) + plotted),
-            found.complete() ? 0 : 1};
+    return given(arguments, cost_reply(found), plotted);
 }
 
 /// Everything that is wrong with a strategy itself is told with its places before any is costed.
@@ -73,10 +68,7 @@ CommandResult compare(const Arguments& arguments, const Surroundings& around) {
     const StockOnHand stock = stock_on_hand(arguments, *shelf, around, needs);
     const StrategyComparison found = compare_strategies(compared, stock, request);
     const std::string plotted = write_plot(arguments, found.costs);
-    const bool complete =
-        std::all_of(found.costs.begin(), found.costs.end(), [](const StrategyCost& cost) { return cost.complete(); });
-    return {in_format(arguments, compare_json(found), compare_rows(found), compare_text(found) + plotted),
-            complete ? 0 : 1};
+    return given(arguments, compare_reply(found), plotted);
 }
 
 }  // namespace

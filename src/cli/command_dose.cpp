@@ -5,8 +5,7 @@
 #include "library/named.h"
 #include "quantities/suggestion.h"
 #include "questions/dose_question.h"
-#include "report/dose_report.h"
-#include "report/rows.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
@@ -33,13 +32,7 @@ CommandResult run_dose(const Arguments& arguments, const Surroundings& around) {
         const Named<Recipe> named = named_recipe(word, *shelf);
         answer = with_places(named, [&] { return dose_mix(named.shelf(), named.value, request); });
     }
-    CommandResult result;
-    for (const Warning& warning : answer.warnings)
-        if (warning.answer_is_no) result.status = 1;
-    result.output = arguments.has("--json")  ? json_text(dose_json(answer))
-                    : arguments.has("--csv") ? csv_of_rows(dose_rows(answer))
-                                             : dose_text(answer);
-    return result;
+    return given(arguments, dose_reply(answer));
 }
 
 }  // namespace

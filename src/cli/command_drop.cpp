@@ -7,18 +7,11 @@
 #include "library/named.h"
 #include "questions/drop_question.h"
 #include "report/drop_plot.h"
-#include "report/drop_report.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
 namespace {
-
-std::string told(const Arguments& arguments, const std::vector<DropAnswer>& answers, bool side_by_side) {
-    if (arguments.has("--csv")) return csv_of_rows(drop_rows(answers));
-    if (arguments.has("--json"))
-        return json_text(side_by_side ? drop_comparison_json(answers) : drop_json(answers.front()));
-    return side_by_side ? drop_comparison_text(answers) : drop_text(answers.front());
-}
 
 CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
     const DropRequest request = drop_request(arguments);
@@ -35,11 +28,7 @@ CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
     });
     if (!side_by_side) refuse_no_ball(request, answers.front());
     if (arguments.has("--plot")) write_picture(arguments, drop_plot(answers));
-    CommandResult result{told(arguments, answers, side_by_side), 0};
-    if (!side_by_side)
-        for (const Warning& warning : answers.front().warnings)
-            if (warning.answer_is_no) result.status = 1;
-    return result;
+    return given(arguments, side_by_side ? drop_comparison_reply(answers) : drop_reply(answers.front()));
 }
 
 }  // namespace

@@ -1,9 +1,10 @@
 #include "cli/command_dry.h"
 
 #include "answers/mix/dry_out.h"
+#include "cli/result_formats.h"
 #include "library/named.h"
 #include "questions/dry_question.h"
-#include "report/dry_report.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
@@ -14,7 +15,7 @@ CommandResult run_dry(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Named<Recipe> named = named_recipe(arguments.words().front(), *shelf);
     const DryAnswer answer = with_places(named, [&] { return dry_out(named.shelf(), named.value, request); });
-    return {arguments.has("--json") ? json_text(dry_json(answer)) : dry_text(answer), 0};
+    return given(arguments, dry_reply(answer));
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 #include "cli/command_ingredient.h"
 
 #include "cli/old_versions.h"
+#include "cli/result_formats.h"
 #include "files/ingredient_csv.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
@@ -32,15 +33,14 @@ CommandResult list_ingredients(const Arguments& arguments, const Surroundings& a
         Ingredient ingredient = shelf->ingredient(name);
         if (!kind || ingredient.kind == *kind) ingredients.push_back(std::move(ingredient));
     }
-    if (arguments.has("--csv")) return {csv_text(ingredients), 0};
-    return {arguments.has("--json") ? json_text(ingredient_list_json(ingredients)) : ingredient_list_text(ingredients),
-            0};
+    if (arguments.has("--csv")) return {csv_text(ingredients), 0};  // as a file that can be taken in again
+    return given(arguments, reply_of(ingredients, ingredient_list_told, ingredient_list_json));
 }
 
 CommandResult show_ingredient(const Arguments& arguments, const Surroundings& around) {
     if (arguments.has("--old")) return old_versions(arguments, around, "ingredient");
     const Ingredient ingredient = open_library(around.library)->ingredient(arguments.words().front());
-    return {arguments.has("--json") ? json_text(ingredient_json(ingredient)) : ingredient_text(ingredient), 0};
+    return given(arguments, reply_of(ingredient, ingredient_told, ingredient_json));
 }
 
 }  // namespace

@@ -11,7 +11,7 @@
 #include "library/edited_ingredient.h"
 #include "library/named.h"
 #include "questions/read_flags.h"
-#include "report/change_report.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
@@ -21,12 +21,6 @@ void refuse_folder(const Surroundings& around) {
     if (around.library.folder)
         throw UsageError("unfit-flag", "--library reads a folder and changes nothing",
                          "leave it out, to change the store");
-}
-
-CommandResult told(const Arguments& arguments, const std::string& command, const std::vector<EntryChange>& changes) {
-    return {
-        arguments.has("--json") ? json_text(change_json(command, names_of(changes))) : change_text(names_of(changes)),
-        0};
 }
 
 KeyValue read_key_value(const std::string& text) {
@@ -49,7 +43,7 @@ CommandResult add_ingredient(const Arguments& arguments, const Surroundings& aro
     std::optional<Ingredient> like;
     if (const auto name = arguments.value("--like")) like = store.ingredient(*name);
     const Ingredient made = edited_ingredient(arguments.words().front(), like, values);
-    return told(arguments, "ingredient add", put_ingredients(store, {made}, around.today));
+    return given(arguments, change_reply("ingredient add", names_of(put_ingredients(store, {made}, around.today))));
 }
 
 std::string level_vessel(const Arguments& arguments) {
@@ -112,7 +106,7 @@ CommandResult measure(const Arguments& arguments, const Surroundings& around) {
     check_marks(arguments, old);
     move_marks(arguments, old, measured);
     const Ingredient made = edited_ingredient(old.name, old, measured);
-    return told(arguments, "ingredient measure", put_ingredients(store, {made}, around.today));
+    return given(arguments, change_reply("ingredient measure", names_of(put_ingredients(store, {made}, around.today))));
 }
 
 LibraryFile read_any(const std::string& path) {
@@ -135,7 +129,8 @@ CommandResult import_file(const Arguments& arguments, const Surroundings& around
                           0,
                           {}});
     Store store = open_store(around.library.store);
-    return told(arguments, "ingredient import", put_ingredients(store, file.ingredients, around.today));
+    return given(arguments,
+                 change_reply("ingredient import", names_of(put_ingredients(store, file.ingredients, around.today))));
 }
 
 void check_export(const Arguments& arguments) {
@@ -181,10 +176,8 @@ CommandResult recipe_add(const Arguments& arguments, const Surroundings& around)
     std::vector<Recipe> recipes;
     for (const Entry<Recipe>& entry : file.recipes) recipes.push_back(entry.value);
     Store store = open_store(around.library.store);
-    CommandResult result = told(arguments, "recipe add", put_recipes(store, recipes, around.today));
-    if (!file.ingredients.empty() && !arguments.has("--json"))
-        result.output += "Its ingredients were not added; to add them: baitwright ingredient import " + path + "\n";
-    return result;
+    return given(arguments, change_reply("recipe add", names_of(put_recipes(store, recipes, around.today))),
+                 left_in_file(file, path, false));
 }
 
 }  // namespace

@@ -7,9 +7,7 @@
 #include "library/change_shed.h"
 #include "library/named.h"
 #include "questions/mix_question.h"
-#include "report/mix_json.h"
-#include "report/mix_text.h"
-#include "report/rows.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
@@ -26,9 +24,9 @@ void limit_by_shed(const Arguments& arguments, const Named<Recipe>& named, Store
 }
 
 /// An answer that is no is not booked: the bait will hardly be made so.
-void book(const Arguments& arguments, Store& store, MixAnswer& answer, int status, Date on) {
+void book(const Arguments& arguments, Store& store, MixAnswer& answer, Date on) {
     if (!arguments.has("--book")) return;
-    if (status == 0)
+    if (status_of(answer.warnings) == 0)
         book_mix(store, answer, on);
     else
         answer.warnings.push_back({"not-booked", "nothing was taken out of the shed, for the answer is no"});
@@ -49,14 +47,8 @@ CommandResult run_mix(const Arguments& arguments, const Surroundings& around) {
     if (asks_shed) limit_by_shed(arguments, named, *store, request, past);
     MixAnswer answer = with_places(named, [&] { return answer_mix(named.shelf(), named.value, request); });
     answer.warnings.insert(answer.warnings.end(), past.begin(), past.end());
-    CommandResult result;
-    for (const Warning& warning : answer.warnings)
-        if (warning.answer_is_no) result.status = 1;
-    if (asks_shed) book(arguments, *store, answer, result.status, on);
-    result.output = arguments.has("--json")  ? json_text(mix_json(answer))
-                    : arguments.has("--csv") ? csv_of_rows(mix_rows(answer))
-                                             : mix_text(answer);
-    return result;
+    if (asks_shed) book(arguments, *store, answer, on);
+    return given(arguments, mix_reply(std::move(answer)));
 }
 
 }  // namespace

@@ -10,6 +10,7 @@
 #include "cli/cost_flags.h"
 #include "cli/output_file.h"
 #include "cli/program.h"
+#include "cli/result_formats.h"
 #include "files/disk.h"
 #include "library/named.h"
 #include "page/bank_data.h"
@@ -85,13 +86,16 @@ std::optional<Warning> unpriced_on_page(const BankContents& contents) {
     return no_price_warning(names, "the cost on the page");
 }
 
-std::string page_text(const std::vector<std::string>& names, const std::string& file, std::size_t bytes) {
-    return paragraph("", fmt::format("The bank page of {} is in {} ({:.0f} kB).", listed(names), file,
-                                     std::round(static_cast<double>(bytes) / 1000))) +
-           paragraph(
-               "",
-               "Send it to the phone and open it there once before you leave: it needs no signal and no other file. What you enter on it "
-               "stays on the phone.");
+Told page_told(const std::vector<std::string>& names, const std::string& file, std::size_t bytes,
+               const std::vector<Warning>& warnings) {
+    Told told;
+    told.say(fmt::format("The bank page of {} is in {} ({:.0f} kB).", listed(names), file,
+                         std::round(static_cast<double>(bytes) / 1000)));
+    told.say(
+        "Send it to the phone and open it there once before you leave: it needs no signal and no other file. What you enter on it "
+        "stays on the phone.");
+    told.mind(warnings);
+    return told;
 }
 
 CommandResult run_page(const Arguments& arguments, const Surroundings& around) {
@@ -103,16 +107,17 @@ CommandResult run_page(const Arguments& arguments, const Surroundings& around) {
     const std::string page = bank_page(bank_template(), data);
     write_text_file(file, page);
     const std::optional<Warning> unpriced = unpriced_on_page(contents);
-    const int status = unpriced ? 1 : 0;
-    if (!arguments.has("--json"))
-        return {page_text(data["strategies"].texts(), file, page.size()) +
-                    (unpriced ? paragraph("Mind  ", sentence(unpriced->message)) : ""),
-                status};
-    Json json = json_record("page", unpriced ? std::vector<Warning>{*unpriced} : std::vector<Warning>{});
-    json["file"] = file;
-    json["bytes"] = page.size();
-    for (const char* key : {"id", "made_on", "start", "people", "strategies", "have"}) json[key] = data[key];
-    return {json_text(json), status};
+    const std::vector<Warning> warnings = unpriced ? std::vector<Warning>{*unpriced} : std::vector<Warning>{};
+    const auto record = [&] {
+        Json json = json_record("page", warnings);
+        json["file"] = file;
+        json["bytes"] = page.size();
+        for (const char* key : {"id", "made_on", "start", "people", "strategies", "have"}) json[key] = data[key];
+        return json;
+    };
+    return given(
+        arguments,
+        {unpriced ? 1 : 0, [&] { return page_told(data["strategies"].texts(), file, page.size(), warnings); }, record});
 }
 
 }  // namespace

@@ -2,8 +2,9 @@
 
 #include "answers/plan/rest_of_session.h"
 #include "cli/plan_flags.h"
+#include "cli/result_formats.h"
 #include "questions/rest_question.h"
-#include "report/plan_report.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
@@ -14,10 +15,8 @@ CommandResult run_plan(const Arguments& arguments, const Surroundings& around) {
     const PlanRequest request = plan_request(arguments, around.today);
     const RestRequest asked = rest_request(arguments, request.start);
     const SessionPlan plan = planned_session(arguments, around, request);
-    if (!arguments.has("--now"))
-        return {arguments.has("--json") ? json_text(plan_json(plan)) : plan_text(plan), plan_status(plan)};
-    const RestOfSession rest = rest_of_session(plan, asked);
-    return {arguments.has("--json") ? json_text(rest_json(plan, rest)) : rest_text(plan, rest), 0};
+    if (!arguments.has("--now")) return given(arguments, plan_reply(plan));
+    return given(arguments, rest_reply(plan, rest_of_session(plan, asked)));
 }
 
 std::vector<Flag> flags_of_plan() {

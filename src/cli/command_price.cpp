@@ -46,15 +46,12 @@ CommandResult tell(const Arguments& arguments, const Surroundings& around) {
             "say it with --is £4.20; or see what it cost with: baitwright price history \"" + ingredient.name + "\"");
     const Pack told = told_pack(arguments, ingredient, store, on);
     const PriceChange change = flag_value("--is", [&] { return tell_price(store, ingredient.name, told); });
-    if (arguments.has("--json")) return {json_text(price_change_json(change)), 0};
-    if (arguments.has("--csv")) return {csv_of_rows(price_change_rows(change)), 0};
-    return {price_change_text(change), 0};
+    return given(arguments, reply_of(change, price_change_told, price_change_json, price_change_rows));
 }
 
 CommandResult shown(const Arguments& arguments, const std::string& command, const PriceList& list) {
-    if (arguments.has("--json")) return {json_text(price_list_json(command, list)), 0};
-    if (arguments.has("--csv")) return {csv_of_rows(price_list_rows(list)), 0};
-    return {price_list_text(list), 0};
+    return given(arguments, {0, [&] { return price_list_told(list); }, [&] { return price_list_json(command, list); },
+                             [&] { return price_list_rows(list); }});
 }
 
 CommandResult list_prices(const Arguments& arguments, const Surroundings& around) {

@@ -17,15 +17,14 @@ CommandResult list_recipes(const Arguments& arguments, const Surroundings& aroun
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<Recipe> recipes;
     for (const std::string& name : shelf->recipe_names()) recipes.push_back(shelf->recipe(name));
-    if (arguments.has("--csv")) return {csv_of_rows(recipe_list_rows(recipes)), 0};
-    return {arguments.has("--json") ? json_text(recipe_list_json(recipes)) : recipe_list_text(recipes), 0};
+    return given(arguments, reply_of(recipes, recipe_list_told, recipe_list_json, recipe_list_rows));
 }
 
 CommandResult show_recipe(const Arguments& arguments, const Surroundings& around) {
     if (arguments.has("--old")) return old_versions(arguments, around, "mix");
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Recipe recipe = named_recipe(arguments.words().front(), *shelf).value;
-    return {arguments.has("--json") ? json_text(recipe_json(recipe)) : recipe_text(recipe), 0};
+    return given(arguments, reply_of(recipe, recipe_told, recipe_json));
 }
 
 CommandResult check_recipe(const Arguments& arguments, const Surroundings& around) {

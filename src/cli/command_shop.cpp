@@ -6,7 +6,7 @@
 #include "library/named.h"
 #include "questions/read_flags.h"
 #include "questions/shop_question.h"
-#include "report/shop_report.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
@@ -37,11 +37,7 @@ CommandResult shop(const Arguments& arguments, const Surroundings& around) {
     std::vector<IngredientNeed> needs;
     for (const SessionNeed& session : sessions) add_unlisted(needs, session.needs);
     const StockOnHand stock = stock_on_hand(arguments, *shelf, around, needs);
-    const ShopAnswer answer = shop_sessions(std::move(sessions), stock, request);
-    return {arguments.has("--json")  ? json_text(shop_json(answer))
-            : arguments.has("--csv") ? csv_of_rows(shop_rows(answer))
-                                     : shop_text(answer),
-            answer.complete() ? 0 : 1};
+    return given(arguments, shop_reply(shop_sessions(std::move(sessions), stock, request)));
 }
 
 }  // namespace

@@ -5,27 +5,13 @@
 #include "cli/result_formats.h"
 #include "library/open_library.h"
 #include "questions/soak_question.h"
-#include "report/soak_json.h"
+#include "report/replies.h"
 #include "report/soak_plot.h"
 #include "report/soak_text.h"
 
 namespace baitwright {
 
 namespace {
-
-CommandResult told(const Arguments& arguments, const std::vector<SoakAnswer>& answers, const SoakTelling& telling) {
-    CommandResult result;
-    for (const Warning& warning : answers.front().warnings)
-        if (warning.answer_is_no) result.status = 1;
-    const bool compared = arguments.has("--compare-temps");
-    if (arguments.has("--json"))
-        result.output = json_text(compared ? soak_comparison_json(answers) : soak_json(answers.front()));
-    else if (arguments.has("--csv"))
-        result.output = csv_of_rows(soak_rows(answers));
-    else
-        result.output = compared ? soak_comparison_text(answers) : soak_text(answers.front(), telling);
-    return result;
-}
 
 /// In cold water and warm, and between them the water that was asked about.
 std::vector<Temperature> waters_to_compare(const Arguments& arguments, Temperature asked) {
@@ -52,7 +38,8 @@ CommandResult run_soak(const Arguments& arguments, const Surroundings& around) {
         }
     }
     if (arguments.has("--plot")) write_picture(arguments, soak_plot(answers));
-    return told(arguments, answers, telling);
+    return given(arguments, arguments.has("--compare-temps") ? soak_comparison_reply(std::move(answers))
+                                                             : soak_reply(std::move(answers.front()), telling));
 }
 
 }  // namespace

@@ -44,23 +44,25 @@ ShedAnswer answer_of(const Arguments& arguments, Store& store, Date today) {
     return shed_answer(std::move(items), not_shown, today);
 }
 
+Told none_of_that_told(const ShedAnswer&) {
+    Told told;
+    told.say("There is none of that in the shed.");
+    return told;
+}
+
 CommandResult show_stock(const Arguments& arguments, const Surroundings& around) {
     Store store = store_of(around);
     const ShedAnswer answer = answer_of(arguments, store, around.today);
-    if (arguments.has("--json")) return {json_text(shed_json(answer)), 0};
-    if (arguments.has("--csv")) return {csv_of_rows(shed_rows(answer)), 0};
-    if (answer.items.empty() && !arguments.words().empty()) return {"There is none of that in the shed.\n", 0};
-    return {shed_text(answer), 0};
+    if (answer.items.empty() && !arguments.words().empty())
+        return given(arguments, reply_of(answer, none_of_that_told, shed_json, shed_rows));
+    return given(arguments, reply_of(answer, shed_told, shed_json, shed_rows));
 }
 
 CommandResult stock_history(const Arguments& arguments, const Surroundings& around) {
     Store store = store_of(around);
     const StockName named = stock_name(arguments.words().front(), store);
     const StockHistory answer{named.name, store.shed().history(named.name)};
-    if (arguments.has("--json")) return {json_text(stock_history_json(answer)), 0};
-    if (arguments.has("--csv")) return {csv_of_rows(stock_history_rows(answer)), 0};
-    if (answer.entries.empty()) return {"The shed never held any " + named.name + ".\n", 0};
-    return {stock_history_text(answer), 0};
+    return given(arguments, reply_of(answer, stock_history_told, stock_history_json, stock_history_rows));
 }
 
 }  // namespace

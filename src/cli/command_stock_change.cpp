@@ -6,8 +6,7 @@
 #include "cli/result_formats.h"
 #include "library/change_shed.h"
 #include "questions/read_flags.h"
-#include "report/stock_json.h"
-#include "report/stock_text.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
@@ -21,12 +20,6 @@ const Flag only_cold_flag{"--cold", "", "only what is kept in the cold"};
 const Flag only_frozen_flag{"--frozen", "", "only what is in the freezer"};
 const Flag lots_csv_flag{"--csv", "", "a row for each lot touched, as CSV, unrounded"};
 const Word amount_word{"AMOUNT", "400g, 2pt, \"1 pack\", 2x5kg"};
-
-CommandResult told(const Arguments& arguments, const std::string& command, const StockChangeAnswer& answer) {
-    if (arguments.has("--json")) return {json_text(stock_change_json(command, answer)), 0};
-    if (arguments.has("--csv")) return {csv_of_rows(stock_change_rows(answer)), 0};
-    return {stock_change_text(answer), 0};
-}
 
 CommandResult run_buy(const Arguments& arguments, const Surroundings& around) {
     const Date on = day_of(arguments, around);
@@ -44,7 +37,8 @@ CommandResult run_buy(const Arguments& arguments, const Surroundings& around) {
     purchase.lot.state = state_of(arguments).value_or(usual_state(ingredient.keeps));
     purchase.lot.got_on = on;
     purchase.lot.best_before = best ? best : best_before(on, purchase.lot.state, ingredient.keeps);
-    return told(arguments, "stock buy", flag_value("--price", [&] { return buy(store, purchase); }));
+    return given(arguments,
+                 stock_change_reply("stock buy", flag_value("--price", [&] { return buy(store, purchase); })));
 }
 
 CommandResult run_keep(const Arguments& arguments, const Surroundings& around) {
@@ -61,7 +55,7 @@ CommandResult run_keep(const Arguments& arguments, const Surroundings& around) {
     arrival.lot.got_on = on;
     arrival.lot.refrozen = arguments.has("--refrozen") ? most_refrozen : 0;
     arrival.lot.best_before = best ? best : best_before(on, arrival.lot.state, keeping_of_mix());
-    return told(arguments, "stock keep", keep(store, arrival));
+    return given(arguments, stock_change_reply("stock keep", keep(store, arrival)));
 }
 
 CommandResult run_count(const Arguments& arguments, const Surroundings& around) {
@@ -70,7 +64,8 @@ CommandResult run_count(const Arguments& arguments, const Surroundings& around) 
     Store store = store_of(around);
     const StockName named = stock_name(arguments.words().at(0), store);
     const Milligrams counted = read_counted_mass(arguments.words().at(1), named);
-    return told(arguments, "stock count", count(store, {named.name, named.kind, counted, best}, reach));
+    return given(arguments,
+                 stock_change_reply("stock count", count(store, {named.name, named.kind, counted, best}, reach)));
 }
 
 CommandResult run_take(const Arguments& arguments, const Surroundings& around, Happening what) {
@@ -78,7 +73,8 @@ CommandResult run_take(const Arguments& arguments, const Surroundings& around, H
     Store store = store_of(around);
     const StockName named = stock_name(arguments.words().at(0), store);
     const StockNeed need{named.name, read_stock_mass(arguments.words().at(1), named)};
-    return told(arguments, what == Happening::used ? "stock use" : "stock waste", take(store, what, need, reach));
+    return given(arguments, stock_change_reply(what == Happening::used ? "stock use" : "stock waste",
+                                               take(store, what, need, reach)));
 }
 
 CommandResult run_use(const Arguments& arguments, const Surroundings& around) {
@@ -101,7 +97,7 @@ CommandResult run_undo(const Arguments& arguments, const Surroundings& around) {
     std::optional<std::int64_t> entry;
     if (!arguments.words().empty()) entry = flag_value("ENTRY", [&] { return read_entry(arguments.words().front()); });
     Store store = store_of(around);
-    return told(arguments, "stock undo", undo(store, entry, around.today));
+    return given(arguments, stock_change_reply("stock undo", undo(store, entry, around.today)));
 }
 
 }  // namespace

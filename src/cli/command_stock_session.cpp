@@ -5,8 +5,7 @@
 #include "library/named.h"
 #include "library/session_stock.h"
 #include "questions/read_flags.h"
-#include "report/stock_json.h"
-#include "report/stock_text.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
@@ -23,10 +22,7 @@ CommandResult run_stock_session(const Arguments& arguments, const Surroundings& 
     const UnrolledStrategy session =
         with_places(named, [&] { return unroll_strategy(named.shelf(), named.value, request); });
     const StockChangeAnswer answer = book_session(store, session, on);
-    return {arguments.has("--json")  ? json_text(stock_change_json("stock session", answer))
-            : arguments.has("--csv") ? csv_of_rows(stock_change_rows(answer))
-                                     : stock_change_text(answer),
-            0};
+    return given(arguments, stock_change_reply("stock session", answer));
 }
 
 }  // namespace

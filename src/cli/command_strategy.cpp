@@ -8,7 +8,7 @@
 #include "library/all_faults.h"
 #include "library/change_library.h"
 #include "library/named.h"
-#include "report/change_report.h"
+#include "report/replies.h"
 #include "report/rows.h"
 #include "report/strategy_report.h"
 
@@ -20,15 +20,14 @@ CommandResult list_strategies(const Arguments& arguments, const Surroundings& ar
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<Strategy> strategies;
     for (const std::string& name : shelf->strategy_names()) strategies.push_back(shelf->strategy(name));
-    if (arguments.has("--csv")) return {csv_of_rows(strategy_list_rows(strategies)), 0};
-    return {arguments.has("--json") ? json_text(strategy_list_json(strategies)) : strategy_list_text(strategies), 0};
+    return given(arguments, reply_of(strategies, strategy_list_told, strategy_list_json, strategy_list_rows));
 }
 
 CommandResult show_strategy(const Arguments& arguments, const Surroundings& around) {
     if (arguments.has("--old")) return old_versions(arguments, around, "strategy");
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Strategy strategy = named_strategy(arguments.words().front(), *shelf).value;
-    return {arguments.has("--json") ? json_text(strategy_json(strategy)) : strategy_text(strategy), 0};
+    return given(arguments, reply_of(strategy, strategy_told, strategy_json));
 }
 
 CommandResult check_strategy(const Arguments& arguments, const Surroundings& around) {
@@ -77,12 +76,7 @@ CommandResult add_strategy(const Arguments& arguments, const Surroundings& aroun
     std::vector<Strategy> strategies;
     for (Entry<Strategy>& entry : file.strategies) strategies.push_back(std::move(entry.value));
     const std::vector<EntryChange> changes = put_strategies(store, strategies, around.today);
-    if (arguments.has("--json")) return {json_text(change_json("strategy add", names_of(changes))), 0};
-    std::string told = change_text(names_of(changes));
-    if (!file.ingredients.empty())
-        told += "Its ingredients were not added; to add them: baitwright ingredient import " + path + "\n";
-    if (!file.recipes.empty()) told += "Its mixes were not added; to add them: baitwright recipe add " + path + "\n";
-    return {told, 0};
+    return given(arguments, change_reply("strategy add", names_of(changes)), left_in_file(file, path, true));
 }
 
 const Word strategy_word{"STRATEGY", "the strategy: its name, a TOML file, or - for standard input"};

@@ -7,7 +7,7 @@
 #include "cli/save_recipe.h"
 #include "library/named.h"
 #include "questions/swap_question.h"
-#include "report/swap_report.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
@@ -42,10 +42,7 @@ CommandResult run_swap(const Arguments& arguments, const Surroundings& around) {
     const SwapAnswer answer =
         with_places(named, [&] { return swap_ingredient(named.shelf(), named.value, request, solver); });
     const std::string note = saved(arguments, around, answer);
-    return {arguments.has("--json")  ? json_text(swap_json(answer))
-            : arguments.has("--csv") ? csv_of_rows(swap_rows(answer))
-                                     : swap_text(answer) + note,
-            0};
+    return given(arguments, swap_reply(answer), note);
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 #include "cli/command_venue.h"
 
 #include "cli/checked.h"
+#include "cli/result_formats.h"
 #include "library/named.h"
 #include "report/venue_report.h"
 
@@ -10,13 +11,13 @@ namespace {
 
 CommandResult list_venues(const Arguments& arguments, const Surroundings& around) {
     const std::vector<Venue> venues = all_venues(around.library);
-    return {arguments.has("--json") ? json_text(venue_list_json(venues)) : venue_list_text(venues), 0};
+    return given(arguments, reply_of(venues, venue_list_told, venue_list_json));
 }
 
 CommandResult show_venue(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Venue venue = named_venue(arguments.words().front(), around.library, *shelf).value;
-    return {arguments.has("--json") ? json_text(venue_json(venue)) : venue_text(venue), 0};
+    return given(arguments, reply_of(venue, venue_told, venue_json));
 }
 
 CommandResult check_venue(const Arguments& arguments, const Surroundings& around) {

@@ -1,9 +1,10 @@
 #include "cli/command_water.h"
 
 #include "answers/mix/right_a_mix.h"
+#include "cli/result_formats.h"
 #include "library/named.h"
 #include "questions/tub_question.h"
-#include "report/tub_report.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
@@ -14,7 +15,7 @@ CommandResult run_water(const Arguments& arguments, const Surroundings& around) 
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Named<Recipe> named = named_recipe(arguments.words().front(), *shelf);
     const TubAnswer answer = with_places(named, [&] { return right_a_mix(named.shelf(), named.value, request); });
-    return {arguments.has("--json") ? json_text(tub_json(answer)) : tub_text(answer), 0};
+    return given(arguments, tub_reply(answer));
 }
 
 }  // namespace

@@ -1,5 +1,6 @@
 #include "cli/old_versions.h"
 
+#include "cli/result_formats.h"
 #include "report/change_report.h"
 
 namespace baitwright {
@@ -16,9 +17,8 @@ CommandResult old_versions(const Arguments& arguments, const Surroundings& aroun
     std::vector<OldVersion> versions;
     for (const RetiredEntry& entry : store.retired(kind, known)) versions.push_back({entry.retired_on, entry.text});
     const std::string command = (mix ? "recipe" : kind) + " show";
-    return {arguments.has("--json") ? json_text(old_versions_json(command, known, versions))
-                                    : old_versions_text(known, versions),
-            0};
+    return given(arguments, {0, [&] { return old_versions_told(known, versions); },
+                             [&] { return old_versions_json(command, known, versions); }});
 }
 
 }  // namespace baitwright

@@ -35,10 +35,4 @@ SessionPlan planned_session(const Arguments& arguments, const Surroundings& arou
     return with_places(named, [&] { return plan_session(named.shelf(), named.value, stock, request); });
 }
 
-int plan_status(const SessionPlan& plan) {
-    const bool no = std::any_of(plan.warnings.begin(), plan.warnings.end(),
-                                [](const Warning& warning) { return warning.answer_is_no; });
-    return no || !plan.breaches.empty() ? 1 : 0;
-}
-
 }  // namespace baitwright

@@ -12,7 +12,4 @@ std::vector<Flag> plan_flags();
 /// The plan of the strategy that the first word names, at the venue of --venue.
 SessionPlan planned_session(const Arguments& arguments, const Surroundings& around, PlanRequest request);
 
-/// 1 where the plan breaks a rule or cannot be carried out, else 0.
-int plan_status(const SessionPlan& plan);
-
 }  // namespace baitwright

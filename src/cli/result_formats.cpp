@@ -14,6 +14,21 @@ std::vector<NamedChange> names_of(const std::vector<EntryChange>& changes) {
     return names;
 }
 
+std::string left_in_file(const LibraryFile& file, const std::string& path, bool recipes_too) {
+    std::string note;
+    if (!file.ingredients.empty())
+        note += "Its ingredients were not added; to add them: baitwright ingredient import " + path + "\n";
+    if (recipes_too && !file.recipes.empty())
+        note += "Its mixes were not added; to add them: baitwright recipe add " + path + "\n";
+    return note;
+}
+
+CommandResult given(const Arguments& arguments, const Reply& reply, const std::string& note) {
+    if (arguments.has("--json")) return {json_text(reply.json()), reply.status};
+    if (arguments.has("--csv")) return {csv_of_rows(reply.rows()), reply.status};
+    return {reply.told().text() + note, reply.status};
+}
+
 std::string csv_of_rows(const std::vector<std::vector<std::string>>& rows) {
     std::string text;
     for (const std::vector<std::string>& row : rows) text += csv_row(row);

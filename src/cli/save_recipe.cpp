@@ -28,7 +28,7 @@ std::string save_recipe(const Arguments& arguments, const Surroundings& around, 
     if (!name) return {};
     recipe.name = std::string(trimmed(*name));
     Store store = open_store(around.library.store);
-    return "\n" + change_text(names_of(put_recipes(store, {std::move(recipe)}, around.today)));
+    return "\n" + change_told(names_of(put_recipes(store, {std::move(recipe)}, around.today))).text();
 }
 
 }  // namespace baitwright

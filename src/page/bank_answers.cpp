@@ -1,9 +1,11 @@
 #include "page/bank_answers.h"
 
 #include <algorithm>
+#include <map>
 
 #include "answers/drop/drop_feed.h"
 #include "answers/mix/answer_mix.h"
+#include "answers/mix/dry_out.h"
 #include "answers/mix/right_a_mix.h"
 #include "answers/money/cost_strategy.h"
 #include "answers/pellets/soak_pellets.h"
@@ -11,86 +13,58 @@
 #include "answers/plan/rest_of_session.h"
 #include "questions/cost_question.h"
 #include "questions/drop_question.h"
+#include "questions/dry_question.h"
 #include "questions/mix_question.h"
 #include "questions/plan_question.h"
 #include "questions/rest_question.h"
 #include "questions/soak_question.h"
 #include "questions/tub_question.h"
-#include "report/cost_report.h"
 #include "report/drop_plot.h"
-#include "report/drop_report.h"
-#include "report/mix_json.h"
-#include "report/mix_text.h"
-#include "report/plan_report.h"
-#include "report/soak_json.h"
-#include "report/soak_text.h"
-#include "report/tub_report.h"
+#include "report/replies.h"
 
 namespace baitwright {
 
 namespace {
 
-int status_of(const std::vector<Warning>& warnings) {
-    return std::any_of(warnings.begin(), warnings.end(), [](const Warning& warning) { return warning.answer_is_no; })
-               ? 1
-               : 0;
-}
-
-/// `tell` and `record` make the forms that are wanted.
-template <class Tell, class Record>
-Json reply(const Wanted& wanted, int status, Tell&& tell, Record&& record) {
-    Json json{{"status", status}};
-    if (wanted.told) json["told"] = told_json(tell());
-    if (wanted.json) json["json"] = record();
-    return json;
-}
-
-Json mix_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
+Reply asked_mix(const Bank& bank, const Arguments& arguments) {
     MixRequest request = mix_request(arguments);
     request.today = bank.today();
-    const MixAnswer answer = answer_mix(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request);
-    return reply(
-        wanted, status_of(answer.warnings), [&] { return mix_told(answer); }, [&] { return mix_json(answer); });
+    return mix_reply(answer_mix(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request));
 }
 
-Json tub_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
+Reply asked_tub(const Bank& bank, const Arguments& arguments) {
     const TubRequest request = tub_request(arguments);
-    const TubAnswer answer = right_a_mix(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request);
-    return reply(
-        wanted, 0, [&] { return tub_told(answer); }, [&] { return tub_json(answer); });
+    return tub_reply(right_a_mix(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request));
 }
 
-Json soak_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
+Reply asked_dry(const Bank& bank, const Arguments& arguments) {
+    const DryRequest request = dry_request(arguments);
+    return dry_reply(dry_out(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request));
+}
+
+Reply asked_soak(const Bank& bank, const Arguments& arguments) {
     const SoakRequest request = soak_request(arguments);
-    const SoakAnswer answer = soak_pellets(bank.shelf(), request);
+    SoakAnswer answer = soak_pellets(bank.shelf(), request);
     refuse_unfit_soak_flags(arguments, !answer.soaked.empty(), !answer.pumped.empty());
-    const SoakTelling telling = soak_telling(request, ready_at(arguments));
-    return reply(
-        wanted, status_of(answer.warnings), [&] { return soak_told(answer, telling); },
-        [&] { return soak_json(answer); });
+    return soak_reply(std::move(answer), soak_telling(request, ready_at(arguments)));
 }
 
-Json drop_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
+DropAnswer dropped(const Bank& bank, const Arguments& arguments) {
     const DropRequest request = drop_request(arguments);
-    const DropAnswer answer = drop_feed(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request);
+    DropAnswer answer = drop_feed(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request);
     refuse_no_ball(request, answer);
-    Json json = reply(
-        wanted, status_of(answer.warnings), [&] { return drop_told(answer); }, [&] { return drop_json(answer); });
-    if (wanted.picture) json["picture"] = drop_plot(answer, wanted.narrow ? PictureWidth::phone : PictureWidth::page);
-    return json;
+    return answer;
 }
 
-Json cost_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
+Reply asked_cost(const Bank& bank, const Arguments& arguments) {
     CostRequest request = cost_request(arguments, bank.today());
     const TimedWord word = timed_word(arguments.words().front());
     request.what_if.times = word.times;
-    const StrategyCost cost =
-        cost_strategy(bank.shelf(), bank.shelf().strategy(word.strategy), bank.stock(arguments), request);
-    return reply(
-        wanted, cost.complete() ? 0 : 1, [&] { return cost_told(cost); }, [&] { return cost_json(cost); });
+    return cost_reply(
+        cost_strategy(bank.shelf(), bank.shelf().strategy(word.strategy), bank.stock(arguments), request));
 }
 
-Json plan_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
+Reply asked_plan(const Bank& bank, const Arguments& arguments) {
     refuse_unfit_rest_flags(arguments);
     PlanRequest request = plan_request(arguments, bank.today());
     const TimedWord word = timed_word(arguments.words().front());
@@ -98,13 +72,22 @@ Json plan_reply(const Bank& bank, const Arguments& arguments, const Wanted& want
     const RestRequest asked = rest_request(arguments, request.start);
     const SessionPlan plan =
         plan_session(bank.shelf(), bank.shelf().strategy(word.strategy), bank.stock(arguments), request);
-    if (!arguments.has("--now"))
-        return reply(
-            wanted, plan.breaches.empty() ? status_of(plan.warnings) : 1, [&] { return plan_told(plan); },
-            [&] { return plan_json(plan); });
-    const RestOfSession rest = rest_of_session(plan, asked);
-    return reply(
-        wanted, 0, [&] { return rest_told(plan, rest); }, [&] { return rest_json(plan, rest); });
+    if (!arguments.has("--now")) return plan_reply(plan);
+    return rest_reply(plan, rest_of_session(plan, asked));
+}
+
+/// The forms that are wanted.
+Json in_forms(const Reply& reply, const Wanted& wanted) {
+    Json json{{"status", reply.status}};
+    if (wanted.told) json["told"] = told_json(reply.told());
+    if (wanted.json) json["json"] = reply.json();
+    return json;
+}
+
+Json drop_in_forms(const DropAnswer& answer, const Wanted& wanted) {
+    Json json = in_forms(drop_reply(answer), wanted);
+    if (wanted.picture) json["picture"] = drop_plot(answer, wanted.narrow ? PictureWidth::phone : PictureWidth::page);
+    return json;
 }
 
 }  // namespace
@@ -117,14 +100,15 @@ Wanted wanted_of(const Json& request) {
 }
 
 Json answer_of(const Bank& bank, const std::string& question, const Arguments& arguments, const Wanted& wanted) {
-    if (question == "mix") return mix_reply(bank, arguments, wanted);
-    if (question == "water") return tub_reply(bank, arguments, wanted);
-    if (question == "soak") return soak_reply(bank, arguments, wanted);
-    if (question == "drop") return drop_reply(bank, arguments, wanted);
-    if (question == "cost") return cost_reply(bank, arguments, wanted);
-    if (question == "plan") return plan_reply(bank, arguments, wanted);
+    if (question == "drop") return drop_in_forms(dropped(bank, arguments), wanted);
+    using Asked = Reply (*)(const Bank&, const Arguments&);
+    static const std::map<std::string_view, Asked> questions{{"mix", asked_mix},   {"water", asked_tub},
+                                                             {"dry", asked_dry},   {"soak", asked_soak},
+                                                             {"cost", asked_cost}, {"plan", asked_plan}};
+    if (const auto found = questions.find(question); found != questions.end())
+        return in_forms(found->second(bank, arguments), wanted);
     throw NotFound("unknown-question", "the page's engine has no answer called '" + question + "'",
-                   "it answers mix, water, soak, drop, cost and plan");
+                   "it answers mix, water, dry, soak, drop, cost and plan");
 }
 
 }  // namespace baitwright

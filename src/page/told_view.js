@@ -8,11 +8,14 @@ const loudLabels = new Set(["Mind", "Take care", "First"]);
 const pieceViews = {
   title: () => plainView("h3", "title"),
   heading: () => plainView("h4", "heading"),
+  say: () => plainView("p", "line"),
   line: lineView,
+  entry: lineView,
   amounts: amountsView,
   row: rowView,
   step: stepView,
   table: tableView,
+  as_written: () => plainView("pre", "as-written"),
 };
 
 function plainView(tag, kind) {
@@ -66,7 +69,7 @@ function stepView() {
 // Pieces of the same shape can take each other's words.
 function shapeOf(piece) {
   if (piece.kind === "table") return `table ${piece.columns.join()} ${piece.rows.map((row) => row.length).join()}`;
-  const words = piece.kind === "line" || piece.kind === "amounts" ? piece.label || "" : "";
+  const words = ["line", "entry", "amounts"].includes(piece.kind) ? piece.label || "" : "";
   return `${piece.kind} ${piece.cells ? piece.cells.length : 0} ${words}`;
 }
 

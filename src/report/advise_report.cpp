@@ -57,13 +57,11 @@ std::string points_text(int score) {
     return fmt::format("{} {}", score, score == 1 || score == -1 ? "point" : "points");
 }
 
-std::string for_and_against(const std::vector<AdvicePoint>& points) {
-    std::string text;
+void tell_for_and_against(Told& told, const std::vector<AdvicePoint>& points) {
     if (const std::string speaks_for = reasons_text(points, 1); !speaks_for.empty())
-        text += paragraph("     for      ", sentence(speaks_for));
+        told.entry("     for      ", sentence(speaks_for));
     if (const std::string against = reasons_text(points, -1); !against.empty())
-        text += paragraph("     against  ", sentence(against));
-    return text;
+        told.entry("     against  ", sentence(against));
 }
 
 std::string amount_text(const AdvisedStrategy& strategy) {
@@ -72,42 +70,31 @@ std::string amount_text(const AdvisedStrategy& strategy) {
     return shown_mass(kitchen_mass(strategy.low), kitchen_mass(strategy.high)) + " as it goes in, out of its " + all;
 }
 
-std::string strategies_text(const AdviseAnswer& answer) {
-    std::string text = "Strategies\n";
+void tell_strategies(Told& told, const AdviseAnswer& answer) {
+    told.heading("Strategies");
     for (std::size_t i = 0; i < std::min(most_told, answer.strategies.size()); ++i) {
         const AdvisedStrategy& strategy = answer.strategies[i];
-        text +=
-            paragraph(fmt::format("  {}  ", i + 1),
-                      fmt::format("{}, {}: {}.", strategy.name, points_text(strategy.score), amount_text(strategy)));
-        for (const AdvisedFeed& feed : strategy.feeds) text += paragraph("     feed     ", feed_text(feed));
-        text += for_and_against(strategy.points);
+        told.entry(fmt::format("  {}  ", i + 1),
+                   fmt::format("{}, {}: {}.", strategy.name, points_text(strategy.score), amount_text(strategy)));
+        for (const AdvisedFeed& feed : strategy.feeds) told.entry("     feed     ", feed_text(feed));
+        tell_for_and_against(told, strategy.points);
     }
-    return text;
 }
 
-std::string mixes_text(const AdviseAnswer& answer) {
-    std::string text = "Mixes\n";
+void tell_mixes(Told& told, const AdviseAnswer& answer) {
+    told.heading("Mixes");
     for (std::size_t i = 0; i < std::min(most_told, answer.mixes.size()); ++i) {
         const AdvisedMix& mix = answer.mixes[i];
-        text += paragraph(fmt::format("  {}  ", i + 1),
-                          fmt::format("{}, {}: {}{}.", mix.name, points_text(mix.score), mix.feel,
-                                      mix.colour.empty() ? "" : ", mostly " + mix.colour));
-        text += for_and_against(mix.points);
+        told.entry(fmt::format("  {}  ", i + 1),
+                   fmt::format("{}, {}: {}{}.", mix.name, points_text(mix.score), mix.feel,
+                               mix.colour.empty() ? "" : ", mostly " + mix.colour));
+        tell_for_and_against(told, mix.points);
     }
-    return text;
 }
 
 std::string with_capital(std::string word) {
     if (!word.empty()) word.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(word.front())));
     return word;
-}
-
-std::string rules_text(const AdviseAnswer& answer) {
-    std::string text;
-    for (const AdviceRule& rule : answer.advice)
-        text += paragraph(fmt::format("{:<10}", with_capital(rule.about)),
-                          fmt::format("{} Because {} ({}).", rule.say, rule.why, rule.source));
-    return text;
 }
 
 Json points_json(const std::vector<AdvicePoint>& points) {
@@ -137,14 +124,21 @@ Json feed_json(const AdvisedFeed& feed) {
 
 }  // namespace
 
-std::string advise_text(const AdviseAnswer& answer) {
-    std::string text = paragraph("", "Advice for " + circumstances_text(answer.now)) + "\n";
-    if (answer.advice.empty()) text += "No advice fits those conditions.\n";
-    text += rules_text(answer) + "\n" + strategies_text(answer) + "\n" + mixes_text(answer) + "\n";
-    return text +
-           paragraph(
-               "Mind      ",
-               "The venue's rules come first, and what the water shows you comes before any of this. It is all common practice, no source, and changes no other answer.");
+Told advise_told(const AdviseAnswer& answer) {
+    Told told;
+    told.title("Advice for " + circumstances_text(answer.now));
+    if (answer.advice.empty()) told.say("No advice fits those conditions.");
+    for (const AdviceRule& rule : answer.advice)
+        told.line(with_capital(rule.about), fmt::format("{} Because {} ({}).", rule.say, rule.why, rule.source));
+    told.gap();
+    tell_strategies(told, answer);
+    told.gap();
+    tell_mixes(told, answer);
+    told.gap();
+    told.line(
+        "Mind",
+        "The venue's rules come first, and what the water shows you comes before any of this. It is all common practice, no source, and changes no other answer.");
+    return told;
 }
 
 Json advise_json(const AdviseAnswer& answer) {

@@ -1,14 +1,13 @@
 #pragma once
 
-#include <string>
-
 #include "answers/strategy/advise.h"
 #include "report/json.h"
+#include "report/told.h"
 
 namespace baitwright {
 
 /// The best of each; all of them are in the JSON.
-std::string advise_text(const AdviseAnswer& answer);
+Told advise_told(const AdviseAnswer& answer);
 Json advise_json(const AdviseAnswer& answer);
 
 }  // namespace baitwright

@@ -59,7 +59,7 @@ std::string cost_sentence(const BlendAnswer& answer) {
     return answer.goal == BlendGoal::per_litre ? litre + ", " + kilo : kilo + ", " + litre;
 }
 
-std::string shares_table(const BlendAnswer& answer) {
+TextTable shares_table(const BlendAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right});
     table.row({"made of", "share", "weigh", "a kilo costs", "cost"});
     for (const BlendShare& share : answer.shares)
@@ -67,18 +67,20 @@ std::string shares_table(const BlendAnswer& answer) {
                    shown_rate(share.price_per_kilogram, *answer.currency), money_text(share.cost)});
     table.rule();
     table.row({"in all", "", shown_mass(answer.batch), "", money_text(answer.cost)});
-    return table.text();
+    return table;
 }
 
-std::string infeasible_text(const BlendAnswer& answer) {
-    std::string text = answer.name + ": no mix meets all its limits\n\n";
+Told infeasible_told(const BlendAnswer& answer) {
+    Told told;
+    told.title(answer.name + ": no mix meets all its limits");
     const bool alone = answer.conflicts.size() == 1;
-    text += alone ? "No mix of these candidates meets this limit.\n"
-                  : "These limits cannot all be met; without any one of them the others can.\n";
-    for (const BlendLimitEnd& limit : answer.conflicts) text += paragraph("  - ", limit_text(limit, answer.currency));
-    return text + "\n" +
-           paragraph("Do this   ", alone ? "Loosen it, or add a candidate that helps."
-                                         : "Loosen one of them, or add a candidate that helps.");
+    told.heading(alone ? "No mix of these candidates meets this limit."
+                       : "These limits cannot all be met; without any one of them the others can.");
+    for (const BlendLimitEnd& limit : answer.conflicts) told.entry("  - ", limit_text(limit, answer.currency));
+    told.gap();
+    told.line("Do this", alone ? "Loosen it, or add a candidate that helps."
+                               : "Loosen one of them, or add a candidate that helps.");
+    return told;
 }
 
 }  // namespace
@@ -87,25 +89,27 @@ std::string limit_text(const BlendLimitEnd& limit, const Currency* currency) {
     return subject_of(limit) + (limit.end == End::least ? " at least " : " at most ") + bound_text(limit, currency);
 }
 
-std::string blend_text(const BlendAnswer& answer) {
-    if (answer.status == BlendAnswer::Status::infeasible) return infeasible_text(answer);
-    std::string text = paragraph("", answer.name + ": the cheapest within its limits, " + cost_sentence(answer)) +
-                       "\n" + shares_table(answer) + "\n";
-    std::vector<std::string> told;
+Told blend_told(const BlendAnswer& answer) {
+    if (answer.status == BlendAnswer::Status::infeasible) return infeasible_told(answer);
+    Told told;
+    told.title(answer.name + ": the cheapest within its limits, " + cost_sentence(answer));
+    told.table(shares_table(answer));
+    told.gap();
+    std::vector<std::string> properties;
     for (const BlendPropertyValue& property : answer.properties)
-        if (property.property != MixProperty::price) told.push_back(property_text(property));
-    text += paragraph("Comes to  ", listed(told) + ".");
+        if (property.property != MixProperty::price) properties.push_back(property_text(property));
+    told.line("Comes to", listed(properties) + ".");
     if (answer.binding.empty()) {
-        text += paragraph("Limits    ", "None of them makes it dearer: this is the cheapest candidate.");
+        told.line("Limits", "None of them makes it dearer: this is the cheapest candidate.");
     } else {
-        text += "\nWhat each limit costs, while you move it only a little\n";
+        told.gap();
+        told.heading("What each limit costs, while you move it only a little");
         for (const BindingLimit& binding : answer.binding)
-            text +=
-                paragraph("  - ", limit_text(binding.limit, answer.currency) + ": " + price_sentence(answer, binding));
+            told.entry("  - ", limit_text(binding.limit, answer.currency) + ": " + price_sentence(answer, binding));
     }
-    if (!answer.warnings.empty()) text += "\n";
-    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
-    return text;
+    if (!answer.warnings.empty()) told.gap();
+    told.mind(answer.warnings);
+    return told;
 }
 
 Json blend_json(const BlendAnswer& answer) {

@@ -6,6 +6,7 @@
 #include "answers/blend/blend_answer.h"
 #include "report/json.h"
 #include "report/rows.h"
+#include "report/told.h"
 
 namespace baitwright {
 
@@ -13,7 +14,7 @@ namespace baitwright {
 std::string limit_text(const BlendLimitEnd& limit, const Currency* currency);
 
 /// What it is made of, what it comes to, what each limit costs; or which limits cannot hold together.
-std::string blend_text(const BlendAnswer& answer);
+Told blend_told(const BlendAnswer& answer);
 Json blend_json(const BlendAnswer& answer);
 Rows blend_rows(const BlendAnswer& answer);
 

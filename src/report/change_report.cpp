@@ -2,11 +2,11 @@
 
 namespace baitwright {
 
-std::string change_text(const std::vector<NamedChange>& changes) {
-    std::string text;
+Told change_told(const std::vector<NamedChange>& changes) {
+    Told told;
     for (const NamedChange& change : changes)
-        text += change.name + ": " + change.what + (change.what == "replaced" ? "; the old version is kept\n" : "\n");
-    return text;
+        told.entry(change.name + ": ", change.what + (change.what == "replaced" ? "; the old version is kept" : ""));
+    return told;
 }
 
 Json change_json(const std::string& command, const std::vector<NamedChange>& changes) {
@@ -31,14 +31,14 @@ std::string as_remark(const std::string& toml) {
 
 }  // namespace
 
-std::string old_versions_text(const std::string& name, const std::vector<OldVersion>& versions) {
-    if (versions.empty()) return name + ": no older version is kept\n";
-    std::string text;
+Told old_versions_told(const std::string& name, const std::vector<OldVersion>& versions) {
+    Told told;
+    if (versions.empty()) told.say(name + ": no older version is kept");
     for (const OldVersion& version : versions) {
-        text += "# until " + version.replaced_on + "\n";
-        text += (&version == &versions.back() ? version.text : as_remark(version.text)) + "\n";
+        told.as_written("# until " + version.replaced_on + "\n" +
+                        (&version == &versions.back() ? version.text : as_remark(version.text)) + "\n");
     }
-    return text;
+    return told;
 }
 
 Json old_versions_json(const std::string& command, const std::string& name, const std::vector<OldVersion>& versions) {

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "report/json.h"
+#include "report/told.h"
 
 namespace baitwright {
 
@@ -12,7 +13,7 @@ struct NamedChange {
     std::string name, what;
 };
 
-std::string change_text(const std::vector<NamedChange>& changes);
+Told change_told(const std::vector<NamedChange>& changes);
 Json change_json(const std::string& command, const std::vector<NamedChange>& changes);
 
 /// An older version: when it was replaced, and its text.
@@ -20,7 +21,7 @@ struct OldVersion {
     std::string replaced_on, text;
 };
 
-std::string old_versions_text(const std::string& name, const std::vector<OldVersion>& versions);
+Told old_versions_told(const std::string& name, const std::vector<OldVersion>& versions);
 Json old_versions_json(const std::string& command, const std::string& name, const std::vector<OldVersion>& versions);
 
 }  // namespace baitwright

@@ -1,13 +1,20 @@
 #include "report/check_report.h"
 
+#include "report/fault_text.h"
+
 #include "report/text_table.h"
 
 namespace baitwright {
 
-std::string check_text(const std::string& word, const std::vector<Warning>& odd) {
-    std::string text = word + ": nothing wrong" + (odd.empty() ? " and nothing odd found\n" : ", but this is odd\n");
-    for (const Warning& one : odd) text += paragraph("  odd: ", sentence(one.message));
-    return text;
+Told check_told(const std::string& word, const std::vector<Fault>& faults, const std::vector<Warning>& odd) {
+    Told told;
+    if (!faults.empty()) {
+        told.as_written(fault_text(faults));
+        return told;
+    }
+    told.heading(word + ": nothing wrong" + (odd.empty() ? " and nothing odd found" : ", but this is odd"));
+    for (const Warning& one : odd) told.entry("  odd: ", sentence(one.message));
+    return told;
 }
 
 Json check_json(const std::string& kind, const std::string& word, const std::vector<Fault>& faults,

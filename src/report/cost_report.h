@@ -10,8 +10,7 @@
 namespace baitwright {
 
 Told cost_told(const StrategyCost& cost);
-std::string cost_text(const StrategyCost& cost);
-std::string compare_text(const StrategyComparison& comparison);
+Told compare_told(const StrategyComparison& comparison);
 
 /// `cost` gives one strategy by the keys of `compare`.
 Json cost_json(const StrategyCost& cost);

@@ -159,10 +159,6 @@ Told cost_told(const StrategyCost& cost) {
     return told;
 }
 
-std::string cost_text(const StrategyCost& cost) {
-    return cost_told(cost).text();
-}
-
 std::vector<std::string> difference_sentences(const StrategyComparison& comparison) {
     std::vector<std::string> sentences;
     for (const CostDifference& one_of : comparison.differences) {
@@ -187,18 +183,16 @@ bool all_priced(const StrategyComparison& comparison) {
 }
 
 /// What each sum leaves out, with its amount.
-std::string at_least_text(const StrategyComparison& comparison) {
-    std::string text;
+void tell_at_least(Told& told, const StrategyComparison& comparison) {
     for (const StrategyCost& cost : comparison.costs) {
         if (cost.complete()) continue;
         std::vector<std::string> amounts;
         for (const CostLine& line : cost.lines)
             if (std::find(cost.unpriced.begin(), cost.unpriced.end(), line.name) != cost.unpriced.end())
                 amounts.push_back(shown_weighed(line.need) + " of " + line.name);
-        text += paragraph("At least  ", sentence(cost_name(cost) + ": " + no_price_text(cost.unpriced.size()) + ", " +
-                                                 listed(amounts)));
+        told.line("At least",
+                  sentence(cost_name(cost) + ": " + no_price_text(cost.unpriced.size()) + ", " + listed(amounts)));
     }
-    return text;
 }
 
 std::string cheapest_text(const StrategyComparison& comparison) {
@@ -209,7 +203,7 @@ std::string cheapest_text(const StrategyComparison& comparison) {
 
 }  // namespace
 
-std::string compare_text(const StrategyComparison& comparison) {
+Told compare_told(const StrategyComparison& comparison) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right, Align::right,
                      Align::right});
     table.row({"", "used", "9 in 10", "to pay", "an hour", "dry", "water", "grains"});
@@ -226,16 +220,20 @@ std::string compare_text(const StrategyComparison& comparison) {
                    shown_water(kitchen_water(unrolled.water + unrolled.soak_water)),
                    shown_count(unrolled.free_offerings)});
     }
-    std::string text = table.text() + "\n" + at_least_text(comparison);
-    if (comparison.cheapest_used) text += paragraph("Cheapest  ", cheapest_text(comparison));
-    for (const std::string& one_of : difference_sentences(comparison))
-        text += paragraph("Because   ", sentence(one_of));
-    std::vector<std::string> said;
+    Told told;
+    told.table(std::move(table));
+    told.gap();
+    tell_at_least(told, comparison);
+    if (comparison.cheapest_used) told.line("Cheapest", cheapest_text(comparison));
+    for (const std::string& one_of : difference_sentences(comparison)) told.line("Because", sentence(one_of));
+    std::vector<Warning> said;
     for (const StrategyCost& cost : comparison.costs)
         for (const Warning& warning : cost.warnings)
-            if (std::find(said.begin(), said.end(), warning.message) == said.end()) said.push_back(warning.message);
-    for (const std::string& message : said) text += paragraph("Mind      ", sentence(message));
-    return text;
+            if (std::none_of(said.begin(), said.end(),
+                             [&](const Warning& known) { return known.message == warning.message; }))
+                said.push_back(warning);
+    told.mind(said);
+    return told;
 }
 
 }  // namespace baitwright

@@ -22,10 +22,11 @@ std::string solution_text(const Solution& solution) {
 
 }  // namespace
 
-std::string dose_text(const DoseAnswer& answer) {
-    std::string text = fmt::format("{} of {}", shown_mass(answer.dry_mass), answer.of);
-    if (answer.water > Mass{}) text += fmt::format(", {} of water", shown_water(kitchen_water(answer.water)));
-    text += answer.additives.empty() ? "\n" : "\n\n";
+Told dose_told(const DoseAnswer& answer) {
+    std::string head = fmt::format("{} of {}", shown_mass(answer.dry_mass), answer.of);
+    if (answer.water > Mass{}) head += fmt::format(", {} of water", shown_water(kitchen_water(answer.water)));
+    Told told;
+    told.heading(head);
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::left});
     table.row({"additive", "amount", "per kg dry", "of the label", "rate"});
     for (const DoseLine& line : answer.additives)
@@ -34,11 +35,17 @@ std::string dose_text(const DoseAnswer& answer) {
                                : fmt::format("{:g} g", kitchen_additive(line.mass).in(gram)),
                    significant(line.per_dry * 1000, 2) + " g",
                    line.of_label_max ? shown_percent(*line.of_label_max) : "no label", line.rate});
-    if (!answer.additives.empty()) text += table.text();
-    if (answer.solution) text += "\n" + paragraph("In water  ", solution_text(*answer.solution));
-    if (!answer.warnings.empty()) text += "\n";
-    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
-    return text;
+    if (!answer.additives.empty()) {
+        told.gap();
+        told.table(std::move(table));
+    }
+    if (answer.solution) {
+        told.gap();
+        told.line("In water", solution_text(*answer.solution));
+    }
+    if (!answer.warnings.empty()) told.gap();
+    told.mind(answer.warnings);
+    return told;
 }
 
 Json dose_json(const DoseAnswer& answer) {

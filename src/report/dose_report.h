@@ -1,13 +1,12 @@
 #pragma once
 
-#include <string>
-
 #include "answers/mix/dose_amounts.h"
 #include "report/json.h"
+#include "report/told.h"
 
 namespace baitwright {
 
-std::string dose_text(const DoseAnswer& answer);
+Told dose_told(const DoseAnswer& answer);
 Json dose_json(const DoseAnswer& answer);
 
 }  // namespace baitwright

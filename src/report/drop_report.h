@@ -11,10 +11,8 @@
 namespace baitwright {
 
 Told drop_told(const DropAnswer& answer);
-std::string drop_text(const DropAnswer& answer);
 /// Several ways of feeding side by side: feels, sizes or forms.
 Told drop_comparison_told(const std::vector<DropAnswer>& answers);
-std::string drop_comparison_text(const std::vector<DropAnswer>& answers);
 
 Json drop_json(const DropAnswer& answer);
 Json drop_comparison_json(const std::vector<DropAnswer>& answers);

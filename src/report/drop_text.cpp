@@ -183,10 +183,6 @@ Told drop_told(const DropAnswer& answer) {
     return told;
 }
 
-std::string drop_text(const DropAnswer& answer) {
-    return drop_told(answer).text();
-}
-
 Told drop_comparison_told(const std::vector<DropAnswer>& answers) {
     Told told;
     told.title(fmt::format("{} in {} of water", answers.front().recipe, as_told(answers.front().depth)));
@@ -195,10 +191,6 @@ Told drop_comparison_told(const std::vector<DropAnswer>& answers) {
     told.line("How sure", "Estimates within a factor of two or three; the order is surer than the numbers.");
     told.take_care_in_short(answers.front().cautions);
     return told;
-}
-
-std::string drop_comparison_text(const std::vector<DropAnswer>& answers) {
-    return drop_comparison_told(answers).text();
 }
 
 }  // namespace baitwright

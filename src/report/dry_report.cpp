@@ -22,25 +22,24 @@ std::string leaves_line(const DryAnswer& answer) {
 
 }  // namespace
 
-std::string dry_text(const DryAnswer& answer) {
-    std::string text =
-        fmt::format("{}, {}: {} dry, wetted, {} {} for {}\n\n", answer.recipe, answer.feel,
-                    shown_mass(kitchen_mass(answer.dry_mass)), answer.covered ? "under a lid" : "in an open tub",
-                    answer.in_sun ? "in the sun" : "in the shade", shown_time(answer.hours));
-    text += paragraph("Loses     ", shown_range(answer.loss_per_hour) +
-                                        " of water an hour: less in still air, more with the wind on it.");
-    if (answer.until_it_leaves.low) text += paragraph("Leaves    ", leaves_line(answer));  // else a warning tells of it
-    text += paragraph(
-        "Spray     ",
-        fmt::format(
-            "Give it back {} over that time, little and often, and turn it over. Left alone it could end up {}.",
-            shown_range(answer.to_spray), answer.becomes));
-    text += paragraph(
-        "How sure  ",
+Told dry_told(const DryAnswer& answer) {
+    Told told;
+    told.title(fmt::format("{}, {}: {} dry, wetted, {} {} for {}", answer.recipe, answer.feel,
+                           shown_mass(kitchen_mass(answer.dry_mass)), answer.covered ? "under a lid" : "in an open tub",
+                           answer.in_sun ? "in the sun" : "in the shade", shown_time(answer.hours)));
+    told.line("Loses",
+              shown_range(answer.loss_per_hour) + " of water an hour: less in still air, more with the wind on it.");
+    if (answer.until_it_leaves.low) told.line("Leaves", leaves_line(answer));  // else a warning tells of it
+    told.line("Spray",
+              fmt::format(
+                  "Give it back {} over that time, little and often, and turn it over. Left alone it could end up {}.",
+                  shown_range(answer.to_spray), answer.becomes));
+    told.line(
+        "How sure",
         "Weigh the tub: what it has lost is what it needs back (baitwright water works from the weight). This is an estimate; shade, "
         "a lid and a damp cloth count for more than any of it.");
-    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
-    return text;
+    told.mind(answer.warnings);
+    return told;
 }
 
 Json dry_json(const DryAnswer& answer) {

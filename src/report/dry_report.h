@@ -1,13 +1,12 @@
 #pragma once
 
-#include <string>
-
 #include "answers/mix/dry_out.h"
 #include "report/json.h"
+#include "report/told.h"
 
 namespace baitwright {
 
-std::string dry_text(const DryAnswer& answer);
+Told dry_told(const DryAnswer& answer);
 Json dry_json(const DryAnswer& answer);
 
 }  // namespace baitwright

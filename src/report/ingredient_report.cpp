@@ -102,12 +102,14 @@ std::string composition_text(const Composition& composition) {
 
 }  // namespace
 
-std::string ingredient_list_text(const std::vector<Ingredient>& ingredients) {
+Told ingredient_list_told(const std::vector<Ingredient>& ingredients) {
     TextTable table({Align::left, Align::left, Align::right, Align::right, Align::right});
     table.row({"ingredient", "kind", "loose", "holds / slumps", "price"});
     for (const Ingredient& i : ingredients)
         table.row({i.name, std::string(name_of(i.kind)), density_cell(i), marks_cell(i), price_text(i)});
-    return table.text();
+    Told told;
+    told.table(std::move(table));
+    return told;
 }
 
 Json ingredient_list_json(const std::vector<Ingredient>& ingredients) {
@@ -117,35 +119,35 @@ Json ingredient_list_json(const std::vector<Ingredient>& ingredients) {
     return json;
 }
 
-std::string ingredient_text(const Ingredient& i) {
-    std::string text =
-        i.name + ", " + std::string(name_of(i.kind)) + (i.colour.empty() ? "" : ", " + i.colour) + "\n\n";
+Told ingredient_told(const Ingredient& i) {
+    Told told, sources;
+    told.title(i.name + ", " + std::string(name_of(i.kind)) + (i.colour.empty() ? "" : ", " + i.colour));
     TextTable table({Align::left, Align::right, Align::right, Align::left});
     table.row({"property", "value", "spread", "source"});
-    std::string sources;
     visit_properties(i, [&](const auto& facts, const auto& property) {
         if (!property.known()) return;
         std::string source = source_text(property.source);
         constexpr std::size_t room = 36;
         if (text_width(source) > room) {
-            sources += paragraph("  " + spaced(facts.key) + ": ", source);
+            sources.entry("  " + spaced(facts.key) + ": ", source);
             source = "see below";
         }
         table.row({spaced(facts.key), value_cell(facts, property), shown_percent(property.spread), source});
     });
-    text += table.text() + "\n" + sources;
+    told.table(std::move(table));
+    told.gap();
+    told.add(std::move(sources));
     for (const Pack& pack : i.packs)
-        text += paragraph("Pack      ", fmt::format("{}{}{}{}", shown_pack(pack),
-                                                    pack.price ? " at " + money_text(*pack.price) : ", no price known",
-                                                    pack.shop.empty() ? "" : " from " + pack.shop,
-                                                    pack.on ? " on " + date_text(*pack.on) : ""));
-    if (i.label_dose) text += paragraph("Label     ", "at most " + dose_rate_text(*i.label_dose));
-    if (const std::string keeps = keeping_text(i.keeps); !keeps.empty()) text += paragraph("Keeps     ", keeps);
-    if (const std::string made_of = composition_text(i.composition); !made_of.empty())
-        text += paragraph("Made of   ", made_of);
-    if (!i.note.empty()) text += paragraph("Note      ", i.note);
-    for (const std::string& caution : caution_sentences(i.cautions)) text += paragraph("Take care ", caution);
-    return text;
+        told.line("Pack", fmt::format("{}{}{}{}", shown_pack(pack),
+                                      pack.price ? " at " + money_text(*pack.price) : ", no price known",
+                                      pack.shop.empty() ? "" : " from " + pack.shop,
+                                      pack.on ? " on " + date_text(*pack.on) : ""));
+    if (i.label_dose) told.line("Label", "at most " + dose_rate_text(*i.label_dose));
+    if (const std::string keeps = keeping_text(i.keeps); !keeps.empty()) told.line("Keeps", keeps);
+    if (const std::string made_of = composition_text(i.composition); !made_of.empty()) told.line("Made of", made_of);
+    if (!i.note.empty()) told.line("Note", i.note);
+    told.take_care(caution_sentences(i.cautions));
+    return told;
 }
 
 Json ingredient_json(const Ingredient& ingredient) {

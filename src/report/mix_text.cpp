@@ -132,8 +132,4 @@ Told mix_told(const MixAnswer& answer) {
     return told;
 }
 
-std::string mix_text(const MixAnswer& answer) {
-    return mix_told(answer).text();
-}
-
 }  // namespace baitwright

@@ -10,7 +10,5 @@ namespace baitwright {
 /// The answer as a person reads it at the bench: a table to weigh from, the water, what it comes to, what to do in
 /// order, how sure it is, cautions.
 Told mix_told(const MixAnswer& answer);
-/// At most 80 columns.
-std::string mix_text(const MixAnswer& answer);
 
 }  // namespace baitwright

@@ -10,12 +10,10 @@
 namespace baitwright {
 
 Told plan_told(const SessionPlan& plan);
-std::string plan_text(const SessionPlan& plan);
 Json plan_json(const SessionPlan& plan);
 
 /// The rest of a session, on the day: told alone, for who asks has the bait before him.
 Told rest_told(const SessionPlan& plan, const RestOfSession& rest);
-std::string rest_text(const SessionPlan& plan, const RestOfSession& rest);
 /// The plan with `now` filled.
 Json rest_json(const SessionPlan& plan, const RestOfSession& rest);
 

@@ -276,8 +276,4 @@ Told plan_told(const SessionPlan& plan) {
     return told;
 }
 
-std::string plan_text(const SessionPlan& plan) {
-    return plan_told(plan).text();
-}
-
 }  // namespace baitwright

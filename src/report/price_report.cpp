@@ -68,15 +68,19 @@ std::string yes(bool is) {
 
 }  // namespace
 
-std::string price_list_text(const PriceList& list) {
+Told price_list_told(const PriceList& list) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::left, Align::left});
     table.row({"ingredient", "pack", "price", "a kilo", "shop", "on"});
     for (const PriceLine& line : list.lines)
         table.row({line.name, line.pack ? shown_pack(*line.pack) : "", price_cell(line), per_kilogram_cell(line),
                    line.pack ? line.pack->shop : "", day_cell(line)});
-    std::string text = table.text();
-    for (const Warning& warning : list.warnings) text += "\n" + paragraph("Mind      ", sentence(warning.message));
-    return text;
+    Told told;
+    told.table(std::move(table));
+    for (const Warning& warning : list.warnings) {
+        told.gap();
+        told.mind({warning});
+    }
+    return told;
 }
 
 Json price_list_json(const std::string& command, const PriceList& list) {
@@ -105,7 +109,7 @@ Rows price_list_rows(const PriceList& list) {
     return rows;
 }
 
-std::string price_change_text(const PriceChange& change) {
+Told price_change_told(const PriceChange& change) {
     std::string text = shown_pack(change.told) + " at " + money_text(*change.told.price) +
                        (change.told.shop.empty() ? "" : " from " + change.told.shop) + " on " +
                        date_or_blank(change.told.on);
@@ -116,9 +120,10 @@ std::string price_change_text(const PriceChange& change) {
         text += "; kept, but a newer one is known: " + dated(*change.before);
     else if (change.before)
         text += "; before that " + dated(*change.before);
-    text = paragraph(change.name + ": ", text);
-    for (const Warning& warning : change.warnings) text += paragraph("Mind  ", sentence(warning.message));
-    return text;
+    Told told;
+    told.entry(change.name + ": ", text);
+    told.mind(change.warnings);
+    return told;
 }
 
 Json price_change_json(const PriceChange& change) {

@@ -49,12 +49,12 @@ Json record_of(const Recipe& recipe) {
 
 }  // namespace
 
-std::string recipe_list_text(const std::vector<Recipe>& recipes) {
-    std::string text;
+Told recipe_list_told(const std::vector<Recipe>& recipes) {
+    Told told;
     for (const Recipe& recipe : recipes)
-        text += paragraph(fmt::format("  {:<20}  {:<8}  ", recipe.name, recipe.feel.empty() ? "firm" : recipe.feel),
-                          recipe.purpose);
-    return text;
+        told.entry(fmt::format("  {:<20}  {:<8}  ", recipe.name, recipe.feel.empty() ? "firm" : recipe.feel),
+                   recipe.purpose);
+    return told;
 }
 
 Json recipe_list_json(const std::vector<Recipe>& recipes) {
@@ -64,19 +64,21 @@ Json recipe_list_json(const std::vector<Recipe>& recipes) {
     return json;
 }
 
-std::string recipe_text(const Recipe& recipe) {
-    std::string text = recipe.name + ", " + (recipe.feel.empty() ? "firm" : recipe.feel) + "\n\n";
+Told recipe_told(const Recipe& recipe) {
+    Told told;
+    told.title(recipe.name + ", " + (recipe.feel.empty() ? "firm" : recipe.feel));
     TextTable table({Align::left, Align::right, Align::left});
     for (const Part& part : recipe.parts)
         table.row(
             {part.of, std::visit(AmountText{}, part.amount), part.prepare == Preparation::soaked ? "soaked" : ""});
     for (const Dose& dose : recipe.doses) table.row({dose.of, dose_rate_text(dose.rate), ""});
-    text += table.text() + "\n";
-    if (!recipe.purpose.empty()) text += paragraph("For       ", recipe.purpose);
-    if (!recipe.avoid.empty()) text += paragraph("Not for   ", recipe.avoid);
-    if (!recipe.why.empty()) text += paragraph("Why       ", recipe.why);
-    if (!recipe.note.empty()) text += paragraph("Note      ", recipe.note);
-    return text;
+    told.table(std::move(table));
+    told.gap();
+    if (!recipe.purpose.empty()) told.line("For", recipe.purpose);
+    if (!recipe.avoid.empty()) told.line("Not for", recipe.avoid);
+    if (!recipe.why.empty()) told.line("Why", recipe.why);
+    if (!recipe.note.empty()) told.line("Note", recipe.note);
+    return told;
 }
 
 Json recipe_json(const Recipe& recipe) {

@@ -54,8 +54,4 @@ Told rest_told(const SessionPlan& plan, const RestOfSession& rest) {
     return told;
 }
 
-std::string rest_text(const SessionPlan& plan, const RestOfSession& rest) {
-    return rest_told(plan, rest).text();
-}
-
 }  // namespace baitwright

@@ -113,17 +113,17 @@ Json card_json(const SessionPlan& plan, const CardSheet& sheet, const std::strin
     return json;
 }
 
-std::string card_text(const SessionPlan& plan, const std::string& file, const PrintedSheet& printed) {
-    std::string text = fmt::format("The sheet of {} is in {}: {}, letters of {:g} pt.\n", plan.strategy, file,
-                                   pages_text(printed.pages), printed.letters_pt);
+Told card_told(const SessionPlan& plan, const std::string& file, const PrintedSheet& printed) {
+    Told told;
+    told.heading(fmt::format("The sheet of {} is in {}: {}, letters of {:g} pt.", plan.strategy, file,
+                             pages_text(printed.pages), printed.letters_pt));
     if (printed.rows_left_out > 0)
-        text += paragraph(
-            "Mind      ",
-            fmt::format("To fit, {} of its lines are cut short; they are in: baitwright plan.", printed.rows_left_out));
+        told.line("Mind", fmt::format("To fit, {} of its lines are cut short; they are in: baitwright plan.",
+                                      printed.rows_left_out));
     for (const PlanBreach& breach : plan.breaches)
-        text += paragraph("Mind      ", sentence("the plan breaks a rule: " + breach.rule));
-    for (const Warning& warning : plan.warnings) text += paragraph("Mind      ", sentence(warning.message));
-    return text;
+        told.line("Mind", sentence("the plan breaks a rule: " + breach.rule));
+    told.mind(plan.warnings);
+    return told;
 }
 
 }  // namespace baitwright

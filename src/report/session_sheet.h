@@ -6,6 +6,7 @@
 #include "report/card_sheet.h"
 #include "report/json.h"
 #include "report/sheet_printer.h"
+#include "report/told.h"
 
 namespace baitwright {
 
@@ -22,6 +23,6 @@ std::string moment_text(const SessionPlan& plan, Time moment);
 /// What was written where, the sheet's own words, and its amounts unrounded.
 Json card_json(const SessionPlan& plan, const CardSheet& sheet, const std::string& file, SheetFormat format,
                const PrintedSheet& printed);
-std::string card_text(const SessionPlan& plan, const std::string& file, const PrintedSheet& printed);
+Told card_told(const SessionPlan& plan, const std::string& file, const PrintedSheet& printed);
 
 }  // namespace baitwright

@@ -20,7 +20,7 @@ using Align = TextTable::Align;
 
 constexpr std::size_t share_label_width = 62;
 
-std::string packs_table(const SharedBatch& shared) {
+TextTable packs_table(const SharedBatch& shared) {
     TextTable table({Align::left, Align::right, Align::right, Align::left});
     table.row({"to buy, whole packs", "packs", "cost", "from"});
     for (const PackBought& pack : shared.packs)
@@ -30,7 +30,7 @@ std::string packs_table(const SharedBatch& shared) {
         table.rule();
         table.row({"at the till", "", money_text(*shared.outlay), ""});
     }
-    return table.text();
+    return table;
 }
 
 /// "£6.07", or "£6.07 (2 of them £6.06)".
@@ -134,17 +134,21 @@ Json minors(const std::vector<Money>& parts) {
 
 }  // namespace
 
-std::string share_text(const BlendAnswer& blend, const SharedBatch& shared, Date mixed_on) {
-    std::string text = packs_table(shared) + "\n";
-    text += paragraph("Left over ", rest_text(shared));
-    text += paragraph("Costs     ", cost_sentences(blend, shared));
-    text +=
-        paragraph("Share out ", fmt::format("Stir it all together dry, in several lots well turned over, then fill {}.",
-                                            bags_text(shared.bags)));
-    text += "\nLabels to cut out\n\n";
-    for (std::size_t bag = 0; bag < shared.bags.size(); ++bag) text += label_text(blend, shared, mixed_on, bag) + "\n";
-    text.pop_back();
-    return text;
+Told share_told(const BlendAnswer& blend, const SharedBatch& shared, Date mixed_on) {
+    Told told;
+    told.table(packs_table(shared));
+    told.gap();
+    told.line("Left over", rest_text(shared));
+    told.line("Costs", cost_sentences(blend, shared));
+    told.line("Share out", fmt::format("Stir it all together dry, in several lots well turned over, then fill {}.",
+                                       bags_text(shared.bags)));
+    told.gap();
+    told.heading("Labels to cut out");
+    for (std::size_t bag = 0; bag < shared.bags.size(); ++bag) {
+        told.gap();
+        told.as_written(label_text(blend, shared, mixed_on, bag));
+    }
+    return told;
 }
 
 Json share_json(const BlendAnswer& blend, const SharedBatch& shared, Date mixed_on) {

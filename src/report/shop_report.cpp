@@ -34,7 +34,7 @@ std::string head_of(const ShopSum& shop) {
     std::string text = shop.shop.empty() ? "Wherever it is sold" : "From " + shop.shop;
     text += ", " + money_text(shop.packs);
     if (shop.delivery && shop.delivery->minor() > 0) text += " and " + money_text(*shop.delivery) + " for delivery";
-    return text + "\n";
+    return text;
 }
 
 std::string why_text(NotOnSale::Why why) {
@@ -61,8 +61,8 @@ std::string shop_headline(const ShopAnswer& answer) {
 }
 
 /// What is to be got all the same: how much, and why it has no sum.
-std::string missing_list(const ShopAnswer& answer) {
-    if (answer.complete()) return {};
+void tell_missing(Told& told, const ShopAnswer& answer) {
+    if (answer.complete()) return;
     const bool days = answer.sessions.size() > 1;
     std::vector<Align> columns{Align::left, Align::right, Align::left};
     if (days) columns.push_back(Align::right);
@@ -73,10 +73,12 @@ std::string missing_list(const ShopAnswer& answer) {
         if (days) cells.push_back("by " + date_text(answer.sessions[missing.session].on));
         table.row(std::move(cells));
     }
-    return "Also needed, not in the sum\n" + table.text() + "\n";
+    told.heading("Also needed, not in the sum");
+    told.table(std::move(table));
+    told.gap();
 }
 
-std::string shop_list(const ShopAnswer& answer, const ShopSum& shop) {
+void tell_shop(Told& told, const ShopAnswer& answer, const ShopSum& shop) {
     const bool days = answer.sessions.size() > 1;
     TextTable table(days ? std::vector<Align>{Align::left, Align::right, Align::right, Align::right}
                          : std::vector<Align>{Align::left, Align::right, Align::right});
@@ -87,7 +89,9 @@ std::string shop_list(const ShopAnswer& answer, const ShopSum& shop) {
         if (days) cells.push_back("by " + date_text(answer.sessions[pack.session].on));
         table.row(std::move(cells));
     }
-    return head_of(shop) + table.text() + "\n";
+    told.heading(head_of(shop));
+    told.table(std::move(table));
+    told.gap();
 }
 
 bool any(const ShopAnswer& answer, Mass ShopLine::*mass) {
@@ -95,7 +99,7 @@ bool any(const ShopAnswer& answer, Mass ShopLine::*mass) {
                        [&](const ShopLine& line) { return line.*mass > Mass{}; });
 }
 
-std::string lines_table(const ShopAnswer& answer) {
+TextTable lines_table(const ShopAnswer& answer) {
     const bool stock = any(answer, &ShopLine::from_stock) ||
                        std::any_of(answer.missing.begin(), answer.missing.end(),
                                    [](const NotOnSale& missing) { return missing.from_stock > Mass{}; });
@@ -112,7 +116,7 @@ std::string lines_table(const ShopAnswer& answer) {
         row({line.name, cell(line.need), cell(line.from_stock), cell(line.bought), cell(line.left_over)});
     for (const NotOnSale& missing : answer.missing)
         row({missing.name, cell(missing.need), cell(missing.from_stock), why_text(missing.why), ""});
-    return table.text();
+    return table;
 }
 
 std::string sure_text(const ShopAnswer& answer) {
@@ -145,24 +149,27 @@ Json pack_json(const ShopAnswer& answer, const PackToBuy& pack) {
 
 }  // namespace
 
-std::string shop_text(const ShopAnswer& answer) {
-    std::string text = paragraph("", "For " + sessions_text(answer) + ": " + shop_headline(answer)) + "\n";
-    for (const ShopSum& shop : answer.shops) text += shop_list(answer, shop);
-    text += missing_list(answer);
-    if (!answer.lines.empty() || !answer.complete()) text += lines_table(answer) + "\n";
-    if (!answer.packs.empty()) text += paragraph("Sure      ", sure_text(answer));
+Told shop_told(const ShopAnswer& answer) {
+    Told told;
+    told.title("For " + sessions_text(answer) + ": " + shop_headline(answer));
+    for (const ShopSum& shop : answer.shops) tell_shop(told, answer, shop);
+    tell_missing(told, answer);
+    if (!answer.lines.empty() || !answer.complete()) {
+        told.table(lines_table(answer));
+        told.gap();
+    }
+    if (!answer.packs.empty()) told.line("Sure", sure_text(answer));
     if (answer.sessions.size() > 1 && !answer.packs.empty())
-        text += paragraph("By then   ", "Have each by its day. What keeps can be bought sooner, at the same price.");
-    if (const std::string lost = past_best_text(answer); !lost.empty()) text += paragraph("Lost      ", lost);
+        told.line("By then", "Have each by its day. What keeps can be bought sooner, at the same price.");
+    if (const std::string lost = past_best_text(answer); !lost.empty()) told.line("Lost", lost);
     for (const Warning& warning : answer.warnings)
-        if (!warning.answer_is_no)  // what is missing stands on the list, with why
-            text += paragraph("Mind      ", sentence(warning.message));
+        if (!warning.answer_is_no) told.mind({warning});  // what is missing stands on the list, with why
     if (const auto unpriced =
             std::find_if(answer.missing.begin(), answer.missing.end(),
                          [](const NotOnSale& missing) { return missing.why == NotOnSale::Why::no_price; });
         unpriced != answer.missing.end())
-        text += paragraph("Prices    ", "Say what a pack costs with: baitwright price \"" + unpriced->name + "\"");
-    return text;
+        told.line("Prices", "Say what a pack costs with: baitwright price \"" + unpriced->name + "\"");
+    return told;
 }
 
 Json shop_json(const ShopAnswer& answer) {

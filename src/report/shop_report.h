@@ -1,15 +1,14 @@
 #pragma once
 
-#include <string>
-
 #include "answers/money/shop_sessions.h"
 #include "report/json.h"
 #include "report/rows.h"
+#include "report/told.h"
 
 namespace baitwright {
 
 /// A list to take along, by shop, and what will be left over.
-std::string shop_text(const ShopAnswer& answer);
+Told shop_told(const ShopAnswer& answer);
 
 Json shop_json(const ShopAnswer& answer);
 

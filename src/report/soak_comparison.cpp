@@ -54,8 +54,4 @@ Told soak_comparison_told(const std::vector<SoakAnswer>& answers) {
     return told;
 }
 
-std::string soak_comparison_text(const std::vector<SoakAnswer>& answers) {
-    return soak_comparison_told(answers).text();
-}
-
 }  // namespace baitwright

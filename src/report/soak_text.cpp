@@ -278,8 +278,4 @@ Told soak_told(const SoakAnswer& answer, const SoakTelling& telling) {
     return told;
 }
 
-std::string soak_text(const SoakAnswer& answer, const SoakTelling& telling) {
-    return soak_told(answer, telling).text();
-}
-
 }  // namespace baitwright

@@ -22,10 +22,8 @@ SoakTelling soak_telling(const SoakRequest& request, std::optional<int> ready_at
 
 /// What to pour, how long, how they will be, and the timetable.
 Told soak_told(const SoakAnswer& answer, const SoakTelling& telling);
-std::string soak_text(const SoakAnswer& answer, const SoakTelling& telling);
 
 /// The same soak in waters of different warmth, side by side.
 Told soak_comparison_told(const std::vector<SoakAnswer>& answers);
-std::string soak_comparison_text(const std::vector<SoakAnswer>& answers);
 
 }  // namespace baitwright

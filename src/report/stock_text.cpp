@@ -109,14 +109,13 @@ std::string change_sentence(const ThingChanged& thing, Happening what) {
 }
 
 /// Where a thing's mass came out of several lots: how much out of which.
-std::string by_lot(const ThingChanged& thing, const std::string& margin) {
-    std::string text;
-    if (thing.lots.size() < 2) return text;
+void tell_by_lot(Told& told, const ThingChanged& thing, const std::string& margin) {
+    if (thing.lots.size() < 2) return;
     for (const StockReceipt::Line* line : thing.lots)
-        text += fmt::format("{}{} {} {}; {}\n", margin, shown(magnitude(line->by)),
-                            line->by < Milligrams{} ? "out of" : "into", bag_text(line->lot, line->kind),
-                            line->lot.left == Milligrams{} ? "empty now" : shown(line->lot.left) + " left in it");
-    return text;
+        told.entry(margin,
+                   fmt::format("{} {} {}; {}", shown(magnitude(line->by)), line->by < Milligrams{} ? "out of" : "into",
+                               bag_text(line->lot, line->kind),
+                               line->lot.left == Milligrams{} ? "empty now" : shown(line->lot.left) + " left in it"));
 }
 
 /// What an entry of many things was.
@@ -132,19 +131,26 @@ std::string thing_name(const ThingChanged& thing, const std::vector<ThingChanged
     return twice ? with_kind(thing.name, thing.kind) : thing.name;
 }
 
-std::string receipt_text(const StockReceipt& receipt) {
-    if (receipt.entry == 0) return "none, and the shed never held any\n";
+Told receipt_told(const StockReceipt& receipt) {
+    Told told;
+    if (receipt.entry == 0) {
+        told.say("none, and the shed never held any");
+        return told;
+    }
     const std::vector<ThingChanged> things = things_changed(receipt);
     const bool one_thing = receipt.what != Happening::undone && receipt.what != Happening::booked;
-    if (one_thing && things.size() == 1)
-        return paragraph(things[0].name + ": ",
-                         change_sentence(things[0], receipt.what) + fmt::format(" (entry {})", receipt.entry)) +
-               by_lot(things[0], "  ");
-    std::string text = entry_head(receipt) + "\n";
-    for (const ThingChanged& thing : things)
-        text += paragraph("  " + thing_name(thing, things) + ": ", change_sentence(thing, receipt.what)) +
-                (receipt.what == Happening::undone ? std::string() : by_lot(thing, "    "));
-    return text;
+    if (one_thing && things.size() == 1) {
+        told.entry(things[0].name + ": ",
+                   change_sentence(things[0], receipt.what) + fmt::format(" (entry {})", receipt.entry));
+        tell_by_lot(told, things[0], "  ");
+        return told;
+    }
+    told.heading(entry_head(receipt));
+    for (const ThingChanged& thing : things) {
+        told.entry("  " + thing_name(thing, things) + ": ", change_sentence(thing, receipt.what));
+        if (receipt.what != Happening::undone) tell_by_lot(told, thing, "    ");
+    }
+    return told;
 }
 
 std::string note_of(const StockEntry& entry) {
@@ -162,11 +168,15 @@ std::string signed_mass(Milligrams mass) {
 
 }  // namespace
 
-std::string shed_text(const ShedAnswer& answer) {
-    if (answer.items.empty())
-        return "The shed is empty. Say what is in it, for example\n"
-               "  baitwright stock count \"brown crumb\" 1.5kg\n"
-               "  baitwright stock buy \"brown crumb\" 1kg\n";
+Told shed_told(const ShedAnswer& answer) {
+    Told told;
+    if (answer.items.empty()) {
+        told.as_written(
+            "The shed is empty. Say what is in it, for example\n"
+            "  baitwright stock count \"brown crumb\" 1.5kg\n"
+            "  baitwright stock buy \"brown crumb\" 1kg\n");
+        return told;
+    }
     TextTable table({Align::left, Align::right, Align::left, Align::left, Align::left, Align::left});
     table.row({"in the shed", "left", "kept", "since", "opened", "best before"});
     for (const StockItem& item : answer.items) {
@@ -177,17 +187,20 @@ std::string shed_text(const ShedAnswer& answer) {
                        state_cell(lot), date_text(lot.got_on), date_or_blank(lot.opened_on),
                        best_cell(lot, answer.today)});
     }
-    std::string text = table.text();
+    told.table(std::move(table));
     if (answer.not_shown > 0)
-        text += fmt::format("  and {} more that keep longer; name one to see it\n", answer.not_shown);
-    for (const Warning& warning : answer.warnings) text += "\n" + paragraph("Mind      ", sentence(warning.message));
-    return text;
+        told.entry("  ", fmt::format("and {} more that keep longer; name one to see it", answer.not_shown));
+    for (const Warning& warning : answer.warnings) {
+        told.gap();
+        told.mind({warning});
+    }
+    return told;
 }
 
-std::string stock_change_text(const StockChangeAnswer& answer) {
-    std::string text = receipt_text(answer.receipt);
-    for (const Warning& warning : answer.warnings) text += paragraph("Mind  ", sentence(warning.message));
-    return text;
+Told stock_change_told(const StockChangeAnswer& answer) {
+    Told told = receipt_told(answer.receipt);
+    told.mind(answer.warnings);
+    return told;
 }
 
 std::string booked_text(const StockReceipt& receipt) {
@@ -200,7 +213,12 @@ std::string booked_text(const StockReceipt& receipt) {
     return text;
 }
 
-std::string stock_history_text(const StockHistory& history) {
+Told stock_history_told(const StockHistory& history) {
+    Told told;
+    if (history.entries.empty()) {
+        told.say("The shed never held any " + history.name + ".");
+        return told;
+    }
     TextTable table({Align::left, Align::left, Align::left, Align::right, Align::right, Align::left});
     table.row({"entry", "on", "what", "change", "left", ""});
     Milligrams left;
@@ -209,7 +227,9 @@ std::string stock_history_text(const StockHistory& history) {
         table.row({std::to_string(entry.id), date_text(entry.on), std::string(name_of(entry.what)),
                    signed_mass(change_of(entry)), left == Milligrams{} ? "none" : shown(left), note_of(entry)});
     }
-    return history.name + "\n\n" + table.text();
+    told.title(history.name);
+    told.table(std::move(table));
+    return told;
 }
 
 }  // namespace baitwright

@@ -159,12 +159,11 @@ Json record_of(const Strategy& s) {
 
 }  // namespace
 
-std::string strategy_list_text(const std::vector<Strategy>& strategies) {
-    std::string text;
+Told strategy_list_told(const std::vector<Strategy>& strategies) {
+    Told told;
     for (const Strategy& strategy : strategies)
-        text +=
-            paragraph(fmt::format("  {:<20}  {:<7}  ", strategy.name, shown_moment(strategy.length)), strategy.purpose);
-    return text;
+        told.entry(fmt::format("  {:<20}  {:<7}  ", strategy.name, shown_moment(strategy.length)), strategy.purpose);
+    return told;
 }
 
 Json strategy_list_json(const std::vector<Strategy>& strategies) {
@@ -174,22 +173,24 @@ Json strategy_list_json(const std::vector<Strategy>& strategies) {
     return json;
 }
 
-std::string strategy_text(const Strategy& strategy) {
-    std::string text = fmt::format("{}, {}, {} to spare\n\n", strategy.name, shown_moment(strategy.length),
-                                   shown_percent(strategy.spare));
+Told strategy_told(const Strategy& strategy) {
+    Told told;
+    told.title(fmt::format("{}, {}, {} to spare", strategy.name, shown_moment(strategy.length),
+                           shown_percent(strategy.spare)));
     TextTable table({Align::left, Align::left, Align::left});
     for (const Feed& feed : strategy.feeds) table.row({what_text(feed), how_text(feed), when_text(feed.when)});
     for (const Hookbait& hookbait : strategy.hookbaits)
         table.row({hookbait.of, "on the hook", std::visit(HookbaitText{}, hookbait.amount)});
-    text += table.text() + "\n";
+    told.table(std::move(table));
+    told.gap();
     const std::string water = water_text(strategy.water), pace = pace_text(strategy.pace);
-    if (!water.empty()) text += paragraph("Water     ", water);
-    if (!pace.empty()) text += paragraph("Pace      ", pace);
-    if (!strategy.purpose.empty()) text += paragraph("For       ", strategy.purpose);
-    if (!strategy.avoid.empty()) text += paragraph("Not for   ", strategy.avoid);
-    if (!strategy.why.empty()) text += paragraph("Why       ", strategy.why);
-    if (!strategy.note.empty()) text += paragraph("Note      ", strategy.note);
-    return text;
+    if (!water.empty()) told.line("Water", water);
+    if (!pace.empty()) told.line("Pace", pace);
+    if (!strategy.purpose.empty()) told.line("For", strategy.purpose);
+    if (!strategy.avoid.empty()) told.line("Not for", strategy.avoid);
+    if (!strategy.why.empty()) told.line("Why", strategy.why);
+    if (!strategy.note.empty()) told.line("Note", strategy.note);
+    return told;
 }
 
 Json strategy_json(const Strategy& strategy) {

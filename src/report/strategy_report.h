@@ -1,16 +1,16 @@
 #pragma once
 
-#include <string>
 #include <vector>
 
 #include "bait/strategy.h"
 #include "report/json.h"
+#include "report/told.h"
 
 namespace baitwright {
 
-std::string strategy_list_text(const std::vector<Strategy>& strategies);
+Told strategy_list_told(const std::vector<Strategy>& strategies);
 Json strategy_list_json(const std::vector<Strategy>& strategies);
-std::string strategy_text(const Strategy& strategy);
+Told strategy_told(const Strategy& strategy);
 Json strategy_json(const Strategy& strategy);
 
 }  // namespace baitwright

@@ -19,7 +19,7 @@ namespace {
 
 using Align = TextTable::Align;
 
-std::string shares_table(const SwapAnswer& answer) {
+TextTable shares_table(const SwapAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right});
     table.row({"made of", "was", "is"});
     const auto name = [](const SwapShare& share) {
@@ -29,7 +29,7 @@ std::string shares_table(const SwapAnswer& answer) {
     for (const SwapShare& share : answer.stand_ins) table.row({name(share), "new", shown_percent(share.is)});
     for (const SwapShare& share : answer.rest)
         table.row({name(share), shown_percent(share.was), shown_percent(share.is)});
-    return table.text();
+    return table;
 }
 
 std::string value_text(const SwapChange& change, double value) {
@@ -58,14 +58,14 @@ std::string colour_text(const SwapAnswer& answer) {
     return listed(words);
 }
 
-std::string changes_table(const SwapAnswer& answer) {
+TextTable changes_table(const SwapAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right, Align::left});
     table.row({"of the dry mix", "was", "is", ""});
     for (const SwapChange& change : answer.changes)
         if (!is_colour(change))
             table.row({change.name, value_text(change, change.was), value_text(change, change.is),
                        change.steps >= 1 ? "you will notice" : ""});
-    return table.text();
+    return table;
 }
 
 std::string water_text(const SwapAnswer& answer) {
@@ -121,23 +121,26 @@ double json_value(const SwapChange& change, double value) {
 
 }  // namespace
 
-std::string swap_text(const SwapAnswer& answer) {
-    std::string text =
-        paragraph("", fmt::format("{} without {}: the closest match", answer.recipe, listed(answer.without)));
-    text += "\n" + shares_table(answer) + "\n" + changes_table(answer) + "\n";
+Told swap_told(const SwapAnswer& answer) {
+    Told told;
+    told.title(fmt::format("{} without {}: the closest match", answer.recipe, listed(answer.without)));
+    told.table(shares_table(answer));
+    told.gap();
+    told.table(changes_table(answer));
+    told.gap();
     const std::string colour = colour_text(answer);
-    text += paragraph("Colour    ", colour.empty() ? "About as before." : sentence(colour));
-    text += paragraph("Water     ", water_text(answer));
-    text += paragraph("Feel      ", feel_text(answer));
+    told.line("Colour", colour.empty() ? "About as before." : sentence(colour));
+    told.line("Water", water_text(answer));
+    told.line("Feel", feel_text(answer));
     if (answer.price_was && answer.price_is)
-        text += paragraph("Price     ", fmt::format("{} a kilo, in place of {}, by the smallest packs.",
-                                                    shown_rate(*answer.price_is, *answer.currency),
-                                                    shown_rate(*answer.price_was, *answer.currency)));
-    text += paragraph("How close ", closeness_text(answer));
-    for (const Warning& warning : answer.warnings) text += paragraph("Mind      ", sentence(warning.message));
+        told.line("Price", fmt::format("{} a kilo, in place of {}, by the smallest packs.",
+                                       shown_rate(*answer.price_is, *answer.currency),
+                                       shown_rate(*answer.price_was, *answer.currency)));
+    told.line("How close", closeness_text(answer));
+    told.mind(answer.warnings);
     for (const std::string& caution : caution_sentences(answer.new_cautions))
-        text += paragraph("Take care ", "New in it. " + caution);
-    return text;
+        told.line("Take care", "New in it. " + caution);
+    return told;
 }
 
 Json swap_json(const SwapAnswer& answer) {

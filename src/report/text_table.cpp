@@ -100,7 +100,7 @@ std::string TextTable::text() const {
         for (std::size_t i = 0; i < cells.size(); ++i) widths[i] = std::max(widths[i], text_width(cells[i]));
     std::size_t others = indent.size();
     for (std::size_t i = 1; i < widths.size(); ++i) others += widths[i] + between.size();
-    const std::size_t room = page_width > others + 12 ? page_width - others : 12;
+    const std::size_t room = text_columns > others + 12 ? text_columns - others : 12;
     widths[0] = std::min(widths[0], room);
     std::string text;
     for (const auto& cells : rows_) {
@@ -131,7 +131,7 @@ std::string sentence(std::string text) {
 std::string paragraph(std::string_view first, std::string_view text) {
     std::string result;
     std::string lead(first);
-    for (const std::string& line : broken_at_blanks(for_terminal(text), page_width - text_width(first))) {
+    for (const std::string& line : broken_at_blanks(for_terminal(text), text_columns - text_width(first))) {
         std::string whole = lead + line;
         trim_right(whole);
         result += whole + "\n";

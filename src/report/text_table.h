@@ -7,10 +7,10 @@
 namespace baitwright {
 
 /// The widest line we print.
-inline constexpr std::size_t page_width = 80;
+inline constexpr std::size_t text_columns = 80;
 
 /// A table in plain text: the first column to the left, the others to the right unless told otherwise, two blanks
-/// between, indented by two. The first column is broken over lines where the whole would pass `page_width`.
+/// between, indented by two. The first column is broken over lines where the whole would pass `text_columns`.
 class TextTable {
 public:
     enum class Align { left, right };
@@ -33,7 +33,7 @@ private:
 /// Columns that a text takes on a terminal: accents and wide letters counted right.
 std::size_t text_width(std::string_view text);
 
-/// A paragraph broken at blanks so that no line passes `page_width`; the first line starts with `first`, the others
+/// A paragraph broken at blanks so that no line passes `text_columns`; the first line starts with `first`, the others
 /// with as many blanks. Ends with a line end.
 std::string paragraph(std::string_view first, std::string_view text);
 

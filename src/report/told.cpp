@@ -44,6 +44,12 @@ std::string piece_text(const Told::Piece& piece) {
             return paragraph("", piece.text) + "\n";
         case Kind::heading:
             return piece.text + "\n";
+        case Kind::say:
+            return paragraph("", piece.text);
+        case Kind::entry:
+            return paragraph(piece.label, piece.text);
+        case Kind::as_written:
+            return piece.text;
         case Kind::line:
             return paragraph(to_left(piece.label, told_label_width), piece.text);
         case Kind::amounts:
@@ -60,8 +66,14 @@ std::string piece_text(const Told::Piece& piece) {
     return "\n";
 }
 
+std::string without_blanks(const std::string& text) {
+    const auto from = text.find_first_not_of(' ');
+    return from == std::string::npos ? std::string() : text.substr(from, text.find_last_not_of(' ') + 1 - from);
+}
+
 const char* kind_name(Kind kind) {
-    constexpr std::array<const char*, 8> names{"title", "heading", "line", "amounts", "row", "step", "table", "gap"};
+    constexpr std::array<const char*, 11> names{"title", "heading", "say",   "line",       "entry", "amounts",
+                                                "row",   "step",    "table", "as_written", "gap"};
     return names[static_cast<std::size_t>(kind)];
 }
 
@@ -74,7 +86,7 @@ Json columns_json(const TextTable& table) {
 
 Json piece_json(const Told::Piece& piece) {
     Json json{{"kind", kind_name(piece.kind)}};
-    if (!piece.label.empty()) json["label"] = piece.label;
+    if (const std::string label = without_blanks(piece.label); !label.empty()) json["label"] = label;
     if (!piece.cells.empty()) json["cells"] = piece.cells;
     if (!piece.text.empty()) json["text"] = with_degree_signs(piece.text);
     if (piece.kind == Kind::table) {
@@ -101,6 +113,20 @@ void Told::title(std::string text) {
 void Told::heading(std::string text) {
     steps_ = 0;
     next(Kind::heading).text = std::move(text);
+}
+
+void Told::say(std::string text) {
+    next(Kind::say).text = std::move(text);
+}
+
+void Told::entry(std::string lead, std::string text) {
+    Piece& piece = next(Kind::entry);
+    piece.label = std::move(lead);
+    piece.text = std::move(text);
+}
+
+void Told::as_written(std::string text) {
+    next(Kind::as_written).text = std::move(text);
 }
 
 void Told::line(std::string label, std::string text) {
@@ -147,6 +173,11 @@ void Told::table(TextTable table) {
 
 void Told::gap() {
     next(Kind::gap);
+}
+
+void Told::add(Told more) {
+    pieces_.insert(pieces_.end(), std::make_move_iterator(more.pieces_.begin()),
+                   std::make_move_iterator(more.pieces_.end()));
 }
 
 std::string Told::text() const {

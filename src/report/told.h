@@ -14,8 +14,20 @@ namespace baitwright {
 class Told {
 public:
     struct Piece {
-        enum class Kind { title, heading, line, amounts, row, step, table, gap } kind = Kind::gap;
-        std::string label;  ///< of a line or amounts: "Makes"; the number of a step
+        enum class Kind {
+            title,
+            heading,
+            say,
+            line,
+            entry,
+            amounts,
+            row,
+            step,
+            table,
+            as_written,
+            gap
+        } kind = Kind::gap;
+        std::string label;  ///< of a line, entry or amounts: "Makes"; the number of a step
         std::vector<std::string>
             cells;  ///< of a row: what stands before the text, "07:35", "5 min"; of amounts: the amounts
         std::string text;
@@ -26,6 +38,12 @@ public:
     void title(std::string text);
     /// Over what follows: "Do this".
     void heading(std::string text);
+    /// A paragraph by itself.
+    void say(std::string text);
+    /// One of a list, behind what it begins with, blanks and all: "  - ", "brown crumb: ".
+    void entry(std::string lead, std::string text);
+    /// Word for word, line for line: a file's text, a label to cut out.
+    void as_written(std::string text);
     /// A paragraph behind its word: "Makes", "Begin". Without a word it goes on from the line before.
     void line(std::string label, std::string text);
     /// What the person should know about the answer, a line each.
@@ -44,6 +62,8 @@ public:
     void table(TextTable table);
     /// An empty line on a terminal.
     void gap();
+    /// Everything of another telling after this.
+    void add(Told more);
 
     [[nodiscard]] const std::vector<Piece>& pieces() const { return pieces_; }
     /// For a terminal, at most 80 columns.

@@ -43,10 +43,6 @@ Told tub_told(const TubAnswer& answer) {
     return told;
 }
 
-std::string tub_text(const TubAnswer& answer) {
-    return tub_told(answer).text();
-}
-
 Json tub_json(const TubAnswer& answer) {
     Json json = json_record("water", answer.warnings);
     json["recipe"] = answer.recipe;

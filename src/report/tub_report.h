@@ -10,7 +10,6 @@ namespace baitwright {
 
 /// Where the tub stands and what puts it right.
 Told tub_told(const TubAnswer& answer);
-std::string tub_text(const TubAnswer& answer);
 Json tub_json(const TubAnswer& answer);
 
 }  // namespace baitwright

@@ -33,14 +33,16 @@ Json record_of(const Venue& venue) {
 
 }  // namespace
 
-std::string venue_list_text(const std::vector<Venue>& venues) {
+Told venue_list_told(const std::vector<Venue>& venues) {
     using Align = TextTable::Align;
     TextTable table({Align::left, Align::right, Align::right, Align::right});
     table.row({"venue", "limits", "bans", "other rules"});
     for (const Venue& venue : venues)
         table.row({venue.name, std::to_string(venue.limits.size()), std::to_string(venue.bans.size()),
                    std::to_string(venue.rules.size())});
-    return table.text();
+    Told told;
+    told.table(std::move(table));
+    return told;
 }
 
 Json venue_list_json(const std::vector<Venue>& venues) {
@@ -50,14 +52,15 @@ Json venue_list_json(const std::vector<Venue>& venues) {
     return json;
 }
 
-std::string venue_text(const Venue& venue) {
-    std::string text = venue.name + "\n\n";
-    for (const VenueLimit& limit : venue.limits) text += paragraph("Limit     ", sentence(rule_text(limit)));
-    for (const VenueBan& ban : venue.bans) text += paragraph("Ban       ", sentence(rule_text(ban)));
-    for (const std::string& rule : venue.rules) text += paragraph("Rule      ", sentence(rule));
-    if (!venue.note.empty()) text += paragraph("Note      ", venue.note);
-    return text + paragraph("First     ",
-                            "What is written at the water and the byelaws count; this is only your note of them.");
+Told venue_told(const Venue& venue) {
+    Told told;
+    told.title(venue.name);
+    for (const VenueLimit& limit : venue.limits) told.line("Limit", sentence(rule_text(limit)));
+    for (const VenueBan& ban : venue.bans) told.line("Ban", sentence(rule_text(ban)));
+    for (const std::string& rule : venue.rules) told.line("Rule", sentence(rule));
+    if (!venue.note.empty()) told.line("Note", venue.note);
+    told.line("First", "What is written at the water and the byelaws count; this is only your note of them.");
+    return told;
 }
 
 Json venue_json(const Venue& venue) {

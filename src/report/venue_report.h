@@ -1,16 +1,16 @@
 #pragma once
 
-#include <string>
 #include <vector>
 
 #include "bait/venue.h"
 #include "report/json.h"
+#include "report/told.h"
 
 namespace baitwright {
 
-std::string venue_list_text(const std::vector<Venue>& venues);
+Told venue_list_told(const std::vector<Venue>& venues);
 Json venue_list_json(const std::vector<Venue>& venues);
-std::string venue_text(const Venue& venue);
+Told venue_told(const Venue& venue);
 Json venue_json(const Venue& venue);
 
 }  // namespace baitwright

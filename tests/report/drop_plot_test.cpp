@@ -142,8 +142,8 @@ TEST_CASE("a drop's words send nobody further past a patch than it reaches, and 
             CHECK(answer.start_beyond <= 0.5 * answer.length.most + half_section);
         }
     }
-    const std::string right = drop_text(drawn_drop(a_ball, 30, "firm")),
-                      left = drop_text(drawn_drop(a_ball, -30, "firm"));
+    const std::string right = drop_told(drawn_drop(a_ball, 30, "firm")).text(),
+                      left = drop_told(drawn_drop(a_ball, -30, "firm")).text();
     CHECK(has(right, "down the top"));
     CHECK(right == left);
 }

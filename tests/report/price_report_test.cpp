@@ -25,12 +25,12 @@ TEST_CASE("no cell of the prices begins or ends with a comma, whatever is known 
     for (const char* on : {"", "2026-03-01"})
         for (const int said : {0, 1, 2, 3, 4, 5, 6, 7}) {
             const PriceLine line = priced_line(on, (said & 1) != 0, (said & 2) != 0, (said & 4) != 0);
-            const std::string text = price_list_text(price_list({line}));
+            const std::string text = price_list_told(price_list({line})).text();
             INFO(text);
             CHECK(text.find(" ,") == std::string::npos);
             CHECK(text.find(",\n") == std::string::npos);
             CHECK(text.find(", ,") == std::string::npos);
         }
-    CHECK(price_list_text(price_list({priced_line("", true, false, true)})).find("bait barn  in use") !=
+    CHECK(price_list_told(price_list({priced_line("", true, false, true)})).text().find("bait barn  in use") !=
           std::string::npos);
 }

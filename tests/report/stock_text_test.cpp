@@ -109,7 +109,7 @@ std::map<std::string, OfOneThing> sums_in(const Json& receipt) {
 TEST_CASE("what an entry is told to have done to a thing is what its JSON sums to for that thing") {
     CHECK(rc::check([] {
         const StockReceipt receipt = any_receipt();
-        const std::string text = stock_change_text({receipt, {}});
+        const std::string text = stock_change_told({receipt, {}}).text();
         for (const auto& [name, sum] : sums_in(receipt_json(receipt))) {
             const std::string line = line_of(text, name + ": ");
             RC_LOG() << text << name << " " << sum.change << " g, " << sum.left << " g left\n";
@@ -133,7 +133,7 @@ TEST_CASE("a lot is told under its own thing, each once") {
         receipt.what = Happening::booked;
         receipt.session = "far bank";
         for (StockReceipt::Line& line : receipt.lines) line.by = {-std::abs(line.by.count)};
-        const std::string text = stock_change_text({receipt, {}});
+        const std::string text = stock_change_told({receipt, {}}).text();
         RC_ASSERT(text.rfind("out of the shed for far bank (entry ", 0) == 0);
         std::string thing;
         std::map<std::string, int> lots;
@@ -155,7 +155,8 @@ TEST_CASE("what the shed and its history tell in all is what their JSON says") {
         }
         const ShedAnswer shed = shed_answer({item}, 0, today);
         const double left = shed_json(shed).at("items")[0].at("left_g").number();
-        RC_ASSERT(says(line_of(shed_text(shed), item.lots.size() > 1 ? "crumb, in all" : "crumb"), grams_shown(left)));
+        RC_ASSERT(
+            says(line_of(shed_told(shed).text(), item.lots.size() > 1 ? "crumb, in all" : "crumb"), grams_shown(left)));
 
         StockHistory history{"crumb", {}};
         for (std::int64_t id = 1; id <= some(1, 5); ++id) {
@@ -166,7 +167,7 @@ TEST_CASE("what the shed and its history tell in all is what their JSON says") {
                 entry.changes.push_back({lots, {1000 * some(1, 900)}});
             history.entries.push_back(entry);
         }
-        const std::string text = stock_history_text(history);
+        const std::string text = stock_history_told(history).text();
         const Json told = stock_history_json(history);
         for (const Json& entry : told.at("entries")) {
             const std::string line = line_of(text, std::to_string(static_cast<int>(entry.at("entry").number())) + " ");

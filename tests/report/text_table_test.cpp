@@ -21,7 +21,7 @@ TEST_CASE("a table lines up its columns and breaks long names") {
     std::size_t start = 0;
     const std::string text = long_names.text();
     for (std::size_t end = text.find('\n'); end != std::string::npos; end = text.find('\n', start)) {
-        CHECK(text_width(text.substr(start, end - start)) <= page_width);
+        CHECK(text_width(text.substr(start, end - start)) <= text_columns);
         start = end + 1;
     }
 }

@@ -229,7 +229,7 @@ TEST_CASE("a plan without a clock tells how long before the start its jobs are, 
     bool evening = false;
     for (const PrepJob& job : plan.prep) evening = evening || job.at < -8.0 * hour;
     CHECK(evening);
-    const std::string text = plan_text(plan);
+    const std::string text = plan_told(plan).text();
     for (std::size_t at = text.find(" -"); at != std::string::npos; at = text.find(" -", at + 1))
         CHECK_FALSE((text[at + 2] >= '0' && text[at + 2] <= '9'));
     CHECK_THAT(text, Catch::Contains("before    hands  do this") && Catch::Contains("12 h"));

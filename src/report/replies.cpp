@@ -1,0 +1,117 @@
+#include "report/replies.h"
+
+#include <algorithm>
+
+#include "report/advise_report.h"
+#include "report/cost_report.h"
+#include "report/dose_report.h"
+#include "report/drop_report.h"
+#include "report/dry_report.h"
+#include "report/mix_json.h"
+#include "report/mix_text.h"
+#include "report/plan_report.h"
+#include "report/shop_report.h"
+#include "report/soak_json.h"
+#include "report/stock_json.h"
+#include "report/stock_text.h"
+#include "report/swap_report.h"
+#include "report/tub_report.h"
+
+namespace baitwright {
+
+namespace {
+
+/// An answer whose warnings say whether it is no.
+template <class Answer>
+Reply warned(Answer answer, Told (*told)(const Answer&), Json (*json)(const Answer&),
+             Rows (*rows)(const Answer&) = nullptr) {
+    const int status = status_of(answer.warnings);
+    return reply_of(std::move(answer), told, json, rows, status);
+}
+
+}  // namespace
+
+Reply mix_reply(MixAnswer answer) {
+    return warned(std::move(answer), mix_told, mix_json, mix_rows);
+}
+
+Reply tub_reply(TubAnswer answer) {
+    return reply_of(std::move(answer), tub_told, tub_json);
+}
+
+Reply dose_reply(DoseAnswer answer) {
+    return warned(std::move(answer), dose_told, dose_json, dose_rows);
+}
+
+Reply dry_reply(DryAnswer answer) {
+    return reply_of(std::move(answer), dry_told, dry_json);
+}
+
+Reply soak_reply(SoakAnswer answer, const SoakTelling& telling) {
+    const auto kept = std::make_shared<const SoakAnswer>(std::move(answer));
+    return {status_of(kept->warnings), [kept, telling] { return soak_told(*kept, telling); },
+            [kept] { return soak_json(*kept); }, [kept] { return soak_rows({*kept}); }};
+}
+
+Reply soak_comparison_reply(std::vector<SoakAnswer> answers) {
+    const int status = status_of(answers.front().warnings);
+    return reply_of(std::move(answers), soak_comparison_told, soak_comparison_json, soak_rows, status);
+}
+
+Reply drop_reply(DropAnswer answer) {
+    Reply reply = warned(answer, drop_told, drop_json);
+    reply.rows = [answer = std::move(answer)] { return drop_rows({answer}); };
+    return reply;
+}
+
+Reply drop_comparison_reply(std::vector<DropAnswer> answers) {
+    return reply_of(std::move(answers), drop_comparison_told, drop_comparison_json, drop_rows);
+}
+
+Reply cost_reply(StrategyCost cost) {
+    const int status = cost.complete() ? 0 : 1;
+    return reply_of(std::move(cost), cost_told, cost_json, cost_rows, status);
+}
+
+Reply compare_reply(StrategyComparison comparison) {
+    const bool complete = std::all_of(comparison.costs.begin(), comparison.costs.end(),
+                                      [](const StrategyCost& cost) { return cost.complete(); });
+    return reply_of(std::move(comparison), compare_told, compare_json, compare_rows, complete ? 0 : 1);
+}
+
+Reply shop_reply(ShopAnswer answer) {
+    const int status = answer.complete() ? 0 : 1;
+    return reply_of(std::move(answer), shop_told, shop_json, shop_rows, status);
+}
+
+Reply plan_reply(SessionPlan plan) {
+    const int status = plan.breaches.empty() ? status_of(plan.warnings) : 1;
+    return reply_of<SessionPlan>(std::move(plan), plan_told, plan_json, nullptr, status);
+}
+
+Reply rest_reply(SessionPlan plan, RestOfSession rest) {
+    const auto kept = std::make_shared<const std::pair<SessionPlan, RestOfSession>>(std::move(plan), std::move(rest));
+    return {0, [kept] { return rest_told(kept->first, kept->second); },
+            [kept] { return rest_json(kept->first, kept->second); }};
+}
+
+Reply advise_reply(AdviseAnswer answer) {
+    return reply_of(std::move(answer), advise_told, advise_json);
+}
+
+Reply swap_reply(SwapAnswer answer) {
+    return reply_of(std::move(answer), swap_told, swap_json, swap_rows);
+}
+
+Reply stock_change_reply(const std::string& command, StockChangeAnswer answer) {
+    const auto kept = std::make_shared<const StockChangeAnswer>(std::move(answer));
+    return {0, [kept] { return stock_change_told(*kept); },
+            [kept, command] { return stock_change_json(command, *kept); }, [kept] { return stock_change_rows(*kept); }};
+}
+
+Reply change_reply(const std::string& command, std::vector<NamedChange> changes) {
+    return {0, [changes] { return change_told(changes); },
+            [command, changes] { return change_json(command, changes); }};
+}
+
+}  // namespace baitwright
