@@ -1,4 +1,4 @@
-#include "cli/command_advise.h"
+#include "cli/commands.h"
 
 #include "answers/strategy/advise.h"
 #include "cli/result_formats.h"

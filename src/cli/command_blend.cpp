@@ -1,4 +1,4 @@
-#include "cli/command_blend.h"
+#include "cli/commands.h"
 
 #include "answers/blend/blend_mix.h"
 #include "answers/blend/share_batch.h"

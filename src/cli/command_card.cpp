@@ -1,4 +1,4 @@
-#include "cli/command_card.h"
+#include "cli/commands.h"
 
 #include "cli/load_module.h"
 #include "cli/output_file.h"

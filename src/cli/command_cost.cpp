@@ -1,4 +1,4 @@
-#include "cli/command_cost.h"
+#include "cli/commands.h"
 
 #include <algorithm>
 

@@ -1,4 +1,4 @@
-#include "cli/command_dose.h"
+#include "cli/commands.h"
 
 #include "answers/mix/dose_amounts.h"
 #include "cli/result_formats.h"

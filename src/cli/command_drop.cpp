@@ -1,4 +1,4 @@
-#include "cli/command_drop.h"
+#include "cli/commands.h"
 
 #include "answers/drop/compare_drops.h"
 #include "answers/drop/drop_feed.h"

@@ -1,4 +1,4 @@
-#include "cli/command_dry.h"
+#include "cli/commands.h"
 
 #include "answers/mix/dry_out.h"
 #include "cli/result_formats.h"

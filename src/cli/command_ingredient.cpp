@@ -1,4 +1,4 @@
-#include "cli/command_ingredient.h"
+#include "cli/commands.h"
 
 #include "cli/old_versions.h"
 #include "cli/result_formats.h"

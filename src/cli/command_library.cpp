@@ -1,4 +1,4 @@
-#include "cli/command_library.h"
+#include "cli/commands.h"
 
 #include "answers/mix/measured_marks.h"
 #include "cli/output_file.h"

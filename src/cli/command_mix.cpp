@@ -1,4 +1,4 @@
-#include "cli/command_mix.h"
+#include "cli/commands.h"
 
 #include "answers/mix/answer_mix.h"
 #include "cli/mix_flags.h"

@@ -1,4 +1,4 @@
-#include "cli/command_page.h"
+#include "cli/commands.h"
 
 #include <fmt/format.h>
 
@@ -9,7 +9,6 @@
 #include "answers/shared/stale_prices.h"
 #include "cli/cost_flags.h"
 #include "cli/output_file.h"
-#include "cli/program.h"
 #include "cli/result_formats.h"
 #include "files/disk.h"
 #include "library/named.h"

@@ -1,4 +1,4 @@
-#include "cli/command_plan.h"
+#include "cli/commands.h"
 
 #include "answers/plan/rest_of_session.h"
 #include "cli/plan_flags.h"

@@ -1,4 +1,4 @@
-#include "cli/command_price.h"
+#include "cli/commands.h"
 
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"

@@ -1,4 +1,4 @@
-#include "cli/command_recipe.h"
+#include "cli/commands.h"
 
 #include "answers/mix/odd_mix.h"
 #include "bait/resolved_mix.h"

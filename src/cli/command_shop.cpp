@@ -1,4 +1,4 @@
-#include "cli/command_shop.h"
+#include "cli/commands.h"
 
 #include "answers/money/shop_sessions.h"
 #include "cli/cost_flags.h"

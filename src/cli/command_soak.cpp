@@ -1,4 +1,4 @@
-#include "cli/command_soak.h"
+#include "cli/commands.h"
 
 #include "answers/pellets/soak_pellets.h"
 #include "cli/picture_file.h"

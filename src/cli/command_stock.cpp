@@ -1,4 +1,4 @@
-#include "cli/command_stock.h"
+#include "cli/commands.h"
 
 #include <limits>
 

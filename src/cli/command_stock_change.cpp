@@ -1,7 +1,8 @@
+#include "cli/commands.h"
+
 #include <cmath>
 
 #include "bait/stock_rules.h"
-#include "cli/command_stock.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "library/change_shed.h"

@@ -1,5 +1,6 @@
+#include "cli/commands.h"
+
 #include "answers/strategy/unroll_strategy.h"
-#include "cli/command_stock.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "library/named.h"

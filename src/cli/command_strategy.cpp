@@ -1,4 +1,4 @@
-#include "cli/command_strategy.h"
+#include "cli/commands.h"
 
 #include "answers/strategy/odd_strategy.h"
 #include "cli/checked.h"

@@ -1,4 +1,4 @@
-#include "cli/command_swap.h"
+#include "cli/commands.h"
 
 #include "answers/blend/swap_ingredient.h"
 #include "cli/load_solver.h"

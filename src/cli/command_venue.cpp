@@ -1,4 +1,4 @@
-#include "cli/command_venue.h"
+#include "cli/commands.h"
 
 #include "cli/checked.h"
 #include "cli/result_formats.h"

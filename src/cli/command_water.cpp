@@ -1,4 +1,4 @@
-#include "cli/command_water.h"
+#include "cli/commands.h"
 
 #include "answers/mix/right_a_mix.h"
 #include "cli/result_formats.h"

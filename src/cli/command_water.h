@@ -1,9 +1,0 @@
-#pragma once
-
-#include "cli/command.h"
-
-namespace baitwright {
-
-CommandSpec command_water();
-
-}  // namespace baitwright

@@ -1,0 +1,56 @@
+#pragma once
+
+#include "cli/command.h"
+
+/// Every command, in the order in which help shows them: each stands in the file of its first word, `command_soak.cpp`.
+namespace baitwright {
+
+CommandSpec command_mix();
+CommandSpec command_water();
+CommandSpec command_soak();
+CommandSpec command_dose();
+CommandSpec command_drop();
+CommandSpec command_dry();
+CommandSpec command_cost();
+CommandSpec command_compare();
+CommandSpec command_plan();
+CommandSpec command_advise();
+CommandSpec command_card();
+CommandSpec command_page();
+CommandSpec command_shop();
+CommandSpec command_swap();
+CommandSpec command_blend();
+CommandSpec command_ingredient_list();
+CommandSpec command_ingredient_show();
+CommandSpec command_ingredient_add();
+CommandSpec command_ingredient_measure();
+CommandSpec command_ingredient_import();
+CommandSpec command_ingredient_export();
+CommandSpec command_recipe_list();
+CommandSpec command_recipe_show();
+CommandSpec command_recipe_check();
+CommandSpec command_recipe_add();
+CommandSpec command_strategy_list();
+CommandSpec command_strategy_show();
+CommandSpec command_strategy_check();
+CommandSpec command_strategy_add();
+CommandSpec command_venue_list();
+CommandSpec command_venue_show();
+CommandSpec command_venue_check();
+CommandSpec command_stock();
+CommandSpec command_stock_history();
+CommandSpec command_stock_buy();
+CommandSpec command_stock_keep();
+CommandSpec command_stock_count();
+CommandSpec command_stock_use();
+CommandSpec command_stock_waste();
+CommandSpec command_stock_undo();
+CommandSpec command_stock_session();
+CommandSpec command_price();
+CommandSpec command_price_list();
+CommandSpec command_price_history();
+
+/// The number of this build, as CMake knows it.
+const char* program_version();
+
+}  // namespace baitwright
