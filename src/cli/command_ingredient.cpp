@@ -5,7 +5,7 @@
 #include "files/ingredient_csv.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
-#include "report/ingredient_report.h"
+#include "report/entry_replies.h"
 
 namespace baitwright {
 
@@ -34,13 +34,13 @@ CommandResult list_ingredients(const Arguments& arguments, const Surroundings& a
         if (!kind || ingredient.kind == *kind) ingredients.push_back(std::move(ingredient));
     }
     if (arguments.has("--csv")) return {csv_text(ingredients), 0};  // as a file that can be taken in again
-    return given(arguments, reply_of(ingredients, ingredient_list_told, ingredient_list_json));
+    return given(arguments, ingredient_list_reply(std::move(ingredients)));
 }
 
 CommandResult show_ingredient(const Arguments& arguments, const Surroundings& around) {
     if (arguments.has("--old")) return old_versions(arguments, around, "ingredient");
     const Ingredient ingredient = open_library(around.library)->ingredient(arguments.words().front());
-    return given(arguments, reply_of(ingredient, ingredient_told, ingredient_json));
+    return given(arguments, ingredient_reply(ingredient));
 }
 
 }  // namespace

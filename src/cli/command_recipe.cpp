@@ -6,8 +6,7 @@
 #include "cli/old_versions.h"
 #include "cli/result_formats.h"
 #include "library/named.h"
-#include "report/recipe_report.h"
-#include "report/rows.h"
+#include "report/entry_replies.h"
 
 namespace baitwright {
 
@@ -17,14 +16,14 @@ CommandResult list_recipes(const Arguments& arguments, const Surroundings& aroun
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<Recipe> recipes;
     for (const std::string& name : shelf->recipe_names()) recipes.push_back(shelf->recipe(name));
-    return given(arguments, reply_of(recipes, recipe_list_told, recipe_list_json, recipe_list_rows));
+    return given(arguments, recipe_list_reply(std::move(recipes)));
 }
 
 CommandResult show_recipe(const Arguments& arguments, const Surroundings& around) {
     if (arguments.has("--old")) return old_versions(arguments, around, "mix");
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Recipe recipe = named_recipe(arguments.words().front(), *shelf).value;
-    return given(arguments, reply_of(recipe, recipe_told, recipe_json));
+    return given(arguments, recipe_reply(recipe));
 }
 
 CommandResult check_recipe(const Arguments& arguments, const Surroundings& around) {

@@ -8,9 +8,8 @@
 #include "library/all_faults.h"
 #include "library/change_library.h"
 #include "library/named.h"
+#include "report/entry_replies.h"
 #include "report/replies.h"
-#include "report/rows.h"
-#include "report/strategy_report.h"
 
 namespace baitwright {
 
@@ -20,14 +19,14 @@ CommandResult list_strategies(const Arguments& arguments, const Surroundings& ar
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<Strategy> strategies;
     for (const std::string& name : shelf->strategy_names()) strategies.push_back(shelf->strategy(name));
-    return given(arguments, reply_of(strategies, strategy_list_told, strategy_list_json, strategy_list_rows));
+    return given(arguments, strategy_list_reply(std::move(strategies)));
 }
 
 CommandResult show_strategy(const Arguments& arguments, const Surroundings& around) {
     if (arguments.has("--old")) return old_versions(arguments, around, "strategy");
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Strategy strategy = named_strategy(arguments.words().front(), *shelf).value;
-    return given(arguments, reply_of(strategy, strategy_told, strategy_json));
+    return given(arguments, strategy_reply(strategy));
 }
 
 CommandResult check_strategy(const Arguments& arguments, const Surroundings& around) {

@@ -3,7 +3,7 @@
 #include "cli/checked.h"
 #include "cli/result_formats.h"
 #include "library/named.h"
-#include "report/venue_report.h"
+#include "report/entry_replies.h"
 
 namespace baitwright {
 
@@ -11,13 +11,13 @@ namespace {
 
 CommandResult list_venues(const Arguments& arguments, const Surroundings& around) {
     const std::vector<Venue> venues = all_venues(around.library);
-    return given(arguments, reply_of(venues, venue_list_told, venue_list_json));
+    return given(arguments, venue_list_reply(std::move(venues)));
 }
 
 CommandResult show_venue(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Venue venue = named_venue(arguments.words().front(), around.library, *shelf).value;
-    return given(arguments, reply_of(venue, venue_told, venue_json));
+    return given(arguments, venue_reply(venue));
 }
 
 CommandResult check_venue(const Arguments& arguments, const Surroundings& around) {

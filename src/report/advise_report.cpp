@@ -1,4 +1,4 @@
-#include "report/advise_report.h"
+#include "report/replies.h"
 
 #include <fmt/format.h>
 
@@ -122,8 +122,6 @@ Json feed_json(const AdvisedFeed& feed) {
     return json;
 }
 
-}  // namespace
-
 Told advise_told(const AdviseAnswer& answer) {
     Told told;
     told.title("Advice for " + circumstances_text(answer.now));
@@ -167,6 +165,12 @@ Json advise_json(const AdviseAnswer& answer) {
     json["strategies"] = strategies;
     json["mixes"] = mixes;
     return json;
+}
+
+}  // namespace
+
+Reply advise_reply(AdviseAnswer answer) {
+    return reply_of(std::move(answer), advise_told, advise_json);
 }
 
 }  // namespace baitwright

@@ -1,8 +1,9 @@
-#include "report/dose_report.h"
+#include "report/replies.h"
 
 #include <fmt/format.h>
 
 #include "bait/kitchen_rounding.h"
+#include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/text_table.h"
@@ -19,8 +20,6 @@ std::string solution_text(const Solution& solution) {
     if (solution.water_activity) text += fmt::format("; water activity {:.2f}", double(*solution.water_activity));
     return text + ".";
 }
-
-}  // namespace
 
 Told dose_told(const DoseAnswer& answer) {
     std::string head = fmt::format("{} of {}", shown_mass(answer.dry_mass), answer.of);
@@ -67,6 +66,21 @@ Json dose_json(const DoseAnswer& answer) {
         answer.solution && answer.solution->density ? Json(answer.solution->density->in(gram_per_millilitre)) : Json();
     json["water_activity"] = answer.solution ? number_or_null(answer.solution->water_activity) : Json();
     return json;
+}
+
+Rows dose_rows(const DoseAnswer& answer) {
+    Rows rows{{"name", "mass_g", "volume_ml", "g_per_kg_dry", "of_label_max", "wetting_g"}};
+    for (const DoseLine& line : answer.additives)
+        rows.push_back({line.name, number_text(line.mass.in(gram)), number_text(line.volume.in(millilitre)),
+                        number_text(line.per_dry * 1000.0), line.of_label_max ? number_text(*line.of_label_max) : "",
+                        number_text(line.wetting.in(gram))});
+    return rows;
+}
+
+}  // namespace
+
+Reply dose_reply(DoseAnswer answer) {
+    return warned(std::move(answer), dose_told, dose_json, dose_rows);
 }
 
 }  // namespace baitwright

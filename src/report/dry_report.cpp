@@ -1,4 +1,4 @@
-#include "report/dry_report.h"
+#include "report/replies.h"
 
 #include <fmt/format.h>
 
@@ -19,8 +19,6 @@ std::string leaves_line(const DryAnswer& answer) {
     if (!latest) return fmt::format("It is drier than {} after {} at the soonest.", answer.feel, shown_time(*soonest));
     return fmt::format("It is drier than {} after {} to {}.", answer.feel, shown_time(*soonest), shown_time(*latest));
 }
-
-}  // namespace
 
 Told dry_told(const DryAnswer& answer) {
     Told told;
@@ -56,6 +54,12 @@ Json dry_json(const DryAnswer& answer) {
     json["water_to_spray_g"] = {{"low", answer.to_spray.low.in(gram)}, {"high", answer.to_spray.high.in(gram)}};
     json["wetness_after"] = {{"low", double(answer.wetness_after_high)}, {"high", double(answer.wetness_after_low)}};
     return json;
+}
+
+}  // namespace
+
+Reply dry_reply(DryAnswer answer) {
+    return reply_of(std::move(answer), dry_told, dry_json);
 }
 
 }  // namespace baitwright

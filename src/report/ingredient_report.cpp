@@ -1,4 +1,4 @@
-#include "report/ingredient_report.h"
+#include "report/entry_replies.h"
 
 #include <fmt/format.h>
 
@@ -100,8 +100,6 @@ std::string composition_text(const Composition& composition) {
     return text.empty() ? text : text + " (" + source + ")";
 }
 
-}  // namespace
-
 Told ingredient_list_told(const std::vector<Ingredient>& ingredients) {
     TextTable table({Align::left, Align::left, Align::right, Align::right, Align::right});
     table.row({"ingredient", "kind", "loose", "holds / slumps", "price"});
@@ -154,6 +152,16 @@ Json ingredient_json(const Ingredient& ingredient) {
     Json json = json_record("ingredient show", {});
     json.update(record_of(ingredient));
     return json;
+}
+
+}  // namespace
+
+Reply ingredient_list_reply(std::vector<Ingredient> ingredients) {
+    return reply_of(std::move(ingredients), ingredient_list_told, ingredient_list_json);
+}
+
+Reply ingredient_reply(Ingredient ingredient) {
+    return reply_of(std::move(ingredient), ingredient_told, ingredient_json);
 }
 
 }  // namespace baitwright

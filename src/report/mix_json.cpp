@@ -1,5 +1,6 @@
 #include "report/mix_json.h"
 
+#include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/mix_steps.h"
 #include "report/stock_json.h"
@@ -128,6 +129,35 @@ Json mix_json(const MixAnswer& answer) {
     json["steps"] = mix_steps(answer);
     json["cautions"] = answer.cautions;
     return json;
+}
+
+namespace {
+
+std::string minor_text(const std::optional<Money>& money) {
+    return money ? std::to_string(money->minor()) : "";
+}
+std::string code_text(const std::optional<Money>& money) {
+    return money ? std::string(money->currency().code) : "";
+}
+
+}  // namespace
+
+Rows mix_rows(const MixAnswer& answer) {
+    Rows rows{
+        {"what", "name", "mass_g", "volume_ml", "share", "free_offerings", "cost_minor", "currency", "kitchen_g"}};
+    for (const PartAnswer& part : answer.parts)
+        rows.push_back({part.prepare == Preparation::soaked ? "part, soaked" : "part", part.name,
+                        number_text(part.mass.in(gram)), number_text(part.volume.in(millilitre)),
+                        number_text(part.share), number_text(part.free_offerings), minor_text(part.cost),
+                        code_text(part.cost), number_text(part.kitchen_mass.in(gram))});
+    for (const AdditiveAnswer& additive : answer.additives)
+        rows.push_back({"additive", additive.name, number_text(additive.mass.in(gram)),
+                        number_text(additive.volume.in(millilitre)), "", "", minor_text(additive.cost),
+                        code_text(additive.cost), ""});
+    rows.push_back({"water", "water", number_text(answer.water_to_add.in(gram)),
+                    number_text(answer.water_to_add.in(gram)), "", "", "", "",
+                    number_text(answer.kitchen_water.in(gram))});
+    return rows;
 }
 
 }  // namespace baitwright

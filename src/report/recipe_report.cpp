@@ -1,4 +1,4 @@
-#include "report/recipe_report.h"
+#include "report/entry_replies.h"
 
 #include <fmt/format.h>
 
@@ -47,8 +47,6 @@ Json record_of(const Recipe& recipe) {
     return record;
 }
 
-}  // namespace
-
 Told recipe_list_told(const std::vector<Recipe>& recipes) {
     Told told;
     for (const Recipe& recipe : recipes)
@@ -85,6 +83,24 @@ Json recipe_json(const Recipe& recipe) {
     Json json = json_record("recipe show", {});
     json.update(record_of(recipe));
     return json;
+}
+
+Rows recipe_list_rows(const std::vector<Recipe>& recipes) {
+    Rows rows{{"name", "feel", "purpose", "avoid", "why"}};
+    for (const Recipe& recipe : recipes)
+        rows.push_back(
+            {recipe.name, recipe.feel.empty() ? "firm" : recipe.feel, recipe.purpose, recipe.avoid, recipe.why});
+    return rows;
+}
+
+}  // namespace
+
+Reply recipe_list_reply(std::vector<Recipe> recipes) {
+    return reply_of(std::move(recipes), recipe_list_told, recipe_list_json, recipe_list_rows);
+}
+
+Reply recipe_reply(Recipe recipe) {
+    return reply_of(std::move(recipe), recipe_told, recipe_json);
 }
 
 }  // namespace baitwright

@@ -2,11 +2,8 @@
 
 #include <algorithm>
 
-#include "report/advise_report.h"
 #include "report/cost_report.h"
-#include "report/dose_report.h"
 #include "report/drop_report.h"
-#include "report/dry_report.h"
 #include "report/mix_json.h"
 #include "report/mix_text.h"
 #include "report/plan_report.h"
@@ -14,22 +11,9 @@
 #include "report/soak_json.h"
 #include "report/stock_json.h"
 #include "report/stock_text.h"
-#include "report/swap_report.h"
 #include "report/tub_report.h"
 
 namespace baitwright {
-
-namespace {
-
-/// An answer whose warnings say whether it is no.
-template <class Answer>
-Reply warned(Answer answer, Told (*told)(const Answer&), Json (*json)(const Answer&),
-             Rows (*rows)(const Answer&) = nullptr) {
-    const int status = status_of(answer.warnings);
-    return reply_of(std::move(answer), told, json, rows, status);
-}
-
-}  // namespace
 
 Reply mix_reply(MixAnswer answer) {
     return warned(std::move(answer), mix_told, mix_json, mix_rows);
@@ -37,14 +21,6 @@ Reply mix_reply(MixAnswer answer) {
 
 Reply tub_reply(TubAnswer answer) {
     return reply_of(std::move(answer), tub_told, tub_json);
-}
-
-Reply dose_reply(DoseAnswer answer) {
-    return warned(std::move(answer), dose_told, dose_json, dose_rows);
-}
-
-Reply dry_reply(DryAnswer answer) {
-    return reply_of(std::move(answer), dry_told, dry_json);
 }
 
 Reply soak_reply(SoakAnswer answer, const SoakTelling& telling) {
@@ -93,14 +69,6 @@ Reply rest_reply(SessionPlan plan, RestOfSession rest) {
     const auto kept = std::make_shared<const std::pair<SessionPlan, RestOfSession>>(std::move(plan), std::move(rest));
     return {0, [kept] { return rest_told(kept->first, kept->second); },
             [kept] { return rest_json(kept->first, kept->second); }};
-}
-
-Reply advise_reply(AdviseAnswer answer) {
-    return reply_of(std::move(answer), advise_told, advise_json);
-}
-
-Reply swap_reply(SwapAnswer answer) {
-    return reply_of(std::move(answer), swap_told, swap_json, swap_rows);
 }
 
 Reply stock_change_reply(const std::string& command, StockChangeAnswer answer) {

@@ -32,4 +32,12 @@ Reply reply_of(Answer answer, Told (*told)(const Answer&), Json (*json)(const An
     return reply;
 }
 
+/// An answer whose warnings say whether it is no.
+template <class Answer>
+Reply warned(Answer answer, Told (*told)(const Answer&), Json (*json)(const Answer&),
+             Rows (*rows)(const Answer&) = nullptr) {
+    const int status = status_of(answer.warnings);
+    return reply_of(std::move(answer), told, json, rows, status);
+}
+
 }  // namespace baitwright

@@ -1,7 +1,8 @@
-#include "report/strategy_report.h"
+#include "report/entry_replies.h"
 
 #include <fmt/format.h>
 
+#include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/feed_size.h"
@@ -157,8 +158,6 @@ Json record_of(const Strategy& s) {
     return record;
 }
 
-}  // namespace
-
 Told strategy_list_told(const std::vector<Strategy>& strategies) {
     Told told;
     for (const Strategy& strategy : strategies)
@@ -197,6 +196,24 @@ Json strategy_json(const Strategy& strategy) {
     Json json = json_record("strategy show", {});
     json.update(record_of(strategy));
     return json;
+}
+
+Rows strategy_list_rows(const std::vector<Strategy>& strategies) {
+    Rows rows{{"name", "length_minutes", "feeds", "purpose", "avoid", "why"}};
+    for (const Strategy& strategy : strategies)
+        rows.push_back({strategy.name, number_text(strategy.length.in(minute)), std::to_string(strategy.feeds.size()),
+                        strategy.purpose, strategy.avoid, strategy.why});
+    return rows;
+}
+
+}  // namespace
+
+Reply strategy_list_reply(std::vector<Strategy> strategies) {
+    return reply_of(std::move(strategies), strategy_list_told, strategy_list_json, strategy_list_rows);
+}
+
+Reply strategy_reply(Strategy strategy) {
+    return reply_of(std::move(strategy), strategy_told, strategy_json);
 }
 
 }  // namespace baitwright

@@ -1,4 +1,4 @@
-#include "report/swap_report.h"
+#include "report/replies.h"
 
 #include <fmt/format.h>
 
@@ -119,8 +119,6 @@ double json_value(const SwapChange& change, double value) {
     return change.symbol == "%" ? value / 100 : value;
 }
 
-}  // namespace
-
 Told swap_told(const SwapAnswer& answer) {
     Told told;
     told.title(fmt::format("{} without {}: the closest match", answer.recipe, listed(answer.without)));
@@ -186,6 +184,12 @@ Rows swap_rows(const SwapAnswer& answer) {
         for (const SwapShare& share : *shares)
             rows.push_back({share.name, number_text(share.was), number_text(share.is)});
     return rows;
+}
+
+}  // namespace
+
+Reply swap_reply(SwapAnswer answer) {
+    return reply_of(std::move(answer), swap_told, swap_json, swap_rows);
 }
 
 }  // namespace baitwright

@@ -1,4 +1,4 @@
-#include "report/venue_report.h"
+#include "report/entry_replies.h"
 
 #include <fmt/format.h>
 
@@ -30,8 +30,6 @@ Json record_of(const Venue& venue) {
         record["bans"].push_back({{"of", name_of(ban.subject)}, {"why", ban.why.empty() ? Json() : Json(ban.why)}});
     return record;
 }
-
-}  // namespace
 
 Told venue_list_told(const std::vector<Venue>& venues) {
     using Align = TextTable::Align;
@@ -67,6 +65,16 @@ Json venue_json(const Venue& venue) {
     Json json = json_record("venue show", {});
     json.update(record_of(venue));
     return json;
+}
+
+}  // namespace
+
+Reply venue_list_reply(std::vector<Venue> venues) {
+    return reply_of(std::move(venues), venue_list_told, venue_list_json);
+}
+
+Reply venue_reply(Venue venue) {
+    return reply_of(std::move(venue), venue_told, venue_json);
 }
 
 }  // namespace baitwright
