@@ -46,11 +46,7 @@ std::vector<std::string> names_in(const ResolvedMix& mix) {
     throw Error(FaultClass::answer_is_no,
                 Fault{"not-in-shed",
                       "the shed holds none of " + listed(missing) + ", so no '" + recipe + "' can be made from it",
-                      "if there is some, count it: baitwright stock count " + missing.front() + " AMOUNT",
-                      {},
-                      0,
-                      0,
-                      {}});
+                      "if there is some, count it: baitwright stock count " + missing.front() + " AMOUNT"});
 }
 
 }  // namespace

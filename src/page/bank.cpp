@@ -66,8 +66,7 @@ Json contents(const Shelf& shelf) {
 }
 
 Json fault_reply(const std::string& code, const std::string& message) {
-    return json_of_faults(
-        {Fault{code, message, "open the page afresh; if it stays so, make the page anew", {}, 0, 0, {}}});
+    return json_of_faults({Fault{code, message, "open the page afresh; if it stays so, make the page anew"}});
 }
 
 }  // namespace

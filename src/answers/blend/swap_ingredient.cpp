@@ -116,14 +116,9 @@ private:
         std::string gone;
         for (const SolidPart& part : removed_) gone += (gone.empty() ? "" : " and ") + in_quotes(part.ingredient.name);
         throw Error(FaultClass::answer_is_no,
-                    Fault{"nothing-to-swap-in",
-                          "nothing can stand in for " + gone + ": " + why,
+                    Fault{"nothing-to-swap-in", "nothing can stand in for " + gone + ": " + why,
                           request_.from ? "leave --from-stock out to look through the whole library"
-                                        : "put something like it into the library: baitwright ingredient add",
-                          {},
-                          0,
-                          0,
-                          {}});
+                                        : "put something like it into the library: baitwright ingredient add"});
     }
 
     /// Compared is what is known of all that ran out, and of the rest where that may move. A stand-in of which
