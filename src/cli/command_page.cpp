@@ -9,7 +9,6 @@
 #include "answers/shared/stale_prices.h"
 #include "cli/cost_flags.h"
 #include "cli/output_file.h"
-#include "cli/program.h"
 #include "files/disk.h"
 #include "library/named.h"
 #include "page/bank_data.h"
@@ -54,7 +53,7 @@ BankContents contents_of(const Arguments& arguments, const Surroundings& around,
     BankContents contents;
     contents.library = &shelf;
     contents.made_on = around.today;
-    contents.version = program_version();
+    contents.version = around.version;
     read_flag(arguments, "--start", [&](const std::string& text) { contents.start = parse_clock(text); });
     read_flag(arguments, "--people",
               [&](const std::string& text) { contents.people = read_count(text, "for example --people 4"); });

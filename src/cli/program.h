@@ -8,8 +8,6 @@
 
 namespace baitwright {
 
-const char* program_version();
-
 /// Runs what a person typed (without the program's name) and returns what to print. Throws the project's errors.
 CommandResult run_program(const std::vector<std::string>& given);
 

@@ -4,7 +4,7 @@
 
 #include "answers/shared/stale_prices.h"
 #include "bait/price_book.h"
-#include "bait/resolved_mix.h"
+#include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/listed.h"
 #include "quantities/suggestion.h"

@@ -45,24 +45,24 @@ Json reply(const Wanted& wanted, int status, Tell&& tell, Record&& record) {
     return json;
 }
 
-Json mix_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
+Json mix_reply(const OpenedBank& bank, const Arguments& arguments, const Wanted& wanted) {
     MixRequest request = mix_request(arguments);
-    request.today = bank.today();
-    const MixAnswer answer = answer_mix(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request);
+    request.today = bank.today;
+    const MixAnswer answer = answer_mix(bank.shelf, bank.shelf.recipe(arguments.words().front()), request);
     return reply(
         wanted, status_of(answer.warnings), [&] { return mix_told(answer); }, [&] { return mix_json(answer); });
 }
 
-Json tub_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
+Json tub_reply(const OpenedBank& bank, const Arguments& arguments, const Wanted& wanted) {
     const TubRequest request = tub_request(arguments);
-    const TubAnswer answer = right_a_mix(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request);
+    const TubAnswer answer = right_a_mix(bank.shelf, bank.shelf.recipe(arguments.words().front()), request);
     return reply(
         wanted, 0, [&] { return tub_told(answer); }, [&] { return tub_json(answer); });
 }
 
-Json soak_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
+Json soak_reply(const OpenedBank& bank, const Arguments& arguments, const Wanted& wanted) {
     const SoakRequest request = soak_request(arguments);
-    const SoakAnswer answer = soak_pellets(bank.shelf(), request);
+    const SoakAnswer answer = soak_pellets(bank.shelf, request);
     refuse_unfit_soak_flags(arguments, !answer.soaked.empty(), !answer.pumped.empty());
     const SoakTelling telling = soak_telling(request, ready_at(arguments));
     return reply(
@@ -70,9 +70,9 @@ Json soak_reply(const Bank& bank, const Arguments& arguments, const Wanted& want
         [&] { return soak_json(answer); });
 }
 
-Json drop_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
+Json drop_reply(const OpenedBank& bank, const Arguments& arguments, const Wanted& wanted) {
     const DropRequest request = drop_request(arguments);
-    const DropAnswer answer = drop_feed(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request);
+    const DropAnswer answer = drop_feed(bank.shelf, bank.shelf.recipe(arguments.words().front()), request);
     refuse_no_ball(request, answer);
     Json json = reply(
         wanted, status_of(answer.warnings), [&] { return drop_told(answer); }, [&] { return drop_json(answer); });
@@ -80,24 +80,24 @@ Json drop_reply(const Bank& bank, const Arguments& arguments, const Wanted& want
     return json;
 }
 
-Json cost_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
-    CostRequest request = cost_request(arguments, bank.today());
+Json cost_reply(const OpenedBank& bank, const Arguments& arguments, const Wanted& wanted) {
+    CostRequest request = cost_request(arguments, bank.today);
     const TimedWord word = timed_word(arguments.words().front());
     request.what_if.times = word.times;
     const StrategyCost cost =
-        cost_strategy(bank.shelf(), bank.shelf().strategy(word.strategy), bank.stock(arguments), request);
+        cost_strategy(bank.shelf, bank.shelf.strategy(word.strategy), bank.stock(arguments), request);
     return reply(
         wanted, cost.complete() ? 0 : 1, [&] { return cost_told(cost); }, [&] { return cost_json(cost); });
 }
 
-Json plan_reply(const Bank& bank, const Arguments& arguments, const Wanted& wanted) {
+Json plan_reply(const OpenedBank& bank, const Arguments& arguments, const Wanted& wanted) {
     refuse_unfit_rest_flags(arguments);
-    PlanRequest request = plan_request(arguments, bank.today());
+    PlanRequest request = plan_request(arguments, bank.today);
     const TimedWord word = timed_word(arguments.words().front());
     request.cost.what_if.times = word.times;
     const RestRequest asked = rest_request(arguments, request.start);
     const SessionPlan plan =
-        plan_session(bank.shelf(), bank.shelf().strategy(word.strategy), bank.stock(arguments), request);
+        plan_session(bank.shelf, bank.shelf.strategy(word.strategy), bank.stock(arguments), request);
     if (!arguments.has("--now"))
         return reply(
             wanted, plan.breaches.empty() ? status_of(plan.warnings) : 1, [&] { return plan_told(plan); },
@@ -109,6 +109,10 @@ Json plan_reply(const Bank& bank, const Arguments& arguments, const Wanted& want
 
 }  // namespace
 
+StockOnHand OpenedBank::stock(const Arguments& arguments) const {
+    return arguments.has("--have") || arguments.has("--empty-shed") ? stock_told(arguments, shelf) : have;
+}
+
 Wanted wanted_of(const Json& request) {
     const Json *given = request.find("give"), *narrow = request.find("narrow");
     const auto give = given ? given->texts() : std::vector<std::string>{"told"};
@@ -116,7 +120,7 @@ Wanted wanted_of(const Json& request) {
     return {asked("told"), asked("json"), asked("picture"), narrow && narrow->truth()};
 }
 
-Json answer_of(const Bank& bank, const std::string& question, const Arguments& arguments, const Wanted& wanted) {
+Json answer_of(const OpenedBank& bank, const std::string& question, const Arguments& arguments, const Wanted& wanted) {
     if (question == "mix") return mix_reply(bank, arguments, wanted);
     if (question == "water") return tub_reply(bank, arguments, wanted);
     if (question == "soak") return soak_reply(bank, arguments, wanted);

@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "answers/strategy/advise.h"
+#include "answers/strategy/advise_answer.h"
 #include "report/json.h"
 
 namespace baitwright {

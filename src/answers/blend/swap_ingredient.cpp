@@ -6,6 +6,7 @@
 
 #include "answers/blend/closest_match.h"
 #include "answers/blend/swapped_mix.h"
+#include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"

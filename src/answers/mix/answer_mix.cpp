@@ -6,6 +6,7 @@
 #include "answers/shared/check_temperature.h"
 #include "answers/shared/stale_prices.h"
 #include "bait/caution.h"
+#include "bait/resolve_mix.h"
 
 namespace baitwright {
 

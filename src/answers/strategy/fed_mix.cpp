@@ -5,6 +5,7 @@
 #include "answers/shared/mix_amount.h"
 #include "answers/shared/wanted_feel.h"
 #include "bait/recipe_names.h"
+#include "bait/resolve_mix.h"
 #include "bait/strategy_names.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
