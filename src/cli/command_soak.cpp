@@ -13,7 +13,7 @@ namespace baitwright {
 
 namespace {
 
-CommandResult told(const Arguments& arguments, const std::vector<SoakAnswer>& answers, const SoakTelling& telling) {
+CommandResult told(const Arguments& arguments, const std::vector<SoakAnswer>& answers) {
     CommandResult result;
     for (const Warning& warning : answers.front().warnings)
         if (warning.answer_is_no) result.status = 1;
@@ -23,7 +23,7 @@ CommandResult told(const Arguments& arguments, const std::vector<SoakAnswer>& an
     else if (arguments.has("--csv"))
         result.output = csv_of_rows(soak_rows(answers));
     else
-        result.output = compared ? soak_comparison_text(answers) : soak_text(answers.front(), telling);
+        result.output = compared ? soak_comparison_text(answers) : soak_text(answers.front());
     return result;
 }
 
@@ -39,7 +39,6 @@ std::vector<Temperature> waters_to_compare(const Arguments& arguments, Temperatu
 CommandResult run_soak(const Arguments& arguments, const Surroundings& around) {
     SoakRequest request = soak_request(arguments);
     check_picture(arguments);
-    const SoakTelling telling = soak_telling(request, ready_at(arguments));
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<SoakAnswer> answers{soak_pellets(*shelf, request)};
     refuse_unfit_soak_flags(arguments, !answers.front().soaked.empty(), !answers.front().pumped.empty());
@@ -52,7 +51,7 @@ CommandResult run_soak(const Arguments& arguments, const Surroundings& around) {
         }
     }
     if (arguments.has("--plot")) write_picture(arguments, soak_plot(answers));
-    return told(arguments, answers, telling);
+    return told(arguments, answers);
 }
 
 }  // namespace

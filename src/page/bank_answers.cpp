@@ -64,10 +64,8 @@ Json soak_reply(const OpenedBank& bank, const Arguments& arguments, const Wanted
     const SoakRequest request = soak_request(arguments);
     const SoakAnswer answer = soak_pellets(bank.shelf, request);
     refuse_unfit_soak_flags(arguments, !answer.soaked.empty(), !answer.pumped.empty());
-    const SoakTelling telling = soak_telling(request, ready_at(arguments));
     return reply(
-        wanted, status_of(answer.warnings), [&] { return soak_told(answer, telling); },
-        [&] { return soak_json(answer); });
+        wanted, status_of(answer.warnings), [&] { return soak_told(answer); }, [&] { return soak_json(answer); });
 }
 
 Json drop_reply(const OpenedBank& bank, const Arguments& arguments, const Wanted& wanted) {

@@ -28,7 +28,7 @@ void add_soaks(const ResolvedMix& mix, MixAnswer& answer) {
         if (mix.solids[i].prepare != Preparation::soaked) continue;
         PartAnswer& part = answer.parts[i];
         const SoakedAnswer soaked = soak_one(mix.solids[i].ingredient, part.mass, answer.water_temperature);
-        part.soak = PartSoak{soaked.pour, soaked.soak.middle, soaked.stand_ready.middle, soaked.wet};
+        part.soak = PartSoak{soaked.pour, soaked.soak.middle, soaked.stand_ready.middle, soaked.wet()};
     }
 }
 
