@@ -104,23 +104,13 @@ void check_needs(const Ingredient& ingredient, std::vector<PropertyFault>& fault
         if (need == Need::required && !property.known())
             faults.push_back(
                 {key,
-                 {"missing-value",
-                  "'" + key + "' is missing; a " + kind + " must state it",
+                 {"missing-value", "'" + key + "' is missing; a " + kind + " must state it",
                   key == "absorption" ? "measure it with the squeeze test (see docs/method.md)"
-                                      : "add a line such as " + key + " = \"... " + std::string(facts.symbol) + "\"",
-                  {},
-                  0,
-                  0,
-                  {}}});
+                                      : "add a line such as " + key + " = \"... " + std::string(facts.symbol) + "\""}});
         if (need == Need::absent && property.known())
             faults.push_back({key,
-                              {"unfit-key",
-                               "'" + key + "' does not belong to a " + kind,
-                               "take the line out, or give the ingredient another kind",
-                               {},
-                               0,
-                               0,
-                               {}}});
+                              {"unfit-key", "'" + key + "' does not belong to a " + kind,
+                               "take the line out, or give the ingredient another kind"}});
     });
 }
 
@@ -131,8 +121,7 @@ void check_above(const Property<Q>& higher, const Property<Q>& lower, bool or_eq
     // Units written differently ("500 g/l", "0.5 g/ml") may differ in the last bit and still be equal.
     const bool equal = std::abs(higher.value.si() - lower.value.si()) <= 1e-12 * std::abs(lower.value.si());
     if (equal ? or_equal : lower.value < higher.value) return;
-    faults.push_back(
-        {std::string(higher_key), {"inconsistent-values", std::string(message), std::string(hint), {}, 0, 0, {}}});
+    faults.push_back({std::string(higher_key), {"inconsistent-values", std::string(message), std::string(hint)}});
 }
 
 }  // namespace

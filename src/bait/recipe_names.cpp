@@ -23,42 +23,23 @@ std::string hint_among(const std::string& name, const std::vector<std::string>& 
 Fault unknown_part(const std::string& of, const std::string& subject, const Shelf& shelf) {
     std::vector<std::string> names = shelf.ingredient_names();
     for (std::string& name : shelf.recipe_names()) names.push_back(std::move(name));
-    return {"unknown-ingredient",
-            "no ingredient or mix is called '" + of + "'",
-            hint_among(of, names),
-            {},
-            0,
-            0,
-            {},
-            subject};
+    return {"unknown-ingredient", "no ingredient or mix is called '" + of + "'", hint_among(of, names), subject};
 }
 
 Fault unknown_additive(const std::string& of, const std::string& subject, const Shelf& shelf) {
-    return {"unknown-ingredient",
-            "no additive is called '" + of + "'",
-            hint_among(of, shelf.ingredient_names()),
-            {},
-            0,
-            0,
-            {},
+    return {"unknown-ingredient", "no additive is called '" + of + "'", hint_among(of, shelf.ingredient_names()),
             subject};
 }
 
-Fault unknown_feel(const std::string& feel, const Shelf& shelf) {
+Fault unknown_feel(const std::string& feel, const Shelf& shelf, const std::string& subject) {
     std::vector<std::string> names;
     std::string listed;
     for (const Feel& known : shelf.feels()) {
         names.push_back(known.name);
         listed += (listed.empty() ? "" : ", ") + known.name;
     }
-    return {"unknown-feel",
-            "no feel is called '" + feel + "'",
-            hint_among(feel, names, "the feels are: " + listed),
-            {},
-            0,
-            0,
-            {},
-            "feel"};
+    return {"unknown-feel", "no feel is called '" + feel + "'", hint_among(feel, names, "the feels are: " + listed),
+            subject};
 }
 
 std::vector<Fault> unknown_names(const Recipe& recipe, const Shelf& shelf) {

@@ -5,7 +5,6 @@
 #include "bait/feel.h"
 #include "bait/ingredient.h"
 #include "bait/recipe.h"
-#include "bait/shelf.h"
 
 namespace baitwright {
 
@@ -44,10 +43,5 @@ struct ResolvedMix {
 inline const Ingredient& additive_ingredient(const ResolvedMix& mix, std::size_t i) {
     return i < mix.liquids.size() ? mix.liquids[i].ingredient : mix.doses[i - mix.liquids.size()].ingredient;
 }
-
-/// Opens a recipe up. Throws InputError with all its faults: an unknown ingredient or feel, a cycle of recipes, parts
-/// by share beside parts by measure, packs of an ingredient with none or several sizes, no solid at all, soaking what
-/// is not a pellet, a dose by pellets in a mix without any.
-ResolvedMix resolve(const Recipe& recipe, const Shelf& shelf);
 
 }  // namespace baitwright

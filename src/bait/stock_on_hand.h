@@ -1,9 +1,11 @@
 #pragma once
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "quantities/date.h"
@@ -19,9 +21,16 @@ struct StockLot {
     std::optional<Money> paid = {};  ///< for all of it; 0 for what was paid for before, such as mix from the freezer
 };
 
-/// What lies in the shed, as a value: whoever keeps the ledger fills it. Names match whatever their case.
+/// What lies in the shed: as it was told, or asked of whoever keeps the ledger when it is needed. Names match whatever
+/// their case.
 class StockOnHand {
 public:
+    /// All lots of an ingredient.
+    using LookUp = std::function<std::vector<StockLot>(std::string_view ingredient)>;
+
+    StockOnHand() = default;
+    explicit StockOnHand(LookUp look_up) : look_up_(std::move(look_up)) {}
+
     /// The mass must be above zero.
     void put(std::string_view ingredient, StockLot lot);
 
@@ -29,9 +38,8 @@ public:
     /// date last.
     [[nodiscard]] std::vector<StockLot> lots(std::string_view ingredient, const std::optional<Date>& on) const;
 
-    [[nodiscard]] bool empty() const { return lots_.empty(); }
-
 private:
+    LookUp look_up_;  // empty where the lots were told
     std::map<std::string, std::vector<StockLot>> lots_;
 };
 

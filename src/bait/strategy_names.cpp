@@ -46,14 +46,8 @@ std::string hookbait_subject(std::size_t hookbait) {
 
 Fault unknown_hookbait(const std::string& of, const std::string& subject, const Shelf& shelf) {
     const std::string hint = did_you_mean(of, shelf.ingredient_names());
-    return {"unknown-ingredient",
-            "no ingredient is called '" + of + "'",
-            hint.empty() ? "see what there is with: baitwright ingredient list --kind expander" : hint,
-            {},
-            0,
-            0,
-            {},
-            subject};
+    return {"unknown-ingredient", "no ingredient is called '" + of + "'",
+            hint.empty() ? "see what there is with: baitwright ingredient list --kind expander" : hint, subject};
 }
 
 std::vector<Fault> unknown_names(const Strategy& strategy, const Shelf& shelf) {
@@ -63,10 +57,8 @@ std::vector<Fault> unknown_names(const Strategy& strategy, const Shelf& shelf) {
     for (std::size_t i = 0; i < strategy.feeds.size(); ++i) {
         const Feed& feed = strategy.feeds[i];
         add_unknown_parts(feed, i + 1, shelf, faults);
-        if (feed.feel.empty() || find_feel(feels, feed.feel)) continue;
-        Fault fault = unknown_feel(feed.feel, shelf);
-        fault.subject = feed_feel_subject(i + 1);
-        faults.push_back(std::move(fault));
+        if (!feed.feel.empty() && !find_feel(feels, feed.feel))
+            faults.push_back(unknown_feel(feed.feel, shelf, feed_feel_subject(i + 1)));
     }
     for (std::size_t i = 0; i < strategy.hookbaits.size(); ++i) {
         const std::string& of = strategy.hookbaits[i].of;

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "bait/shelf.h"
-#include "quantities/first_faults.h"
+#include "quantities/fault.h"
 
 namespace baitwright {
 

@@ -26,11 +26,12 @@ struct Word {
     bool required = true;
 };
 
-/// What a command may know of the world around it: the library, and later the day and the clock. Nothing else in the
+/// What a command may know of the world around it: the library, the day, and which program this is. Nothing else in the
 /// program asks the machine for these.
 struct Surroundings {
     LibraryPlace library;
     Date today;
+    std::string version;
 };
 
 /// What a command has to say and how it ended; nothing is printed before all of it is known.

@@ -1,8 +1,10 @@
 #include "cli/commands.h"
 
 #include <algorithm>
+#include <set>
 
 #include "answers/money/compare_strategies.h"
+#include "answers/strategy/named_in_strategy.h"
 #include "cli/cost_flags.h"
 #include "cli/picture_file.h"
 #include "cli/result_formats.h"
@@ -21,25 +23,26 @@ CommandResult cost(const Arguments& arguments, const Surroundings& around) {
     request.what_if.times = word.times;
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Named<Strategy> named = named_strategy(word.strategy, *shelf);
-    const UnrolledStrategy unrolled = with_places(named, [&] { return unroll_strategy(named.shelf(), named.value); });
-    const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around, unrolled.totals);
+    const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around);
     const StrategyCost found =
         with_places(named, [&] { return cost_strategy(named.shelf(), named.value, stock, request); });
     const std::string plotted = write_plot(arguments, {found});
     return given(arguments, cost_reply(found), plotted);
 }
 
-/// Everything that is wrong with a strategy itself is told with its places before any is costed.
-std::vector<Contender> contenders(const std::vector<Named<Strategy>>& named, const std::vector<TimedWord>& words,
-                                  std::vector<IngredientNeed>& needs) {
-    std::vector<Contender> found;
+/// Each by itself, and what is wrong with it told with its places.
+std::vector<StrategyCost> costs_of(const std::vector<Named<Strategy>>& named, const std::vector<TimedWord>& words,
+                                   const StockOnHand& stock, CostRequest request) {
+    std::set<std::string> fed;
+    for (const Named<Strategy>& one : named) fed.merge(names_in(one.value, one.shelf()));
+    request.what_if = what_if_of_all(request.what_if, fed);
+    std::vector<StrategyCost> costs;
     for (std::size_t i = 0; i < named.size(); ++i) {
-        const UnrolledStrategy unrolled =
-            with_places(named[i], [&] { return unroll_strategy(named[i].shelf(), named[i].value); });
-        add_unlisted(needs, unrolled.totals);
-        found.push_back({&named[i].shelf(), named[i].value, words[i].times});
+        request.what_if.times = words[i].times;
+        costs.push_back(
+            with_places(named[i], [&] { return cost_strategy(named[i].shelf(), named[i].value, stock, request); }));
     }
-    return found;
+    return costs;
 }
 
 void refuse_twins(const std::vector<TimedWord>& words) {
@@ -63,10 +66,8 @@ CommandResult compare(const Arguments& arguments, const Surroundings& around) {
     std::vector<Named<Strategy>> named;
     named.reserve(words.size());
     for (const TimedWord& word : words) named.push_back(named_strategy(word.strategy, *shelf));
-    std::vector<IngredientNeed> needs;
-    const std::vector<Contender> compared = contenders(named, words, needs);
-    const StockOnHand stock = stock_on_hand(arguments, *shelf, around, needs);
-    const StrategyComparison found = compare_strategies(compared, stock, request);
+    const StockOnHand stock = stock_on_hand(arguments, *shelf, around);
+    const StrategyComparison found = compare_strategies(costs_of(named, words, stock, request));
     const std::string plotted = write_plot(arguments, found.costs);
     return given(arguments, compare_reply(found), plotted);
 }

@@ -54,16 +54,15 @@ BankContents contents_of(const Arguments& arguments, const Surroundings& around,
     BankContents contents;
     contents.library = &shelf;
     contents.made_on = around.today;
-    contents.version = program_version();
+    contents.version = around.version;
     read_flag(arguments, "--start", [&](const std::string& text) { contents.start = parse_clock(text); });
     read_flag(arguments, "--people",
               [&](const std::string& text) { contents.people = read_count(text, "for example --people 4"); });
-    std::vector<IngredientNeed> needs;
     for (const Named<Strategy>& one : named) {
-        add_unlisted(needs, with_places(one, [&] { return unroll_strategy(one.shelf(), one.value); }).totals);
+        with_places(one, [&] { return unroll_strategy(one.shelf(), one.value); });  // tells what is wrong with it
         contents.strategies.push_back({&one.shelf(), one.value});
     }
-    contents.stock = stock_on_hand(arguments, named.front().shelf(), around, needs);
+    contents.stock = stock_on_hand(arguments, named.front().shelf(), around);
     return contents;
 }
 

@@ -1,7 +1,7 @@
 #include "cli/commands.h"
 
 #include "answers/mix/odd_mix.h"
-#include "bait/resolved_mix.h"
+#include "bait/resolve_mix.h"
 #include "cli/checked.h"
 #include "cli/old_versions.h"
 #include "cli/result_formats.h"

@@ -34,9 +34,7 @@ CommandResult shop(const Arguments& arguments, const Surroundings& around) {
     const std::vector<TimedWord> words = timed_words(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<SessionNeed> sessions = sessions_of(words, *shelf, what_if, days);
-    std::vector<IngredientNeed> needs;
-    for (const SessionNeed& session : sessions) add_unlisted(needs, session.needs);
-    const StockOnHand stock = stock_on_hand(arguments, *shelf, around, needs);
+    const StockOnHand stock = stock_on_hand(arguments, *shelf, around);
     return given(arguments, shop_reply(shop_sessions(std::move(sessions), stock, request)));
 }
 

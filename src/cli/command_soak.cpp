@@ -25,7 +25,6 @@ std::vector<Temperature> waters_to_compare(const Arguments& arguments, Temperatu
 CommandResult run_soak(const Arguments& arguments, const Surroundings& around) {
     SoakRequest request = soak_request(arguments);
     check_picture(arguments);
-    const SoakTelling telling = soak_telling(request, ready_at(arguments));
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<SoakAnswer> answers{soak_pellets(*shelf, request)};
     refuse_unfit_soak_flags(arguments, !answers.front().soaked.empty(), !answers.front().pumped.empty());
@@ -39,7 +38,7 @@ CommandResult run_soak(const Arguments& arguments, const Surroundings& around) {
     }
     if (arguments.has("--plot")) write_picture(arguments, soak_plot(answers));
     return given(arguments, arguments.has("--compare-temps") ? soak_comparison_reply(std::move(answers))
-                                                             : soak_reply(std::move(answers.front()), telling));
+                                                             : soak_reply(std::move(answers.front())));
 }
 
 }  // namespace

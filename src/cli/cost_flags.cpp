@@ -1,6 +1,6 @@
 #include "cli/cost_flags.h"
 
-#include <algorithm>
+#include <memory>
 
 #include "cli/picture_file.h"
 #include "library/session_stock.h"
@@ -29,21 +29,13 @@ std::vector<Flag> cost_flags() {
     return flags;
 }
 
-StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const Surroundings& around,
-                          const std::vector<IngredientNeed>& needs) {
+StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const Surroundings& around) {
     if (arguments.has("--have") && arguments.has("--empty-shed"))
         throw UsageError("two-sheds", "--have and --empty-shed were both given", "give one of them");
     if (arguments.has("--have") || arguments.has("--empty-shed") || around.library.folder)
         return stock_told(arguments, shelf);
-    Store store = open_store(around.library.store);
-    return shed_on_hand(store.shed(), needs);
-}
-
-void add_unlisted(std::vector<IngredientNeed>& needs, const std::vector<IngredientNeed>& more) {
-    for (const IngredientNeed& need : more)
-        if (std::none_of(needs.begin(), needs.end(),
-                         [&](const IngredientNeed& known) { return known.ingredient.name == need.ingredient.name; }))
-            needs.push_back(need);
+    const auto store = std::make_shared<Store>(open_store(around.library.store));
+    return StockOnHand([store](std::string_view ingredient) { return lots_in_shed(store->shed(), ingredient); });
 }
 
 std::string write_plot(const Arguments& arguments, const std::vector<StrategyCost>& costs) {

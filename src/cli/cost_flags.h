@@ -11,13 +11,9 @@ namespace baitwright {
 /// The flags of the commands that say what strategies cost.
 std::vector<Flag> cost_flags();
 
-/// What is in the shed of what is needed: what the flags say, else what the store's shed holds; nothing with
+/// What is in the shed: what the flags say, else what the store's shed holds when it is asked; nothing with
 /// --empty-shed or a library folder.
-StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const Surroundings& around,
-                          const std::vector<IngredientNeed>& needs);
-
-/// Adds those whose ingredient is not among them yet.
-void add_unlisted(std::vector<IngredientNeed>& needs, const std::vector<IngredientNeed>& more);
+StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const Surroundings& around);
 
 /// Writes the picture where `--plot` asks for one; says so, for a person, or nothing.
 std::string write_plot(const Arguments& arguments, const std::vector<StrategyCost>& costs);

@@ -30,8 +30,7 @@ SessionPlan planned_session(const Arguments& arguments, const Surroundings& arou
     const Named<Strategy> named = named_strategy(word.strategy, *shelf);
     if (const auto venue = arguments.value("--venue"))
         request.venue = named_venue(*venue, around.library, named.shelf()).value;
-    const UnrolledStrategy unrolled = with_places(named, [&] { return unroll_strategy(named.shelf(), named.value); });
-    const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around, unrolled.totals);
+    const StockOnHand stock = stock_on_hand(arguments, named.shelf(), around);
     return with_places(named, [&] { return plan_session(named.shelf(), named.value, stock, request); });
 }
 

@@ -60,6 +60,7 @@ Date today() {
 Surroundings surroundings(const Arguments& arguments) {
     Surroundings around;
     around.today = today();
+    around.version = BAITWRIGHT_VERSION;
     if (const auto folder = arguments.value("--library")) around.library.folder = *folder;
     if (const auto store = arguments.value("--store")) {
         if (around.library.folder)
@@ -156,10 +157,6 @@ CommandResult run_command(const CommandSpec& command, const std::vector<std::str
 
 }  // namespace
 
-const char* program_version() {
-    return BAITWRIGHT_VERSION;
-}
-
 const std::vector<Flag>& common_flags() {
     static const std::vector<Flag> flags{
         {"--json", "", "the answer as JSON, unrounded"},
@@ -222,7 +219,7 @@ CommandResult run_program(const std::vector<std::string>& given) {
         throw UsageError("no-command", "say what you want to know",
                          "see: baitwright --help; or try: baitwright mix \"silt bed\" --wet-volume 3l");
     if (asks_for_help(given[0])) return {help_with({given.begin() + 1, given.end()}), 0};
-    if (given[0] == "--version") return {std::string("baitwright ") + program_version() + "\n", 0};
+    if (given[0] == "--version") return {"baitwright " BAITWRIGHT_VERSION "\n", 0};
     if (std::any_of(given.begin(), given.end(),
                     [](const std::string& word) { return word == "--help" || word == "-h"; }))
         return {help_with(given), 0};

@@ -14,7 +14,7 @@ constexpr std::size_t most_cells = 2000000;  // an empty one costs forty bytes, 
 [[noreturn]] void refuse(std::string_view text, std::size_t byte, std::string code, std::string message,
                          std::string hint) {
     const Position place = place_of_byte(text, byte);
-    throw InputError(Fault{std::move(code), std::move(message), std::move(hint), {}, place.line, place.column, {}});
+    throw InputError(Fault{std::move(code), std::move(message), std::move(hint), {}, place.line, place.column});
 }
 
 /// Walks over the text cell by cell.

@@ -114,10 +114,10 @@ void check_utf8(std::string_view text, const fs::path& path) {
     throw InputError(Fault{"not-utf-8",
                            "the file is not in UTF-8 from here on",
                            "save it as UTF-8 in the editor",
-                           path.string(),
+                           {},
                            place.line,
                            place.column,
-                           {}});
+                           path.string()});
 }
 
 /// A device or a pipe has no place beside it to write to first.

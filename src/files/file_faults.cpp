@@ -42,7 +42,7 @@ void FileFaults::add(Position place, std::string code, std::string message, std:
         std::upper_bound(faults_.begin(), faults_.end(), std::pair(place.line, place.column),
                          [](const std::pair<int, int>& at, const Fault& fault) { return at < place_in_file(fault); });
     faults_.insert(behind,
-                   {std::move(code), std::move(message), std::move(hint), file_name_, place.line, place.column, {}});
+                   {std::move(code), std::move(message), std::move(hint), {}, place.line, place.column, file_name_});
     if (faults_.size() > most_faults_told) faults_.pop_back();
 }
 

@@ -2,7 +2,7 @@
 
 #include "answers/strategy/unroll_strategy.h"
 #include "bait/memory_shelf.h"
-#include "bait/resolved_mix.h"
+#include "bait/resolve_mix.h"
 #include "bait/suggesting_shelf.h"
 #include "files/library_text.h"
 #include "quantities/fault.h"

@@ -4,7 +4,7 @@
 
 #include "answers/shared/stale_prices.h"
 #include "bait/price_book.h"
-#include "bait/resolved_mix.h"
+#include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/listed.h"
 #include "quantities/suggestion.h"
@@ -46,11 +46,7 @@ std::vector<std::string> names_in(const ResolvedMix& mix) {
     throw Error(FaultClass::answer_is_no,
                 Fault{"not-in-shed",
                       "the shed holds none of " + listed(missing) + ", so no '" + recipe + "' can be made from it",
-                      "if there is some, count it: baitwright stock count " + missing.front() + " AMOUNT",
-                      {},
-                      0,
-                      0,
-                      {}});
+                      "if there is some, count it: baitwright stock count " + missing.front() + " AMOUNT"});
 }
 
 }  // namespace

@@ -21,16 +21,13 @@ std::optional<Money> paid_for_rest(const Lot& lot, const std::vector<StockEntry>
 
 }  // namespace
 
-StockOnHand shed_on_hand(const Shed& shed, const std::vector<IngredientNeed>& needs) {
-    StockOnHand stock;
-    for (const IngredientNeed& need : needs) {
-        const std::optional<StockItem> item = shed.find(need.ingredient.name);
-        if (!item || item->kind != StockKind::ingredient || item->lots.empty()) continue;
-        const std::vector<StockEntry> history = shed.history(item->name);
-        for (const Lot& lot : item->lots)
-            stock.put(item->name, {mass_of(lot.left), lot.best_before, paid_for_rest(lot, history)});
-    }
-    return stock;
+std::vector<StockLot> lots_in_shed(const Shed& shed, std::string_view ingredient) {
+    const std::optional<StockItem> item = shed.find(ingredient);
+    if (!item || item->kind != StockKind::ingredient || item->lots.empty()) return {};
+    const std::vector<StockEntry> history = shed.history(item->name);
+    std::vector<StockLot> lots;
+    for (const Lot& lot : item->lots) lots.push_back({mass_of(lot.left), lot.best_before, paid_for_rest(lot, history)});
+    return lots;
 }
 
 StockChangeAnswer book_session(Store& store, const UnrolledStrategy& session, Date on) {

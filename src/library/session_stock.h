@@ -8,8 +8,8 @@
 /// Where a session meets the shed.
 namespace baitwright {
 
-/// What the shed holds of these ingredients, lot by lot, at what was paid for what is left of it.
-StockOnHand shed_on_hand(const Shed& shed, const std::vector<IngredientNeed>& needs);
+/// What the shed holds of an ingredient, lot by lot, at what was paid for what is left of it.
+std::vector<StockLot> lots_in_shed(const Shed& shed, std::string_view ingredient);
 
 /// Takes all that a strategy needs out of the shed, hookbaits and additives too, in one booking. Throws Error
 /// (answer_is_no) with everything that the shed is short of; then nothing is taken.

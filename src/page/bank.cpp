@@ -4,7 +4,6 @@
 
 #include "answers/strategy/named_in_strategy.h"
 #include "files/library_file.h"
-#include "page/bank_answers.h"
 #include "quantities/units.h"
 #include "questions/cost_question.h"
 
@@ -66,8 +65,7 @@ Json contents(const Shelf& shelf) {
 }
 
 Json fault_reply(const std::string& code, const std::string& message) {
-    return json_of_faults(
-        {Fault{code, message, "open the page afresh; if it stays so, make the page anew", {}, 0, 0, {}}});
+    return json_of_faults({Fault{code, message, "open the page afresh; if it stays so, make the page anew"}});
 }
 
 }  // namespace
@@ -75,31 +73,27 @@ Json fault_reply(const std::string& code, const std::string& message) {
 void Bank::add_library(const Json& request) {
     LibraryFile file = read_library_file(request.at("library").text(), "the page's library");
     if (!file.faults.empty()) throw InputError(std::move(file.faults));
-    for (Ingredient& ingredient : file.ingredients) shelf_.put(std::move(ingredient));
-    for (Entry<Recipe>& entry : file.recipes) shelf_.put(std::move(entry.value));
-    for (Entry<Strategy>& entry : file.strategies) shelf_.put(std::move(entry.value));
-    if (!file.feels.empty()) shelf_.put(std::move(file.feels));
-}
-
-StockOnHand Bank::stock(const Arguments& arguments) const {
-    return arguments.has("--have") || arguments.has("--empty-shed") ? stock_told(arguments, shelf_) : have_;
+    for (Ingredient& ingredient : file.ingredients) opened_.shelf.put(std::move(ingredient));
+    for (Entry<Recipe>& entry : file.recipes) opened_.shelf.put(std::move(entry.value));
+    for (Entry<Strategy>& entry : file.strategies) opened_.shelf.put(std::move(entry.value));
+    if (!file.feels.empty()) opened_.shelf.put(std::move(file.feels));
 }
 
 Json Bank::answer(const Json& request) {
     const std::string what = request.at("ask").text();
     if (what == "open") {
         add_library(request);
-        today_ = parse_date(request.at("today").text());
-        have_ = stock_told(Arguments({}, {{"--have", texts_of(request, "have")}}), shelf_);
-        return contents(shelf_);
+        opened_.today = parse_date(request.at("today").text());
+        opened_.have = stock_told(Arguments({}, {{"--have", texts_of(request, "have")}}), opened_.shelf);
+        return contents(opened_.shelf);
     }
     if (what == "add") {
         add_library(request);
-        return contents(shelf_);
+        return contents(opened_.shelf);
     }
     const Arguments arguments = arguments_of(request);
     if (arguments.words().empty()) return fault_reply("missing-word", "a question without a name");
-    return answer_of(*this, what, arguments, wanted_of(request));
+    return answer_of(opened_, what, arguments, wanted_of(request));
 }
 
 Json Bank::ask(const Json& request) {

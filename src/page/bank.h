@@ -1,11 +1,6 @@
 #pragma once
 
-#include <string>
-
-#include "bait/memory_shelf.h"
-#include "bait/stock_on_hand.h"
-#include "questions/arguments.h"
-#include "report/json.h"
+#include "page/bank_answers.h"
 
 namespace baitwright {
 
@@ -30,18 +25,11 @@ public:
     /// Never throws.
     Json ask(const Json& request);
 
-    [[nodiscard]] const Shelf& shelf() const { return shelf_; }
-    [[nodiscard]] Date today() const { return today_; }
-    /// What the flags say is in the shed, else what was there when the page was made.
-    [[nodiscard]] StockOnHand stock(const Arguments& arguments) const;
-
 private:
     Json answer(const Json& request);
     void add_library(const Json& request);
 
-    MemoryShelf shelf_;
-    Date today_;
-    StockOnHand have_;
+    OpenedBank opened_;
 };
 
 }  // namespace baitwright

@@ -26,52 +26,52 @@ namespace baitwright {
 
 namespace {
 
-Reply asked_mix(const Bank& bank, const Arguments& arguments) {
+Reply asked_mix(const OpenedBank& bank, const Arguments& arguments) {
     MixRequest request = mix_request(arguments);
-    request.today = bank.today();
-    return mix_reply(answer_mix(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request));
+    request.today = bank.today;
+    return mix_reply(answer_mix(bank.shelf, bank.shelf.recipe(arguments.words().front()), request));
 }
 
-Reply asked_tub(const Bank& bank, const Arguments& arguments) {
+Reply asked_tub(const OpenedBank& bank, const Arguments& arguments) {
     const TubRequest request = tub_request(arguments);
-    return tub_reply(right_a_mix(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request));
+    return tub_reply(right_a_mix(bank.shelf, bank.shelf.recipe(arguments.words().front()), request));
 }
 
-Reply asked_dry(const Bank& bank, const Arguments& arguments) {
+Reply asked_dry(const OpenedBank& bank, const Arguments& arguments) {
     const DryRequest request = dry_request(arguments);
-    return dry_reply(dry_out(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request));
+    return dry_reply(dry_out(bank.shelf, bank.shelf.recipe(arguments.words().front()), request));
 }
 
-Reply asked_soak(const Bank& bank, const Arguments& arguments) {
+Reply asked_soak(const OpenedBank& bank, const Arguments& arguments) {
     const SoakRequest request = soak_request(arguments);
-    SoakAnswer answer = soak_pellets(bank.shelf(), request);
+    SoakAnswer answer = soak_pellets(bank.shelf, request);
     refuse_unfit_soak_flags(arguments, !answer.soaked.empty(), !answer.pumped.empty());
-    return soak_reply(std::move(answer), soak_telling(request, ready_at(arguments)));
+    return soak_reply(std::move(answer));
 }
 
-DropAnswer dropped(const Bank& bank, const Arguments& arguments) {
+DropAnswer dropped(const OpenedBank& bank, const Arguments& arguments) {
     const DropRequest request = drop_request(arguments);
-    DropAnswer answer = drop_feed(bank.shelf(), bank.shelf().recipe(arguments.words().front()), request);
+    DropAnswer answer = drop_feed(bank.shelf, bank.shelf.recipe(arguments.words().front()), request);
     refuse_no_ball(request, answer);
     return answer;
 }
 
-Reply asked_cost(const Bank& bank, const Arguments& arguments) {
-    CostRequest request = cost_request(arguments, bank.today());
+Reply asked_cost(const OpenedBank& bank, const Arguments& arguments) {
+    CostRequest request = cost_request(arguments, bank.today);
     const TimedWord word = timed_word(arguments.words().front());
     request.what_if.times = word.times;
     return cost_reply(
-        cost_strategy(bank.shelf(), bank.shelf().strategy(word.strategy), bank.stock(arguments), request));
+        cost_strategy(bank.shelf, bank.shelf.strategy(word.strategy), bank.stock(arguments), request));
 }
 
-Reply asked_plan(const Bank& bank, const Arguments& arguments) {
+Reply asked_plan(const OpenedBank& bank, const Arguments& arguments) {
     refuse_unfit_rest_flags(arguments);
-    PlanRequest request = plan_request(arguments, bank.today());
+    PlanRequest request = plan_request(arguments, bank.today);
     const TimedWord word = timed_word(arguments.words().front());
     request.cost.what_if.times = word.times;
     const RestRequest asked = rest_request(arguments, request.start);
     const SessionPlan plan =
-        plan_session(bank.shelf(), bank.shelf().strategy(word.strategy), bank.stock(arguments), request);
+        plan_session(bank.shelf, bank.shelf.strategy(word.strategy), bank.stock(arguments), request);
     if (!arguments.has("--now")) return plan_reply(plan);
     return rest_reply(plan, rest_of_session(plan, asked));
 }
@@ -92,6 +92,10 @@ Json drop_in_forms(const DropAnswer& answer, const Wanted& wanted) {
 
 }  // namespace
 
+StockOnHand OpenedBank::stock(const Arguments& arguments) const {
+    return arguments.has("--have") || arguments.has("--empty-shed") ? stock_told(arguments, shelf) : have;
+}
+
 Wanted wanted_of(const Json& request) {
     const Json *given = request.find("give"), *narrow = request.find("narrow");
     const auto give = given ? given->texts() : std::vector<std::string>{"told"};
@@ -99,9 +103,9 @@ Wanted wanted_of(const Json& request) {
     return {asked("told"), asked("json"), asked("picture"), narrow && narrow->truth()};
 }
 
-Json answer_of(const Bank& bank, const std::string& question, const Arguments& arguments, const Wanted& wanted) {
+Json answer_of(const OpenedBank& bank, const std::string& question, const Arguments& arguments, const Wanted& wanted) {
     if (question == "drop") return drop_in_forms(dropped(bank, arguments), wanted);
-    using Asked = Reply (*)(const Bank&, const Arguments&);
+    using Asked = Reply (*)(const OpenedBank&, const Arguments&);
     static const std::map<std::string_view, Asked> questions{{"mix", asked_mix},   {"water", asked_tub},
                                                              {"dry", asked_dry},   {"soak", asked_soak},
                                                              {"cost", asked_cost}, {"plan", asked_plan}};

@@ -8,11 +8,9 @@
 #include <cstdlib>
 #include <limits>
 #include <stdexcept>
-#include <string>
 
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
-#include "quantities/quantity_text.h"
 
 namespace baitwright {
 

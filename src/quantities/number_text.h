@@ -1,9 +1,11 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 
-/// Numbers as people write them, taken off the front of a text: for the readers of quantities, counts and money.
+/// Numbers as people write them, taken off the front of a text: for the readers of quantities, counts and money. And
+/// numbers as text.
 namespace baitwright {
 
 /// The text without the blanks around it; no-break and thin spaces, which web pages set before units, are blanks too.
@@ -20,5 +22,14 @@ std::optional<double> take_number(std::string_view& rest);
 /// The same, refusing what is no usable number: InputError "not-a-number" (none there, a comma in it, divided by
 /// nothing) or "too-large". `whole` is what the person wrote, `example` what would do ("400 g").
 double take_usable_number(std::string_view& rest, std::string_view whole, std::string_view example);
+
+/// A plain number: "12", "1.5", "½", "2½", "3/4", "1e-3". No unit, no comma; nan and infinities are refused.
+double parse_number(std::string_view text);
+
+/// The shortest decimal text that `parse_number` reads back to just this value, whatever the locale: "0.1", "1e-09".
+std::string number_text(double value);
+
+/// The shortest decimal text whose value is at most `error` away.
+std::string number_text_within(double value, double error);
 
 }  // namespace baitwright

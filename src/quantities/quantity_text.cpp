@@ -6,7 +6,6 @@
 
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
-#include "quantities/number_text.h"
 #include "quantities/unit_table.h"
 
 namespace baitwright {

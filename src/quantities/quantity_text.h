@@ -4,6 +4,7 @@
 #include <string>
 #include <string_view>
 
+#include "quantities/number_text.h"
 #include "quantities/quantity.h"
 #include "quantities/temperature.h"
 
@@ -39,9 +40,6 @@ Ratio parse<Ratio>(std::string_view text);
 template <>
 Temperature parse<Temperature>(std::string_view text);
 
-/// A plain number: "12", "1.5", "½", "2½", "3/4", "1e-3". No unit, no comma; nan and infinities are refused.
-double parse_number(std::string_view text);
-
 /// "12x55mm", "4 x 250 ml", "3×egg": how many of what size; the size is returned as written. InputError
 /// "no-count" (no count, or no size after it) or "bad-count" (not a whole number from 1 to 100000).
 struct CountedSize {
@@ -54,12 +52,6 @@ CountedSize parse_counted_size(std::string_view text);
 /// A name that is not known: InputError "unknown-size". What starts like a number is read by `parse`.
 Length parse_ball_size(std::string_view text);
 Volume parse_vessel_size(std::string_view text);
-
-/// The shortest decimal text that `parse_number` reads back to just this value, whatever the locale: "0.1", "1e-09".
-std::string number_text(double value);
-
-/// The shortest decimal text whose value is at most `error` away.
-std::string number_text_within(double value, double error);
 
 /// The shortest text that `parse` reads back to the same value within 1e-12 relative, in the unit named (by custom g,
 /// ml, mm, s, g/l, cm/s, m2/s, kJ/mol, kPa; ratios in %): for files and export, not for display.

@@ -151,13 +151,8 @@ SoakRequest soak_request(const Arguments& arguments) {
               [&](const std::string& text) { request.portions.ball = in_range(parse_ball_size(text)); });
     read_flag(arguments, "--carpet",
               [&](const std::string& text) { request.portions.carpet = in_range(parse<Length>(text)); });
+    read_flag(arguments, "--ready-at", [&](const std::string& text) { request.ready_at = parse_clock(text); });
     return request;
-}
-
-std::optional<int> ready_at(const Arguments& arguments) {
-    std::optional<int> minute_of_day;
-    read_flag(arguments, "--ready-at", [&](const std::string& text) { minute_of_day = parse_clock(text); });
-    return minute_of_day;
 }
 
 void refuse_unfit_soak_flags(const Arguments& arguments, bool soaked, bool pumped) {

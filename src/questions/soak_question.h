@@ -1,7 +1,5 @@
 #pragma once
 
-#include <optional>
-
 #include "answers/pellets/soak_request.h"
 #include "questions/arguments.h"
 
@@ -10,9 +8,6 @@ namespace baitwright {
 /// Which pellets, how much of them, how they are soaked or pumped; the words are the pellets. Throws UsageError, naming
 /// the flag.
 SoakRequest soak_request(const Arguments& arguments);
-
-/// The minute of the day at which all is to be ready, where --ready-at says so.
-std::optional<int> ready_at(const Arguments& arguments);
 
 /// What goes with expanders alone is refused where none are `pumped`, and what goes with other pellets where none are
 /// `soaked`. Throws UsageError.

@@ -7,7 +7,6 @@
 
 #include "quantities/plain_words.h"
 #include "report/json.h"
-#include "report/json_data.h"
 
 namespace baitwright {
 

@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <stdexcept>
 
-#include "report/json_data.h"
-
 namespace baitwright {
 
 namespace {

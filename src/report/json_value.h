@@ -7,6 +7,7 @@
 #include <string>
 #include <string_view>
 #include <utility>
+#include <variant>
 #include <vector>
 
 namespace baitwright {
@@ -97,9 +98,20 @@ private:
     Json(Tag tag, bool truth);
 
     [[nodiscard]] const Json& item(std::size_t place) const;
-    JsonData& made(bool record);
 
     mutable std::unique_ptr<JsonData> data_;  // taken over from the lists in braces, whose items are const
+};
+
+/// What a `Json` that is not null holds.
+struct JsonData {
+    struct List {
+        std::vector<Json> items;
+    };
+    struct Record {
+        std::vector<std::string> keys;
+        std::vector<Json> values;
+    };
+    std::variant<bool, std::int64_t, double, std::string, List, Record> value;
 };
 
 }  // namespace baitwright

@@ -9,6 +9,7 @@
 #include "report/plan_report.h"
 #include "report/shop_report.h"
 #include "report/soak_json.h"
+#include "report/soak_text.h"
 #include "report/stock_json.h"
 #include "report/stock_text.h"
 #include "report/tub_report.h"
@@ -23,10 +24,10 @@ Reply tub_reply(TubAnswer answer) {
     return reply_of(std::move(answer), tub_told, tub_json);
 }
 
-Reply soak_reply(SoakAnswer answer, const SoakTelling& telling) {
-    const auto kept = std::make_shared<const SoakAnswer>(std::move(answer));
-    return {status_of(kept->warnings), [kept, telling] { return soak_told(*kept, telling); },
-            [kept] { return soak_json(*kept); }, [kept] { return soak_rows({*kept}); }};
+Reply soak_reply(SoakAnswer answer) {
+    Reply reply = warned(answer, soak_told, soak_json);
+    reply.rows = [answer = std::move(answer)] { return soak_rows({answer}); };
+    return reply;
 }
 
 Reply soak_comparison_reply(std::vector<SoakAnswer> answers) {

@@ -12,10 +12,9 @@
 #include "answers/plan/plan_answer.h"
 #include "answers/plan/rest_of_session.h"
 #include "answers/shared/stock_answer.h"
-#include "answers/strategy/advise.h"
+#include "answers/strategy/advise_answer.h"
 #include "report/change_report.h"
 #include "report/reply.h"
-#include "report/soak_text.h"
 
 /// What is said to each question, in every form. Whether the answer is no, is settled here and nowhere else.
 namespace baitwright {
@@ -24,7 +23,7 @@ Reply mix_reply(MixAnswer answer);
 Reply tub_reply(TubAnswer answer);
 Reply dose_reply(DoseAnswer answer);
 Reply dry_reply(DryAnswer answer);
-Reply soak_reply(SoakAnswer answer, const SoakTelling& telling);
+Reply soak_reply(SoakAnswer answer);
 Reply drop_reply(DropAnswer answer);
 Reply cost_reply(StrategyCost cost);
 Reply compare_reply(StrategyComparison comparison);

@@ -35,7 +35,7 @@ Json batch_json(const BatchAnswer& batch) {
             {"in_ball", batch.grains.in_ball},
             {"in_hand", batch.grains.in_hand},
             {"uptake_g", batch.inside.in(gram)},
-            {"wet_mass_g", batch.wet.in(gram)},
+            {"wet_mass_g", batch.wet().in(gram)},
             {"wet_volume_ml", batch.wet_volume.in(millilitre)},
             {"water_to_pour_g", batch.pour.in(gram)},
             {"additives", additives_json(batch)},
@@ -148,7 +148,7 @@ Rows soak_rows(const std::vector<SoakAnswer>& answers) {
                                        number_text(batch.dry.in(gram)), number_text(batch.dry_volume.in(millilitre)),
                                        number_text(batch.pour.in(gram))};
         cells.insert(cells.end(), how.begin(), how.end());
-        cells.insert(cells.end(), {number_text(batch.wet.in(gram)), number_text(batch.wet_volume.in(millilitre)),
+        cells.insert(cells.end(), {number_text(batch.wet().in(gram)), number_text(batch.wet_volume.in(millilitre)),
                                    number_text(batch.grains.all)});
         rows.push_back(std::move(cells));
     };

@@ -69,7 +69,7 @@ std::string stand_line(const SoakedAnswer& soaked) {
 }
 
 std::string weight_line(const SoakedAnswer& soaked, SoakMethod method) {
-    std::string text = fmt::format("about {} ", shown_mass(kitchen_mass(soaked.wet)));
+    std::string text = fmt::format("about {} ", shown_mass(kitchen_mass(soaked.wet())));
     if (method == SoakMethod::covered)
         text += fmt::format("(likely {}) ",
                             shown_mass(kitchen_mass(soaked.wet_range.low), kitchen_mass(soaked.wet_range.high)));
@@ -117,7 +117,7 @@ void tell_keeping(Told& told, const BatchAnswer& batch) {
     told.line("Keeping", text + "; bin what smells sour or shows mould.");
 }
 
-void tell_soaked(Told& told, const SoakedAnswer& soaked, const SoakAnswer& answer, const SoakTelling& telling) {
+void tell_soaked(Told& told, const SoakedAnswer& soaked, const SoakAnswer& answer) {
     told.title(amount_text(soaked));
     const bool covered = answer.method == SoakMethod::covered;
     told.line(
@@ -132,7 +132,7 @@ void tell_soaked(Told& told, const SoakedAnswer& soaked, const SoakAnswer& answe
     told.gap();
     told.table(stages_table(soaked, answer.method));
     told.gap();
-    told.line("Portions", grains_line(soaked.grains, telling.portions));
+    told.line("Portions", grains_line(soaked.grains, answer.portions));
     tell_keeping(told, soaked);
 }
 
@@ -200,7 +200,7 @@ void tell_pumped(Told& told, const PumpedAnswer& pumped, const SoakAnswer& answe
             "boils at {:.1f} kPa and gives the pump only vapour.",
             pumped.boils_after, pumped.vapour.in(kilopascal)));
     told.line("Result",
-              fmt::format("about {} and {} once drained.", shown_mass(kitchen_mass(pumped.wet)), wet_line(pumped)));
+              fmt::format("about {} and {} once drained.", shown_mass(kitchen_mass(pumped.wet())), wet_line(pumped)));
     tell_keeping(told, pumped);
     told.line(
         "Freezing",
@@ -219,14 +219,14 @@ std::string task_text(const SoakTask& task) {
     return "drain " + task.name;
 }
 
-void tell_timetable(Told& told, const SoakAnswer& answer, const SoakTelling& telling) {
+void tell_timetable(Told& told, const SoakAnswer& answer) {
     const double start = answer.timetable.front().before_ready.in(minute);
     TextTable table({Align::right, Align::left});
     const auto moment = [&](double before_ready) {
-        return telling.ready_at ? clock_text(*telling.ready_at - before_ready)
-                                : fmt::format("{:.0f}", start - before_ready);
+        return answer.ready_at ? clock_text(*answer.ready_at - before_ready)
+                               : fmt::format("{:.0f}", start - before_ready);
     };
-    table.row({telling.ready_at ? "clock" : "minute", "do this"});
+    table.row({answer.ready_at ? "clock" : "minute", "do this"});
     for (const SoakTask& task : answer.timetable) table.row({moment(task.before_ready.in(minute)), task_text(task)});
     table.row({moment(0), "all ready"});
     told.gap();
@@ -236,14 +236,14 @@ void tell_timetable(Told& told, const SoakAnswer& answer, const SoakTelling& tel
     told.gap();
 }
 
-std::string bites_text(const SoakAnswer& answer, const SoakTelling& telling) {
+std::string bites_text(const SoakAnswer& answer) {
     double all = 0;
     for (const SoakedAnswer& soaked : answer.soaked) all += soaked.grains.all;
     for (const PumpedAnswer& pumped : answer.pumped) all += pumped.grains.all;
     return fmt::format(
         "{:g} bites an hour for {}, half as many again for those missed or too soft{}: {:.0f} hook pellets.",
-        telling.bites->per_hour, shown_time(telling.bites->length),
-        telling.spare > 0 ? ", " + shown_percent(telling.spare) + " to spare" : "", std::ceil(all - 1e-6));
+        answer.bites->per_hour, shown_time(answer.bites->length),
+        answer.spare > 0 ? ", " + shown_percent(answer.spare) + " to spare" : "", std::ceil(all - 1e-6));
 }
 
 std::string doubt_text(const SoakAnswer& answer) {
@@ -261,17 +261,12 @@ std::string doubt_text(const SoakAnswer& answer) {
 
 }  // namespace
 
-SoakTelling soak_telling(const SoakRequest& request, std::optional<int> ready_at) {
-    const BitesPlanned* bites = std::get_if<BitesPlanned>(&request.total);
-    return {request.portions, bites ? std::optional(*bites) : std::nullopt, request.spare, ready_at};
-}
-
-Told soak_told(const SoakAnswer& answer, const SoakTelling& telling) {
+Told soak_told(const SoakAnswer& answer) {
     Told told;
-    if (telling.bites) told.title(bites_text(answer, telling));
-    for (const SoakedAnswer& soaked : answer.soaked) tell_soaked(told, soaked, answer, telling);
+    if (answer.bites) told.title(bites_text(answer));
+    for (const SoakedAnswer& soaked : answer.soaked) tell_soaked(told, soaked, answer);
     for (const PumpedAnswer& pumped : answer.pumped) tell_pumped(told, pumped, answer);
-    if (answer.soaked.size() + answer.pumped.size() > 1 || telling.ready_at) tell_timetable(told, answer, telling);
+    if (answer.soaked.size() + answer.pumped.size() > 1 || answer.ready_at) tell_timetable(told, answer);
     told.line("How sure", doubt_text(answer));
     told.mind(answer.warnings);
     told.take_care(answer.cautions);

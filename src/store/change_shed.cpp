@@ -27,11 +27,7 @@ Fault short_of(const std::string& name, Milligrams needed, Milligrams held, cons
     return {"short-of-stock",
             "the shed holds " + there + " of the " + grams_beside(needed, held) + " of" + in_that_state(reach) + " " +
                 name + " that this takes",
-            "if there is more, count it: baitwright stock count \"" + name + "\" AMOUNT",
-            {},
-            0,
-            0,
-            {}};
+            "if there is more, count it: baitwright stock count \"" + name + "\" AMOUNT"};
 }
 
 /// Takes one need out, or adds a fault.

@@ -9,6 +9,7 @@
 #include "store/file_header.h"
 #include "store/new_store.h"
 #include "store/schema.h"
+#include "store/upgrade_store.h"
 
 namespace baitwright {
 

@@ -6,13 +6,17 @@
 #include <vector>
 
 #include "store/connection.h"
-#include "store/store.h"
+#include "store/stored_entry.h"
 
 /// Entries between the tables and the records of `bait`. Reading an entry sees one state of the store; writing belongs
 /// inside a change.
 namespace baitwright {
 
+struct Feel;
+struct Ingredient;
 struct Pack;
+struct Recipe;
+struct Strategy;
 
 /// Whether a number outside its range is refused, or let through to be mended.
 enum class Reading { checked, as_stored };

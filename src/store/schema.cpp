@@ -3,10 +3,7 @@
 #include <SQLiteCpp/Transaction.h>
 #include <sqlite3.h>
 
-#include <functional>
 #include <string>
-
-#include "store/copy_store.h"
 
 namespace baitwright {
 
@@ -248,20 +245,6 @@ CREATE TRIGGER stock_entry_is_kept BEFORE DELETE ON stock_entry BEGIN
 END;
 )sql";
 
-void migrate_after(SQLite::Database& database, const std::vector<Migration>& steps,
-                   const std::function<void()>& before) {
-    SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
-    const int present = version_of(database);  // another process may have been quicker
-    if (present >= steps.back().version) return;
-    before();
-    for (const Migration& step : steps) {
-        if (step.version <= present) continue;
-        database.exec(step.sql);
-        database.exec("PRAGMA user_version = " + std::to_string(step.version));
-    }
-    transaction.commit();
-}
-
 }  // namespace
 
 const std::vector<Migration>& migrations() {
@@ -277,14 +260,17 @@ int version_of(SQLite::Database& database) {
     return database.execAndGet("PRAGMA user_version").getInt();
 }
 
-void migrate(SQLite::Database& database, const std::vector<Migration>& steps) {
-    migrate_after(database, steps, [] {});
-}
-
-void upgrade(SQLite::Database& database, const std::filesystem::path& path, const std::vector<Migration>& steps) {
-    std::filesystem::path copy = path;
-    copy += ".before-v" + std::to_string(steps.back().version);
-    migrate_after(database, steps, [&] { copy_whole_store(path, copy); });
+void migrate(SQLite::Database& database, const std::vector<Migration>& steps, const std::function<void()>& before) {
+    SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+    const int present = version_of(database);  // another process may have been quicker
+    if (present >= steps.back().version) return;
+    before();
+    for (const Migration& step : steps) {
+        if (step.version <= present) continue;
+        database.exec(step.sql);
+        database.exec("PRAGMA user_version = " + std::to_string(step.version));
+    }
+    transaction.commit();
 }
 
 }  // namespace baitwright

@@ -3,7 +3,7 @@
 #include <SQLiteCpp/Database.h>
 
 #include <cstdint>
-#include <filesystem>
+#include <functional>
 #include <vector>
 
 /// The tables of the store and how they came about. A change of the tables is one more entry in `migrations()`, never a
@@ -26,10 +26,9 @@ int newest_version();
 /// The version that the store has now, seen through SQLite and hence with what other processes have just written.
 int version_of(SQLite::Database& database);
 
-/// Runs the steps that the store lacks, all in one IMMEDIATE transaction with the new version.
-void migrate(SQLite::Database& database, const std::vector<Migration>& steps);
-
-/// The same for a store with entries in it: first copies it to `NAME.before-vN`, N being the newest version.
-void upgrade(SQLite::Database& database, const std::filesystem::path& path, const std::vector<Migration>& steps);
+/// Runs the steps that the store lacks, all in one IMMEDIATE transaction with the new version; where there are any,
+/// `before` first.
+void migrate(
+    SQLite::Database& database, const std::vector<Migration>& steps, const std::function<void()>& before = [] {});
 
 }  // namespace baitwright

@@ -9,23 +9,13 @@
 
 #include "bait/shelf.h"
 #include "store/shed.h"
+#include "store/stored_entry.h"
 
 namespace baitwright {
 
 struct Pack;
 
 class StoreConnection;
-
-/// Where an entry came from: the program's own files, or the person.
-enum class EntryOwner { shipped, person };
-
-/// An entry that was replaced: kept as the TOML text it had.
-struct RetiredEntry {
-    std::string kind;  ///< "ingredient", "mix" or "strategy"
-    std::string name;
-    std::string retired_on;  ///< ISO 8601 date
-    std::string text;
-};
 
 /// The person's library, shed and, later, log, in one SQLite file. Reading is lazy; all writing happens inside
 /// `change`, as one transaction that is whole or absent.

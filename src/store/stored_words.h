@@ -9,7 +9,6 @@
 #include "bait/dose.h"
 #include "bait/recipe.h"
 #include "bait/strategy.h"
-#include "store/store.h"
 
 /// The words that stand in the tables for the values of our enums and for the alternatives of our variants. They are
 /// part of the schema: changing one needs a migration.

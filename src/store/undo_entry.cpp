@@ -19,7 +19,7 @@ constexpr const char* select_movements =
     " WHERE m.entry_id = ?1";
 
 [[noreturn]] void refuse(std::string code, std::string message, std::string hint) {
-    throw Error(FaultClass::answer_is_no, Fault{std::move(code), std::move(message), std::move(hint), {}, 0, 0, {}});
+    throw Error(FaultClass::answer_is_no, Fault{std::move(code), std::move(message), std::move(hint)});
 }
 
 std::int64_t entry_to_undo(StoreConnection& connection, std::optional<std::int64_t> entry) {

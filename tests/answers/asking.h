@@ -6,6 +6,7 @@
 #include "answers/mix/answer_mix.h"
 #include "answers/mix/scale_mix.h"
 #include "bait/draft_shelf.h"
+#include "bait/resolve_mix.h"
 
 /// Short ways to ask for a mix of the draft ingredients.
 namespace baitwright::draft {

@@ -4,9 +4,11 @@
 
 #include <catch2/catch.hpp>
 #include <cmath>
+#include <set>
 
 #include "answers/money/compare_strategies.h"
 #include "answers/sessions.h"
+#include "answers/strategy/named_in_strategy.h"
 #include "day_of.h"
 #include "quantities/fault_of.h"
 
@@ -69,6 +71,25 @@ CostRequest plain() {
     CostRequest request = asked_today();
     request.ranges = CostRequest::Ranges::left_out;
     return request;
+}
+
+struct Contender {
+    const Shelf* shelf;
+    Strategy strategy;
+    int times = 1;
+};
+
+StrategyComparison compare_strategies(const std::vector<Contender>& contenders, const StockOnHand& stock,
+                                      CostRequest request) {
+    std::set<std::string> fed;
+    for (const Contender& contender : contenders) fed.merge(names_in(contender.strategy, *contender.shelf));
+    request.what_if = what_if_of_all(request.what_if, fed);
+    std::vector<StrategyCost> costs;
+    for (const Contender& contender : contenders) {
+        request.what_if.times = contender.times;
+        costs.push_back(cost_strategy(*contender.shelf, contender.strategy, stock, request));
+    }
+    return compare_strategies(std::move(costs));
 }
 
 StrategyCost cost_of(const Strategy& strategy, const Shelf& shelf = priced_bank(), const StockOnHand& stock = {}) {

@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include "bait/draft_shelf.h"
+#include "bait/resolve_mix.h"
 #include "bait/wetted_mix.h"
 #include "physics/evaporation.h"
 #include "quantities/fault.h"

@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include "answers/asking.h"
+#include "bait/resolve_mix.h"
 #include "physics/normal_quantile.h"
 #include "reference/reference_rows.h"
 

@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 
 #include "answers/asking.h"
+#include "bait/resolve_mix.h"
 #include "day_of.h"
 
 using namespace baitwright;

@@ -1,19 +1,17 @@
 // Reads every #include "..." below src/ and holds it against the one-way line of rooms.
 #include <algorithm>
 #include <catch2/catch.hpp>
-#include <filesystem>
-#include <fstream>
 #include <map>
 #include <regex>
 #include <set>
 #include <string>
 #include <vector>
 
+#include "architecture/source_files.h"
+
+using namespace source_files;
+
 namespace {
-
-namespace fs = std::filesystem;
-
-const fs::path source_root = fs::path(BAITWRIGHT_SOURCE_DIR) / "src";
 
 // quantities <- physics <- bait <- answers <- {questions, files, store, report} <- library <- page <- cli
 const std::map<std::string, std::set<std::string>> allowed = [] {
@@ -34,24 +32,6 @@ const std::map<std::string, std::set<std::string>> allowed = [] {
     rooms["cli"] = below;
     return rooms;
 }();
-
-std::vector<fs::path> sources() {
-    std::vector<fs::path> found;
-    for (const auto& entry : fs::recursive_directory_iterator(source_root))
-        if (entry.path().extension() == ".h" || entry.path().extension() == ".cpp") found.push_back(entry.path());
-    return found;
-}
-
-std::string text_of(const fs::path& path) {
-    std::ifstream in(path);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
-
-std::vector<std::string> matches(const std::string& text, const std::regex& pattern) {
-    std::vector<std::string> found;
-    for (std::sregex_iterator it(text.begin(), text.end(), pattern), end; it != end; ++it) found.push_back((*it)[1]);
-    return found;
-}
 
 }  // namespace
 

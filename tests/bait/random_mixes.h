@@ -5,7 +5,7 @@
 #include <iterator>
 
 #include "bait/draft_shelf.h"
-#include "bait/resolved_mix.h"
+#include "bait/resolve_mix.h"
 
 /// Random mixes of the draft ingredients, drawn inside a RapidCheck property.
 namespace baitwright::draft {

@@ -26,3 +26,16 @@ TEST_CASE("a lot is good on the day of its date, and not after") {
     CHECK(stock.lots("maggots", day_of("2026-11-26")).empty());
     CHECK(stock.lots("casters", day_of("2026-11-25")).empty());
 }
+
+TEST_CASE("who keeps the ledger is asked for what is needed, and what is past its best is left out all the same") {
+    std::vector<std::string> asked;
+    const StockOnHand stock([&](std::string_view ingredient) {
+        asked.emplace_back(ingredient);
+        return std::vector<StockLot>{{100.0 * gram, day_of("2026-11-24")}, {200.0 * gram}};
+    });
+    CHECK(asked.empty());
+    const std::vector<StockLot> lots = stock.lots("maggots", day_of("2026-11-25"));
+    REQUIRE(lots.size() == 1);
+    CHECK(lots[0].mass.in(gram) == Approx(200));
+    CHECK(asked == std::vector<std::string>{"maggots"});
+}

@@ -7,7 +7,7 @@
 
 #include "bait/draft_shelf.h"
 #include "bait/recipe_names.h"
-#include "bait/resolved_mix.h"
+#include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 
 using namespace baitwright;

@@ -9,6 +9,7 @@
 #include "answers/mix/mix_doubt.h"
 #include "answers/mix/scale_mix.h"
 #include "answers/mix/water_range.h"
+#include "bait/resolve_mix.h"
 #include "library/open_library.h"
 #include "physics/particle_cloud.h"
 #include "physics/quasi_random.h"

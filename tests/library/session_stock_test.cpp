@@ -25,6 +25,10 @@ void bring(Store& store, const std::string& name, Mass mass, const char* paid = 
     keep(store, arrival);
 }
 
+StockOnHand on_hand(Store& store) {
+    return StockOnHand([&store](std::string_view ingredient) { return lots_in_shed(store.shed(), ingredient); });
+}
+
 }  // namespace
 
 // By hand: £4.20 for 2 kg; 500 g used leaves 1.5 kg, three quarters of it, £3.15.
@@ -33,15 +37,12 @@ TEST_CASE("the shed is handed on lot by lot, at what was paid for what is left")
     Store store = open_store(folder / "library.db");
     bring(store, "brown crumb", 2.0 * kilogram, "£4.20");
     take(store, Happening::used, {"brown crumb", in_milligrams(500.0 * gram)}, {session_day, std::nullopt});
-    const std::vector<StockLot> lots = shed_on_hand(store.shed(), {{store.ingredient("brown crumb"), {}, {}}})
-                                           .lots("brown crumb", day_of("2026-11-25"));
+    const std::vector<StockLot> lots = on_hand(store).lots("brown crumb", day_of("2026-11-25"));
     REQUIRE(lots.size() == 1);
     CHECK(lots[0].mass.in(gram) == Approx(1500));
     CHECK(lots[0].best_before == day_of("2027-06-01"));
     CHECK(money_text(lots[0].paid.value()) == "£3.15");
-    CHECK(shed_on_hand(store.shed(), {{store.ingredient("brown crumb"), {}, {}}})
-              .lots("brown crumb", day_of("2027-07-01"))
-              .empty());
+    CHECK(on_hand(store).lots("brown crumb", day_of("2027-07-01")).empty());
 }
 
 TEST_CASE("what is in the shed is not bought again") {
@@ -51,11 +52,9 @@ TEST_CASE("what is in the shed is not bought again") {
     request.on = day_of("2026-11-25");
     request.ranges = CostRequest::Ranges::left_out;
     const Strategy strategy = store.find_strategy("open carpet").value();
-    const StrategyCost bare =
-        cost_strategy(store, strategy, shed_on_hand(store.shed(), unroll_strategy(store, strategy).totals), request);
+    const StrategyCost bare = cost_strategy(store, strategy, on_hand(store), request);
     for (const IngredientNeed& need : bare.unrolled.totals) bring(store, need.ingredient.name, 2.0 * need.mass);
-    const StrategyCost stocked =
-        cost_strategy(store, strategy, shed_on_hand(store.shed(), unroll_strategy(store, strategy).totals), request);
+    const StrategyCost stocked = cost_strategy(store, strategy, on_hand(store), request);
     CHECK(bare.outlay_minor > 0);
     CHECK(stocked.outlay_minor == 0);
     CHECK(stocked.packs.empty());

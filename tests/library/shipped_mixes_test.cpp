@@ -8,6 +8,7 @@
 #include "answers/drop/drop_feed.h"
 #include "answers/mix/answer_mix.h"
 #include "answers/mix/odd_mix.h"
+#include "bait/resolve_mix.h"
 #include "library/open_library.h"
 #include "quantities/units.h"
 

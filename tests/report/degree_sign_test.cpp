@@ -28,7 +28,7 @@ TEST_CASE("paragraphs, tables and errors have the sign, and keep it with its num
     TextTable table({TextTable::Align::left, TextTable::Align::right});
     table.row({"at", "5 degC"});
     CHECK(table.text() == "  at  5 °C\n");
-    const Fault fault{"out-of-range", "it must be from 0 to 60 degC", "for example 12degC", {}, 0, 0, {}};
+    const Fault fault{"out-of-range", "it must be from 0 to 60 degC", "for example 12degC"};
     CHECK(fault_text({fault}) == "error: it must be from 0 to 60 °C\n  hint: for example 12degC\n");
 }
 

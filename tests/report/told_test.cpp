@@ -194,9 +194,11 @@ TEST_CASE("a soak is told to a page in the words of a terminal") {
     const BitesPlanned bites{10, 5.0 * hour};
     SoakRequest request = draft::soak_of("fishmeal pellet 4 mm", bites);
     request.items.push_back({"expander 4 mm", std::nullopt, 1});
-    check_same_words(soak_told(draft::soaked(request), {request.portions, bites, 0.1, 9 * 60 + 30}));
+    request.spare = 0.1;
+    request.ready_at = 9 * 60 + 30;
+    check_same_words(soak_told(draft::soaked(request)));
     const SoakAnswer cold = draft::soaked(draft::soak_of("fishmeal pellet 4 mm", 100.0 * gram, 5));
-    check_same_words(soak_told(cold, {request.portions, std::nullopt, 0.0, std::nullopt}));
+    check_same_words(soak_told(cold));
     check_same_words(
         soak_comparison_told({cold, draft::soaked(draft::soak_of("fishmeal pellet 4 mm", 100.0 * gram, 20))}));
 }

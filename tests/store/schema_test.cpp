@@ -10,6 +10,7 @@
 #include "store/random_entries.h"
 #include "store/store.h"
 #include "store/temporary_folder.h"
+#include "store/upgrade_store.h"
 
 using namespace baitwright;
 

@@ -6,7 +6,7 @@
 
 #include "answers/blend/blend_programme.h"
 #include "answers/blend/share_batch.h"
-#include "bait/resolved_mix.h"
+#include "bait/resolve_mix.h"
 #include "bait/wetted_mix.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"

@@ -32,9 +32,7 @@ public:
 
 private:
     void refuse(const std::string& subject, std::string code, std::string message, std::string hint) {
-        Fault fault{std::move(code), std::move(message), std::move(hint), {}, 0, 0, {}};
-        fault.subject = subject;
-        faults_.push_back(std::move(fault));
+        faults_.push_back({std::move(code), std::move(message), std::move(hint), subject});
     }
 
     void add(const BlendCandidate& candidate, const std::string& subject) {

@@ -7,7 +7,7 @@
 #include "answers/money/cheapest_packs.h"
 #include "answers/shared/usual_seed.h"
 #include "bait/pricing.h"
-#include "bait/resolved_mix.h"
+#include "bait/resolve_mix.h"
 #include "bait/wetted_mix.h"
 #include "quantities/units.h"
 

@@ -4,7 +4,6 @@
 #include <string>
 #include <vector>
 
-#include "answers/blend/swap_request.h"
 #include "answers/shared/warning.h"
 #include "bait/recipe.h"
 #include "bait/resolved_mix.h"

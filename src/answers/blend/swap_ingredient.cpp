@@ -6,6 +6,7 @@
 
 #include "answers/blend/closest_match.h"
 #include "answers/blend/swapped_mix.h"
+#include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
@@ -116,14 +117,9 @@ private:
         std::string gone;
         for (const SolidPart& part : removed_) gone += (gone.empty() ? "" : " and ") + in_quotes(part.ingredient.name);
         throw Error(FaultClass::answer_is_no,
-                    Fault{"nothing-to-swap-in",
-                          "nothing can stand in for " + gone + ": " + why,
+                    Fault{"nothing-to-swap-in", "nothing can stand in for " + gone + ": " + why,
                           request_.from ? "leave --from-stock out to look through the whole library"
-                                        : "put something like it into the library: baitwright ingredient add",
-                          {},
-                          0,
-                          0,
-                          {}});
+                                        : "put something like it into the library: baitwright ingredient add"});
     }
 
     /// Compared is what is known of all that ran out, and of the rest where that may move. A stand-in of which

@@ -2,6 +2,7 @@
 
 #include "answers/blend/linear_programme.h"
 #include "answers/blend/swap_answer.h"
+#include "answers/blend/swap_request.h"
 #include "bait/shelf.h"
 
 namespace baitwright {

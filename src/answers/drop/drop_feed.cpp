@@ -12,6 +12,7 @@
 #include "answers/shared/wanted_feel.h"
 #include "bait/caution.h"
 #include "bait/free_offerings.h"
+#include "bait/resolve_mix.h"
 #include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
 #include "quantities/fault.h"

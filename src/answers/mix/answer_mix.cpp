@@ -6,6 +6,7 @@
 #include "answers/shared/check_temperature.h"
 #include "answers/shared/stale_prices.h"
 #include "bait/caution.h"
+#include "bait/resolve_mix.h"
 
 namespace baitwright {
 
@@ -27,7 +28,7 @@ void add_soaks(const ResolvedMix& mix, MixAnswer& answer) {
         if (mix.solids[i].prepare != Preparation::soaked) continue;
         PartAnswer& part = answer.parts[i];
         const SoakedAnswer soaked = soak_one(mix.solids[i].ingredient, part.mass, answer.water_temperature);
-        part.soak = PartSoak{soaked.pour, soaked.soak.middle, soaked.stand_ready.middle, soaked.wet};
+        part.soak = PartSoak{soaked.pour, soaked.soak.middle, soaked.stand_ready.middle, soaked.wet()};
     }
 }
 

@@ -4,7 +4,7 @@
 #include "answers/shared/over_label.h"
 #include "bait/amount.h"
 #include "bait/label.h"
-#include "bait/resolved_mix.h"
+#include "bait/resolve_mix.h"
 #include "physics/solutions.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"

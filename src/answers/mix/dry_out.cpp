@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "answers/shared/wanted_feel.h"
+#include "bait/resolve_mix.h"
 #include "bait/wetted_mix.h"
 #include "physics/evaporation.h"
 #include "quantities/fault.h"

@@ -4,6 +4,7 @@
 
 #include "answers/mix/tub_judgement.h"
 #include "answers/shared/check_temperature.h"
+#include "bait/resolve_mix.h"
 #include "bait/uptake.h"
 #include "bait/wetted_mix.h"
 #include "quantities/fault.h"

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
 #include <tuple>
 
 #include "answers/strategy/named_in_strategy.h"
@@ -11,16 +10,6 @@
 namespace baitwright {
 
 namespace {
-
-/// Words in the what-ifs become whole names, so that they mean the same in every strategy.
-StrategyRequest with_names(StrategyRequest what_if, const std::vector<Contender>& contenders) {
-    std::set<std::string> names;
-    for (const Contender& contender : contenders) names.merge(names_in(contender.strategy, *contender.shelf));
-    for (std::string& word : what_if.without) word = named_in(word, names, "the strategies feed");
-    for (StrategyRequest::Price& price : what_if.prices) price.of = named_in(price.of, names, "the strategies take");
-    what_if.absent = StrategyRequest::Absent::passed_over;
-    return what_if;
-}
 
 const Currency* one_currency(const std::vector<StrategyCost>& costs) {
     const StrategyCost* first = nullptr;
@@ -78,15 +67,16 @@ CostDifference difference(const std::vector<StrategyCost>& costs, std::size_t de
 
 }  // namespace
 
-StrategyComparison compare_strategies(const std::vector<Contender>& contenders, const StockOnHand& stock,
-                                      const CostRequest& request) {
+StrategyRequest what_if_of_all(StrategyRequest what_if, const std::set<std::string>& fed) {
+    for (std::string& word : what_if.without) word = named_in(word, fed, "the strategies feed");
+    for (StrategyRequest::Price& price : what_if.prices) price.of = named_in(price.of, fed, "the strategies take");
+    what_if.absent = StrategyRequest::Absent::passed_over;
+    return what_if;
+}
+
+StrategyComparison compare_strategies(std::vector<StrategyCost> costs) {
     StrategyComparison comparison;
-    CostRequest each = request;
-    each.what_if = with_names(request.what_if, contenders);
-    for (const Contender& contender : contenders) {
-        each.what_if.times = contender.times;
-        comparison.costs.push_back(cost_strategy(*contender.shelf, contender.strategy, stock, each));
-    }
+    comparison.costs = std::move(costs);
     comparison.currency = one_currency(comparison.costs);
     comparison.cheapest_used = least(comparison.costs, [](const StrategyCost& cost) { return cost.used_minor; });
     comparison.cheapest_outlay = least(comparison.costs, [](const StrategyCost& cost) { return cost.outlay_minor; });

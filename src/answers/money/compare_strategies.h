@@ -1,19 +1,13 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
 #include "answers/money/cost_strategy.h"
 
 namespace baitwright {
-
-/// One strategy to be compared, with what is asked of it alone.
-struct Contender {
-    const Shelf* shelf;
-    Strategy strategy;
-    int times = 1;
-};
 
 /// What makes one strategy dearer than the cheapest, and which ingredient makes most of that.
 struct CostDifference {
@@ -33,11 +27,13 @@ struct StrategyComparison {
         differences;  ///< each complete one against the cheapest used, but where they cost the same
 };
 
-/// What-ifs hold for all of them; what is left out or priced must be fed by one at least. Each is costed as if it were
-/// the only one: they share neither packs nor stock. Throws what `cost_strategy` throws, and InputError
-/// "mixed-currencies" where two strategies are priced in two.
-StrategyComparison compare_strategies(const std::vector<Contender>& contenders, const StockOnHand& stock,
-                                      const CostRequest& request);
+/// What-ifs hold for all of them: words become whole names, so that they mean the same in every strategy, and what is
+/// left out or priced must be `fed` by one at least. Throws UsageError "not-in-strategy" and "several-fit".
+StrategyRequest what_if_of_all(StrategyRequest what_if, const std::set<std::string>& fed);
+
+/// Each was costed as if it were the only one: they share neither packs nor stock. Throws InputError "mixed-currencies"
+/// where two strategies are priced in two.
+StrategyComparison compare_strategies(std::vector<StrategyCost> costs);
 
 /// The ingredient that makes most of what a strategy uses; nothing where nothing has a price.
 const CostLine* dearest_line(const StrategyCost& cost);

@@ -133,9 +133,8 @@ PumpedAnswer pump_expanders(const Ingredient& expander, Mass dry, const SoakRequ
     const int advised = answer.fewest_sure.value_or(answer.fewest.value_or(std::min(answer.boils_after, most_strokes)));
     answer.at = pump.after(request.pump.strokes.value_or(advised));
 
-    SoakedBatch pumped =
-        soaked_batch(expander, dry, water_in_pores(expander, answer.at.fill, request.water), SoakMethod::covered);
-    pumped.pour = before.pour + pumped.inside;
+    const Ratio inside = water_in_pores(expander, answer.at.fill, request.water);
+    const SoakedBatch pumped = soaked_batch(expander, dry, inside, SoakMethod::covered);
     static_cast<BatchAnswer&>(answer) = batch_answer(expander, pumped, request.portions);
     return answer;
 }

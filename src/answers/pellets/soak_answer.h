@@ -4,10 +4,9 @@
 #include <string>
 #include <vector>
 
+#include "answers/pellets/soak_request.h"
 #include "answers/shared/range.h"
 #include "answers/shared/warning.h"
-#include "bait/soaked_batch.h"
-#include "quantities/temperature.h"
 
 namespace baitwright {
 
@@ -37,16 +36,11 @@ struct SteepedAdditive {
 };
 
 /// What every batch has, soaked or pumped.
-struct BatchAnswer {
+struct BatchAnswer : SoakedBatch {
     std::string name;
     Length diameter;
-    Mass dry;
     Volume dry_volume;  ///< loose
     GrainsAnswer grains;
-    Mass pour;
-    Mass inside;  ///< water taken up
-    Mass wet;
-    Volume wet_volume;
     std::vector<SteepedAdditive> additives;
     std::optional<Ratio> water_activity;  ///< in the pellets, where what is stirred in lowers it; an upper bound
     std::optional<Time> keeps_cold, keeps_frozen;
@@ -100,7 +94,11 @@ struct SoakTask {
 struct SoakAnswer {
     Temperature water;
     SoakMethod method = SoakMethod::covered;
-    bool by_clock = false;  ///< the person said how long they were under water
+    bool by_clock = false;              ///< the person said how long they were under water
+    PortionsWanted portions;            ///< that the grains are counted in
+    std::optional<BitesPlanned> bites;  ///< that the amount was reckoned from
+    Ratio spare;
+    std::optional<int> ready_at;  ///< minutes since midnight
     std::vector<SoakedAnswer> soaked;
     std::vector<PumpedAnswer> pumped;
     std::vector<SoakTask> timetable;  ///< the earliest first; one pair of hands, a minute apart

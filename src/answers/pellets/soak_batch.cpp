@@ -62,14 +62,14 @@ std::optional<Ratio> activity_in(const std::vector<Dissolved>& dissolved, Mass w
 
 /// Where the water is measured, what is stirred in is part of what they take: less water goes with it. A dose by the
 /// litre hangs on the water in turn; a few rounds settle it.
-Mass water_beside(const std::vector<Steeped>& additives, double share, Mass to_take, const BatchAnswer& batch) {
-    Mass water = to_take;
+Mass water_beside(const std::vector<Steeped>& additives, double share, const BatchAnswer& batch) {
+    Mass water = batch.inside;
     for (int round = 0; round < 60; ++round) {
         Mass all;
-        const DoseGround ground{batch.dry, batch.wet, water, batch.dry_volume};
+        const DoseGround ground{batch.dry, batch.wet(), water, batch.dry_volume};
         for (const Steeped& added : additives)
             all += std::visit(DoseOfBatch{added.ingredient, ground, share}, added.dose);
-        water = std::max(Mass{}, to_take - all);
+        water = std::max(Mass{}, batch.inside - all);
     }
     if (!(water > Mass{}))
         throw UsageError("too-much-additive",
@@ -81,26 +81,22 @@ Mass water_beside(const std::vector<Steeped>& additives, double share, Mass to_t
 }  // namespace
 
 BatchAnswer batch_answer(const Ingredient& pellet, const SoakedBatch& batch, const PortionsWanted& portions) {
-    BatchAnswer answer;
-    answer.name = pellet.name;
-    answer.diameter = pellet.diameter.value;
-    answer.dry = batch.dry;
-    answer.dry_volume = batch.dry / pellet.loose_density.value;
-    answer.grains = grains_of(pellet, batch, portions);
-    answer.pour = batch.pour;
-    answer.inside = batch.inside;
-    answer.wet = batch.wet();
-    answer.wet_volume = batch.wet_volume;
-    answer.keeps_cold = pellet.keeps.cold;
-    answer.keeps_frozen = pellet.keeps.frozen;
-    return answer;
+    return {batch,
+            pellet.name,
+            pellet.diameter.value,
+            batch.dry / pellet.loose_density.value,
+            grains_of(pellet, batch, portions),
+            {},
+            {},
+            pellet.keeps.cold,
+            pellet.keeps.frozen};
 }
 
 void steep(const std::vector<Steeped>& additives, Ratio share, SoakMethod method, const Ingredient& pellet,
-           const SoakedBatch& soaked, BatchAnswer& batch, std::vector<Warning>& warnings) {
+           BatchAnswer& batch, std::vector<Warning>& warnings) {
     if (additives.empty()) return;
-    if (method == SoakMethod::measured) batch.pour = water_beside(additives, share, soaked.inside, batch);
-    const DoseGround ground{batch.dry, batch.wet, batch.pour, batch.dry_volume};
+    if (method == SoakMethod::measured) batch.pour = water_beside(additives, share, batch);
+    const DoseGround ground{batch.dry, batch.wet(), batch.pour, batch.dry_volume};
     std::vector<SteepedAdditive> steeped;
     Mass all;
     for (const Steeped& added : additives) {
@@ -115,14 +111,14 @@ void steep(const std::vector<Steeped>& additives, Ratio share, SoakMethod method
         all += line.mass;
         steeped.push_back(line);
     }
-    const Mass taken = soaked.inside + soaked.film;  // of the solution
+    const Mass taken = batch.inside + batch.film;  // of the solution
     Mass water = pellet.moisture.value * batch.dry + taken * (batch.pour / (batch.pour + all));
     std::vector<Dissolved> dissolved;
     for (std::size_t i = 0; i < steeped.size(); ++i) {
         SteepedAdditive& line = steeped[i];
         const Ingredient& additive = additives[i].ingredient;
         line.strength = line.mass / (batch.pour + all);
-        line.in_pellet = line.strength * taken / batch.wet;
+        line.in_pellet = line.strength * taken / batch.wet();
         const Mass in_pellet = line.strength * taken;
         const auto solute = find_solute(additive.solute);
         if (!solute) continue;

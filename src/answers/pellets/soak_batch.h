@@ -23,6 +23,6 @@ BatchAnswer batch_answer(const Ingredient& pellet, const SoakedBatch& batch, con
 /// memory). Solutes of the pellet itself are left out, so that it is an upper bound. Dose over the label: a warning
 /// that makes the answer no.
 void steep(const std::vector<Steeped>& additives, Ratio share, SoakMethod method, const Ingredient& pellet,
-           const SoakedBatch& soaked, BatchAnswer& batch, std::vector<Warning>& warnings);
+           BatchAnswer& batch, std::vector<Warning>& warnings);
 
 }  // namespace baitwright

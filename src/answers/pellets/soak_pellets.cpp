@@ -57,15 +57,6 @@ void add_soak_curve(const Diffusing& pellet, Area soaked, std::vector<SoakPoint>
     }
 }
 
-void add_stand_curve(const Diffusing& pellet, const SoakedGrain& grain, Time soak, Area even,
-                     std::vector<SoakPoint>& curve) {
-    constexpr int steps = 40;
-    constexpr double beyond_even = 1.15;
-    for (int i = 1; i <= steps; ++i)
-        curve.push_back(
-            point_at(grain, soak, (i * i / double(steps * steps)) * beyond_even * even, pellet.diffusivity));
-}
-
 /// What a soak of this length comes to in the bags that the spreads allow.
 void draw_uptake(const Diffusing& pellet, const Ingredient& in, Area diffused, SoakedAnswer& answer) {
     constexpr std::size_t points = 256;
@@ -77,50 +68,63 @@ void draw_uptake(const Diffusing& pellet, const Ingredient& in, Area diffused, S
         uptakes.push_back(grain_uptake(pellet.size, std::exp(pellet.sigma * point[0]) * diffused));
         gains.push_back(uptakes.back() * std::exp(wider * point[1]) * in.capacity.value);
     }
-    const Mass film = answer.wet - answer.dry - answer.inside;
-    const auto wet = [&](double p) { return answer.dry + film + quantile_in_place(gains, p) * answer.dry; };
+    const auto wet = [&](double p) { return answer.dry + answer.film + quantile_in_place(gains, p) * answer.dry; };
     answer.uptake_range = {quantile_in_place(uptakes, 0.05), quantile_in_place(uptakes, 0.5),
                            quantile_in_place(uptakes, 0.95)};
     answer.wet_range = {wet(0.05), wet(0.5), wet(0.95)};
 }
 
-Area diffused_in(const Diffusing& pellet, const SoakRequest& request) {
-    if (request.soaked) return pellet.diffusivity * *request.soaked;
-    return diffused_for_uptake(pellet.size, request.uptake);
+/// A pellet that was under this water for as long as asked.
+struct Soak {
+    Diffusing pellet;
+    Area diffused;
+    SoakedGrain grain;
+
+    Soak(const Ingredient& in, const SoakRequest& request)
+        : pellet(in, request.water),
+          diffused(request.soaked ? pellet.diffusivity * *request.soaked
+                                  : diffused_for_uptake(pellet.size, request.uptake)),
+          grain(pellet.size, diffused) {}
+
+    [[nodiscard]] SoakPoint drained(Area since) const {
+        return point_at(grain, diffused / pellet.diffusivity, since, pellet.diffusivity);
+    }
+};
+
+void add_stand_curve(const Soak& soak, Area even, std::vector<SoakPoint>& curve) {
+    constexpr int steps = 40;
+    constexpr double beyond_even = 1.15;
+    for (int i = 1; i <= steps; ++i)
+        curve.push_back(soak.drained((i * i / double(steps * steps)) * beyond_even * even));
 }
 
 /// Times, weights and the three moments.
-SoakedAnswer soak_times(const Ingredient& in, Mass dry, const SoakRequest& request) {
-    const Diffusing pellet(in, request.water);
-    const Area diffused = diffused_in(pellet, request);
-    const SoakedGrain grain(pellet.size, diffused);
+SoakedAnswer soak_times(const Ingredient& in, Mass dry, const Soak& soak, const SoakRequest& request) {
+    const auto& [pellet, diffused, grain] = soak;
     const SoakedBatch batch = soaked_batch(in, dry, grain.mean() * in.capacity.value, request.method);
     SoakedAnswer answer;
     static_cast<BatchAnswer&>(answer) = batch_answer(in, batch, request.portions);
     answer.uptake = grain.mean();
     answer.soak = pellet.range(diffused);
-    const Time soak = answer.soak.middle;
-    if (request.soaked) answer.soak = {soak, soak, soak};
+    if (request.soaked) answer.soak.low = answer.soak.high = answer.soak.middle;
     const Area ready = grain.drained_until(ready_unevenness), even = grain.drained_until(even_unevenness);
     answer.stand_ready = pellet.range(ready);
     answer.stand_even = pellet.range(even);
-    answer.drained = point_at(grain, soak, Area{}, pellet.diffusivity);
-    answer.ready = point_at(grain, soak, ready, pellet.diffusivity);
-    answer.even = point_at(grain, soak, even, pellet.diffusivity);
+    answer.drained = soak.drained(Area{});
+    answer.ready = soak.drained(ready);
+    answer.even = soak.drained(even);
     answer.uptake_range = {answer.uptake, answer.uptake, answer.uptake};
-    answer.wet_range = {answer.wet, answer.wet, answer.wet};
+    answer.wet_range = {answer.wet(), answer.wet(), answer.wet()};
     return answer;
 }
 
 /// And how sure they are, and the curve.
 SoakedAnswer soak_of(const Ingredient& in, Mass dry, const SoakRequest& request) {
-    const Diffusing pellet(in, request.water);
-    const Area diffused = diffused_in(pellet, request);
-    SoakedAnswer answer = soak_times(in, dry, request);
-    if (request.method == SoakMethod::covered) draw_uptake(pellet, in, diffused, answer);
-    add_soak_curve(pellet, diffused, answer.curve);
-    const Area even = pellet.diffusivity * answer.stand_even.middle;
-    add_stand_curve(pellet, SoakedGrain(pellet.size, diffused), answer.soak.middle, even, answer.curve);
+    const Soak soak(in, request);
+    SoakedAnswer answer = soak_times(in, dry, soak, request);
+    if (request.method == SoakMethod::covered) draw_uptake(soak.pellet, in, soak.diffused, answer);
+    add_soak_curve(soak.pellet, soak.diffused, answer.curve);
+    add_stand_curve(soak, soak.pellet.diffusivity * answer.stand_even.middle, answer.curve);
     return answer;
 }
 
@@ -196,7 +200,7 @@ std::vector<Steeped> steeped_of(const Shelf& shelf, const SoakRequest& request) 
 SoakedAnswer soak_one(const Ingredient& pellet, Mass dry, Temperature water) {
     SoakRequest request;
     request.water = water;
-    return soak_times(pellet, dry, request);
+    return soak_times(pellet, dry, Soak(pellet, request), request);
 }
 
 SoakAnswer soak_pellets(const Shelf& shelf, const SoakRequest& request) {
@@ -213,22 +217,22 @@ SoakAnswer soak_pellets(const Shelf& shelf, const SoakRequest& request) {
     answer.water = request.water;
     answer.method = request.method;
     answer.by_clock = request.soaked.has_value();
+    answer.portions = request.portions;
+    if (const auto* bites = std::get_if<BitesPlanned>(&request.total)) answer.bites = *bites;
+    answer.spare = request.spare;
+    answer.ready_at = request.ready_at;
     std::vector<std::string> caution_words;
     for (std::size_t i = 0; i < pellets.size(); ++i) {
         const Ingredient& in = pellets[i];
         caution_words.insert(caution_words.end(), in.cautions.begin(), in.cautions.end());
         if (in.kind == IngredientKind::expander) {
             PumpedAnswer pumped = pump_expanders(in, amounts[i], request);
-            const SoakedBatch batch{pumped.dry, pumped.inside, pumped.wet - pumped.dry - pumped.inside, pumped.pour,
-                                    pumped.wet_volume};
-            steep(steeped, amounts[i] / all, SoakMethod::covered, in, batch, pumped, answer.warnings);
+            steep(steeped, amounts[i] / all, SoakMethod::covered, in, pumped, answer.warnings);
             warn_of_pump(pumped, answer.warnings);
             answer.pumped.push_back(std::move(pumped));
         } else {
             SoakedAnswer soaked = soak_of(in, amounts[i], request);
-            const SoakedBatch batch{soaked.dry, soaked.inside, soaked.wet - soaked.dry - soaked.inside, soaked.pour,
-                                    soaked.wet_volume};
-            steep(steeped, amounts[i] / all, request.method, in, batch, soaked, answer.warnings);
+            steep(steeped, amounts[i] / all, request.method, in, soaked, answer.warnings);
             warn_of_soak(soaked, answer.warnings);
             answer.soaked.push_back(std::move(soaked));
         }

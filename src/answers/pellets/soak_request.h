@@ -67,6 +67,7 @@ struct SoakRequest {
     std::vector<InTheWater> in_the_water;
     PumpSetup pump;
     PortionsWanted portions;
+    std::optional<int> ready_at;  ///< when all is to be ready, in minutes since midnight
 };
 
 }  // namespace baitwright

@@ -91,7 +91,7 @@ void fill_soak(PlannedSoak& soak, const Ingredient& pellet, Temperature water) {
     soak.pour = soaked.pour;
     soak.soak = soaked.soak.middle;
     soak.stand = soaked.stand_ready.middle;
-    soak.wet = soaked.wet;
+    soak.wet = soaked.wet();
 }
 
 /// Many are pumped in lots: the vessel is taken as large as it must be, the strokes are those of a lot.
@@ -104,7 +104,7 @@ PlannedSoak pumped(const Ingredient& expander, const HookbaitNeed& hook, Tempera
     soak.name = soak.into = hook.name;
     soak.dry = hook.mass;
     soak.pour = answer.pour;
-    soak.wet = answer.wet;
+    soak.wet = answer.wet();
     soak.strokes = answer.at.strokes;
     soak.for_the_hook = true;
     return soak;

@@ -123,11 +123,7 @@ void refuse_late_work(const SessionPlan& plan, const PlanRequest& request) {
                 Fault{"no-time",
                       "the work before the start takes " + minutes + " min, and there are only " +
                           std::to_string(std::lround(request.work_from->in(minute))) + " min for it",
-                      hint + "; or " + what_to_soften(plan),
-                      {},
-                      0,
-                      0,
-                      {}});
+                      hint + "; or " + what_to_soften(plan)});
 }
 
 void plan_prep(SessionPlan& plan, const PlanRequest& request) {

@@ -5,7 +5,8 @@
 #include <map>
 
 #include "answers/strategy/advise_points.h"
-#include "bait/resolved_mix.h"
+#include "answers/strategy/unroll_strategy.h"
+#include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
 

@@ -4,7 +4,7 @@
 #include <string_view>
 #include <vector>
 
-#include "answers/strategy/advise.h"
+#include "answers/strategy/advise_answer.h"
 
 /// What speaks for and against a strategy or a mix on a day. **Source**: common practice, no source.
 namespace baitwright {

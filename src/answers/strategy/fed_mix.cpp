@@ -5,6 +5,7 @@
 #include "answers/shared/mix_amount.h"
 #include "answers/shared/wanted_feel.h"
 #include "bait/recipe_names.h"
+#include "bait/resolve_mix.h"
 #include "bait/strategy_names.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
@@ -111,11 +112,7 @@ void set_feel(FedMix& fed, const Feed& feed, std::size_t number, const Shelf& sh
               const std::optional<std::string>& asked) {
     const std::vector<Feel> feels = shelf.feels();
     const Feel* own = feed.feel.empty() ? &fed.mix.feel : find_feel(feels, feed.feel);
-    if (!own) {
-        Fault fault = unknown_feel(feed.feel, shelf);
-        fault.subject = feed_feel_subject(number);
-        throw InputError(fault);
-    }
+    if (!own) throw InputError(unknown_feel(feed.feel, shelf, feed_feel_subject(number)));
     const WantedFeel feel = wanted_feel(feels, *own, asked);
     fed.feel = feel.name;
     fed.wetness = feel.wetness;
@@ -126,10 +123,6 @@ void set_feel(FedMix& fed, const Feed& feed, std::size_t number, const Shelf& sh
         {"unfit-state",
          "at the feel '" + fed.feel + "' " + name_of(feed) + " is too " + (dry ? "dry" : "wet") + " for a ball",
          dry ? "make it wetter, such as firm, or feed it in a cup" : "make it drier, such as firm, or feed it in a cup",
-         {},
-         0,
-         0,
-         {},
          feed_feel_subject(number)});
 }
 
@@ -153,18 +146,10 @@ std::optional<FedMix> fed_mix(const Feed& whole, std::size_t number, const Shelf
     if (is_wetted(feed, fed.mix, shelf)) {
         set_feel(fed, feed, number, shelf, feel);
     } else if (feed.form == FeedForm::ball) {
-        throw InputError({"unfit-state",
-                          "nothing in a ball of " + name_of(feed) + " takes water, so it does not hold",
-                          "feed it loose or in a cup, or together with a mix",
-                          {},
-                          0,
-                          0,
-                          {},
-                          feed_part_subject(number, 1)});
+        throw InputError({"unfit-state", "nothing in a ball of " + name_of(feed) + " takes water, so it does not hold",
+                          "feed it loose or in a cup, or together with a mix", feed_part_subject(number, 1)});
     } else if (!feed.feel.empty() && !find_feel(shelf.feels(), feed.feel)) {
-        Fault fault = unknown_feel(feed.feel, shelf);
-        fault.subject = feed_feel_subject(number);
-        throw InputError(fault);
+        throw InputError(unknown_feel(feed.feel, shelf, feed_feel_subject(number)));
     }
     return fed;
 }

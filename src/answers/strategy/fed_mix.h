@@ -6,6 +6,7 @@
 
 #include "bait/mix_state.h"
 #include "bait/resolved_mix.h"
+#include "bait/shelf.h"
 #include "bait/strategy.h"
 #include "bait/wetted_mix.h"
 

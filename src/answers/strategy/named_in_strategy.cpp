@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "bait/resolved_mix.h"
+#include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/listed.h"
 #include "quantities/suggestion.h"

@@ -97,14 +97,8 @@ private:
         const auto fed = fed_mix(feed, written + 1, suggesting_.after(faults_.size()), request_.feel, without_);
         if (!fed || moments.empty()) return;
         if (static_cast<double>(result_.put_ins.size() + moments.size()) > most_put_ins)
-            throw InputError({"too-many-put-ins",
-                              "all feeds together would go in more than 20,000 times",
-                              "make the gaps longer, or leave feeds out",
-                              {},
-                              0,
-                              0,
-                              {},
-                              feed_subject(written + 1)});
+            throw InputError({"too-many-put-ins", "all feeds together would go in more than 20,000 times",
+                              "make the gaps longer, or leave feeds out", feed_subject(written + 1)});
         const FedPerDry each = per_dry(*fed, numbers_of(fed->mix));
         const Mass portion = dry_mass_of(feed.size, each);
         add_put_ins(feed, moments, each.wet_volume * portion, each.wet_mass * portion);
@@ -166,12 +160,7 @@ private:
             throw InputError(
                 {"unfit-hookbait",
                  "'" + ingredient->name + "' is a " + std::string(name_of(ingredient->kind)) + ", nothing for a hook",
-                 "hookbaits are pellets, expanders, seeds and live or cooked feed",
-                 {},
-                 0,
-                 0,
-                 {},
-                 subject});
+                 "hookbaits are pellets, expanders, seeds and live or cooked feed", subject});
         const double everyone = double(request_.people) * request_.times;
         HookbaitNeed need{ingredient->name, 0, {}, {}};
         const double grains_a_kilogram = free_offerings_in(*ingredient, 1.0 * kilogram);

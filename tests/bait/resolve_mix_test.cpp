@@ -1,4 +1,4 @@
-#include "bait/resolved_mix.h"
+#include "bait/resolve_mix.h"
 
 #include <rapidcheck.h>
 

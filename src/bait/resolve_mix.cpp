@@ -1,4 +1,4 @@
-#include "bait/resolved_mix.h"
+#include "bait/resolve_mix.h"
 
 #include <algorithm>
 #include <set>
@@ -73,7 +73,7 @@ private:
 };
 
 void Opener::add_fault(const std::string& subject, std::string code, std::string message, std::string hint) {
-    add_fault({std::move(code), std::move(message), std::move(hint), {}, 0, 0, {}, subject});
+    add_fault({std::move(code), std::move(message), std::move(hint), subject});
 }
 
 void Opener::add_fault(Fault fault) {
@@ -265,13 +265,8 @@ ResolvedMix resolve(const Recipe& recipe, const Shelf& shelf) {
     const Feel* feel = find_feel(feels, feel_name);
     if (!feel) opener.faults.push_back(unknown_feel(feel_name, shelf));
     if (opener.faults.empty() && !(opened.dry > Mass{}))
-        opener.faults.push_back({"no-solid",
-                                 "the mix '" + recipe.name + "' has nothing dry in it",
-                                 "give it a part that is not a liquid",
-                                 {},
-                                 0,
-                                 0,
-                                 {}});
+        opener.faults.push_back(
+            {"no-solid", "the mix '" + recipe.name + "' has nothing dry in it", "give it a part that is not a liquid"});
     if (!opener.faults.empty()) throw InputError(std::move(opener.faults));
     ResolvedMix mix = shares_of(std::move(opened));
     check_doses_by_wet_mass(mix);

@@ -1,9 +1,7 @@
-#include "quantities/first_faults.h"
+#include "quantities/fault.h"
 
 #include <catch2/catch.hpp>
 #include <string>
-
-#include "quantities/fault.h"
 
 using namespace baitwright;
 
@@ -12,7 +10,7 @@ namespace {
 std::vector<Fault> so_many(std::size_t count) {
     std::vector<Fault> faults;
     for (std::size_t i = 0; i < count; ++i)
-        faults.push_back({"slip", "slip " + std::to_string(i), "mend it", "a.toml", static_cast<int>(i) + 1, 1, {}});
+        faults.push_back({"slip", "slip " + std::to_string(i), "mend it", {}, static_cast<int>(i) + 1, 1, "a.toml"});
     return faults;
 }
 

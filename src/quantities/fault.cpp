@@ -1,9 +1,6 @@
-#include "quantities/first_faults.h"
+#include "quantities/fault.h"
 
 #include <algorithm>
-#include <iterator>
-
-#include "quantities/fault.h"
 
 namespace baitwright {
 
@@ -13,10 +10,10 @@ Fault how_many_more(std::size_t more, std::string file) {
     Fault last{"more-faults",
                more == 1 ? "1 more thing is wrong" : std::to_string(more) + " more things are wrong",
                "mend the first " + std::to_string(most_faults_told) + ", then look again",
-               std::move(file),
+               {},
                0,
                0,
-               {}};
+               std::move(file)};
     last.more = more;
     return last;
 }

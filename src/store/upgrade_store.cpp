@@ -1,4 +1,4 @@
-#include "store/copy_store.h"
+#include "store/upgrade_store.h"
 
 #include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Database.h>
@@ -31,8 +31,6 @@ void copy_store(const std::filesystem::path& from, const std::filesystem::path& 
                        "make room, and move away what stands under that name; the store is as it was");
 }
 
-}  // namespace
-
 void copy_whole_store(const std::filesystem::path& from, const std::filesystem::path& to) {
     std::filesystem::path made = to;
     made += ".new";
@@ -49,6 +47,14 @@ void copy_whole_store(const std::filesystem::path& from, const std::filesystem::
     const std::string reason = failed.message();
     std::filesystem::remove(made, failed);
     refuse_copying(from, to, reason);
+}
+
+}  // namespace
+
+void upgrade(SQLite::Database& database, const std::filesystem::path& path, const std::vector<Migration>& steps) {
+    std::filesystem::path copy = path;
+    copy += ".before-v" + std::to_string(steps.back().version);
+    migrate(database, steps, [&] { copy_whole_store(path, copy); });
 }
 
 }  // namespace baitwright
