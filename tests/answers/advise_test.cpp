@@ -4,6 +4,7 @@
 
 #include "answers/sessions.h"
 #include "answers/strategy/advise_points.h"
+#include "answers/strategy/unroll_strategy.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
 
