@@ -88,17 +88,6 @@ Json strategy_of(const StrategyCost& cost) {
     return json;
 }
 
-/// Each warning once, whichever strategies it is of.
-std::vector<Warning> all_warnings(const std::vector<StrategyCost>& costs) {
-    std::vector<Warning> all;
-    for (const StrategyCost& cost : costs)
-        for (const Warning& warning : cost.warnings)
-            if (std::none_of(all.begin(), all.end(),
-                             [&](const Warning& said) { return said.message == warning.message; }))
-                all.push_back(warning);
-    return all;
-}
-
 void add_rows(const StrategyCost& cost, Rows& rows) {
     const auto minor = [](const std::optional<Money>& money) {
         return money ? std::to_string(money->minor()) : std::string();
@@ -111,7 +100,7 @@ void add_rows(const StrategyCost& cost, Rows& rows) {
     for (const PackBought& bought : cost.packs)
         rows.push_back({cost.unrolled.name, std::to_string(cost.unrolled.times), "pack", bought.name,
                         number_text(bought.mass.in(gram)), "", std::to_string(bought.count), "",
-                        std::to_string(bought.total.minor()), "", "", currency});
+                        std::to_string(bought.total().minor()), "", "", currency});
 }
 
 Rows headed_rows() {
@@ -121,6 +110,16 @@ Rows headed_rows() {
 
 }  // namespace
 
+std::vector<Warning> all_warnings(const std::vector<StrategyCost>& costs) {
+    std::vector<Warning> all;
+    for (const StrategyCost& cost : costs)
+        for (const Warning& warning : cost.warnings)
+            if (std::none_of(all.begin(), all.end(),
+                             [&](const Warning& said) { return said.message == warning.message; }))
+                all.push_back(warning);
+    return all;
+}
+
 Json bought_json(const PackBought& bought) {
     const Mass* mass = std::get_if<Mass>(&bought.pack.size);
     const Volume* volume = std::get_if<Volume>(&bought.pack.size);
@@ -128,8 +127,8 @@ Json bought_json(const PackBought& bought) {
             {"size_g", mass ? Json(mass->in(gram)) : Json()},
             {"size_ml", volume ? Json(volume->in(millilitre)) : Json()},
             {"count", bought.count},
-            {"price_minor", bought.pack.price->minor()},
-            {"total_minor", bought.total.minor()},
+            {"price_minor", bought.price_minor},
+            {"total_minor", bought.total().minor()},
             {"shop", bought.pack.shop.empty() ? Json() : Json(bought.pack.shop)},
             {"on", bought.pack.on ? Json(date_text(*bought.pack.on)) : Json()}};
 }

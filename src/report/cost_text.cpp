@@ -8,7 +8,6 @@
 #include "report/cost_report.h"
 #include "report/display.h"
 #include "report/keeping_report.h"
-#include "report/no_price_text.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -230,11 +229,8 @@ std::string compare_text(const StrategyComparison& comparison) {
     if (comparison.cheapest_used) text += paragraph("Cheapest  ", cheapest_text(comparison));
     for (const std::string& one_of : difference_sentences(comparison))
         text += paragraph("Because   ", sentence(one_of));
-    std::vector<std::string> said;
-    for (const StrategyCost& cost : comparison.costs)
-        for (const Warning& warning : cost.warnings)
-            if (std::find(said.begin(), said.end(), warning.message) == said.end()) said.push_back(warning.message);
-    for (const std::string& message : said) text += paragraph("Mind      ", sentence(message));
+    for (const Warning& warning : all_warnings(comparison.costs))
+        text += paragraph("Mind      ", sentence(warning.message));
     return text;
 }
 

@@ -6,7 +6,7 @@
 #include <tuple>
 
 #include "answers/strategy/named_in_strategy.h"
-#include "quantities/fault.h"
+#include "bait/one_currency.h"
 
 namespace baitwright {
 
@@ -22,19 +22,10 @@ StrategyRequest with_names(StrategyRequest what_if, const std::vector<Contender>
     return what_if;
 }
 
-const Currency* one_currency(const std::vector<StrategyCost>& costs) {
-    const StrategyCost* first = nullptr;
-    for (const StrategyCost& cost : costs) {
-        if (!cost.currency) continue;
-        if (first && !(*first->currency == *cost.currency))
-            throw InputError("mixed-currencies",
-                             "'" + first->unrolled.name + "' is priced in " + std::string(first->currency->code) +
-                                 " and '" + cost.unrolled.name + "' in " + std::string(cost.currency->code) +
-                                 ", and the two cannot be compared",
-                             "price everything in one currency");
-        if (!first) first = &cost;
-    }
-    return first ? first->currency : nullptr;
+const Currency* currency_of(const std::vector<StrategyCost>& costs) {
+    std::vector<PricedIn> priced;
+    for (const StrategyCost& cost : costs) priced.push_back({cost.unrolled.name, cost.currency});
+    return one_currency(priced);
 }
 
 /// The least by that amount; of equal ones the first by name, so that the order given does not matter.
@@ -87,7 +78,7 @@ StrategyComparison compare_strategies(const std::vector<Contender>& contenders, 
         each.what_if.times = contender.times;
         comparison.costs.push_back(cost_strategy(*contender.shelf, contender.strategy, stock, each));
     }
-    comparison.currency = one_currency(comparison.costs);
+    comparison.currency = currency_of(comparison.costs);
     comparison.cheapest_used = least(comparison.costs, [](const StrategyCost& cost) { return cost.used_minor; });
     comparison.cheapest_outlay = least(comparison.costs, [](const StrategyCost& cost) { return cost.outlay_minor; });
     if (!comparison.cheapest_used) return comparison;
