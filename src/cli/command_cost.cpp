@@ -30,7 +30,7 @@ CommandResult cost(const Arguments& arguments, const Surroundings& around) {
     const StrategyCost found =
         with_places(named, [&] { return cost_strategy(named.shelf(), named.value, stock, request); });
     const std::string plotted = write_plot(arguments, {found});
-    return {in_format(arguments, cost_json(found), cost_rows(found), cost_text(found) + plotted),
+    return {in_format(arguments, cost_json(found), cost_rows({found}), cost_text(found) + plotted),
             found.complete() ? 0 : 1};
 }
 
@@ -75,7 +75,7 @@ CommandResult compare(const Arguments& arguments, const Surroundings& around) {
     const std::string plotted = write_plot(arguments, found.costs);
     const bool complete =
         std::all_of(found.costs.begin(), found.costs.end(), [](const StrategyCost& cost) { return cost.complete(); });
-    return {in_format(arguments, compare_json(found), compare_rows(found), compare_text(found) + plotted),
+    return {in_format(arguments, compare_json(found), cost_rows(found.costs), compare_text(found) + plotted),
             complete ? 0 : 1};
 }
 

@@ -9,10 +9,6 @@ namespace baitwright {
 
 namespace {
 
-Json real_or_null(const std::optional<double>& value) {
-    return value ? Json(*value) : Json();
-}
-
 Json line_json(const CostLine& line) {
     return {{"name", line.name},
             {"mass_g", line.need.in(gram)},
@@ -40,7 +36,7 @@ Json feed_json(const FeedNeed& feed) {
 /// The money of a strategy; null where nothing has a price.
 void add_money(const StrategyCost& cost, Json& json) {
     const auto minor = [&](std::int64_t amount) { return cost.currency ? Json(amount) : Json(); };
-    const auto rate = [&](std::optional<double> amount) { return cost.currency ? real_or_null(amount) : Json(); };
+    const auto rate = [&](std::optional<double> amount) { return cost.currency && amount ? Json(*amount) : Json(); };
     json["currency"] = cost.currency ? Json(cost.currency->code) : Json();
     json["complete"] = cost.complete();
     json["unpriced"] = cost.unpriced;
@@ -103,11 +99,6 @@ void add_rows(const StrategyCost& cost, Rows& rows) {
                         std::to_string(bought.total().minor()), "", "", currency});
 }
 
-Rows headed_rows() {
-    return {{"strategy", "times", "what", "name", "mass_g", "from_stock_g", "count", "used_minor", "outlay_minor",
-             "left_over_g", "left_over_minor", "currency"}};
-}
-
 }  // namespace
 
 std::vector<Warning> all_warnings(const std::vector<StrategyCost>& costs) {
@@ -166,15 +157,10 @@ Json compare_json(const StrategyComparison& comparison) {
     return json;
 }
 
-Rows cost_rows(const StrategyCost& cost) {
-    Rows rows = headed_rows();
-    add_rows(cost, rows);
-    return rows;
-}
-
-Rows compare_rows(const StrategyComparison& comparison) {
-    Rows rows = headed_rows();
-    for (const StrategyCost& cost : comparison.costs) add_rows(cost, rows);
+Rows cost_rows(const std::vector<StrategyCost>& costs) {
+    Rows rows{{"strategy", "times", "what", "name", "mass_g", "from_stock_g", "count", "used_minor", "outlay_minor",
+               "left_over_g", "left_over_minor", "currency"}};
+    for (const StrategyCost& cost : costs) add_rows(cost, rows);
     return rows;
 }
 

@@ -18,8 +18,7 @@ Json cost_json(const StrategyCost& cost);
 Json compare_json(const StrategyComparison& comparison);
 
 /// One row an ingredient and pack of each strategy, with its name.
-Rows cost_rows(const StrategyCost& cost);
-Rows compare_rows(const StrategyComparison& comparison);
+Rows cost_rows(const std::vector<StrategyCost>& costs);
 
 /// Each once, whichever strategies it is of.
 std::vector<Warning> all_warnings(const std::vector<StrategyCost>& costs);

@@ -102,15 +102,10 @@ std::string shop_list(const ShopAnswer& answer, const ShopSum& shop) {
     return head_of(shop) + table.text() + "\n";
 }
 
-bool any(const ShopAnswer& answer, Mass ShopLine::*mass) {
-    return std::any_of(answer.lines.begin(), answer.lines.end(),
-                       [&](const ShopLine& line) { return line.*mass > Mass{}; });
-}
-
 std::string lines_table(const ShopAnswer& answer) {
-    const bool stock = any(answer, &ShopLine::from_stock) ||
-                       std::any_of(answer.missing.begin(), answer.missing.end(),
-                                   [](const NotOnSale& missing) { return missing.from_stock > Mass{}; });
+    const auto from_shed = [](const auto& line) { return line.from_stock > Mass{}; };
+    const bool stock = std::any_of(answer.lines.begin(), answer.lines.end(), from_shed) ||
+                       std::any_of(answer.missing.begin(), answer.missing.end(), from_shed);
     std::vector<Align> columns(stock ? 5 : 4, Align::right);
     columns[0] = Align::left;
     TextTable table(columns);

@@ -72,7 +72,9 @@ private:
         }
         const bool all_weighed = at_least == answer.total_minor;
         answer.total_minor += answer.delivery_minor;
-        bound(all_weighed ? answer.total_minor : at_least + charges(choice));
+        at_least = all_weighed ? answer.total_minor : at_least + charges(choice);
+        // Whatever the cheapest is, it is of one of the choices, and costs no less than that one asks for at the least.
+        at_least_ = std::min(at_least_.value_or(at_least), at_least);
         if (best_ && std::tie(best_->total_minor, bought_) <= std::tie(answer.total_minor, bought)) return;
         best_ = std::move(answer);
         bought_ = bought;
@@ -86,9 +88,6 @@ private:
             if (choice[shop]) sum += question_.shops[shop].delivery_minor;
         return sum;
     }
-
-    /// Whatever the cheapest is, it is of one of the choices, and costs no less than that one asks for at the least.
-    void bound(std::int64_t at_least) { at_least_ = std::min(at_least_.value_or(at_least), at_least); }
 
     /// Worked out once for all choices that sell it alike. Each has its share of the ways, and what those before it did
     /// not need.
