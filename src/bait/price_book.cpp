@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bait/one_currency.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
 
@@ -24,14 +25,16 @@ bool same_price(const Pack& a, const Pack& b) {
 }
 
 void refuse_other_currency(const PriceBook& book, const Pack& told) {
-    for (const Pack& pack : book.packs) {
-        if (!pack.price || same_offer(pack, told) || pack.price->currency() == told.price->currency()) continue;
-        const std::string theirs(pack.price->currency().code), its(told.price->currency().code);
-        throw InputError(
-            "mixed-currencies",
-            fmt::format("{} is in {}, but its other packs are priced in {}", money_text(*told.price), its, theirs),
-            fmt::format("price everything in one currency: {} and {} cannot be compared or added", its, theirs));
-    }
+    std::vector<PricedIn> priced{{"told", &told.price->currency()}};
+    for (const Pack& pack : book.packs)
+        if (pack.price && !same_offer(pack, told)) priced.push_back({"other", &pack.price->currency()});
+    const auto mixed = mixed_currencies(priced);
+    if (!mixed) return;
+    const std::string theirs(mixed->other.currency->code), its(told.price->currency().code);
+    throw InputError(
+        "mixed-currencies",
+        fmt::format("{} is in {}, but its other packs are priced in {}", money_text(*told.price), its, theirs),
+        fmt::format("price everything in one currency: {} and {} cannot be compared or added", its, theirs));
 }
 
 void keep_old(PriceBook& book, const Pack& pack) {

@@ -9,10 +9,6 @@ namespace baitwright {
 
 namespace {
 
-Json real_or_null(const std::optional<double>& value) {
-    return value ? Json(*value) : Json();
-}
-
 Json line_json(const CostLine& line) {
     return {{"name", line.name},
             {"mass_g", line.need.in(gram)},
@@ -40,7 +36,7 @@ Json feed_json(const FeedNeed& feed) {
 /// The money of a strategy; null where nothing has a price.
 void add_money(const StrategyCost& cost, Json& json) {
     const auto minor = [&](std::int64_t amount) { return cost.currency ? Json(amount) : Json(); };
-    const auto rate = [&](std::optional<double> amount) { return cost.currency ? real_or_null(amount) : Json(); };
+    const auto rate = [&](std::optional<double> amount) { return cost.currency && amount ? Json(*amount) : Json(); };
     json["currency"] = cost.currency ? Json(cost.currency->code) : Json();
     json["complete"] = cost.complete();
     json["unpriced"] = cost.unpriced;
@@ -88,17 +84,6 @@ Json strategy_of(const StrategyCost& cost) {
     return json;
 }
 
-/// Each warning once, whichever strategies it is of.
-std::vector<Warning> all_warnings(const std::vector<StrategyCost>& costs) {
-    std::vector<Warning> all;
-    for (const StrategyCost& cost : costs)
-        for (const Warning& warning : cost.warnings)
-            if (std::none_of(all.begin(), all.end(),
-                             [&](const Warning& said) { return said.message == warning.message; }))
-                all.push_back(warning);
-    return all;
-}
-
 void add_rows(const StrategyCost& cost, Rows& rows) {
     const auto minor = [](const std::optional<Money>& money) {
         return money ? std::to_string(money->minor()) : std::string();
@@ -111,15 +96,20 @@ void add_rows(const StrategyCost& cost, Rows& rows) {
     for (const PackBought& bought : cost.packs)
         rows.push_back({cost.unrolled.name, std::to_string(cost.unrolled.times), "pack", bought.name,
                         number_text(bought.mass.in(gram)), "", std::to_string(bought.count), "",
-                        std::to_string(bought.total.minor()), "", "", currency});
-}
-
-Rows headed_rows() {
-    return {{"strategy", "times", "what", "name", "mass_g", "from_stock_g", "count", "used_minor", "outlay_minor",
-             "left_over_g", "left_over_minor", "currency"}};
+                        std::to_string(bought.total().minor()), "", "", currency});
 }
 
 }  // namespace
+
+std::vector<Warning> all_warnings(const std::vector<StrategyCost>& costs) {
+    std::vector<Warning> all;
+    for (const StrategyCost& cost : costs)
+        for (const Warning& warning : cost.warnings)
+            if (std::none_of(all.begin(), all.end(),
+                             [&](const Warning& said) { return said.message == warning.message; }))
+                all.push_back(warning);
+    return all;
+}
 
 Json bought_json(const PackBought& bought) {
     const Mass* mass = std::get_if<Mass>(&bought.pack.size);
@@ -128,8 +118,8 @@ Json bought_json(const PackBought& bought) {
             {"size_g", mass ? Json(mass->in(gram)) : Json()},
             {"size_ml", volume ? Json(volume->in(millilitre)) : Json()},
             {"count", bought.count},
-            {"price_minor", bought.pack.price->minor()},
-            {"total_minor", bought.total.minor()},
+            {"price_minor", bought.price_minor},
+            {"total_minor", bought.total().minor()},
             {"shop", bought.pack.shop.empty() ? Json() : Json(bought.pack.shop)},
             {"on", bought.pack.on ? Json(date_text(*bought.pack.on)) : Json()}};
 }
@@ -167,15 +157,10 @@ Json compare_json(const StrategyComparison& comparison) {
     return json;
 }
 
-Rows cost_rows(const StrategyCost& cost) {
-    Rows rows = headed_rows();
-    add_rows(cost, rows);
-    return rows;
-}
-
-Rows compare_rows(const StrategyComparison& comparison) {
-    Rows rows = headed_rows();
-    for (const StrategyCost& cost : comparison.costs) add_rows(cost, rows);
+Rows cost_rows(const std::vector<StrategyCost>& costs) {
+    Rows rows{{"strategy", "times", "what", "name", "mass_g", "from_stock_g", "count", "used_minor", "outlay_minor",
+               "left_over_g", "left_over_minor", "currency"}};
+    for (const StrategyCost& cost : costs) add_rows(cost, rows);
     return rows;
 }
 

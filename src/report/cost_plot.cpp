@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "report/cost_report.h"
-#include "report/no_price_text.h"
+#include "report/display.h"
 #include "report/svg.h"
 
 namespace baitwright {

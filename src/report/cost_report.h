@@ -17,8 +17,10 @@ Json cost_json(const StrategyCost& cost);
 Json compare_json(const StrategyComparison& comparison);
 
 /// One row an ingredient and pack of each strategy, with its name.
-Rows cost_rows(const StrategyCost& cost);
-Rows compare_rows(const StrategyComparison& comparison);
+Rows cost_rows(const std::vector<StrategyCost>& costs);
+
+/// Each once, whichever strategies it is of.
+std::vector<Warning> all_warnings(const std::vector<StrategyCost>& costs);
 
 /// What makes the difference, a sentence for each strategy dearer than the cheapest.
 std::vector<std::string> difference_sentences(const StrategyComparison& comparison);

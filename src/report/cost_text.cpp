@@ -8,7 +8,6 @@
 #include "report/cost_report.h"
 #include "report/display.h"
 #include "report/keeping_report.h"
-#include "report/no_price_text.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -226,13 +225,7 @@ Told compare_told(const StrategyComparison& comparison) {
     tell_at_least(told, comparison);
     if (comparison.cheapest_used) told.line("Cheapest", cheapest_text(comparison));
     for (const std::string& one_of : difference_sentences(comparison)) told.line("Because", sentence(one_of));
-    std::vector<Warning> said;
-    for (const StrategyCost& cost : comparison.costs)
-        for (const Warning& warning : cost.warnings)
-            if (std::none_of(said.begin(), said.end(),
-                             [&](const Warning& known) { return known.message == warning.message; }))
-                said.push_back(warning);
-    told.mind(said);
+    told.mind(all_warnings(comparison.costs));
     return told;
 }
 

@@ -60,6 +60,10 @@ std::string shown_pack(const Pack& pack) {
     return shown_volume(std::get<Volume>(pack.size));
 }
 
+std::string no_price_text(std::size_t things) {
+    return things == 1 ? "1 thing has no price" : std::to_string(things) + " things have no price";
+}
+
 std::string shown_ounces(Mass mass) {
     const double ounces = mass.in(ounce);
     if (ounces < 15.95) return fmt::format("{:.1f} oz", ounces);

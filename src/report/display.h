@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 
@@ -21,6 +22,9 @@ std::string shown_mass(Mass low, Mass high);
 std::string shown_pack(Mass mass);
 /// The same by what a shop sells it by: "900 g", "1 pt".
 std::string shown_pack(const Pack& pack);
+
+/// "1 thing has no price", "4 things have no price": why a sum is the least that it can be.
+std::string no_price_text(std::size_t things);
 /// "14.1 oz"; from a pound up "2 lb 3 oz".
 std::string shown_ounces(Mass mass);
 /// "625 ml"; from 10 l up "12.4 l". A range in the unit of its upper end: "580 to 935 ml".

@@ -8,6 +8,7 @@
 #include "quantities/quantity_text.h"
 #include "report/display.h"
 #include "report/keeping_report.h"
+#include "report/price_report.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -52,18 +53,6 @@ template <class D>
 std::string value_cell(const PropertyFacts<D>& facts, const Property<Quantity<D>>& property) {
     const std::string number = fmt::format("{:.4g}", property.value.in(facts.unit));
     return facts.symbol.empty() ? number : number + " " + std::string(facts.symbol);
-}
-
-Json pack_json(const Pack& pack) {
-    Json json{{"size_g", nullptr},
-              {"size_ml", nullptr},
-              {"price_minor", json_minor(pack.price)},
-              {"currency", pack.price ? Json(pack.price->currency().code) : Json()},
-              {"on", pack.on ? Json(date_text(*pack.on)) : Json()},
-              {"shop", pack.shop.empty() ? Json() : Json(pack.shop)}};
-    if (const Mass* mass = std::get_if<Mass>(&pack.size)) json["size_g"] = mass->in(gram);
-    if (const Volume* volume = std::get_if<Volume>(&pack.size)) json["size_ml"] = volume->in(millilitre);
-    return json;
 }
 
 Json record_of(const Ingredient& i) {

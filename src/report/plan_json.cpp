@@ -125,7 +125,7 @@ Json cost_json_of(const StrategyCost& cost) {
         json["packs"].push_back({{"name", bought.name},
                                  {"size_g", bought.mass.in(gram)},
                                  {"count", bought.count},
-                                 {"price_minor", json_minor(bought.pack.price)}});
+                                 {"price_minor", bought.price_minor}});
     return json;
 }
 

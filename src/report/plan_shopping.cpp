@@ -5,7 +5,6 @@
 #include "quantities/units.h"
 #include "report/cost_report.h"
 #include "report/display.h"
-#include "report/no_price_text.h"
 #include "report/text_table.h"
 
 namespace baitwright {

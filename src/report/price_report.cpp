@@ -33,18 +33,9 @@ std::string day_cell(const PriceLine& line) {
     return joined(said, ", ");
 }
 
-Json pack_json(const std::string& name, const std::optional<Pack>& pack) {
-    const bool priced = pack && pack->price;
-    Json json{{"name", name},
-              {"size_g", nullptr},
-              {"size_ml", nullptr},
-              {"price_minor", priced ? Json(pack->price->minor()) : Json()},
-              {"currency", priced ? Json(pack->price->currency().code) : Json()},
-              {"on", pack && pack->on ? Json(date_text(*pack->on)) : Json()},
-              {"shop", pack ? text_or_null(pack->shop) : Json()}};
-    if (!pack) return json;
-    if (const Mass* mass = std::get_if<Mass>(&pack->size)) json["size_g"] = mass->in(gram);
-    if (const Volume* volume = std::get_if<Volume>(&pack->size)) json["size_ml"] = volume->in(millilitre);
+Json named_pack_json(const std::string& name, const std::optional<Pack>& pack) {
+    Json json{{"name", name}};
+    json.update(pack_json(pack));
     return json;
 }
 
@@ -68,6 +59,18 @@ std::string yes(bool is) {
 
 }  // namespace
 
+Json pack_json(const std::optional<Pack>& pack) {
+    const Mass* mass = pack ? std::get_if<Mass>(&pack->size) : nullptr;
+    const Volume* volume = pack ? std::get_if<Volume>(&pack->size) : nullptr;
+    const bool priced = pack && pack->price;
+    return {{"size_g", mass ? Json(mass->in(gram)) : Json()},
+            {"size_ml", volume ? Json(volume->in(millilitre)) : Json()},
+            {"price_minor", priced ? Json(pack->price->minor()) : Json()},
+            {"currency", priced ? Json(pack->price->currency().code) : Json()},
+            {"on", pack && pack->on ? Json(date_text(*pack->on)) : Json()},
+            {"shop", pack ? text_or_null(pack->shop) : Json()}};
+}
+
 Told price_list_told(const PriceList& list) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::left, Align::left});
     table.row({"ingredient", "pack", "price", "a kilo", "shop", "on"});
@@ -87,7 +90,7 @@ Json price_list_json(const std::string& command, const PriceList& list) {
     Json json = json_record(command, list.warnings);
     json["prices"] = Json::array();
     for (const PriceLine& line : list.lines) {
-        Json record = pack_json(line.name, line.pack);
+        Json record = named_pack_json(line.name, line.pack);
         record["per_kg_minor"] = line.per_kg_minor ? Json(*line.per_kg_minor) : Json();
         record["newest"] = line.newest;
         record["reckoned_by"] = line.reckoned_by;
@@ -128,9 +131,9 @@ Told price_change_told(const PriceChange& change) {
 
 Json price_change_json(const PriceChange& change) {
     Json json = json_record("price", change.warnings);
-    json.update(pack_json(change.name, change.told));
+    json.update(named_pack_json(change.name, change.told));
     json["in_use"] = change.in_use;
-    json["before"] = change.before ? pack_json(change.name, change.before) : Json();
+    json["before"] = change.before ? named_pack_json(change.name, change.before) : Json();
     return json;
 }
 

@@ -18,4 +18,7 @@ Told price_change_told(const PriceChange& change);
 Json price_change_json(const PriceChange& change);
 Rows price_change_rows(const PriceChange& change);
 
+/// {size_g, size_ml, price_minor, currency, on, shop}; one of the two sizes is null, and what is not known.
+Json pack_json(const std::optional<Pack>& pack);
+
 }  // namespace baitwright

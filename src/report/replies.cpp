@@ -47,13 +47,17 @@ Reply drop_comparison_reply(std::vector<DropAnswer> answers) {
 
 Reply cost_reply(StrategyCost cost) {
     const int status = cost.complete() ? 0 : 1;
-    return reply_of(std::move(cost), cost_told, cost_json, cost_rows, status);
+    Reply reply = reply_of<StrategyCost>(cost, cost_told, cost_json, nullptr, status);
+    reply.rows = [cost = std::move(cost)] { return cost_rows({cost}); };
+    return reply;
 }
 
 Reply compare_reply(StrategyComparison comparison) {
     const bool complete = std::all_of(comparison.costs.begin(), comparison.costs.end(),
                                       [](const StrategyCost& cost) { return cost.complete(); });
-    return reply_of(std::move(comparison), compare_told, compare_json, compare_rows, complete ? 0 : 1);
+    Reply reply = reply_of<StrategyComparison>(comparison, compare_told, compare_json, nullptr, complete ? 0 : 1);
+    reply.rows = [comparison = std::move(comparison)] { return cost_rows(comparison.costs); };
+    return reply;
 }
 
 Reply shop_reply(ShopAnswer answer) {

@@ -24,7 +24,7 @@ TextTable packs_table(const SharedBatch& shared) {
     TextTable table({Align::left, Align::right, Align::right, Align::left});
     table.row({"to buy, whole packs", "packs", "cost", "from"});
     for (const PackBought& pack : shared.packs)
-        table.row({pack.name, fmt::format("{} x {}", pack.count, shown_pack(pack.pack)), money_text(pack.total),
+        table.row({pack.name, fmt::format("{} x {}", pack.count, shown_pack(pack.pack)), money_text(pack.total()),
                    pack.pack.shop});
     if (shared.outlay) {
         table.rule();

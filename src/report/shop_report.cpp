@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "answers/shared/stock_answer.h"
 #include "bait/kitchen_rounding.h"
@@ -10,7 +11,6 @@
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
-#include "report/no_price_text.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -18,6 +18,18 @@ namespace baitwright {
 namespace {
 
 using Align = TextTable::Align;
+
+std::string day_of(const ShopAnswer& answer, int session) {
+    return date_text(answer.sessions[static_cast<std::size_t>(session)].on);
+}
+
+/// In whole grams, which add up: what is needed is rounded up, what is left over down.
+Json grams_up(Mass mass) {
+    return std::max(0.0, std::ceil(mass.in(gram)-1e-6));
+}
+Json grams_down(Mass mass) {
+    return std::floor(mass.in(gram) + 1e-6);
+}
 
 std::string minor_text(std::int64_t minor, const ShopAnswer& answer) {
     return money_text(Money(minor, *answer.currency));
@@ -70,7 +82,7 @@ void tell_missing(Told& told, const ShopAnswer& answer) {
     for (const NotOnSale& missing : answer.missing) {
         std::vector<std::string> cells{"[ ] " + missing.name, shown_mass(kitchen_mass(missing.lacking)),
                                        why_text(missing.why)};
-        if (days) cells.push_back("by " + date_text(answer.sessions[missing.session].on));
+        if (days) cells.push_back("by " + day_of(answer, missing.session));
         table.row(std::move(cells));
     }
     told.heading("Also needed, not in the sum");
@@ -82,11 +94,11 @@ void tell_shop(Told& told, const ShopAnswer& answer, const ShopSum& shop) {
     const bool days = answer.sessions.size() > 1;
     TextTable table(days ? std::vector<Align>{Align::left, Align::right, Align::right, Align::right}
                          : std::vector<Align>{Align::left, Align::right, Align::right});
-    for (const PackToBuy& pack : answer.packs) {
+    for (const PackBought& pack : answer.packs) {
         if (pack.pack.shop != shop.shop) continue;
         std::vector<std::string> cells{"[ ] " + pack.name, fmt::format("{} x {}", pack.count, shown_pack(pack.pack)),
-                                       money_text(pack.total)};
-        if (days) cells.push_back("by " + date_text(answer.sessions[pack.session].on));
+                                       money_text(pack.total())};
+        if (days) cells.push_back("by " + day_of(answer, pack.session));
         table.row(std::move(cells));
     }
     told.heading(head_of(shop));
@@ -94,15 +106,10 @@ void tell_shop(Told& told, const ShopAnswer& answer, const ShopSum& shop) {
     told.gap();
 }
 
-bool any(const ShopAnswer& answer, Mass ShopLine::*mass) {
-    return std::any_of(answer.lines.begin(), answer.lines.end(),
-                       [&](const ShopLine& line) { return line.*mass > Mass{}; });
-}
-
 TextTable lines_table(const ShopAnswer& answer) {
-    const bool stock = any(answer, &ShopLine::from_stock) ||
-                       std::any_of(answer.missing.begin(), answer.missing.end(),
-                                   [](const NotOnSale& missing) { return missing.from_stock > Mass{}; });
+    const auto from_shed = [](const auto& line) { return line.from_stock > Mass{}; };
+    const bool stock = std::any_of(answer.lines.begin(), answer.lines.end(), from_shed) ||
+                       std::any_of(answer.missing.begin(), answer.missing.end(), from_shed);
     std::vector<Align> columns(stock ? 5 : 4, Align::right);
     columns[0] = Align::left;
     TextTable table(columns);
@@ -135,15 +142,15 @@ std::string past_best_text(const ShopAnswer& answer) {
                         : "Past its best before the last session, so it counts as left over: " + listed(lost) + ".";
 }
 
-Json pack_json(const ShopAnswer& answer, const PackToBuy& pack) {
+Json to_buy_json(const ShopAnswer& answer, const PackBought& pack) {
     const Mass* mass = std::get_if<Mass>(&pack.pack.size);
     return {{"name", pack.name},
             {"size_g", pack.mass.in(gram)},
             {"size_ml", mass ? Json() : Json(std::get<Volume>(pack.pack.size).in(millilitre))},
             {"count", pack.count},
-            {"price_minor", pack.pack.price->minor()},
+            {"price_minor", pack.price_minor},
             {"shop", pack.pack.shop.empty() ? Json() : Json(pack.pack.shop)},
-            {"by", date_text(answer.sessions[pack.session].on)},
+            {"by", day_of(answer, pack.session)},
             {"session", pack.session + 1}};
 }
 
@@ -184,7 +191,7 @@ Json shop_json(const ShopAnswer& answer) {
     for (const SessionNeed& session : answer.sessions)
         json["sessions"].push_back({{"strategy", session.strategy}, {"on", date_text(session.on)}});
     json["packs"] = Json::array();
-    for (const PackToBuy& pack : answer.packs) json["packs"].push_back(pack_json(answer, pack));
+    for (const PackBought& pack : answer.packs) json["packs"].push_back(to_buy_json(answer, pack));
     json["shops"] = Json::array();
     for (const ShopSum& shop : answer.shops)
         json["shops"].push_back({{"shop", shop.shop.empty() ? Json() : Json(shop.shop)},
@@ -194,12 +201,13 @@ Json shop_json(const ShopAnswer& answer) {
     json["left_over"] = Json::array();
     for (const ShopLine& line : answer.lines) {
         json["needs"].push_back({{"name", line.name},
-                                 {"mass_g", line.need.in(gram)},
-                                 {"from_stock_g", line.from_stock.in(gram)},
-                                 {"bought_g", line.bought.in(gram)}});
+                                 {"mass_g", grams_up(line.need)},
+                                 {"from_stock_g", grams_up(line.from_stock)},
+                                 {"bought_g", grams_down(line.bought)}});
         if (line.left_over > Mass{})
-            json["left_over"].push_back(
-                {{"name", line.name}, {"mass_g", line.left_over.in(gram)}, {"past_best_g", line.past_best.in(gram)}});
+            json["left_over"].push_back({{"name", line.name},
+                                         {"mass_g", grams_down(line.left_over)},
+                                         {"past_best_g", grams_down(line.past_best)}});
     }
     json["not_on_list"] = Json::array();
     for (const NotOnSale& missing : answer.missing)
@@ -208,20 +216,20 @@ Json shop_json(const ShopAnswer& answer) {
                                        {"why", why_text(missing.why)},
                                        {"from_stock_g", missing.from_stock.in(gram)},
                                        {"lacking_g", missing.lacking.in(gram)},
-                                       {"by", date_text(answer.sessions[missing.session].on)},
+                                       {"by", day_of(answer, missing.session)},
                                        {"session", missing.session + 1}});
     return json;
 }
 
 Rows shop_rows(const ShopAnswer& answer) {
     Rows rows{{"shop", "name", "size_g", "count", "price_minor", "total_minor", "currency", "by", "mass_g", "why"}};
-    for (const PackToBuy& pack : answer.packs)
+    for (const PackBought& pack : answer.packs)
         rows.push_back({pack.pack.shop, pack.name, number_text(pack.mass.in(gram)), std::to_string(pack.count),
-                        std::to_string(pack.pack.price->minor()), std::to_string(pack.total.minor()),
-                        std::string(answer.currency->code), date_text(answer.sessions[pack.session].on),
-                        number_text((static_cast<double>(pack.count) * pack.mass).in(gram)), ""});
+                        std::to_string(pack.price_minor), std::to_string(pack.total().minor()),
+                        std::string(answer.currency->code), day_of(answer, pack.session),
+                        number_text(pack.mass_of_all().in(gram)), ""});
     for (const NotOnSale& missing : answer.missing)
-        rows.push_back({"", missing.name, "", "", "", "", "", date_text(answer.sessions[missing.session].on),
+        rows.push_back({"", missing.name, "", "", "", "", "", day_of(answer, missing.session),
                         number_text(missing.lacking.in(gram)), why_text(missing.why)});
     return rows;
 }

@@ -1,4 +1,4 @@
-#include "answers/money/cheapest_packs.h"
+#include "answers/money/pack_sums.h"
 
 #include <rapidcheck.h>
 
@@ -12,10 +12,19 @@ using namespace baitwright;
 
 namespace {
 
-std::vector<PackOffer> offers(const std::vector<std::pair<double, std::int64_t>>& grams_and_pence) {
-    std::vector<PackOffer> result;
-    for (const auto& [grams, pence] : grams_and_pence) result.push_back({grams * gram, pence});
+/// As the packs of an ingredient are: no more than they hold.
+PackOnOffer offer(Mass mass, std::int64_t pence) {
+    return {static_cast<std::int64_t>(mass.in(gram)*1000 + 1e-6), pence};
+}
+
+std::vector<PackOnOffer> offers(const std::vector<std::pair<double, std::int64_t>>& grams_and_pence) {
+    std::vector<PackOnOffer> result;
+    for (const auto& [grams, pence] : grams_and_pence) result.push_back(offer(grams * gram, pence));
     return result;
+}
+
+PackChoice cheapest_packs(const std::vector<PackOnOffer>& packs, Mass need) {
+    return PackSums(packs).cheapest(whole_milligrams(need));
 }
 
 /// The least outlay and then the least bought, by a table over every sum of `unit` grams: another way altogether.
@@ -42,19 +51,19 @@ TEST_CASE("one large pack is bought where it costs less than the small ones") {
     const PackChoice choice = cheapest_packs(offers({{1000, 210}, {5000, 790}}), 4.2 * kilogram);
     CHECK(choice.counts == std::vector<std::int64_t>{0, 1});
     CHECK(choice.outlay_minor == 790);
-    CHECK(choice.proven);
+    CHECK(choice.proven());
 }
 
 // 6.5 kg: 5 + 1 + 1 is 12.10 and leaves half a kilo; 5 + 5 is 15.80.
 TEST_CASE("large and small packs go together") {
     const PackChoice choice = cheapest_packs(offers({{1000, 210}, {5000, 790}}), 6.5 * kilogram);
     CHECK(choice.counts == std::vector<std::int64_t>{2, 1});
-    CHECK(choice.bought.in(gram) == Approx(7000));
+    CHECK(choice.milligrams == 7'000'000);
 }
 
 TEST_CASE("of packs that cost the same those that leave least over are taken") {
     CHECK(cheapest_packs(offers({{1000, 300}, {900, 300}}), 850.0 * gram).counts == std::vector<std::int64_t>{0, 1});
-    CHECK(cheapest_packs(offers({{2000, 400}, {1000, 200}}), 3.0 * kilogram).bought.in(gram) == Approx(3000));
+    CHECK(cheapest_packs(offers({{2000, 400}, {1000, 200}}), 3.0 * kilogram).milligrams == 3'000'000);
 }
 
 TEST_CASE("nothing needed, nothing bought; what is free is bought all the same") {
@@ -73,17 +82,17 @@ TEST_CASE("a need of just so many packs is met by just so many") {
 TEST_CASE("the packs chosen are those that a table of all sums finds") {
     CHECK(rc::check([] {
         std::vector<std::pair<int, std::int64_t>> plain;
-        std::vector<PackOffer> offered;
+        std::vector<PackOnOffer> offered;
         for (int i = *rc::gen::inRange(1, 5); i > 0; --i) {
             plain.emplace_back(*rc::gen::inRange(1, 60), *rc::gen::inRange(0, 900));
-            offered.push_back({plain.back().first * 50.0 * gram, plain.back().second});
+            offered.push_back(offer(plain.back().first * 50.0 * gram, plain.back().second));
         }
         const int need = *rc::gen::inRange(1, 400);
         const PackChoice choice = cheapest_packs(offered, need * 50.0 * gram);
         const auto [outlay, bought] = by_table(plain, need);
-        RC_ASSERT(choice.proven);
+        RC_ASSERT(choice.proven());
         RC_ASSERT(choice.outlay_minor == outlay);
-        RC_ASSERT(std::abs(choice.bought.in(gram)-50.0 * bought) < 1e-6);
+        RC_ASSERT(choice.milligrams == 50'000 * bought);
         std::int64_t sum = 0;
         for (std::size_t i = 0; i < offered.size(); ++i) sum += choice.counts[i] * offered[i].price_minor;
         RC_ASSERT(sum == choice.outlay_minor);
@@ -91,18 +100,18 @@ TEST_CASE("the packs chosen are those that a table of all sums finds") {
 }
 
 TEST_CASE("packs of an odd size are enough, however many it takes") {
-    const PackChoice choice = cheapest_packs({{1.0037 * gram, 1}}, 753.0 * gram);
-    CHECK(choice.bought >= 753.0 * gram);
+    const PackChoice choice = cheapest_packs({offer(1.0037 * gram, 1)}, 753.0 * gram);
+    CHECK(choice.milligrams >= 753'000);
 }
 
 TEST_CASE("needing more never costs less, whatever the sizes") {
     CHECK(rc::check([] {
-        std::vector<PackOffer> offered;
+        std::vector<PackOnOffer> offered;
         for (int i = *rc::gen::inRange(1, 5); i > 0; --i)
-            offered.push_back({*rc::gen::inRange(1, 6000) * 1.0037 * gram, *rc::gen::inRange(1, 2000)});
+            offered.push_back(offer(*rc::gen::inRange(1, 6000) * 1.0037 * gram, *rc::gen::inRange(1, 2000)));
         const Mass need = *rc::gen::inRange(1, 30000) * gram, more = *rc::gen::inRange(0, 5000) * gram;
         const PackChoice less = cheapest_packs(offered, need);
-        RC_ASSERT(less.bought >= need - 0.001 * gram);
-        if (less.proven) RC_ASSERT(cheapest_packs(offered, need + more).outlay_minor >= less.outlay_minor);
+        RC_ASSERT(less.milligrams >= whole_milligrams(need));
+        if (less.proven()) RC_ASSERT(cheapest_packs(offered, need + more).outlay_minor >= less.outlay_minor);
     }));
 }

@@ -391,7 +391,7 @@ void sums_hold(std::uint64_t state) {
             outlay += one_of.outlay->minor();
             left += one_of.left_value->minor();
         }
-        for (const PackBought& bought : cost.packs) packs += bought.total.minor();
+        for (const PackBought& bought : cost.packs) packs += bought.total().minor();
         REQUIRE(used == cost.used_minor);
         REQUIRE(outlay == cost.outlay_minor);
         REQUIRE(packs == cost.outlay_minor);

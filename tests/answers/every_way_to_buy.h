@@ -13,7 +13,7 @@
 namespace baitwright::every_way {
 
 struct Lot {
-    std::int64_t grams;
+    std::int64_t milligrams;
     int last;
 };
 
@@ -25,7 +25,7 @@ struct Found {
 class Trial {
 public:
     explicit Trial(const PackNeed& need) : need_(need) {
-        for (const StockedGrams& lot : need.stock) stock_.push_back({lot.grams, lot.last_session});
+        for (const StockedMilligrams& lot : need.stock) stock_.push_back({lot.milligrams, lot.last_session});
     }
 
     std::optional<Found> run() {
@@ -36,7 +36,7 @@ public:
 private:
     /// Takes the need of a session out of the lots, the first to go off first; false where they do not reach.
     bool feed(int session, std::vector<Lot>& lots, std::int64_t& from_bought, std::size_t stocked) const {
-        std::int64_t need = need_.grams[std::size_t(session)];
+        std::int64_t need = need_.milligrams[std::size_t(session)];
         std::vector<std::size_t> order;
         for (std::size_t i = 0; i < lots.size(); ++i) order.push_back(i);
         // Of lots that go off together what is there already goes first.
@@ -44,8 +44,8 @@ private:
                          [&](std::size_t a, std::size_t b) { return lots[a].last < lots[b].last; });
         for (const std::size_t i : order) {
             if (lots[i].last < session) continue;
-            const std::int64_t taken = std::min(need, lots[i].grams);
-            lots[i].grams -= taken;
+            const std::int64_t taken = std::min(need, lots[i].milligrams);
+            lots[i].milligrams -= taken;
             need -= taken;
             if (i >= stocked) from_bought += taken;
         }
@@ -54,7 +54,7 @@ private:
 
     void try_session(int session, const std::vector<Lot>& lots, Found so_far, std::int64_t used) {
         if (best_ && so_far.outlay > best_->outlay) return;
-        if (session == int(need_.grams.size())) return settle(so_far, used);
+        if (session == int(need_.milligrams.size())) return settle(so_far, used);
         try_pack(0, session, lots, so_far, used, 0);
     }
 
@@ -68,11 +68,11 @@ private:
             return;
         }
         std::int64_t ahead = 0;  // more than all that is still to come is never wanted
-        for (std::size_t s = std::size_t(session); s < need_.grams.size(); ++s) ahead += need_.grams[s];
-        for (int count = 0; (count - 1) * need_.packs[pack].grams < ahead; ++count) {
+        for (std::size_t s = std::size_t(session); s < need_.milligrams.size(); ++s) ahead += need_.milligrams[s];
+        for (int count = 0; (count - 1) * need_.packs[pack].milligrams < ahead; ++count) {
             const Found next{so_far.outlay + count * need_.packs[pack].price_minor,
-                             so_far.bought + count * need_.packs[pack].grams};
-            try_pack(pack + 1, session, lots, next, used, now + count * need_.packs[pack].grams);
+                             so_far.bought + count * need_.packs[pack].milligrams};
+            try_pack(pack + 1, session, lots, next, used, now + count * need_.packs[pack].milligrams);
         }
     }
 

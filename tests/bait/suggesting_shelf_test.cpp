@@ -1,13 +1,13 @@
 #include "bait/suggesting_shelf.h"
-#include "bait/ingredient.h"
-#include "bait/recipe.h"
-#include "bait/strategy.h"
 
 #include <catch2/catch.hpp>
 
 #include "bait/draft_shelf.h"
+#include "bait/ingredient.h"
+#include "bait/recipe.h"
 #include "bait/recipe_names.h"
 #include "bait/resolve_mix.h"
+#include "bait/strategy.h"
 #include "quantities/fault.h"
 
 using namespace baitwright;

@@ -126,7 +126,7 @@ constexpr int sessions = 8;
 /// One to three packs, some in stock, anything from one session to all of them until it goes off.
 PackNeed random_need(Random& random) {
     PackNeed need;
-    for (int s = 0; s < sessions; ++s) need.grams.push_back(pick(random, 0, 3) == 0 ? 0 : pick(random, 20, 400));
+    for (int s = 0; s < sessions; ++s) need.milligrams.push_back(pick(random, 0, 3) == 0 ? 0 : pick(random, 20, 400));
     for (int p = pick(random, 1, 3); p > 0; --p)
         need.packs.push_back({50 * pick(random, 4, 30), pick(random, 80, 600)});
     need.shelf_life = pick(random, 1, 9);
@@ -141,14 +141,14 @@ std::string packs_text(const PackNeed& need, std::optional<std::int64_t> outlay)
     std::string price, grams, rows, whole;
     std::vector<std::string> into(sessions);
     std::int64_t stocked = 0, needed = 0;
-    for (const StockedGrams& lot : need.stock) stocked += lot.grams;
+    for (const StockedMilligrams& lot : need.stock) stocked += lot.milligrams;
     for (int s = 0; s < sessions; ++s) {
         std::string bought;
         for (std::size_t p = 0; p < need.packs.size(); ++p) {
             const std::string x = fmt::format("x{}_{}", s, p);
             price += fmt::format("+ {} {}\n ", need.packs[p].price_minor, x);
-            grams += fmt::format("+ {} {}\n ", need.packs[p].grams, x);
-            bought += fmt::format("- {} {} ", need.packs[p].grams, x);
+            grams += fmt::format("+ {} {}\n ", need.packs[p].milligrams, x);
+            bought += fmt::format("- {} {} ", need.packs[p].milligrams, x);
             whole += " " + x + "\n";
         }
         for (int u = s; u < std::min(sessions, s + need.shelf_life); ++u) {
@@ -156,7 +156,7 @@ std::string packs_text(const PackNeed& need, std::optional<std::int64_t> outlay)
             into[std::size_t(u)] += fmt::format("+ y{}_{} ", s, u);
         }
         rows += " " + bought + "<= 0\n";
-        needed += need.grams[std::size_t(s)];
+        needed += need.milligrams[std::size_t(s)];
     }
     for (std::size_t l = 0; l < need.stock.size(); ++l) {
         std::string out;
@@ -164,10 +164,10 @@ std::string packs_text(const PackNeed& need, std::optional<std::int64_t> outlay)
             out += fmt::format("+ z{}_{} ", l, u);
             into[std::size_t(u)] += fmt::format("+ z{}_{} ", l, u);
         }
-        rows += fmt::format(" {}<= {}\n", out, need.stock[l].grams);
+        rows += fmt::format(" {}<= {}\n", out, need.stock[l].milligrams);
     }
     for (int s = 0; s < sessions; ++s)
-        rows += fmt::format(" {}>= {}\n", into[std::size_t(s)], need.grams[std::size_t(s)]);
+        rows += fmt::format(" {}>= {}\n", into[std::size_t(s)], need.milligrams[std::size_t(s)]);
     rows += fmt::format(" {} >= {}\n", grams, needed - stocked);  // follows from the rest; helps the tools
     if (outlay) rows += fmt::format(" {} <= {}\n", price, *outlay);
     return "Minimize\n cost: " + (outlay ? grams : price) + "\nSubject To\n" + rows + "General\n" + whole + "End\n";

@@ -1,6 +1,7 @@
 #include "answers/blend/resolved_blend.h"
 
 #include "bait/feel.h"
+#include "bait/one_currency.h"
 #include "bait/pricing.h"
 #include "bait/recipe_names.h"
 #include "bait/strategy.h"
@@ -57,12 +58,12 @@ private:
             return refuse(subject, "no-price", "no price is known for " + in_quotes(ingredient.name),
                           "give it one here: price = \"\u00a31.40 per kg\"; or give it a [[pack]] with a price");
         const Money money = candidate.price ? *candidate.price : *pack->price;
-        if (blend_.currency && !(*blend_.currency == money.currency()))
-            return refuse(subject, "mixed-currencies",
-                          in_quotes(ingredient.name) + " is priced in " + std::string(money.currency().code) +
-                              ", and a candidate before it in " + std::string(blend_.currency->code),
+        const PricedIn its{ingredient.name, &money.currency()};
+        if (const auto mixed = mixed_currencies({priced_, its}))
+            return refuse(subject, "mixed-currencies", mixed->message(),
                           "price all of them in one currency, with price = here");
-        blend_.currency = &money.currency();
+        priced_ = its;
+        blend_.currency = its.currency;
         const auto minor = static_cast<double>(money.minor());
         blend_.prices.push_back(candidate.price ? minor : minor / mass_in(*pack, ingredient).in(kilogram));
     }
@@ -80,6 +81,7 @@ private:
     const Shelf& shelf_;
     const SuggestingShelf suggesting_;
     ResolvedBlend blend_;
+    PricedIn priced_;  // a candidate that is
     std::vector<Fault> faults_;
 };
 

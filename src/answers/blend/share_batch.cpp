@@ -4,9 +4,8 @@
 #include <cmath>
 
 #include "answers/mix/mix_doubt.h"
-#include "answers/money/cheapest_packs.h"
+#include "answers/money/pack_sums.h"
 #include "answers/shared/usual_seed.h"
-#include "bait/pricing.h"
 #include "bait/resolve_mix.h"
 #include "bait/wetted_mix.h"
 #include "quantities/units.h"
@@ -22,44 +21,32 @@ std::vector<Money> split(const Money& whole, std::size_t heads) {
     return parts;
 }
 
-/// The cheapest whole packs for each part.
-class PartPacks {
-public:
-    explicit PartPacks(SharedBatch& shared) : shared_(shared) {}
-
-    void buy(const BlendShare& share, const Currency& currency) {
-        std::vector<const Pack*> packs;
-        std::vector<PackOffer> offers;
-        for (const Pack& pack : share.ingredient.packs) {
-            if (!pack.price || !(pack.price->currency() == currency)) continue;
-            packs.push_back(&pack);
-            offers.push_back({mass_in(pack, share.ingredient), pack.price->minor()});
-        }
+/// The cheapest whole packs for each part, in the currency of the blend.
+void buy_parts(const BlendAnswer& blend, SharedBatch& shared) {
+    std::int64_t outlay = 0;
+    for (const BlendShare& share : blend.shares) {
+        std::vector<PackOnOffer> packs = packs_on_offer(share.ingredient);
+        std::erase_if(packs,
+                      [&](const PackOnOffer& pack) { return !(pack.pack.price->currency() == *blend.currency); });
         if (packs.empty()) {
-            shared_.no_pack.push_back(share.ingredient.name);
-            return;
+            shared.no_pack.push_back(share.ingredient.name);
+            continue;
         }
-        const PackChoice choice = cheapest_packs(offers, share.weigh);
-        for (std::size_t i = 0; i < packs.size(); ++i)
-            if (choice.counts[i] > 0)
-                shared_.packs.push_back({share.ingredient.name, *packs[i], mass_in(*packs[i], share.ingredient),
-                                         choice.counts[i],
-                                         Money(choice.counts[i] * packs[i]->price->minor(), currency)});
-        if (choice.bought - share.weigh >= 0.5 * gram)
-            shared_.left_over.push_back({share.ingredient.name, choice.bought - share.weigh});
-        outlay_ += choice.outlay_minor;
+        PackSums sums(std::move(packs));
+        const PackChoice choice = sums.cheapest(whole_milligrams(share.weigh));
+        Mass bought;
+        for (PackBought& each : packs_bought(sums.packs(), choice.counts)) {
+            bought += each.mass_of_all();
+            shared.packs.push_back(std::move(each));
+        }
+        if (bought - share.weigh >= 0.5 * gram)
+            shared.left_over.push_back({share.ingredient.name, bought - share.weigh});
+        outlay += choice.outlay_minor;
     }
-
-    void settle(const Currency& currency) {
-        if (!shared_.no_pack.empty()) return;
-        shared_.outlay = Money(outlay_, currency);
-        shared_.outlay_a_head = split(*shared_.outlay, shared_.bags.size());
-    }
-
-private:
-    SharedBatch& shared_;
-    std::int64_t outlay_ = 0;
-};
+    if (!shared.no_pack.empty()) return;
+    shared.outlay = Money(outlay, *blend.currency);
+    shared.outlay_a_head = split(*shared.outlay, shared.bags.size());
+}
 
 /// So little is weighed to the gram.
 bool is_small(double grams) {
@@ -127,14 +114,12 @@ SharedBatch share_batch(const Shelf& shelf, const BlendAnswer& blend, int bags) 
     const auto heads = static_cast<std::size_t>(bags);
     shared.bags = shared_out(blend.batch, std::vector<double>(heads, 1.0 / bags));
     shared.used_a_head = split(blend.cost, heads);
-    PartPacks buyer(shared);
+    buy_parts(blend, shared);
     for (const BlendShare& share : blend.shares) {
-        buyer.buy(share, *blend.currency);
         add_cautions(share.ingredient, shared.cautions);
         const auto& dry = share.ingredient.keeps.dry;
         if (dry && (!shared.keeps || *dry < *shared.keeps)) shared.keeps = dry;
     }
-    buyer.settle(*blend.currency);
     take_water(shelf, blend, shared);
     return shared;
 }

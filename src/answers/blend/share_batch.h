@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "answers/blend/blend_answer.h"
-#include "answers/money/cost_strategy.h"
+#include "answers/money/pack_on_offer.h"
 #include "bait/shelf.h"
 
 namespace baitwright {

@@ -6,6 +6,7 @@
 #include "bait/amount.h"
 #include "bait/feel.h"
 #include "bait/mix_property.h"
+#include "bait/one_currency.h"
 #include "bait/pricing.h"
 #include "bait/wetted_mix.h"
 #include "quantities/in_quotes.h"
@@ -84,9 +85,9 @@ private:
         for (const SolidPart& part : solids) {
             const Pack* pack = pricing_pack(part.ingredient);
             if (!pack) return std::nullopt;
-            const Currency& currency = pack->price->currency();
-            if (answer_.currency && !(*answer_.currency == currency)) return std::nullopt;
-            answer_.currency = &currency;
+            const PricedIn its{part.ingredient.name, &pack->price->currency()};
+            if (mixed_currencies({{{}, answer_.currency}, its})) return std::nullopt;
+            answer_.currency = its.currency;
             sum += *exact_cost_minor(part.ingredient, part.share * (1.0 * kilogram));
         }
         return sum;

@@ -9,6 +9,7 @@
 #include "bait/free_offerings.h"
 #include "bait/kitchen_rounding.h"
 #include "bait/label.h"
+#include "bait/one_currency.h"
 #include "bait/pricing.h"
 #include "bait/uptake.h"
 #include "bait/wetted_mix.h"
@@ -104,36 +105,30 @@ void price(const ResolvedMix& mix, MixAnswer& answer) {
         lines.push_back({&mix.solids[i].ingredient, answer.parts[i].mass, &answer.parts[i].cost});
     for (std::size_t i = 0; i < answer.additives.size(); ++i)
         lines.push_back({&additive_ingredient(mix, i), answer.additives[i].mass, &answer.additives[i].cost});
-    const Currency* currency = nullptr;
-    std::string first_priced;
     bool complete = true;
     std::vector<double> exact;
+    std::vector<PricedIn> priced;
     for (const Line& line : lines) {
         const auto minor = exact_cost_minor(*line.ingredient, line.mass);
         exact.push_back(minor.value_or(0));
-        if (!minor) {
-            complete = false;
+        if (minor)
+            priced.push_back({line.ingredient->name, &pricing_pack(*line.ingredient)->price->currency()});
+        else
             answer.warnings.push_back(
                 {"no-price", "no price is known for " + line.ingredient->name + ", so the cost leaves it out"});
-            continue;
-        }
-        const Currency& its = pricing_pack(*line.ingredient)->price->currency();
-        if (currency && !(*currency == its)) {
-            answer.warnings.push_back(
-                {"mixed-currencies",
-                 "the prices are in more than one currency, so no cost is given: " + std::string(currency->code) +
-                     " (" + first_priced + ") and " + std::string(its.code) + " (" + line.ingredient->name + ")"});
-            return;
-        }
-        if (!currency) first_priced = line.ingredient->name;
-        currency = &its;
+        complete = complete && minor;
+        if (const auto mixed = mixed_currencies(priced))
+            return answer.warnings.push_back(
+                {"mixed-currencies", "the prices are in more than one currency, so no cost is given: " +
+                                         std::string(mixed->one.currency->code) + " (" + mixed->one.name + ") and " +
+                                         std::string(mixed->other.currency->code) + " (" + mixed->other.name + ")"});
     }
-    if (!currency) return;
+    if (priced.empty()) return;
     const std::vector<std::int64_t> minor = round_to_sum(exact);
-    Money total(0, *currency);
+    Money total(0, *priced.front().currency);
     for (std::size_t i = 0; i < lines.size(); ++i) {
         if (!pricing_pack(*lines[i].ingredient)) continue;
-        *lines[i].cost = Money(minor[i], *currency);
+        *lines[i].cost = Money(minor[i], total.currency());
         total += **lines[i].cost;
     }
     if (complete) answer.cost = total;

@@ -1,133 +1,77 @@
-#include "answers/money/bulk_packs.h"
-
 #include <algorithm>
-#include <cmath>
-#include <numeric>
 
-#include "answers/money/cheapest_packs.h"
+#include "answers/money/buy_packs.h"
 #include "answers/money/pack_calendar.h"
-#include "answers/money/stock_reach.h"
+#include "answers/money/pack_sums.h"
 #include "quantities/fault.h"
-#include "quantities/units.h"
 
 namespace baitwright {
 
 namespace {
 
-// NOLINTNEXTLINE(modernize-use-using): __extension__ goes with a typedef alone
-__extension__ typedef __int128 WideGrams;  // grams times pence
+using Whole = std::int64_t;
 
-/// The packs of one ingredient as `cheapest_packs` takes them.
-class BulkOffers {
-public:
-    explicit BulkOffers(const std::vector<PackOnSale>& packs) : packs_(packs) {
-        for (const PackOnSale& pack : packs)
-            offers_.push_back({static_cast<double>(pack.grams) * gram, pack.price_minor});
-    }
-
-    [[nodiscard]] PackChoice cheapest(std::int64_t grams) const {
-        return cheapest_packs(offers_, static_cast<double>(grams) * gram, few_steps);
-    }
-
-    /// By the pack that is cheapest by the gram, were it sold by the gram.
-    [[nodiscard]] std::int64_t least_outlay(std::int64_t grams) const {
-        const auto cheapest =
-            std::min_element(packs_.begin(), packs_.end(), [](const PackOnSale& a, const PackOnSale& b) {
-                return WideGrams(a.price_minor) * b.grams < WideGrams(b.price_minor) * a.grams;
-            });
-        return static_cast<std::int64_t>((WideGrams(grams) * cheapest->price_minor + cheapest->grams - 1) /
-                                         cheapest->grams);
-    }
-
-private:
-    static constexpr std::int64_t few_steps = 100000;
-
-    const std::vector<PackOnSale>& packs_;
-    std::vector<PackOffer> offers_;
-};
+std::vector<PackOnOffer> largest_first(std::vector<PackOnOffer> packs) {
+    std::stable_sort(packs.begin(), packs.end(),
+                     [](const PackOnOffer& a, const PackOnOffer& b) { return a.milligrams > b.milligrams; });
+    return packs;
+}
 
 class BulkBuyer {
 public:
-    explicit BulkBuyer(const PackNeed& need) : need_(need), calendar_(need), offers_(need.packs) {
-        for (std::size_t i = 0; i < need.packs.size(); ++i) largest_first_.push_back(i);
-        std::stable_sort(largest_first_.begin(), largest_first_.end(),
-                         [&](std::size_t a, std::size_t b) { return need.packs[a].grams > need.packs[b].grams; });
-    }
+    BulkBuyer(const PackNeed& need, const PackCalendar& calendar)
+        : calendar_(calendar), sums_(largest_first(need.packs)), plan_(calendar.without_buying()) {}
 
-    PackPlan run(const StockReach& reach) {
-        plan_ = plan_without_buying(need_, reach);
-        RunsShort at{reach.falls_short_at(), reach.left()};
+    PackPlan run() {
+        RunsShort at = calendar_.stock();
         while (at.session < calendar_.sessions()) {
-            if (to_come_ < calendar_.need_at(at.session) - at.left) choose(calendar_.window(at.session) - at.left);
-            const std::int64_t bought = buy(at.session, calendar_.need_at(at.session) - at.left);
-            at = calendar_.after(at.session, at.left + bought - calendar_.need_at(at.session));
+            const Whole lacking = calendar_.need_at(at.session) - at.left;
+            if (to_come_.milligrams < lacking) to_come_ = sums_.cheapest(calendar_.window(at.session) - at.left);
+            at = calendar_.after(at.session, buy(at.session, lacking) - lacking);
             plan_.past_best += at.lost;
         }
-        const std::int64_t needed =
-            std::accumulate(need_.grams.begin(), need_.grams.end(), std::int64_t{0}) - plan_.from_stock;
-        plan_.left_over += plan_.bought - needed;
-        bound(needed);
+        plan_.left_over += plan_.bought - calendar_.to_buy();
+        const PackChoice at_once = sums_.cheapest(calendar_.to_buy());
+        plan_.at_least_minor = at_once.at_least_minor;
+        plan_.least_left = at_once.proven() && plan_.proven() && plan_.bought <= at_once.milligrams;
         return plan_;
     }
 
 private:
-    /// What is to be bought from here, over and above what still is to come.
-    void choose(std::int64_t grams) {
-        counts_ = offers_.cheapest(grams).counts;
-        to_come_ = 0;
-        for (std::size_t i = 0; i < counts_.size(); ++i) to_come_ += counts_[i] * need_.packs[i].grams;
+    /// Of what is to come so much that it reaches, and little more: the rest is bought later.
+    Whole buy(int session, Whole lacking) {
+        const std::vector<PackOnOffer>& packs = sums_.packs();
+        std::vector<Whole> counts(packs.size(), 0);
+        Whole bought = 0;
+        const auto take = [&](std::size_t pack, Whole count) {
+            count = std::min(count, to_come_.counts[pack]);
+            to_come_.counts[pack] -= count;
+            counts[pack] += count;
+            bought += count * packs[pack].milligrams;
+            plan_.outlay_minor += count * packs[pack].price_minor;
+        };
+        for (std::size_t pack = 0; pack < packs.size(); ++pack) take(pack, (lacking - bought) / packs[pack].milligrams);
+        for (std::size_t pack = packs.size(); pack-- > 0 && bought < lacking;) take(pack, 1);
+        to_come_.milligrams -= bought;
+        plan_.bought += bought;
+        for (PackBought& each : packs_bought(packs, counts, session)) plan_.purchases.push_back(std::move(each));
+        return bought;
     }
 
-    void take(int session, std::size_t pack, std::int64_t count) {
-        if (count <= 0) return;
-        counts_[pack] -= count;
-        to_come_ -= count * need_.packs[pack].grams;
-        plan_.bought += count * need_.packs[pack].grams;
-        plan_.outlay_minor += count * need_.packs[pack].price_minor;
-        const auto same = std::find_if(
-            plan_.purchases.begin(), plan_.purchases.end(),
-            [&](const PackPurchase& purchase) { return purchase.session == session && purchase.pack == pack; });
-        if (same == plan_.purchases.end())
-            plan_.purchases.push_back({session, pack, count});
-        else
-            same->count += count;
-    }
-
-    /// Of what was chosen so much that it reaches, and little more: the rest is bought later.
-    std::int64_t buy(int session, std::int64_t grams) {
-        const std::int64_t before = plan_.bought;
-        for (const std::size_t pack : largest_first_)
-            take(session, pack, std::min(counts_[pack], (grams - (plan_.bought - before)) / need_.packs[pack].grams));
-        // NOLINTNEXTLINE(modernize-loop-convert): the other way round, and <ranges> takes long to compile
-        for (auto pack = largest_first_.rbegin(); pack != largest_first_.rend(); ++pack)
-            if (plan_.bought - before < grams && counts_[*pack] > 0) take(session, *pack, 1);
-        return plan_.bought - before;
-    }
-
-    void bound(std::int64_t needed) {
-        const PackChoice at_once = offers_.cheapest(needed);
-        plan_.at_least_minor = at_once.proven ? at_once.outlay_minor : offers_.least_outlay(needed);
-        plan_.least_left = at_once.proven && plan_.proven() && plan_.bought <= std::llround(at_once.bought.in(gram));
-    }
-
-    const PackNeed& need_;
-    PackCalendar calendar_;
-    BulkOffers offers_;
-    std::vector<std::size_t> largest_first_;
-    std::vector<std::int64_t> counts_;  // chosen and not bought yet
-    std::int64_t to_come_ = 0;          // grams of those
+    const PackCalendar& calendar_;
+    PackSums sums_;
+    PackChoice to_come_;  // chosen and not bought yet
     PackPlan plan_;
 };
 
 }  // namespace
 
 std::optional<PackPlan> bulk_packs(const PackNeed& need) {
-    const StockReach reach(need);
-    if (reach.falls_short_at() == static_cast<int>(need.grams.size())) return plan_without_buying(need, reach);
+    const PackCalendar calendar(need);
+    if (calendar.stock_reaches()) return calendar.without_buying();
     if (need.packs.empty()) return std::nullopt;
-    PackPlan plan = BulkBuyer(need).run(reach);
-    const std::int64_t needed = std::accumulate(need.grams.begin(), need.grams.end(), std::int64_t{0});
-    if (need.most_left_over && plan.bought + plan.from_stock - needed > *need.most_left_over)
+    PackPlan plan = BulkBuyer(need, calendar).run();
+    if (need.most_left_over && plan.bought - calendar.to_buy() > *need.most_left_over)
         throw InputError("too-many-ways",
                          "there are too many ways to buy that much to find one that leaves so little over",
                          "ask for fewer sessions or fewer people at once, or allow more to be left over");

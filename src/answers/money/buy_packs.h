@@ -5,31 +5,26 @@
 #include <string>
 #include <vector>
 
-/// What to buy of each ingredient for one or many sessions, in whole packs. Everything is in whole grams and whole
+#include "answers/money/pack_on_offer.h"
+
+/// What to buy of each ingredient for one or many sessions, in whole packs. Everything is in whole milligrams and whole
 /// minor units of one currency, so that the cheapest is the cheapest and ties are ties.
 namespace baitwright {
 
-/// A pack that can be bought, any number of times, for any session.
-struct PackOnSale {
-    std::int64_t grams = 0;  ///< above 0
-    std::int64_t price_minor = 0;
-    int shop = -1;  ///< its place among the shops, or any
-};
-
 /// What is there already; the last session it is good for, from 0. What is past it is not used. It is not reckoned to
 /// keep longer than what is bought for the first session.
-struct StockedGrams {
-    std::int64_t grams = 0;
+struct StockedMilligrams {
+    std::int64_t milligrams = 0;
     int last_session = 0;
 };
 
 /// One ingredient over all sessions.
 struct PackNeed {
-    std::vector<std::int64_t> grams;  ///< by session
-    std::vector<PackOnSale> packs;
+    std::vector<std::int64_t> milligrams;  ///< by session
+    std::vector<PackOnOffer> packs;
     int shelf_life = 1;  ///< sessions, the one it is bought for among them: 1 keeps for that one alone
-    std::vector<StockedGrams> stock;
-    std::optional<std::int64_t> most_left_over;  ///< grams of what is bought, past their best or not
+    std::vector<StockedMilligrams> stock;
+    std::optional<std::int64_t> most_left_over;  ///< milligrams of what is bought, past their best or not
 };
 
 /// A shop: what it asks for bringing it all, once, however much is bought there.
@@ -38,20 +33,13 @@ struct PackShop {
     std::int64_t delivery_minor = 0;
 };
 
-/// So many of one pack, needed by a session.
-struct PackPurchase {
-    int session = 0;
-    std::size_t pack = 0;
-    std::int64_t count = 0;
-};
-
-/// The purchases for one ingredient, each as late as it can be.
+/// The purchases for one ingredient, each as late as it can be. Masses in milligrams.
 struct PackPlan {
-    std::vector<PackPurchase> purchases;
+    std::vector<PackBought> purchases;
     std::int64_t outlay_minor = 0;
-    std::int64_t from_stock = 0;      ///< grams used of what is there already
-    std::int64_t bought = 0;          ///< grams
-    std::int64_t left_over = 0;       ///< grams left after the last session, and all that went past its best
+    std::int64_t from_stock = 0;  ///< used of what is there already
+    std::int64_t bought = 0;
+    std::int64_t left_over = 0;       ///< after the last session, and all that went past its best
     std::int64_t past_best = 0;       ///< of which past its best before the last session, and so lost
     std::int64_t at_least_minor = 0;  ///< no purchases cost less than that: the outlay, where all were weighed
     bool least_left = true;           ///< none that cost as much leave less over
@@ -66,20 +54,29 @@ inline constexpr std::int64_t most_ways_tried = 12'000'000;
 /// The cheapest purchases, of those the ones that leave least over, and of those the latest; nothing where no packs
 /// keep the most left over, or none are for sale.
 ///
-/// Where that is more than `most_ways_tried`, the best that is found in a few steps (`bulk_packs.h`), with what no
+/// Where that is more than `most_ways_tried`, the best that is found in a few steps (`bulk_packs`), with what no
 /// purchases can undercut. Throws InputError "too-many-ways" where it finds none that leave as little over as is asked.
 ///
 /// Prices do not change, so buying as late as possible costs no more and keeps longest: packs are bought for a session
 /// only where what is there does not reach, and that is then used up first. So what is left after a purchase is all of
-/// one age, and what can happen next hangs on the session and those grams alone. Of plans that reach a session in need
+/// one age, and what can happen next hangs on the session and that mass alone. Of plans that reach a session in need
 /// with as much left or more, for no more money and no more bought, one is kept.
-/// **Source**: ours; dynamic programme over states (session, grams left). The dominance of stock on hand is that of the
-/// lot-sizing problem, Wagner & Whitin 1958 (from memory). **Valid for**: needs from 0, in all at most 10 t.
+/// **Source**: ours; dynamic programme over states (session, mass left), what is bought by `pack_sums.h`. The dominance
+/// of stock on hand is that of the lot-sizing problem, Wagner & Whitin 1958 (from memory). **Valid for**: needs from 0,
+/// in all at most 10 t.
 /// **Test**: every way to buy, for small needs, `tests/answers/buy_packs_test.cpp`; integer programmes of two other
 /// solvers, `tests/solver/outside_solvers_test.cpp`.
 std::optional<PackPlan> cheapest_packs_over(const PackNeed& need);
 /// The same where only so many ways may be tried; those that were are taken off them.
 std::optional<PackPlan> cheapest_packs_over(const PackNeed& need, std::int64_t& ways);
+
+/// Purchases where there are too many ways to try them all: for as long as an ingredient keeps the cheapest packs for
+/// what is then needed, each of them bought as late as the others allow. No purchases cost less than the cheapest packs
+/// for all of it at once, were it to keep for ever: that is the bound. Nothing where nothing is for sale. Throws
+/// InputError "too-many-ways" where it leaves more over than is asked.
+/// **Source**: ours; a relaxation for the bound. **Valid for**: as `cheapest_packs_over`. **Test**: never cheaper than
+/// the exact programme, and its bound never dearer, `tests/answers/bulk_packs_test.cpp`.
+std::optional<PackPlan> bulk_packs(const PackNeed& need);
 
 /// All ingredients together, with shops that may ask for delivery.
 struct PackQuestion {

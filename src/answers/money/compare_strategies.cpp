@@ -5,25 +5,16 @@
 #include <tuple>
 
 #include "answers/strategy/named_in_strategy.h"
-#include "quantities/fault.h"
+#include "bait/one_currency.h"
 
 namespace baitwright {
 
 namespace {
 
-const Currency* one_currency(const std::vector<StrategyCost>& costs) {
-    const StrategyCost* first = nullptr;
-    for (const StrategyCost& cost : costs) {
-        if (!cost.currency) continue;
-        if (first && !(*first->currency == *cost.currency))
-            throw InputError("mixed-currencies",
-                             "'" + first->unrolled.name + "' is priced in " + std::string(first->currency->code) +
-                                 " and '" + cost.unrolled.name + "' in " + std::string(cost.currency->code) +
-                                 ", and the two cannot be compared",
-                             "price everything in one currency");
-        if (!first) first = &cost;
-    }
-    return first ? first->currency : nullptr;
+const Currency* currency_of(const std::vector<StrategyCost>& costs) {
+    std::vector<PricedIn> priced;
+    for (const StrategyCost& cost : costs) priced.push_back({cost.unrolled.name, cost.currency});
+    return one_currency(priced);
 }
 
 /// The least by that amount; of equal ones the first by name, so that the order given does not matter.
@@ -77,7 +68,7 @@ StrategyRequest what_if_of_all(StrategyRequest what_if, const std::set<std::stri
 StrategyComparison compare_strategies(std::vector<StrategyCost> costs) {
     StrategyComparison comparison;
     comparison.costs = std::move(costs);
-    comparison.currency = one_currency(comparison.costs);
+    comparison.currency = currency_of(comparison.costs);
     comparison.cheapest_used = least(comparison.costs, [](const StrategyCost& cost) { return cost.used_minor; });
     comparison.cheapest_outlay = least(comparison.costs, [](const StrategyCost& cost) { return cost.outlay_minor; });
     if (!comparison.cheapest_used) return comparison;

@@ -4,12 +4,11 @@
 #include <set>
 
 #include "answers/money/cost_range.h"
-#include "answers/money/one_currency.h"
 #include "answers/money/priced_need.h"
 #include "answers/shared/stale_prices.h"
 #include "answers/strategy/named_in_strategy.h"
+#include "bait/one_currency.h"
 #include "bait/price_book.h"
-#include "bait/pricing.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
 
@@ -37,11 +36,10 @@ std::vector<PricedIngredient> priced_needs(const UnrolledStrategy& unrolled, con
     return priced;
 }
 
-const Currency* currency_of(const UnrolledStrategy& unrolled, const std::vector<PricedIngredient>& priced) {
-    std::vector<PricedIn> each;
-    for (std::size_t i = 0; i < priced.size(); ++i)
-        each.push_back({unrolled.totals[i].ingredient.name, priced[i].currency()});
-    return one_currency(each, "=£4/kg");
+const Currency* currency_of(const std::vector<PricedIngredient>& priced) {
+    std::vector<PricedIn> all;
+    for (const PricedIngredient& each : priced) all.insert(all.end(), each.priced_in().begin(), each.priced_in().end());
+    return one_currency(all, "=£4/kg");
 }
 
 /// What the lines hold before the pence are whole.
@@ -66,17 +64,15 @@ void settle_pence(StrategyCost& cost, const ExactLines& exact) {
     }
 }
 
-void buy(StrategyCost& cost, const PricedIngredient& priced, const Ingredient& ingredient, const NeedCost& need,
-         CostLine& line) {
+void buy(StrategyCost& cost, const PricedIngredient& priced, const NeedCost& need, CostLine& line) {
     line.outlay = Money(need.packs.outlay_minor, *cost.currency);
-    line.left_over = std::max(Mass{}, need.packs.bought - (line.need - line.from_stock));
-    for (std::size_t i = 0; i < need.packs.counts.size(); ++i) {
-        if (need.packs.counts[i] == 0) continue;
-        const Pack& pack = priced.offers()[i];
-        const Money total(need.packs.counts[i] * pack.price->minor(), pack.price->currency());
-        cost.packs.push_back({ingredient.name, pack, mass_in(pack, ingredient), need.packs.counts[i], total});
+    Mass bought;
+    for (PackBought& packs : packs_bought(priced.offers(), need.packs.counts)) {
+        bought += packs.mass_of_all();
+        cost.packs.push_back(std::move(packs));
     }
-    cost.proven = cost.proven && need.packs.proven;
+    line.left_over = std::max(Mass{}, bought - (line.need - line.from_stock));
+    cost.proven = cost.proven && need.packs.proven();
 }
 
 void add_line(StrategyCost& cost, const PricedIngredient& priced, const IngredientNeed& total, ExactLines& exact) {
@@ -84,7 +80,7 @@ void add_line(StrategyCost& cost, const PricedIngredient& priced, const Ingredie
     CostLine line{total.ingredient.name, total.mass, need.from_stock, {}, total.ingredient.keeps, {}, {}, {}};
     const bool is_priced = need.priced && cost.currency;
     if (is_priced)
-        buy(cost, priced, total.ingredient, need, line);
+        buy(cost, priced, need, line);
     else if (total.mass > Mass{})
         cost.unpriced.push_back(total.ingredient.name);
     exact.priced.push_back(is_priced);
@@ -95,32 +91,27 @@ void add_line(StrategyCost& cost, const PricedIngredient& priced, const Ingredie
 
 /// The oldest of the prices that a line is reckoned by, of those whose day is known; null where none is.
 const Pack* oldest_price(const StrategyCost& cost, const CostLine& line, const PricedIngredient& priced) {
-    const Pack* oldest = nullptr;
-    const auto look = [&](const Pack& pack) {
-        if (pack.on && (!oldest || pack.on < oldest->on)) oldest = &pack;
-    };
-    if (priced.pricing()) look(*priced.pricing());
+    const Pack* oldest = priced.pricing() && priced.pricing()->on ? &*priced.pricing() : nullptr;
     for (const PackBought& bought : cost.packs)
-        if (bought.name == line.name) look(bought.pack);
+        if (bought.name == line.name && bought.pack.on && (!oldest || bought.pack.on < oldest->on))
+            oldest = &bought.pack;
     return oldest;
 }
 
-void warn_of_stale_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced,
-                          const std::optional<Date>& on) {
-    if (!on) return;
+void warn_of_stale_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced, Date on) {
     std::vector<std::string> stale;
     for (std::size_t i = 0; i < cost.lines.size(); ++i) {
         const CostLine& line = cost.lines[i];
         if (!line.used || !(line.need > Mass{})) continue;
         const Pack* oldest = oldest_price(cost, line, priced[i]);
-        if (oldest && is_stale(*oldest, *on)) stale.push_back(line.name + " (" + date_text(*oldest->on) + ")");
+        if (oldest && is_stale(*oldest, on)) stale.push_back(line.name + " (" + date_text(*oldest->on) + ")");
     }
     if (auto warning = stale_warning(stale)) cost.warnings.push_back(*std::move(warning));
 }
 
 void warn_of_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced, const std::optional<Date>& on) {
     if (auto warning = no_price_warning(cost.unpriced, "the cost")) cost.warnings.push_back(*std::move(warning));
-    warn_of_stale_prices(cost, priced, on);
+    if (on) warn_of_stale_prices(cost, priced, *on);
     if (!cost.proven)
         cost.warnings.push_back(
             {"not-proven", "there are so many packs to choose from that other whole packs may cost less"});
@@ -156,7 +147,7 @@ StrategyCost cost_strategy(const Shelf& shelf, const Strategy& strategy, const S
     cost.unrolled = unroll_strategy(shelf, strategy, request.what_if);
     set_prices(cost.unrolled, request.what_if);
     const std::vector<PricedIngredient> priced = priced_needs(cost.unrolled, stock, request.on);
-    cost.currency = currency_of(cost.unrolled, priced);
+    cost.currency = currency_of(priced);
     cost.warnings = cost.unrolled.warnings;
     ExactLines exact;
     for (std::size_t i = 0; i < priced.size(); ++i) add_line(cost, priced[i], cost.unrolled.totals[i], exact);

@@ -6,20 +6,12 @@
 #include <vector>
 
 #include "answers/money/cost_request.h"
+#include "answers/money/pack_on_offer.h"
 #include "answers/shared/range.h"
 #include "answers/strategy/unroll_strategy.h"
 #include "bait/stock_on_hand.h"
 
 namespace baitwright {
-
-/// So many of one pack to buy.
-struct PackBought {
-    std::string name;
-    Pack pack;
-    Mass mass;  ///< in one
-    std::int64_t count = 0;
-    Money total;
-};
 
 /// What one ingredient comes to. Without a price there is no money in it.
 struct CostLine {

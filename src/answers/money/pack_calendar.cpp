@@ -4,8 +4,41 @@
 
 namespace baitwright {
 
-PackCalendar::PackCalendar(const PackNeed& need) : shelf_life_(need.shelf_life), needed_before_{0} {
-    for (const std::int64_t grams : need.grams) needed_before_.push_back(needed_before_.back() + grams);
+PackCalendar::PackCalendar(const PackNeed& need) : shelf_life_(need.shelf_life) {
+    for (const std::int64_t each : need.milligrams) needed_before_.push_back(needed_before_.back() + each);
+    use(need.stock);
+}
+
+/// The first to go off first, as far as it reaches; in the session in which it falls short all that is usable is used.
+void PackCalendar::use(std::vector<StockedMilligrams> lots) {
+    std::int64_t stocked = 0, used = 0;
+    for (StockedMilligrams& lot : lots) {
+        stocked += lot.milligrams;
+        lot.last_session = std::min(lot.last_session, shelf_life_ - 1);
+    }
+    std::stable_sort(lots.begin(), lots.end(), [](const StockedMilligrams& a, const StockedMilligrams& b) {
+        return a.last_session < b.last_session;
+    });
+    for (; stock_.session < sessions(); ++stock_.session) {
+        const std::int64_t need = need_at(stock_.session);
+        std::int64_t taken = 0;
+        stock_.left = 0;
+        for (StockedMilligrams& lot : lots) {
+            if (lot.last_session < stock_.session) continue;
+            const std::int64_t of_it = std::min(need - taken, lot.milligrams);
+            lot.milligrams -= of_it;
+            taken += of_it;
+            stock_.left += lot.milligrams;
+        }
+        used += taken;
+        if (taken < need) {
+            stock_.left = taken;
+            break;
+        }
+    }
+    without_buying_.from_stock = used;
+    without_buying_.left_over = stocked - used;
+    without_buying_.past_best = stocked - used - (stock_reaches() ? stock_.left : 0);
 }
 
 std::int64_t PackCalendar::need_at(int session) const {
@@ -22,9 +55,9 @@ std::int64_t PackCalendar::window(int session) const {
            needed_before_[static_cast<std::size_t>(session)];
 }
 
-std::int64_t PackCalendar::widest_window(int from) const {
+std::int64_t PackCalendar::widest_window() const {
     std::int64_t widest = 0;
-    for (int session = from; session < sessions(); ++session) widest = std::max(widest, window(session));
+    for (int session = stock_.session; session < sessions(); ++session) widest = std::max(widest, window(session));
     return widest;
 }
 

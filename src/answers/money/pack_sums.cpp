@@ -8,54 +8,84 @@ namespace baitwright {
 
 namespace {
 
-struct SizesOnSale {
-    std::int64_t unit = 0;  // what all are multiples of
-    std::int64_t largest = 0;
-};
+using Whole = std::int64_t;
+// NOLINTNEXTLINE(modernize-use-using): __extension__ goes with a typedef alone
+__extension__ typedef __int128 Wide;  // milligrams times pence
 
-SizesOnSale sizes_on_sale(const std::vector<PackOnSale>& packs) {
-    SizesOnSale sizes;
-    for (const PackOnSale& pack : packs) {
-        sizes.unit = std::gcd(sizes.unit, pack.grams);
-        sizes.largest = std::max(sizes.largest, pack.grams);
-    }
-    return sizes;
+constexpr Whole few_steps = 500'000;
+constexpr Whole endless = std::numeric_limits<Whole>::max() / 4;
+
+Whole divided_up(Wide value, Wide by) {
+    return static_cast<Whole>((value + by - 1) / by);
 }
 
 }  // namespace
 
-std::int64_t PackSums::steps(const std::vector<PackOnSale>& packs, std::int64_t most) {
-    if (packs.empty()) return 0;
-    const SizesOnSale sizes = sizes_on_sale(packs);
-    return ((most + sizes.largest) / sizes.unit + 1) * static_cast<std::int64_t>(packs.size());
+PackSums::PackSums(std::vector<PackOnOffer> packs) : packs_(std::move(packs)), next_(packs_.size(), 0) {
+    for (std::size_t p = 0; p < packs_.size(); ++p) {
+        largest_ = std::max(largest_, packs_[p].milligrams);
+        if (Wide(packs_[p].price_minor) * packs_[bulk_].milligrams <
+            Wide(packs_[bulk_].price_minor) * packs_[p].milligrams)
+            bulk_ = p;
+    }
+    Wide most = 0;
+    for (const PackOnOffer& pack : packs_)
+        most +=
+            Wide(packs_[bulk_].milligrams / std::gcd(pack.milligrams, packs_[bulk_].milligrams) - 1) * pack.milligrams;
+    most_beside_bulk_ = static_cast<Whole>(std::min(most, Wide(endless)));
 }
 
-PackSums::PackSums(const std::vector<PackOnSale>& packs, std::int64_t most) : packs_(packs) {
-    if (packs.empty()) return;
-    const SizesOnSale sizes = sizes_on_sale(packs);
-    unit_ = sizes.unit;
-    const std::int64_t entries = (most + sizes.largest) / unit_ + 1;
-    cheapest_.assign(static_cast<std::size_t>(entries), -1);
-    last_.assign(static_cast<std::size_t>(entries), -1);
-    cheapest_[0] = 0;
-    for (std::int64_t u = 1; u < entries; ++u)
-        for (std::size_t p = 0; p < packs.size(); ++p) {
-            const std::int64_t before = u - packs[p].grams / unit_;
-            if (before < 0 || cheapest_[static_cast<std::size_t>(before)] < 0) continue;
-            const std::int64_t price = cheapest_[static_cast<std::size_t>(before)] + packs[p].price_minor;
-            std::int64_t& best = cheapest_[static_cast<std::size_t>(u)];
-            if (best >= 0 && best <= price) continue;
-            best = price;
-            last_[static_cast<std::size_t>(u)] = static_cast<std::int32_t>(p);
-        }
-    for (std::int64_t u = 0; u < entries; ++u)
-        if (cheapest_[static_cast<std::size_t>(u)] >= 0)
-            sums_.push_back({u * unit_, cheapest_[static_cast<std::size_t>(u)]});
+PackChoice PackSums::cheapest(Whole milligrams) {
+    PackChoice choice{std::vector<Whole>(packs_.size(), 0)};
+    if (packs_.empty() || milligrams <= 0) return choice;
+    const PackOnOffer& bulk = packs_[bulk_];
+    Whole of_bulk = std::max<Whole>(0, divided_up(milligrams - most_beside_bulk_, bulk.milligrams));
+    const bool all = reach(milligrams - of_bulk * bulk.milligrams, few_steps);
+    const Whole in_reach = std::max<Whole>(0, sums_.back().milligrams - largest_);
+    of_bulk = std::max(of_bulk, divided_up(milligrams - in_reach, bulk.milligrams));
+    const Whole rest = std::max<Whole>(0, milligrams - of_bulk * bulk.milligrams);
+    auto best = from(rest);
+    for (auto sum = best; sum != sums_.end() && sum->milligrams < rest + largest_; ++sum)
+        if (sum->price_minor < best->price_minor) best = sum;
+    choice.counts = counts(best->milligrams);
+    choice.counts[bulk_] += of_bulk;
+    choice.milligrams = best->milligrams + of_bulk * bulk.milligrams;
+    choice.outlay_minor = best->price_minor + of_bulk * bulk.price_minor;
+    choice.at_least_minor =
+        all ? choice.outlay_minor : divided_up(Wide(milligrams) * bulk.price_minor, bulk.milligrams);
+    return choice;
+}
+
+bool PackSums::reach(Whole milligrams, Whole most_steps) {
+    while (!packs_.empty() && sums_.back().milligrams < milligrams + largest_) {
+        if (steps() >= most_steps) return false;
+        add_next();
+    }
+    return true;
+}
+
+void PackSums::add_next() {
+    Sum next{std::numeric_limits<Whole>::max(), 0, 0};
+    for (std::size_t p = 0; p < packs_.size(); ++p) {
+        const Sum& before = sums_[next_[p]];
+        const Sum sum{before.milligrams + packs_[p].milligrams, before.price_minor + packs_[p].price_minor, p};
+        if (sum.milligrams < next.milligrams ||
+            (sum.milligrams == next.milligrams && sum.price_minor < next.price_minor))
+            next = sum;
+    }
+    for (std::size_t p = 0; p < packs_.size(); ++p)
+        if (sums_[next_[p]].milligrams + packs_[p].milligrams == next.milligrams) ++next_[p];
+    sums_.push_back(next);
+}
+
+std::vector<PackSums::Sum>::const_iterator PackSums::from(Whole milligrams) const {
+    return std::lower_bound(sums_.begin(), sums_.end(), milligrams,
+                            [](const Sum& sum, Whole least) { return sum.milligrams < least; });
 }
 
 std::vector<PackSums::Sum> PackSums::worth_having() const {
     std::vector<Sum> worth;
-    std::int64_t least_beyond = std::numeric_limits<std::int64_t>::max();
+    Whole least_beyond = std::numeric_limits<Whole>::max();
     // NOLINTNEXTLINE(modernize-loop-convert): the other way round, and <ranges> takes long to compile
     for (auto sum = sums_.rbegin(); sum != sums_.rend(); ++sum) {
         if (sum->price_minor > least_beyond) continue;
@@ -66,12 +96,12 @@ std::vector<PackSums::Sum> PackSums::worth_having() const {
     return worth;
 }
 
-std::vector<std::int64_t> PackSums::counts(std::int64_t grams) const {
-    std::vector<std::int64_t> counts(packs_.size(), 0);
-    while (grams > 0) {
-        const auto pack = static_cast<std::size_t>(last_[static_cast<std::size_t>(grams / unit_)]);
+std::vector<Whole> PackSums::counts(Whole milligrams) const {
+    std::vector<Whole> counts(packs_.size(), 0);
+    while (milligrams > 0) {
+        const std::size_t pack = from(milligrams)->last;
         ++counts[pack];
-        grams -= packs_[pack].grams;
+        milligrams -= packs_[pack].milligrams;
     }
     return counts;
 }

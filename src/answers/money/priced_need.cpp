@@ -3,36 +3,15 @@
 #include <algorithm>
 
 #include "bait/pricing.h"
-#include "quantities/fault.h"
 #include "quantities/units.h"
 
 namespace baitwright {
 
-namespace {
-
-/// What rounding may leave of a need that the shed meets.
-constexpr Mass dust = 1e-6 * gram;
-
-/// The one currency of an ingredient's prices. Throws InputError where there are two.
-void take_currency(const Currency*& currency, const Money& money, const std::string& name) {
-    if (currency && !(*currency == money.currency()))
-        throw InputError("mixed-currencies",
-                         "'" + name + "' is priced both in " + std::string(currency->code) + " and in " +
-                             std::string(money.currency().code),
-                         "price everything in one currency");
-    currency = &money.currency();
-}
-
-}  // namespace
-
 PricedIngredient::PricedIngredient(const Ingredient& ingredient, std::vector<StockLot> lots)
-    : lots_(std::move(lots)), offers_(offered_packs(ingredient)) {
-    for (const Pack& pack : offers_) {
-        take_currency(currency_, *pack.price, ingredient.name);
-        packs_.push_back({mass_in(pack, ingredient), pack.price->minor()});
-    }
+    : lots_(std::move(lots)), sums_(packs_on_offer(ingredient)) {
+    for (const PackOnOffer& offer : offers()) priced_in_.push_back({ingredient.name, &offer.pack.price->currency()});
     for (const StockLot& lot : lots_)
-        if (lot.paid) take_currency(currency_, *lot.paid, ingredient.name);
+        if (lot.paid) priced_in_.push_back({ingredient.name, &lot.paid->currency()});
     if (const Pack* pack = pricing_pack(ingredient)) {
         pricing_ = *pack;
         rate_ = *exact_cost_minor(ingredient, 1.0 * kilogram);
@@ -41,22 +20,21 @@ PricedIngredient::PricedIngredient(const Ingredient& ingredient, std::vector<Sto
 
 NeedCost PricedIngredient::cost_of(Mass need) const {
     NeedCost cost;
+    std::int64_t to_buy = whole_milligrams(need);
     for (const StockLot& lot : lots_) {
         const Mass taken = std::min(lot.mass, need - cost.from_stock);
         if (!(taken > Mass{})) continue;
+        to_buy -= whole_milligrams(lot.mass);
         cost.from_stock += taken;
-        if (lot.paid)
-            cost.used_of_stock += static_cast<double>(lot.paid->minor()) * (taken / lot.mass);
-        else
-            cost.used_of_stock += rate_cost(taken);
-        cost.priced = cost.priced && (lot.paid || rate_);
+        cost.used_of_stock +=
+            lot.paid ? static_cast<double>(lot.paid->minor()) * (taken / lot.mass) : rate_ * taken.si();
+        cost.priced = cost.priced && (lot.paid || pricing_);
     }
     cost.from_stock = std::min(cost.from_stock, need);
-    const Mass to_buy = need - cost.from_stock;
-    cost.packs = cheapest_packs(packs_, to_buy);
-    if (!(to_buy > dust)) return cost;
-    cost.priced = cost.priced && !packs_.empty();
-    cost.used_of_bought = std::min(rate_cost(to_buy), static_cast<double>(cost.packs.outlay_minor));
+    cost.packs = sums_.cheapest(to_buy);
+    if (to_buy <= 0) return cost;
+    cost.priced = cost.priced && !offers().empty();
+    cost.used_of_bought = std::min(rate_ * (need - cost.from_stock).si(), static_cast<double>(cost.packs.outlay_minor));
     return cost;
 }
 

@@ -3,15 +3,15 @@
 #include <algorithm>
 #include <numeric>
 #include <set>
+#include <tuple>
 
 #include "answers/money/buy_packs.h"
-#include "answers/money/one_currency.h"
+#include "answers/money/pack_calendar.h"
 #include "answers/money/shop_needs.h"
-#include "answers/money/stock_reach.h"
 #include "answers/shared/stale_prices.h"
 #include "answers/shared/stock_answer.h"
+#include "bait/one_currency.h"
 #include "bait/price_book.h"
-#include "bait/pricing.h"
 #include "quantities/fault.h"
 #include "quantities/listed.h"
 #include "quantities/suggestion.h"
@@ -21,15 +21,11 @@ namespace baitwright {
 
 namespace {
 
-Mass grams(std::int64_t count) {
-    return static_cast<double>(count) * gram;
-}
-
 std::vector<std::string> shops_of(const std::vector<ShoppedIngredient>& ingredients) {
     std::set<std::string> shops;
     for (const ShoppedIngredient& shopped : ingredients)
-        for (const Pack& pack : shopped.packs)
-            if (!pack.shop.empty()) shops.insert(pack.shop);
+        for (const PackOnOffer& offer : shopped.packs)
+            if (!offer.pack.shop.empty()) shops.insert(offer.pack.shop);
     return {shops.begin(), shops.end()};
 }
 
@@ -53,7 +49,7 @@ public:
     }
 
     ShopAnswer run() {
-        std::vector<ShoppedIngredient> all = shopped_ingredients(answer_.sessions, request_.at);
+        std::vector<ShoppedIngredient> all = shopped_ingredients(answer_.sessions);
         shops_ = shops_of(all);
         for (const std::string& shop : request_.at) check_shop(shop, shops_);
         for (const ShopRequest::Delivery& delivery : request_.deliveries) check_shop(delivery.shop, shops_);
@@ -62,7 +58,8 @@ public:
         ask_shops();
         check_most_left();
         answer_of(buy_packs(question_));
-        warn();
+        warn_of_missing();
+        warn_of_packs();
         return std::move(answer_);
     }
 
@@ -70,90 +67,90 @@ private:
     void take_currency(const std::vector<ShoppedIngredient>& all) {
         std::vector<PricedIn> priced;
         for (const ShoppedIngredient& shopped : all)
-            for (const Pack& pack : shopped.packs) priced.push_back({shopped.ingredient.name, &pack.price->currency()});
+            for (const PackOnOffer& offer : shopped.packs)
+                priced.push_back({offer.name, &offer.pack.price->currency()});
         for (const ShopRequest::Delivery& delivery : request_.deliveries)
             priced.push_back({"delivery of " + delivery.shop, &delivery.charge.currency()});
         answer_.currency = one_currency(priced);
     }
 
+    [[nodiscard]] bool sold_where_one_goes(const PackOnOffer& offer) const {
+        const auto& at = request_.at;
+        return at.empty() || offer.pack.shop.empty() || std::find(at.begin(), at.end(), offer.pack.shop) != at.end();
+    }
+
+    [[nodiscard]] int place_of(const std::string& shop) const {
+        const auto found = std::find(shops_.begin(), shops_.end(), shop);
+        return found == shops_.end() ? -1 : static_cast<int>(found - shops_.begin());
+    }
+
     /// What nobody sells is asked for only as far as the shed reaches.
     void put_aside_or_ask(ShoppedIngredient shopped) {
-        PackNeed need = pack_need(shopped, answer_.sessions, stock_, shops_);
-        if (shopped.sold.empty() && !cheapest_packs_over(need)) {
-            answer_.missing.push_back(not_on_sale(shopped, need));
+        PackNeed need = pack_need(shopped, answer_.sessions, stock_);
+        std::erase_if(need.packs, [&](const PackOnOffer& offer) { return !sold_where_one_goes(offer); });
+        for (PackOnOffer& offer : need.packs) offer.shop = place_of(offer.pack.shop);
+        if (const PackCalendar calendar(need); need.packs.empty() && !calendar.stock_reaches()) {
+            const auto why = shopped.packs.empty() ? NotOnSale::Why::no_price : NotOnSale::Why::not_sold_there;
+            const Mass from_stock = mass_of_milligrams(calendar.without_buying().from_stock);
+            answer_.missing.push_back({shopped.ingredient.name, shopped.mass(), why, from_stock,
+                                       shopped.mass() - from_stock, calendar.stock().session});
             return;
         }
         ingredients_.push_back(std::move(shopped));
         question_.needs.push_back(std::move(need));
     }
 
-    static NotOnSale not_on_sale(const ShoppedIngredient& shopped, const PackNeed& need) {
-        const double needed = std::accumulate(shopped.grams.begin(), shopped.grams.end(), 0.0);
-        const StockReach reach(need);
-        const auto why = shopped.packs.empty() ? NotOnSale::Why::no_price : NotOnSale::Why::not_sold_there;
-        const Mass from_stock = grams(reach.used());
-        return {shopped.ingredient.name,
-                needed * gram,
-                why,
-                from_stock,
-                needed * gram - from_stock,
-                static_cast<std::size_t>(reach.falls_short_at())};
+    [[nodiscard]] std::optional<Money> charge_of(const std::string& shop) const {
+        std::optional<Money> charge;
+        for (const ShopRequest::Delivery& delivery : request_.deliveries)
+            if (delivery.shop == shop) charge = delivery.charge;
+        return charge;
     }
 
     void ask_shops() {
-        for (const std::string& shop : shops_) {
-            std::int64_t charge = 0;
-            for (const ShopRequest::Delivery& delivery : request_.deliveries)
-                if (delivery.shop == shop) charge = delivery.charge.minor();
-            question_.shops.push_back({shop, charge});
-        }
+        for (const std::string& shop : shops_)
+            question_.shops.push_back({shop, charge_of(shop).value_or(Money{}).minor()});
         question_.one_shop = request_.trips == ShopRequest::Trips::one_shop;
     }
 
-    struct LeastLeft {
-        std::int64_t grams;
-        bool sure;  ///< no packs leave less
-    };
-    [[nodiscard]] LeastLeft least_left(std::size_t i) const {
+    /// The least that any packs leave over, in whole grams, where it is sure.
+    [[nodiscard]] std::optional<std::int64_t> least_left(std::size_t i) const {
         PackNeed least = question_.needs[i];
         least.most_left_over.reset();
-        for (PackOnSale& pack : least.packs) pack.price_minor = 0;
+        for (PackOnOffer& pack : least.packs) pack.price_minor = 0;
         std::int64_t ways = most_ways_tried / static_cast<std::int64_t>(ingredients_.size());
         const std::optional<PackPlan> plan = cheapest_packs_over(least, ways);
-        const std::int64_t need = std::accumulate(least.grams.begin(), least.grams.end(), std::int64_t{0});
-        return {plan->from_stock + plan->bought - need, plan->least_left};
+        if (!plan->least_left) return std::nullopt;
+        return (plan->bought - PackCalendar(least).to_buy()) / 1000;
     }
 
-    /// Every ingredient of which no packs leave as little as is wanted, with the least that they can leave.
+    /// Every ingredient of which no packs leave as little as is wanted, to the gram, with the least that they can
+    /// leave.
     void check_most_left() {
         if (!request_.most_left_over) return;
         const auto most = static_cast<std::int64_t>(request_.most_left_over->in(gram));
         std::vector<std::string> too_much;
         for (std::size_t i = 0; i < ingredients_.size(); ++i) {
-            question_.needs[i].most_left_over = most;
-            const auto [left, sure] = least_left(i);
-            if (left > most && sure)
-                too_much.push_back(std::to_string(left) + " g of " + ingredients_[i].ingredient.name);
+            question_.needs[i].most_left_over = 1000 * most + 999;
+            const auto left = least_left(i);
+            if (left > most) too_much.push_back(std::to_string(*left) + " g of " + ingredients_[i].ingredient.name);
         }
         if (too_much.empty()) return;
+        const std::string message = "whole packs leave more than that over, at the least " + listed(too_much);
         throw Error(FaultClass::answer_is_no,
-                    {"too-much-left",
-                     "whole packs leave more than that over, at the least " + listed(too_much),
-                     "allow more with --most-left, or leave it out",
-                     {},
-                     0,
-                     0,
-                     {}});
+                    {"too-much-left", message, "allow more with --most-left, or leave it out", {}, 0, 0, {}});
     }
 
     [[nodiscard]] Error no_one_shop() const {
         std::string message = "no one shop sells all of it";
         for (std::size_t shop = 0; shop < shops_.size(); ++shop) {
             std::vector<std::string> lacks;
-            for (const ShoppedIngredient& shopped : ingredients_)
-                if (std::none_of(shopped.sold.begin(), shopped.sold.end(),
-                                 [&](const Pack& pack) { return pack.shop.empty() || pack.shop == shops_[shop]; }))
-                    lacks.push_back(shopped.ingredient.name);
+            for (std::size_t i = 0; i < ingredients_.size(); ++i)
+                if (const auto& packs = question_.needs[i].packs;
+                    std::none_of(packs.begin(), packs.end(), [&](const PackOnOffer& pack) {
+                        return pack.shop < 0 || pack.shop == static_cast<int>(shop);
+                    }))
+                    lacks.push_back(ingredients_[i].ingredient.name);
             message += (shop == 0 ? ": " : "; ") + shops_[shop] + " lacks " + listed(lacks);
         }
         return {FaultClass::answer_is_no, {"no-one-shop", message, "leave out --one-shop", {}, 0, 0, {}}};
@@ -166,37 +163,29 @@ private:
         answer_.at_least_minor = found->at_least_minor;
         answer_.least_left = found->least_left;
         for (std::size_t i = 0; i < ingredients_.size(); ++i) add(ingredients_[i], question_.needs[i], found->plans[i]);
-        std::stable_sort(answer_.packs.begin(), answer_.packs.end(), [](const PackToBuy& a, const PackToBuy& b) {
-            if (a.pack.shop != b.pack.shop) return a.pack.shop < b.pack.shop;
-            return a.session < b.session;
+        std::stable_sort(answer_.packs.begin(), answer_.packs.end(), [](const PackBought& a, const PackBought& b) {
+            return std::tie(a.pack.shop, a.session) < std::tie(b.pack.shop, b.session);
         });
-        for (const PackToBuy& pack : answer_.packs) add_to_shop(pack);
+        for (const PackBought& bought : answer_.packs) add_to_shop(bought);
     }
 
     void add(const ShoppedIngredient& shopped, const PackNeed& need, const PackPlan& plan) {
-        std::int64_t needed = 0;
-        for (const std::int64_t each : need.grams) needed += each;
-        answer_.lines.push_back({shopped.ingredient.name, grams(needed), grams(plan.from_stock), grams(plan.bought),
-                                 grams(plan.left_over), grams(plan.past_best), shopped.ingredient.keeps});
-        for (const PackPurchase& purchase : plan.purchases) {
-            const Pack& pack = shopped.sold[purchase.pack];
-            answer_.packs.push_back({{shopped.ingredient.name, pack, mass_in(pack, shopped.ingredient), purchase.count,
-                                      Money(purchase.count * pack.price->minor(), *answer_.currency)},
-                                     static_cast<std::size_t>(purchase.session)});
-        }
+        const std::int64_t needed = std::accumulate(need.milligrams.begin(), need.milligrams.end(), std::int64_t{0});
+        answer_.lines.push_back({shopped.ingredient.name, mass_of_milligrams(needed),
+                                 mass_of_milligrams(plan.from_stock), mass_of_milligrams(plan.bought),
+                                 mass_of_milligrams(plan.left_over), mass_of_milligrams(plan.past_best),
+                                 shopped.ingredient.keeps});
+        answer_.packs.insert(answer_.packs.end(), plan.purchases.begin(), plan.purchases.end());
     }
 
-    void add_to_shop(const PackToBuy& pack) {
+    void add_to_shop(const PackBought& bought) {
         auto& shops = answer_.shops;
-        if (shops.empty() || shops.back().shop != pack.pack.shop) {
-            shops.push_back({pack.pack.shop, Money(0, *answer_.currency), std::nullopt});
-            for (const ShopRequest::Delivery& delivery : request_.deliveries)
-                if (delivery.shop == pack.pack.shop) shops.back().delivery = delivery.charge;
-        }
-        shops.back().packs += pack.total;
+        if (shops.empty() || shops.back().shop != bought.pack.shop)
+            shops.push_back({bought.pack.shop, Money(0, *answer_.currency), charge_of(bought.pack.shop)});
+        shops.back().packs += bought.total();
     }
 
-    void warn() {
+    void warn_of_missing() {
         std::vector<std::string> unpriced, elsewhere;
         for (const NotOnSale& missing : answer_.missing)
             (missing.why == NotOnSale::Why::no_price ? unpriced : elsewhere).push_back(missing.name);
@@ -206,8 +195,11 @@ private:
                                         "the shops that you go to do not sell " + listed(elsewhere) +
                                             ", so the sum leaves " + (elsewhere.size() == 1 ? "it" : "them") + " out",
                                         true});
+    }
+
+    void warn_of_packs() {
         std::vector<std::string> stale, large;
-        for (const PackToBuy& bought : answer_.packs) {
+        for (const PackBought& bought : answer_.packs) {
             const std::string dated = bought.name + " (" + date_or_blank(bought.pack.on) + ")";
             if (is_stale(bought.pack, request_.today) && std::find(stale.begin(), stale.end(), dated) == stale.end())
                 stale.push_back(dated);

@@ -5,9 +5,10 @@
 #include <string>
 #include <vector>
 
-#include "answers/money/cost_strategy.h"
+#include "answers/money/pack_on_offer.h"
 #include "answers/money/shop_request.h"
 #include "answers/shared/warning.h"
+#include "answers/strategy/unroll_strategy.h"
 #include "bait/stock_on_hand.h"
 #include "quantities/date.h"
 
@@ -18,11 +19,6 @@ struct SessionNeed {
     std::string strategy;
     Date on;
     std::vector<IngredientNeed> needs;
-};
-
-/// So many of one pack, to be there by a session.
-struct PackToBuy : PackBought {
-    std::size_t session = 0;
 };
 
 /// What becomes of one ingredient over all sessions.
@@ -48,15 +44,15 @@ struct NotOnSale {
     Mass need;  ///< of all sessions
     Why why;
     Mass from_stock;
-    Mass lacking;             ///< what the shed does not hold of the need
-    std::size_t session = 0;  ///< the first that the shed does not reach for
+    Mass lacking;     ///< what the shed does not hold of the need
+    int session = 0;  ///< the first that the shed does not reach for
 };
 
 /// The cheapest whole packs for all sessions, each bought as late as it can be; of those the ones that leave least
 /// over.
 struct ShopAnswer {
     std::vector<SessionNeed> sessions;   ///< by day
-    std::vector<PackToBuy> packs;        ///< by shop, then by session
+    std::vector<PackBought> packs;       ///< by shop, then by session
     std::vector<ShopSum> shops;          ///< those that something is bought at
     std::vector<ShopLine> lines;         ///< by name, those on sale
     std::vector<NotOnSale> missing;      ///< what the shed lacks and nobody sells
@@ -75,11 +71,10 @@ struct ShopAnswer {
 /// So many sessions of a strategy, each on the next of the days; the days then begin after them.
 void add_sessions(std::vector<SessionNeed>& sessions, const UnrolledStrategy& unrolled, int times, SessionDays& days);
 
-/// Needs are rounded to whole grams over the sessions together; an ingredient keeps from the day it is bought for as
-/// long as it keeps dry, or cold, or frozen, whichever is known first.
-/// Throws InputError for more than `most_delivering_shops` that deliver, "mixed-currencies", and NotFound for a shop
-/// that sells nothing of what is known of them; Error (answer_is_no) where no one shop sells it all, or no packs keep
-/// the most that may be left over.
+/// Needs are rounded to whole milligrams over the sessions together; an ingredient keeps from the day it is bought for
+/// as long as it keeps dry, or cold, or frozen, whichever is known first. Throws InputError for more than
+/// `most_delivering_shops` that deliver, "mixed-currencies", and NotFound for a shop that sells nothing of what is
+/// known of them; Error (answer_is_no) where no one shop sells it all, or no packs keep the most that may be left over.
 ShopAnswer shop_sessions(std::vector<SessionNeed> sessions, const StockOnHand& stock, const ShopRequest& request);
 
 }  // namespace baitwright
