@@ -115,3 +115,12 @@ TEST_CASE("needing more never costs less, whatever the sizes") {
         if (less.proven()) RC_ASSERT(cheapest_packs(offered, need + more).outlay_minor >= less.outlay_minor);
     }));
 }
+
+// 4,999 g and 997 g: 8 t can be met to the gram, for the two have no common measure, but that is not looked for.
+TEST_CASE("where not all packs are weighed it is not said that none leave less over, whatever they cost") {
+    const PackChoice free = cheapest_packs(offers({{4999, 0}, {997, 0}}), 8000.0 * kilogram);
+    CHECK(free.milligrams >= 8'000'000'000);
+    CHECK(free.proven());
+    CHECK((free.milligrams == 8'000'000'000 || !free.least_left));
+    CHECK(cheapest_packs(offers({{5000, 0}, {1000, 0}}), 8000.0 * kilogram).least_left);
+}

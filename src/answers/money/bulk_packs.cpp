@@ -33,7 +33,7 @@ public:
         plan_.left_over += plan_.bought - calendar_.to_buy();
         const PackChoice at_once = sums_.cheapest(calendar_.to_buy());
         plan_.at_least_minor = at_once.at_least_minor;
-        plan_.least_left = at_once.proven() && plan_.proven() && plan_.bought <= at_once.milligrams;
+        plan_.least_left = at_once.least_left && plan_.proven() && plan_.bought <= at_once.milligrams;
         return plan_;
     }
 

@@ -40,7 +40,7 @@ PackChoice PackSums::cheapest(Whole milligrams) {
     if (packs_.empty() || milligrams <= 0) return choice;
     const PackOnOffer& bulk = packs_[bulk_];
     Whole of_bulk = std::max<Whole>(0, divided_up(milligrams - most_beside_bulk_, bulk.milligrams));
-    const bool all = reach(milligrams - of_bulk * bulk.milligrams, few_steps);
+    choice.least_left = reach(milligrams - of_bulk * bulk.milligrams, few_steps);
     const Whole in_reach = std::max<Whole>(0, sums_.back().milligrams - largest_);
     of_bulk = std::max(of_bulk, divided_up(milligrams - in_reach, bulk.milligrams));
     const Whole rest = std::max<Whole>(0, milligrams - of_bulk * bulk.milligrams);
@@ -52,7 +52,7 @@ PackChoice PackSums::cheapest(Whole milligrams) {
     choice.milligrams = best->milligrams + of_bulk * bulk.milligrams;
     choice.outlay_minor = best->price_minor + of_bulk * bulk.price_minor;
     choice.at_least_minor =
-        all ? choice.outlay_minor : divided_up(Wide(milligrams) * bulk.price_minor, bulk.milligrams);
+        choice.least_left ? choice.outlay_minor : divided_up(Wide(milligrams) * bulk.price_minor, bulk.milligrams);
     return choice;
 }
 

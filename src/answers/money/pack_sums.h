@@ -13,6 +13,7 @@ struct PackChoice {
     std::int64_t milligrams = 0;  ///< in all
     std::int64_t outlay_minor = 0;
     std::int64_t at_least_minor = 0;  ///< no packs cost less than that: the outlay, where all were weighed
+    bool least_left = true;           ///< none that cost as much leave less over
 
     [[nodiscard]] bool proven() const { return at_least_minor == outlay_minor; }
 };
