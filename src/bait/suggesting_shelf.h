@@ -1,6 +1,10 @@
 #pragma once
 
+#include "bait/feel.h"
+#include "bait/ingredient.h"
+#include "bait/recipe.h"
 #include "bait/shelf.h"
+#include "bait/strategy.h"
 #include "quantities/fault.h"
 
 namespace baitwright {

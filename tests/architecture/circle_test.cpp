@@ -79,12 +79,11 @@ TEST_CASE("no header leads back to itself") {
     CHECK(CircleFinder(uses).found == std::set<Circle>{});
 }
 
-TEST_CASE("units use each other one way, but for the circle that is known") {
-    const std::set<Circle> known{{"answers/money/shop_needs", "answers/money/shop_sessions"}};
+TEST_CASE("units use each other one way") {
     for (const Circle& circle : CircleFinder(uses_between(Files::all)).found) {
         std::string names;
         for (const std::string& unit : circle) names += unit + " ";
         INFO(names);
-        CHECK(known.count(circle) == 1);
+        CHECK(circle.empty());
     }
 }
