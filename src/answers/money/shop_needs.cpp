@@ -20,6 +20,13 @@ int days_between(Date from, Date to) {
 
 }  // namespace
 
+void add_sessions(std::vector<SessionNeed>& sessions, const UnrolledStrategy& unrolled, int times, SessionDays& days) {
+    for (int time = 0; time < times; ++time) {
+        sessions.push_back({unrolled.name, days.first, unrolled.totals});
+        days.first += std::chrono::days{days.gap};
+    }
+}
+
 Mass ShoppedIngredient::mass() const {
     return std::accumulate(masses.begin(), masses.end(), Mass{});
 }

@@ -4,10 +4,23 @@
 #include <vector>
 
 #include "answers/money/buy_packs.h"
-#include "answers/money/shop_sessions.h"
+#include "answers/money/shop_request.h"
+#include "answers/strategy/unroll_strategy.h"
+#include "bait/stock_on_hand.h"
+#include "quantities/date.h"
 
 /// From sessions and a shed to the question that the programme over packs answers, in whole milligrams.
 namespace baitwright {
+
+/// One session to shop for, and what it takes.
+struct SessionNeed {
+    std::string strategy;
+    Date on;
+    std::vector<IngredientNeed> needs;
+};
+
+/// So many sessions of a strategy, each on the next of the days; the days then begin after them.
+void add_sessions(std::vector<SessionNeed>& sessions, const UnrolledStrategy& unrolled, int times, SessionDays& days);
 
 /// One ingredient of all sessions.
 struct ShoppedIngredient {

@@ -222,13 +222,6 @@ private:
 
 }  // namespace
 
-void add_sessions(std::vector<SessionNeed>& sessions, const UnrolledStrategy& unrolled, int times, SessionDays& days) {
-    for (int time = 0; time < times; ++time) {
-        sessions.push_back({unrolled.name, days.first, unrolled.totals});
-        days.first += std::chrono::days{days.gap};
-    }
-}
-
 ShopAnswer shop_sessions(std::vector<SessionNeed> sessions, const StockOnHand& stock, const ShopRequest& request) {
     return Shopper(std::move(sessions), stock, request).run();
 }

@@ -6,20 +6,10 @@
 #include <vector>
 
 #include "answers/money/pack_on_offer.h"
-#include "answers/money/shop_request.h"
+#include "answers/money/shop_needs.h"
 #include "answers/shared/warning.h"
-#include "answers/strategy/unroll_strategy.h"
-#include "bait/stock_on_hand.h"
-#include "quantities/date.h"
 
 namespace baitwright {
-
-/// One session to shop for, and what it takes.
-struct SessionNeed {
-    std::string strategy;
-    Date on;
-    std::vector<IngredientNeed> needs;
-};
 
 /// What becomes of one ingredient over all sessions.
 struct ShopLine {
@@ -67,9 +57,6 @@ struct ShopAnswer {
     /// Whether the sum is of all that is needed.
     [[nodiscard]] bool complete() const { return missing.empty(); }
 };
-
-/// So many sessions of a strategy, each on the next of the days; the days then begin after them.
-void add_sessions(std::vector<SessionNeed>& sessions, const UnrolledStrategy& unrolled, int times, SessionDays& days);
 
 /// Needs are rounded to whole milligrams over the sessions together; an ingredient keeps from the day it is bought for
 /// as long as it keeps dry, or cold, or frozen, whichever is known first. Throws InputError for more than
