@@ -50,7 +50,4 @@ CommandSpec command_price();
 CommandSpec command_price_list();
 CommandSpec command_price_history();
 
-/// The number of this build, as CMake knows it.
-const char* program_version();
-
 }  // namespace baitwright

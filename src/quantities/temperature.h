@@ -19,7 +19,6 @@ public:
     static constexpr Temperature from_fahrenheit(double value) { return from_celsius((value - 32.0) / 1.8); }
     [[nodiscard]] constexpr double in_kelvin() const { return kelvin_; }
     [[nodiscard]] constexpr double in_celsius() const { return kelvin_ - 273.15; }
-    [[nodiscard]] constexpr double in_fahrenheit() const { return in_celsius() * 1.8 + 32.0; }
     // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes the zero of a defaulted <=> for a pointer
     constexpr auto operator<=>(const Temperature&) const = default;
 

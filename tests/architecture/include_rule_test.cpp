@@ -149,3 +149,20 @@ TEST_CASE("no source file is longer than 300 lines and none has a catch-all name
         CHECK_FALSE(std::regex_search(fs::relative(path, source_root).string(), catch_all));
     }
 }
+
+TEST_CASE("an answer is told, printed and judged in one place each") {
+    // What only one file may do, and which.
+    const std::vector<std::pair<std::string, std::set<std::string>>> places{
+        {R"(\bjson_text\()",
+         {"report/json.h", "report/json_text.cpp", "cli/result_formats.cpp", "cli/program.cpp",
+          "cli/new_store_told.cpp"}},
+        {R"(\bparagraph\()", {"report/text_table.h", "report/text_table.cpp", "report/told.cpp", "cli/help.cpp"}},
+        {R"(\.answer_is_no\b)", {"report/reply.cpp", "report/shop_report.cpp"}}};
+    for (const auto& [what, where] : places)
+        for (const fs::path& path : sources()) {
+            const std::string name = fs::relative(path, source_root).generic_string();
+            if (where.count(name) == 1 || name.starts_with("answers/")) continue;
+            INFO(name << " has " << what);
+            CHECK_FALSE(std::regex_search(text_of(path), std::regex(what)));
+        }
+}
