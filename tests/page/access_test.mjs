@@ -48,6 +48,7 @@ async function use(page, place) {
 
 async function dressed(dress) {
   const phone = await openPhone(browser, "several", dress);
+  await phone.page.emulateMedia({ reducedMotion: "reduce" });  // colours on their way are no colours to judge
   await phone.page.evaluate(axe);
   if (dress.doubled) await phone.page.evaluate(() => { document.documentElement.style.fontSize = "200%"; });
   return phone;
