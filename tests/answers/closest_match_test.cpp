@@ -80,14 +80,14 @@ TEST_CASE("two stand-ins are the closest pair, where that is half a step closer 
     CHECK(rc::check([] {
         ClpSolver solver;
         const std::vector<MatchPart> parts = random_parts(6, 3);
-        const double one = closest_with_few(parts, 0, 1, solver).distance;
+        const double alone = closest_with_few(parts, 0, 1, solver).distance;
         double best = 1e300;
         for (std::size_t i = 0; i < parts.size(); ++i)
             for (std::size_t j = i + 1; j < parts.size(); ++j)
                 best = std::min(best, closest_match({parts[i], parts[j]}, solver).distance);
         const double two = closest_with_few(parts, 0, 2, solver).distance;
-        if (std::abs(best - (one - 0.5)) < 1e-6) return;  // either is right
-        RC_ASSERT(std::abs(two - (best < one - 0.5 ? best : one)) < 1e-6);
+        if (std::abs(best - (alone - 0.5)) < 1e-6) return;  // either is right
+        RC_ASSERT(std::abs(two - (best < alone - 0.5 ? best : alone)) < 1e-6);
     }));
 }
 
