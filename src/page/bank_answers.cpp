@@ -60,8 +60,7 @@ Reply asked_cost(const OpenedBank& bank, const Arguments& arguments) {
     CostRequest request = cost_request(arguments, bank.today);
     const TimedWord word = timed_word(arguments.words().front());
     request.what_if.times = word.times;
-    return cost_reply(
-        cost_strategy(bank.shelf, bank.shelf.strategy(word.strategy), bank.stock(arguments), request));
+    return cost_reply(cost_strategy(bank.shelf, bank.shelf.strategy(word.strategy), bank.stock(arguments), request));
 }
 
 Reply asked_plan(const OpenedBank& bank, const Arguments& arguments) {
