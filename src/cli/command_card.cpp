@@ -38,13 +38,8 @@ PrintedSheet print(const CardSheet& sheet, SheetFormat format) {
     auto* const printer = static_cast<SheetPrinter*>(load_module(drawing, "card"));
     PrintedSheet printed = printer->print(with_degree_signs(sheet), format);
     if (!printed.fault.empty())
-        throw Error(FaultClass::answer_is_no, Fault{"no-sheet",
-                                                    "the sheet could not be drawn: " + printed.fault,
-                                                    "what it would say is in: baitwright plan",
-                                                    {},
-                                                    0,
-                                                    0,
-                                                    {}});
+        throw Error(FaultClass::answer_is_no, Fault{"no-sheet", "the sheet could not be drawn: " + printed.fault,
+                                                    "what it would say is in: baitwright plan"});
     return printed;
 }
 

@@ -121,13 +121,8 @@ CommandResult import_file(const Arguments& arguments, const Surroundings& around
     const std::string& path = arguments.words().front();
     const LibraryFile file = read_any(path);
     if (file.ingredients.empty())
-        throw InputError({"nothing-here",
-                          "there is no ingredient in this file",
-                          "mixes are added with: baitwright recipe add " + path,
-                          path,
-                          0,
-                          0,
-                          {}});
+        throw InputError(fault_of_file("nothing-here", "there is no ingredient in this file",
+                                       "mixes are added with: baitwright recipe add " + path, path));
     Store store = open_store(around.library.store);
     return given(arguments,
                  change_reply("ingredient import", names_of(put_ingredients(store, file.ingredients, around.today))));
@@ -172,7 +167,7 @@ CommandResult recipe_add(const Arguments& arguments, const Surroundings& around)
     const LibraryFile file = read_entries(path, *shelf);
     if (file.recipes.empty())
         throw InputError(
-            {"no-mix", "the file holds no mix", "a mix has a name and at least one [[part]]", path, 0, 0, {}});
+            fault_of_file("no-mix", "the file holds no mix", "a mix has a name and at least one [[part]]", path));
     std::vector<Recipe> recipes;
     for (const Entry<Recipe>& entry : file.recipes) recipes.push_back(entry.value);
     Store store = open_store(around.library.store);

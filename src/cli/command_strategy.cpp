@@ -64,13 +64,8 @@ CommandResult add_strategy(const Arguments& arguments, const Surroundings& aroun
     LibraryFile file = read_library_file(text, path == "-" ? "standard input" : path);
     if (!file.faults.empty()) throw InputError(all_faults(file, text, store));
     if (file.strategies.empty())
-        throw InputError({"no-strategy",
-                          "the file holds no strategy",
-                          "a strategy has a name, a length and at least one [[feed]]",
-                          path,
-                          0,
-                          0,
-                          {}});
+        throw InputError(fault_of_file("no-strategy", "the file holds no strategy",
+                                       "a strategy has a name, a length and at least one [[feed]]", path));
     check_placed(file, text, store);
     std::vector<Strategy> strategies;
     for (Entry<Strategy>& entry : file.strategies) strategies.push_back(std::move(entry.value));

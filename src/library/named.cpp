@@ -45,16 +45,13 @@ template <class T>
 Entry<T> the_one(std::vector<Entry<T>>& entries, const Kind<T>& kind, const std::string& file) {
     if (entries.size() == 1) return std::move(entries.front());
     if (entries.empty())
-        throw InputError({"no-" + kind.one, "the file holds no " + kind.one, kind.makes, file, 0, 0, {}});
-    throw InputError(
-        {"several-" + kind.many,
-         "the file holds " + std::to_string(entries.size()) + " " + kind.many + ", and it is not clear which is meant",
-         "give the one you want a file of its own" +
-             (kind.add_all.empty() ? "" : ", or add them all with: baitwright " + kind.add_all + " " + file),
-         file,
-         0,
-         0,
-         {}});
+        throw InputError(fault_of_file("no-" + kind.one, "the file holds no " + kind.one, kind.makes, file));
+    throw InputError(fault_of_file(
+        "several-" + kind.many,
+        "the file holds " + std::to_string(entries.size()) + " " + kind.many + ", and it is not clear which is meant",
+        "give the one you want a file of its own" +
+            (kind.add_all.empty() ? "" : ", or add them all with: baitwright " + kind.add_all + " " + file),
+        file));
 }
 
 template <class T>

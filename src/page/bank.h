@@ -13,8 +13,8 @@ namespace baitwright {
 /// of it;
 ///   `add` {library}: more entries on the same shelf. Reply: {mixes: [{name, feel}], feels: [name], strategies: [{name,
 ///   length_minutes, depth_m, tow_cm_s, water_temp_c, mixes: [name], feels: {mix: feel}}], pellets: [{name, kind}]}.
-/// * `mix`, `water`, `soak`, `drop`, `cost`, `plan` {words: [text], flags: {"--cups": ["4x250ml"]}, give: ["told",
-/// "json",
+/// * `mix`, `water`, `dry`, `soak`, `drop`, `cost`, `plan` {words: [text], flags: {"--cups": ["4x250ml"]}, give:
+/// ["told", "json",
 ///   "picture"], narrow}: `give` is ["told"] where left out; `plan` with `--now` is the rest of the session.
 ///   Reply: {status, told, json, picture}: what was asked for. `told` is `told_json`, `json` the command's own,
 ///   `picture` an SVG.

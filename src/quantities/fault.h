@@ -4,6 +4,7 @@
 #include <stdexcept>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace baitwright {
@@ -20,6 +21,13 @@ struct Fault {
     std::string source_line = {};  ///< the line as written, for the caret
     std::size_t more = 0;          ///< of one that stands for others, not told: how many
 };
+
+/// Of a file as a whole, wherever in it.
+inline Fault fault_of_file(std::string code, std::string message, std::string hint, std::string file) {
+    Fault fault{std::move(code), std::move(message), std::move(hint)};
+    fault.file = std::move(file);
+    return fault;
+}
 
 /// So many faults are worked out and told at once: who has mended these looks again.
 constexpr std::size_t most_faults_told = 20;

@@ -138,7 +138,7 @@ private:
         if (too_much.empty()) return;
         const std::string message = "whole packs leave more than that over, at the least " + listed(too_much);
         throw Error(FaultClass::answer_is_no,
-                    {"too-much-left", message, "allow more with --most-left, or leave it out", {}, 0, 0, {}});
+                    {"too-much-left", message, "allow more with --most-left, or leave it out"});
     }
 
     [[nodiscard]] Error no_one_shop() const {
@@ -153,7 +153,7 @@ private:
                     lacks.push_back(ingredients_[i].ingredient.name);
             message += (shop == 0 ? ": " : "; ") + shops_[shop] + " lacks " + listed(lacks);
         }
-        return {FaultClass::answer_is_no, {"no-one-shop", message, "leave out --one-shop", {}, 0, 0, {}}};
+        return {FaultClass::answer_is_no, {"no-one-shop", message, "leave out --one-shop"}};
     }
 
     void answer_of(const std::optional<PackAnswer>& found) {
