@@ -23,18 +23,30 @@ Ratio binder_sum(std::span<const BinderShare> parts) {
     return sum;
 }
 
-Time ball_holds(Ratio wetness, Length diameter, Ratio binder, Squeeze squeeze) {
-    static const std::array<Knot, 3> log_seconds{
-        {{0.95, std::log(3.0)}, {1.20, std::log(90.0)}, {1.40, std::log(400.0)}}};
-    constexpr std::array<double, 3> by_squeeze{0.5, 1, 2};
-    const double size = diameter / (60.0 * millimetre);
-    return std::exp(piecewise_linear(log_seconds, wetness) + binder) * size * size *
-           by_squeeze[static_cast<std::size_t>(squeeze)] * second;
+Time strength(Ratio wetness) {
+    static const std::array<Knot, 7> log_seconds{{{0.70, std::log(0.1)},
+                                                  {0.95, std::log(3.0)},
+                                                  {1.20, std::log(90.0)},
+                                                  {1.40, std::log(400.0)},
+                                                  {1.45, std::log(400.0)},
+                                                  {1.70, std::log(45.0)},
+                                                  {2.10, 0.0}}};
+    if (wetness >= log_seconds.back().x) return {};
+    return std::exp(piecewise_linear(log_seconds, wetness)) * second;
 }
 
-Ratio cup_breaks_after(Ratio wetness) {
-    constexpr std::array<Knot, 5> diameters{{{0.9, 1}, {1.2, 4}, {1.6, 7}, {1.85, 7}, {2, 2}}};
-    return piecewise_linear(diameters, wetness);
+Time holds(Hold how, Ratio wetness, Length diameter, Ratio binder, Squeeze squeeze) {
+    constexpr std::array<double, 3> by_squeeze{0.5, 1, 2};
+    constexpr double unpressed = 0.016;
+    const double size = diameter / (60.0 * millimetre);
+    const double grip = how == Hold::heaped ? unpressed * std::exp(0.5 * binder)
+                                            : by_squeeze[static_cast<std::size_t>(squeeze)] * std::exp(double(binder));
+    return grip * size * size * strength(wetness);
+}
+
+Ratio bound_share(Ratio wetness, Ratio binder) {
+    const double strong = strength(wetness).in(second)*std::exp(double(binder));
+    return strong / (strong + 15);
 }
 
 Length diameter_of(Volume volume) {

@@ -23,6 +23,7 @@ SolidNumbers numbers_of_solid(const Ingredient& i, Preparation prepare, Ratio sh
     n.envelope = i.envelope_density.value;
     n.skeleton = i.skeleton_density.value;
     n.size = i.particle_size.value;
+    n.springy = !is_free_offering(i.kind);
     return n;
 }
 

@@ -50,6 +50,12 @@ Time MixUptake::time_to(Ratio share) const {
     return 0.5 * (low + high) * slowest;
 }
 
+std::optional<Time> pores_fill(const Ingredient& in, Ratio share, Temperature water) {
+    if (!takes_water(in.kind)) return std::nullopt;
+    return fourier_number_of_uptake(share) / fourier_at_t90 *
+           (in.uptake_time.value / arrhenius_factor(uptake_activation, water));
+}
+
 WaterMarks marks_after(const WaterMarks& settled, Ratio share_taken) {
     const Ratio absorption = settled.absorption * share_taken;
     return {absorption, absorption + (settled.slump - settled.absorption)};

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "bait/resolved_mix.h"
@@ -29,6 +30,10 @@ private:
     };
     std::vector<Drinker> drinkers_;
 };
+
+/// How long the pores of an ingredient's grains take to fill by that share (below 1) of what was empty, under water:
+/// the same F and t90. Nothing where it has no uptake of its own (hook pellets: their air must be drawn).
+std::optional<Time> pores_fill(const Ingredient& in, Ratio share, Temperature water);
 
 /// The marks as they act after t: A(t) = A x share, B(t) = A(t) + B - A.
 WaterMarks marks_after(const WaterMarks& settled, Ratio share_taken);

@@ -66,6 +66,11 @@ Ratio inside_water(const SolidNumbers& part, Ratio wetness) {
     return std::max(0.0, part.inside * part.marks.absorption * std::min<double>(wetness, 1.0));
 }
 
+/// The air that water has not yet driven out of the pores.
+SpecificVolume pore_air(const SolidNumbers& part, Ratio inside_water) {
+    return std::max(SpecificVolume{}, 1.0 / part.envelope - 1.0 / part.skeleton - inside_water * water_volume);
+}
+
 PackedClass packed(const SolidNumbers& part, Ratio mass, SpecificVolume grain) {
     const double growth = std::cbrt(grain / dry_grain(part));
     return {(mass * grain).in(millilitre_per_gram), part.loose / part.envelope, growth * part.size};
@@ -124,8 +129,10 @@ SpecificVolume dry_volume(const MixNumbers& mix) {
 std::vector<WetGrain> wet_grains(const MixNumbers& mix, const WettedMix& wetted) {
     std::vector<WetGrain> grains;
     for (const SolidNumbers& part : mix.solids) {
-        const SpecificVolume swollen = swollen_grain(part, inside_water(part, wetted.wetness));
-        grains.push_back({part.share, swollen, std::cbrt(swollen / dry_grain(part))});
+        const Ratio inside = inside_water(part, wetted.wetness);
+        const SpecificVolume swollen = swollen_grain(part, inside);
+        grains.push_back(
+            {part.share, swollen, std::cbrt(swollen / dry_grain(part)), pore_air(part, inside), part.springy});
     }
     return grains;
 }
@@ -140,6 +147,7 @@ WetPacking pack(const MixNumbers& mix, const WettedMix& wetted) {
         solids_mass += part.share * (1 + part.carried + part.film);
         classes.push_back(packed(part, part.share, swollen_grain(part, inside)));
         result.solids += part.share * swollen_grain(part, inside);
+        if (part.springy) result.springy_air += part.share * pore_air(part, inside);
     }
     double free_water = wetted.wet_mass - solids_mass + own_load(mix.solids).films - drunk;
     for (std::size_t i = 0; i < mix.additives.size(); ++i) {
@@ -158,6 +166,10 @@ WetPacking pack(const MixNumbers& mix, const WettedMix& wetted) {
     return result;
 }
 
+SpecificVolume solids_in(const WetPacking& packing, MixState state) {
+    return state == MixState::squeezed ? packing.solids - packing.springy_air : packing.solids;
+}
+
 SpecificVolume wet_volume(const WetPacking& packing, MixState state, Ratio wetness) {
     constexpr std::array<Knot, 4> loosened{{{0, 0}, {0.6, 0.18}, {1.0, 0.18}, {1.6, 0}}};
     constexpr std::array<Knot, 4> pressed{{{0, 0.60}, {0.7, 0.72}, {1.2, 0.80}, {2, 0.84}}};
@@ -166,7 +178,8 @@ SpecificVolume wet_volume(const WetPacking& packing, MixState state, Ratio wetne
     double density = poured * (1 - piecewise_linear(loosened, wetness));
     if (state == MixState::cupped) density = std::max(poured, piecewise_linear(filled, wetness));
     if (state == MixState::squeezed) density = std::max(poured, piecewise_linear(pressed, wetness));
-    return std::max(packing.solids / density, (packing.solids + packing.between) / densest_fill);
+    const SpecificVolume solids = solids_in(packing, state);
+    return std::max(solids / density, (solids + packing.between) / densest_fill);
 }
 
 Ratio saturation(const WetPacking& packing, SpecificVolume volume) {

@@ -23,6 +23,8 @@ struct SolidNumbers {
     Ratio film;      ///< water it brings on its surface, g/g
     Density loose, envelope, skeleton;
     Length size;
+    bool springy =
+        false;  ///< crumb, meal, powder: a squeeze presses the air out of its pores; a pellet or seed is hard
 };
 
 /// One liquid or powder additive: its grams per gram dry = fixed + by_water x (water to add) + by_wet x (wet mass).
@@ -65,9 +67,10 @@ WettedMix wet(const MixNumbers& mix, Ratio wetness, Ratio already_added = 0.0);
 
 /// How the wetted solids fill space, per gram of dry mass.
 struct WetPacking {
-    SpecificVolume solids;   ///< sum v', swollen grains
-    SpecificVolume between;  ///< w_p, liquid between them
-    Ratio packing;           ///< phi0, of the swollen grains poured
+    SpecificVolume solids;         ///< sum v', swollen grains
+    SpecificVolume between;        ///< w_p, liquid between them
+    Ratio packing;                 ///< phi0, of the swollen grains poured
+    SpecificVolume springy_air{};  ///< in the pores of what a squeeze presses; part of `solids`
 };
 
 SpecificVolume dry_volume(const MixNumbers& mix);
@@ -78,8 +81,13 @@ struct WetGrain {
     Ratio mass;              ///< g per gram of dry mass, as bought
     SpecificVolume swollen;  ///< per gram of its own
     Ratio growth;            ///< of its size
+    SpecificVolume air;      ///< left in its pores, per gram of its own: 1/envelope - 1/skeleton less the water in them
+    bool springy;            ///< a squeeze presses that air out
 };
 std::vector<WetGrain> wet_grains(const MixNumbers& mix, const WettedMix& wetted);
+
+/// The solids as they lie in that state: squeezed, without the air in the pores of what is springy.
+SpecificVolume solids_in(const WetPacking& packing, MixState state);
 
 /// The volume of the wet mix in that state, never below (solids + between)/0.97. The state must be possible.
 SpecificVolume wet_volume(const WetPacking& packing, MixState state, Ratio wetness);

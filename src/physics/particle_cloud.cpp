@@ -2,10 +2,12 @@
 
 #include <algorithm>
 #include <boost/math/quadrature/gauss.hpp>
+#include <boost/math/tools/roots.hpp>
 #include <cmath>
 #include <numbers>
 #include <numeric>
 
+#include "physics/patch.h"
 #include "physics/settling.h"
 #include "quantities/fault.h"
 
@@ -14,7 +16,6 @@ namespace baitwright {
 namespace {
 
 constexpr double pi = std::numbers::pi;
-constexpr double spreading = 3e-4;  // K, m2/s
 
 double fourth(double r) {
     return r * r * r * r;
@@ -51,7 +52,7 @@ ParticleCloud::ParticleCloud(const CloudStart& start, std::span<const CloudGrain
         const double settling = grains[i].settling.si();
         if (!(settling > 0)) break;  // nor do any after it sink
         if (!at_bed) {
-            const double leaves = leaving_radius(settling);
+            const double leaves = leaving_radius(settling, 0.5 * grains[i].size.si());
             at_bed = !(leaves < end_radius_);
             advance(std::min(leaves, end_radius_));
             if (!at_bed) stretches_.back().b -= standard_gravity * grains[i].weight.si();
@@ -68,7 +69,8 @@ double ParticleCloud::slowing_radius() const {
     return turn > fourth(s.r) ? std::sqrt(std::sqrt(turn)) : s.r;
 }
 
-double ParticleCloud::leaving_radius(double settling) const {
+/// The last radius ahead at which the cloud sinks faster than that; nothing where it never will.
+std::optional<double> ParticleCloud::last_faster_than(double settling) const {
     const Stretch& s = stretches_.back();
     const double slowing = slowing_radius();
     // With u = r^2: w <= ws where f(u) = 4 pi^2 ws^2 u^3 - (pi B/alpha) u^2 - c >= 0; past the slowing f rises and is
@@ -77,7 +79,7 @@ double ParticleCloud::leaving_radius(double settling) const {
                  c = s.p * s.p - square * fourth(s.r);
     const auto f = [&](double u) { return (cube * u - square) * u * u - c; };
     double u = slowing * slowing;
-    if (f(u) >= 0) return slowing;
+    if (f(u) >= 0) return std::nullopt;
     while (f(u) < 0) u *= 2;
     for (int step = 0; step < 60; ++step) {  // Newton's from above: each step falls short of the root
         const double next = u - f(u) / ((3 * cube * u - 2 * square) * u);
@@ -87,38 +89,84 @@ double ParticleCloud::leaving_radius(double settling) const {
     return std::sqrt(u);
 }
 
+/// When it has grown so far, if nothing leaves before; for ever where it stops before.
+double ParticleCloud::time_at(double r) const {
+    const Stretch& s = stretches_.back();
+    const double grown = fourth(r) - fourth(s.r);
+    if (!(grown > 0)) return s.t;
+    const double p = momentum_at(s.p, s.b, s.r, r);
+    constexpr double ever = 1e7;
+    return p > 0 ? s.t + pi / cloud_widens * grown / (p + s.p) : ever;
+}
+
+/// By how much later the cloud gets there than a grain that has sunk alone from where the cloud began.
+double ParticleCloud::behind_alone(double r, double settling) const {
+    return time_at(r) - start_.at.si() - (r - start_.radius.si()) / (cloud_widens * settling);
+}
+
+/// Between two radii, where it gets from ahead of the lone grain to behind it.
+double ParticleCloud::falls_behind(double from, double to, double settling) const {
+    std::uintmax_t steps = 40;
+    const auto [low, high] =
+        boost::math::tools::toms748_solve([&](double r) { return behind_alone(r, settling); }, from, to,
+                                          boost::math::tools::eps_tolerance<double>(44), steps);
+    return 0.5 * (low + high);
+}
+
+double ParticleCloud::leaving_radius(double settling, double grain_radius) const {
+    const Stretch& s = stretches_.back();
+    const double x = std::sqrt(std::max(0.0, s.b)) / (settling * grain_radius);
+    const double falls_out = std::min(cloud_widens * 11 * grain_radius * std::pow(x, 0.83), end_radius_);
+    if (!(falls_out > s.r)) return s.r;
+    const double from = std::max(s.r, last_faster_than(settling).value_or(s.r));
+    if (from >= falls_out) return falls_out;
+    if (!(behind_alone(from, settling) < 0)) return from;
+    if (!(behind_alone(falls_out, settling) > 0)) return falls_out;
+    return falls_behind(from, falls_out, settling);
+}
+
 void ParticleCloud::advance(double r) {
     const Stretch s = stretches_.back();
     const double p = momentum_at(s.p, s.b, s.r, r);
-    if (!(p + s.p > 0)) return;
+    if (!(r > s.r) || !(p + s.p > 0)) return;
     const double took = pi / cloud_widens * (fourth(r) - fourth(s.r)) / (p + s.p);
-    // The mean of the radius over the time, by the square root of the time, along which it is smooth.
-    const auto radius_at = [&](double root) {
-        const double t = took * root * root;
-        return 2 * root * std::sqrt(std::sqrt(fourth(s.r) + cloud_widens / pi * (2 * s.p + s.b * t) * t));
-    };
-    const double mean_radius =
-        took > 0 ? boost::math::quadrature::gauss<double, 20>::integrate(radius_at, 0.0, 1.0) : s.r;
-    const double mean_depth = start_.depth.si() + (mean_radius - start_.radius.si()) / cloud_widens;
-    stretches_.push_back({s.t + took, r, p, s.b, s.drift + took * tow_.at(Length::from_si(mean_depth)).si()});
+    double carried = 0;
+    if (!tow_.still()) {
+        // The tow that it meets, by the square root of the time, along which the radius is smooth.
+        const auto tow_at = [&](double root) {
+            const double t = took * root * root;
+            const double radius = std::sqrt(std::sqrt(fourth(s.r) + cloud_widens / pi * (2 * s.p + s.b * t) * t));
+            return 2 * root * tow_.at(Length::from_si(depth_at(radius))).si();
+        };
+        carried = took * boost::math::quadrature::gauss<double, 20>::integrate(tow_at, 0.0, 1.0);
+    }
+    stretches_.push_back({s.t + took, r, p, s.b, s.drift + carried});
+}
+
+double ParticleCloud::depth_at(double r) const {
+    return start_.depth.si() + (r - start_.radius.si()) / cloud_widens;
 }
 
 void ParticleCloud::land(std::size_t grain, double settling, bool at_bed) {
     const Stretch& s = stretches_.back();
     GrainsFate& fate = fates_[grain];
-    const double depth = at_bed ? tow_.depth.si() : start_.depth.si() + (s.r - start_.radius.si()) / cloud_widens;
-    const double fall = (tow_.depth.si() - depth) / settling, last = 0.5 * s.r / settling;
+    const double depth = at_bed ? tow_.depth.si() : depth_at(s.r);
+    const double alone = start_.at.si() + (tow_.depth - start_.depth).si() / settling;
+    const double left = std::max(0.0, std::min(s.t + (tow_.depth.si() - depth + 0.5 * s.r) / settling, alone) - s.t);
+    const double fall = std::min((tow_.depth.si() - depth) / settling, left);
     fate.sinks = true;
     fate.leaves = Time::from_si(s.t);
     fate.depth = Length::from_si(depth);
     fate.radius = Length::from_si(s.r);
-    fate.lands = Time::from_si(s.t + fall + last);
-    fate.spread = Length::from_si(std::sqrt(s.r * s.r + 2 * spreading * (fall + last)));
-    fate.drift = Length::from_si(s.drift + fall * tow_.mean_below(fate.depth).si() + last * tow_.bottom.si());
+    fate.carried = Length::from_si(s.drift);
+    fate.lands = Time::from_si(s.t + left);
+    fate.spread = spread_patch(fate.radius, Time::from_si(left));
+    fate.drift =
+        Length::from_si(s.drift + fall * tow_.mean_below(fate.depth).si() + (left - fall) * tow_.at(tow_.depth).si());
 }
 
 CloudPoint ParticleCloud::end() const {
-    return at_depth(start_.depth + Length::from_si((stretches_.back().r - start_.radius.si()) / cloud_widens));
+    return at_depth(Length::from_si(depth_at(stretches_.back().r)));
 }
 
 CloudPoint ParticleCloud::at_depth(Length depth) const {

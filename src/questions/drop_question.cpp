@@ -1,5 +1,6 @@
 #include "questions/drop_question.h"
 
+#include "quantities/suggestion.h"
 #include "questions/read_flags.h"
 
 namespace baitwright {
@@ -31,6 +32,13 @@ Squeeze read_squeeze(const std::string& text) {
     throw InputError("unknown-squeeze", "'" + text + "' is not a way to squeeze", "it can be light, firm or hard");
 }
 
+WaterKind read_kind(const std::string& text) {
+    const std::string folded = folded_name(text);
+    for (std::size_t i = 0; i < water_kind_names.size(); ++i)
+        if (water_kind_names[i] == folded) return static_cast<WaterKind>(i);
+    throw InputError("unknown-water", "'" + text + "' is no kind of water", "it can be still or river");
+}
+
 void read_own_look(const Arguments& arguments, OwnLook& own) {
     read_flag(arguments, "--hold", [&](const std::string& text) { own.holds = in_range(parse<Time>(text)); });
     read_flag(arguments, "--breaks-at",
@@ -51,8 +59,8 @@ void refuse_unfit_flags(const Arguments& arguments, const DropRequest& request) 
                 throw UsageError("unfit-flag", std::string(flag) + what, hint);
     };
     only_of(ball, {"--thrown", "--squeeze"}, " goes with a ball", "leave it out, or drop a ball: --ball 55mm");
-    only_of(ball || std::holds_alternative<DroppedFeeder>(request.form), {"--hold"},
-            " is the bucket test of a ball or a feeder", "leave it out, or drop a ball: --ball 55mm");
+    only_of(!std::holds_alternative<DroppedLoose>(request.form), {"--hold"},
+            " is the bucket test of a ball, a cup or a feeder", "leave it out, or drop a ball: --ball 55mm");
     only_of(cup, {"--breaks-at", "--cup-weighs"}, " tells of a cupful", "leave it out, or drop a cup: --cup 250ml");
     if (request.own.breaks_at.value_or(Length{}) > request.depth)
         throw UsageError("out-of-range", "--breaks-at is deeper than the water",
@@ -81,6 +89,7 @@ DropRequest drop_request(const Arguments& arguments) {
     read_flag(arguments, "--depth", [&](const std::string& text) { request.depth = in_range(parse<Length>(text)); });
     read_flag(arguments, "--tow", [&](const std::string& text) { request.tow = parse<Speed>(text); });
     read_flag(arguments, "--tow-bottom", [&](const std::string& text) { request.tow_bottom = parse<Speed>(text); });
+    read_flag(arguments, "--water", [&](const std::string& text) { request.kind = read_kind(text); });
     read_flag(arguments, "--squeeze", [&](const std::string& text) { request.squeeze = read_squeeze(text); });
     read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water = parse<Temperature>(text); });
     request.hook = arguments.value("--hook");

@@ -20,6 +20,17 @@ const char* word_of(Breaks breaks) {
     return "bottom";
 }
 
+const char* word_of(TowProfile profile) {
+    switch (profile) {
+        case TowProfile::lake:
+            return "still";
+        case TowProfile::river:
+            return "river";
+        default:
+            return "straight";
+    }
+}
+
 template <class Q, class Unit>
 Json points(const Points<Q>& points, Unit unit) {
     return {{"p10", points.p10.in(unit)}, {"p50", points.p50.in(unit)}, {"p90", points.p90.in(unit)}};
@@ -38,7 +49,8 @@ Json classes_json(const DropAnswer& answer) {
                         {"share", double(c.share)},
                         {"landed_s", c.sinks ? Json(c.lands.in(second)) : Json()},
                         {"drift_m", c.sinks ? Json(c.drift.in(metre)) : Json()},
-                        {"radius_m", c.sinks ? Json(c.radius.in(metre)) : Json()}});
+                        {"radius_m", c.sinks ? Json(c.radius.in(metre)) : Json()},
+                        {"in_lump", c.in_lump}});
     return list;
 }
 
@@ -50,7 +62,8 @@ Json parts_json(const DropAnswer& answer) {
                         {"landed_p50_s", part.landed ? Json(part.landed->in(second)) : Json()},
                         {"carpet_width_p90_m", part.landed ? Json(part.width.in(metre)) : Json()},
                         {"drift_p50_m", part.landed ? Json(part.drift.in(metre)) : Json()},
-                        {"fines", double(part.fines)}});
+                        {"fines", double(part.fines)},
+                        {"floats_s", part.floats ? Json(part.floats->in(second)) : Json()}});
     return list;
 }
 
@@ -113,6 +126,8 @@ void put_drop(const DropAnswer& answer, Json& json) {
     json["dry_mass_g"] = answer.dry_mass.in(gram);
     json["free_offerings"] = answer.free_offerings;
     put_fate(answer, json);
+    json["floats_first_s"] = answer.raft ? Json(answer.raft->in(second)) : Json();
+    json["tow_profile"] = word_of(answer.water);
     json["parts"] = parts_json(answer);
     json["classes"] = classes_json(answer);
     json["hook"] = answer.hook ? Json{{"name", answer.hook->name},

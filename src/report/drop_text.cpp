@@ -27,6 +27,9 @@ std::string as_told(Length depth) {
 }
 
 std::string breaks_line(const DropAnswer& answer) {
+    if (answer.raft)
+        return fmt::format("It floats at first: about {} until it has drunk enough, then it goes down grain by grain.",
+                           shown_wait(*answer.raft));
     switch (answer.breaks) {
         case Breaks::surface:
             return "It breaks at the surface and hangs there as a cloud.";
@@ -49,7 +52,9 @@ std::string breaks_line(const DropAnswer& answer) {
 }
 
 std::string landing_line(const DropAnswer& answer) {
-    if (answer.breaks == Breaks::bottom) return "All of it is on the bottom at once.";
+    if (answer.breaks == Breaks::bottom)
+        return answer.hanging[0] < 0.01 ? "All of it is on the bottom at once."
+                                        : "All of it is on the bottom at once, but for what wears off on the way.";
     return fmt::format("A tenth is down after {}, half after {} (likely {} to {}), nine tenths after {}.",
                        shown_wait(answer.landed.p10), shown_wait(answer.landed.p50),
                        shown_wait(answer.landed_half_range.low), shown_wait(answer.landed_half_range.high),
@@ -96,6 +101,27 @@ std::string drift_line(const DropAnswer& answer) {
     return fmt::format("Put it in {} {} the tow: its middle lands that far {} the top tow (likely {}).",
                        shown_length(Length::from_si(middle)), middle > 0 ? "up" : "down",
                        middle > 0 ? "down" : "against", likely);
+}
+
+/// How the tow changes with the depth; it is ours unless it was told.
+std::string tow_line(const DropAnswer& answer) {
+    switch (answer.water) {
+        case TowProfile::lake:
+            return "Taken for still water under a wind: down below it runs back, and stands at the bed.";
+        case TowProfile::river:
+            return "Taken for flowing water: slower towards the bed, and never back.";
+        default:
+            return "As you told it, straight from top to bottom.";
+    }
+}
+
+/// What of it stays up at first; where all of it does, its first line has said so.
+std::string afloat_line(const DropAnswer& answer) {
+    std::string text;
+    for (const DropPart& part : answer.parts)
+        if (part.floats)
+            text += (text.empty() ? "" : "; ") + part.name + " about " + shown_wait(*part.floats) + " before it sinks";
+    return text.empty() || answer.raft ? "" : text + ".";
 }
 
 TextTable parts_table(const DropAnswer& answer) {
@@ -168,9 +194,11 @@ Told drop_told(const DropAnswer& answer) {
     if (!answer.classes.empty()) {
         told.line("Breaks", breaks_line(answer));
         told.line("Landing", landing_line(answer));
+        if (const std::string afloat = afloat_line(answer); !afloat.empty()) told.line("Floats", afloat);
         told.line("Hanging", hanging_line(answer));
         told.line("Carpet", carpet_line(answer));
         told.line("Drift", drift_line(answer));
+        if (answer.tow != Speed{} || answer.tow_bottom != Speed{}) told.line("Tow", tow_line(answer));
         if (answer.hook) told.line("Hook", hook_line(*answer.hook, answer));
         told.gap();
         told.table(parts_table(answer));

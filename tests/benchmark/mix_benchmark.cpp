@@ -100,9 +100,10 @@ BENCHMARK(soak_and_stand)->Unit(benchmark::kMicrosecond);
 std::vector<CloudGrains> the_cloud(int classes) {
     std::vector<CloudGrains> grains;
     for (int i = 0; i < classes; ++i)
-        grains.push_back(
-            {0.6 * (54.0 / classes) * millilitre, 0.002 * std::pow(1.08, i * 54.0 / classes) * metre_per_second});
-    for (int i = 0; i < 6; ++i) grains.push_back({0.3 * millilitre, 0.0005 * metre_per_second});
+        grains.push_back({0.6 * (54.0 / classes) * millilitre,
+                          0.002 * std::pow(1.08, i * 54.0 / classes) * metre_per_second,
+                          0.1 * std::pow(1.05, i * 54.0 / classes) * millimetre});
+    for (int i = 0; i < 6; ++i) grains.push_back({0.3 * millilitre, 0.0005 * metre_per_second, 0.05 * millimetre});
     return grains;
 }
 

@@ -8,6 +8,7 @@
 #include "answers/shared/range.h"
 #include "answers/shared/warning.h"
 #include "bait/mix_state.h"
+#include "physics/tow.h"
 #include "quantities/quantity.h"
 
 namespace baitwright {
@@ -42,9 +43,10 @@ struct DropClass {
     Length size;  ///< swollen
     Speed settling;
     Ratio share;
-    Time lands;
+    Time lands;  ///< on average, as are drift and radius
     Length drift, radius;
     bool sinks = true;
+    bool in_lump = false;  ///< of what came down in lumps, part of the way or all of it
 };
 
 /// A point of the way down of what has not yet broken.
@@ -60,6 +62,7 @@ struct DropPart {
     Length width;                ///< of nine tenths of it
     Length drift;                ///< of its middle
     Ratio fines;                 ///< of it, that cloud the water
+    std::optional<Time> floats;  ///< before it sinks, where it does
 };
 
 struct HookAnswer {
@@ -78,6 +81,8 @@ struct DropAnswer : DropSketch {
     double in_hand = 0;  ///< of them, under a hand where nine tenths lie
     Length depth;
     Speed tow, tow_bottom;
+    TowProfile water = TowProfile::lake;
+    std::optional<Time> raft;    ///< the whole of it floats for about so long, then goes down grain by grain
     std::vector<FallMark> fall;  ///< from the surface to where it breaks
     std::vector<DropClass> classes;
     std::vector<DropPart> parts;

@@ -1,14 +1,11 @@
 #include "answers/drop/drop_feed.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
-#include "answers/drop/drop_sketch.h"
+#include "answers/drop/drop_setup.h"
 #include "answers/shared/check_temperature.h"
-#include "answers/shared/mix_amount.h"
 #include "answers/shared/wanted_feel.h"
 #include "bait/caution.h"
 #include "bait/free_offerings.h"
@@ -21,8 +18,6 @@ namespace baitwright {
 
 namespace {
 
-constexpr double runs_back = -0.3;  // the bottom of still water under a wind, of the top's speed. Default, from memory
-
 void check_request(const DropRequest& r) {
     const auto refuse = [](const char* message, const char* hint) { throw UsageError("out-of-range", message, hint); };
     check_water_temperature(r.water);
@@ -31,75 +26,8 @@ void check_request(const DropRequest& r) {
     const auto flood = [](Speed speed) { return !(std::abs(speed.si()) <= 1.5); };
     if (flood(r.tow) || flood(r.tow_bottom.value_or(Speed{})))
         refuse("a tow of more than 1.5 m/s is a flood: nobody feeds in it", "for example --tow 2cm/s");
-}
-
-/// What the forms have in common: their volume and how the mix sits in them.
-struct Portion {
-    std::string words;
-    Volume volume;
-    MixState state;
-};
-
-struct PortionOf {
-    Ratio wetness;
-    Portion operator()(const DroppedCup& cup) const {
-        return {fmt::format("a level cup of {:.0f} ml", cup.volume.in(millilitre)), checked(cup.volume),
-                MixState::cupped};
-    }
-    Portion operator()(const DroppedBall& ball) const {
-        const bool holds = can_be(MixState::squeezed, wetness);
-        return {fmt::format("a ball of {:.0f} mm", ball.diameter.in(millimetre)), checked(ball_volume(ball.diameter)),
-                holds ? MixState::squeezed : MixState::cupped};
-    }
-    Portion operator()(const DroppedFeeder& feeder) const {
-        return {fmt::format("a feeder of {:.0f} ml", feeder.volume.in(millilitre)), checked(feeder.volume),
-                MixState::cupped};
-    }
-    Portion operator()(const DroppedLoose& loose) const {
-        return {fmt::format("a loose handful of {:.0f} ml", loose.volume.in(millilitre)), checked(loose.volume),
-                usual_state(wetness)};
-    }
-
-    static Volume checked(Volume volume) {
-        if (!(volume >= 0.5 * millilitre && volume <= 10.0 * litre))
-            throw UsageError("out-of-range", "a portion must be from 0.5 ml to 10 l",
-                             "for example --cup 250ml or --ball 55mm");
-        return volume;
-    }
-};
-
-Ratio binder_of(const ResolvedMix& mix, const WettedMix& wetted) {
-    std::vector<BinderShare> parts;
-    for (const SolidPart& part : mix.solids) parts.push_back({part.share, part.ingredient.binder.value});
-    for (std::size_t i = 0; i < wetted.additives.size(); ++i)
-        parts.push_back({wetted.additives[i], additive_ingredient(mix, i).binder.value});
-    return binder_sum(parts);
-}
-
-DropSetup setup_of(const ResolvedMix& mix, const Portion& portion, const DropRequest& request, Ratio wetness,
-                   DropAnswer& answer) {
-    const MixNumbers numbers = numbers_of(mix);
-    const WettedMix wetted = wet(numbers, wetness);
-    const WetPacking packing = pack(numbers, wetted);
-    const StillWater water(request.water);
-    const SpecificVolume volume = wet_volume(packing, portion.state, wetness);
-    DropSetup setup{feed_in_water(mix, numbers, wetted, water),
-                    portion.volume / volume,
-                    {},
-                    wetness,
-                    binder_of(mix, wetted),
-                    water,
-                    {request.tow, request.tow_bottom.value_or(runs_back * request.tow), request.depth},
-                    &request};
-    if (request.own.cup_weighs) setup.dry = *request.own.cup_weighs / wetted.wet_mass;
-    setup.body.volume = portion.volume;
-    setup.body.mass = setup.dry * wetted.wet_mass;
-    setup.body.under_water = setup.dry * setup.feed.weight;
-    setup.body.air = std::max(Volume{}, portion.volume - setup.dry * (packing.solids + packing.between));
-    answer.wet_mass = setup.body.mass;
-    answer.dry_mass = setup.dry;
-    answer.volume = portion.volume;
-    return setup;
+    if (r.kind == WaterKind::river && r.tow_bottom && r.tow_bottom->si() * r.tow.si() < 0)
+        refuse("a river does not run backwards at the bed", "for example --tow 20cm/s --tow-bottom 5cm/s");
 }
 
 /// The look that a person had stretches every patch.
@@ -110,33 +38,49 @@ double spread_of_own_look(const DropSetup& setup, const DropRequest& request) {
     return *request.own.carpet / plain.sketch.width.most;
 }
 
+/// One line for what came down singly of each class of grains, and one for what came in lumps: the means of its ways.
 void add_classes(const ResolvedMix& mix, const DropSetup& setup, const DropOutcome& outcome, DropAnswer& answer) {
-    for (std::size_t i = 0; i < setup.feed.grains.size(); ++i) {
-        const GrainClass& g = setup.feed.grains[i];
-        const GrainsFate& fate = outcome.fates[i];
-        answer.classes.push_back({mix.solids[g.solid].ingredient.name, g.size, g.settling, g.share, fate.lands,
-                                  fate.drift, fate.spread, fate.sinks});
+    struct Sum {
+        double share = 0, lands = 0, drift = 0, square = 0;
+        bool sinks = false;
+    };
+    std::vector<Sum> sums(2 * setup.feed.grains.size());
+    for (const Settled& s : outcome.settled) {
+        Sum& sum = sums[2 * s.grain + (s.in_lump ? 1 : 0)];
+        sum.share += s.share;
+        sum.sinks = s.fate.sinks;
+        sum.lands += s.share * s.fate.lands.si();
+        sum.drift += s.share * s.fate.drift.si();
+        sum.square += s.share * s.fate.spread.si() * s.fate.spread.si();
+    }
+    for (std::size_t i = 0; i < sums.size(); ++i) {
+        const Sum& sum = sums[i];
+        if (!(sum.share > 0)) continue;
+        const GrainClass& g = setup.feed.grains[i / 2];
+        answer.classes.push_back({mix.solids[g.solid].ingredient.name, g.size, g.settling, sum.share,
+                                  Time::from_si(sum.lands / sum.share), Length::from_si(sum.drift / sum.share),
+                                  Length::from_si(std::sqrt(sum.square / sum.share)), sum.sinks, i % 2 == 1});
     }
 }
 
 void add_parts(const ResolvedMix& mix, const DropSetup& setup, const DropOutcome& outcome, DropAnswer& answer) {
     for (std::size_t solid = 0; solid < mix.solids.size(); ++solid) {
         const SolidPart& part = mix.solids[solid];
-        DropPart own{part.ingredient.name, part.share, std::nullopt, {}, {}, part.ingredient.fines.value};
-        std::vector<GrainsFate> fates;
-        std::vector<double> shares;
+        DropPart own{part.ingredient.name, part.share, std::nullopt, {}, {}, part.ingredient.fines.value, {}};
+        std::vector<EvenPatch> patches;
         std::vector<std::pair<double, double>> lands, drifts;
-        for (std::size_t i = 0; i < setup.feed.grains.size(); ++i) {
-            if (setup.feed.grains[i].solid != solid || !outcome.fates[i].sinks) continue;
-            fates.push_back(outcome.fates[i]);
-            shares.push_back(setup.feed.grains[i].share);
-            lands.emplace_back(outcome.fates[i].lands.si(), shares.back());
-            drifts.emplace_back(outcome.fates[i].drift.si(), shares.back());
+        for (const Settled& s : outcome.settled) {
+            const GrainClass& grains = setup.feed.grains[s.grain];
+            if (grains.solid != solid || !s.fate.sinks) continue;
+            if (grains.afloat) own.floats = grains.afloat->until;
+            patches.push_back({s.fate.spread, s.share});
+            lands.emplace_back(s.fate.lands.si(), s.share);
+            drifts.emplace_back(s.fate.drift.si(), s.share);
         }
         if (!lands.empty()) {
             own.landed = Time::from_si(point_of(lands, 0.5));
             own.drift = Length::from_si(point_of(drifts, 0.5));
-            own.width = width_of(fates, shares, 0.9);
+            own.width = width_of(patches, 0.9);
         }
         answer.parts.push_back(std::move(own));
     }
@@ -151,7 +95,7 @@ void add_ranges(const DropSetup& setup, double own_spread, DropAnswer& answer) {
     std::vector<double> z(5), depth, width, length, drift, half, most, hanging;
     for (std::size_t i = 0; i < points; ++i) {
         normals.next(z);
-        DropFactors factors{std::exp(sigma(2.5) * z[0]), std::exp(sigma(1.5) * z[1]), std::exp(sigma(1.5) * z[2]),
+        DropFactors factors{std::exp(sigma(2.5) * z[0]), std::exp(sigma(1.3) * z[1]), std::exp(sigma(1.5) * z[2]),
                             own_spread};
         factors.drag = std::exp(sigma(1.5) * z[4]);
         if (!setup.request->own.carpet) factors.spread = std::exp(sigma(1.6) * z[3]);
@@ -202,14 +146,15 @@ void name_own(const DropRequest& request, DropAnswer& answer) {
 
 void warn_of_floating(const ResolvedMix& mix, const DropSetup& setup, DropAnswer& answer) {
     std::string lighter;
-    for (const SolidPart& part : mix.solids)
-        if (part.ingredient.skeleton_density.value < setup.water.density)
-            lighter += (lighter.empty() ? "" : ", ") + part.ingredient.name;
-    answer.warnings.push_back(
-        {"floats",
-         "it floats, even without air in it: " +
-             (lighter.empty() ? std::string("it weighs nothing under water") : lighter + " is lighter than water"),
-         true});
+    for (std::size_t solid = 0; solid < mix.solids.size(); ++solid) {
+        const auto floats = [&](const GrainClass& g) { return g.solid == solid && g.settling < Speed{}; };
+        if (std::any_of(setup.feed.grains.begin(), setup.feed.grains.end(), floats))
+            lighter += (lighter.empty() ? "" : ", ") + mix.solids[solid].ingredient.name;
+    }
+    answer.warnings.push_back({"floats",
+                               "it floats for good: " + (lighter.empty() ? std::string("it weighs nothing under water")
+                                                                         : lighter + " is lighter than water"),
+                               true});
 }
 
 void warn_of_form(const DropRequest& request, const DropSketch& sketch, DropAnswer& answer) {
@@ -237,7 +182,7 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
     check_request(request);
     const ResolvedMix mix = resolve(recipe, shelf);
     const WantedFeel feel = wanted_feel(shelf.feels(), mix.feel, request.feel, request.wetness);
-    const Portion portion = std::visit(PortionOf{feel.wetness}, request.form);
+    const Portion portion = portion_of(request.form, feel.wetness);
     DropAnswer answer;
     answer.recipe = mix.name;
     answer.feel = feel.name;
@@ -247,7 +192,8 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
     answer.depth = request.depth;
     const DropSetup setup = setup_of(mix, portion, request, feel.wetness, answer);
     answer.tow = setup.tow.top;
-    answer.tow_bottom = setup.tow.bottom;
+    answer.tow_bottom = setup.tow.at(setup.tow.depth);
+    answer.water = setup.tow.profile;
     name_own(request, answer);
     std::vector<std::string> caution_words;
     for (const SolidPart& part : mix.solids) {
@@ -262,6 +208,8 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
         return answer;
     }
     static_cast<DropSketch&>(answer) = outcome.sketch;
+    if (!(setup.body.under_water > Mass{}) && !std::holds_alternative<DroppedFeeder>(request.form))
+        answer.raft = outcome.raft;
     answer.fall = fall_to(setup, answer.breaks_depth);
     add_classes(mix, setup, outcome, answer);
     add_parts(mix, setup, outcome, answer);

@@ -9,7 +9,7 @@ namespace baitwright {
 
 /// What happens to a portion of a mix in the water: where and when it breaks, when it lands and how wide, what hangs,
 /// how far it drifts, ingredient by ingredient. The ranges are draws (Sobol) of how long it holds (a factor of 2.5
-/// either way), how deep a cupful breaks (1.5), how fast grains settle (1.5), how wide they lie (1.6) and the drag of
+/// either way), how long a cupful holds (1.3), how fast grains settle (1.5), how wide they lie (1.6) and the drag of
 /// the whole portion (1.5): estimates all. Throws UsageError (no depth, a tow of a flood, a ball that is none) and what
 /// `resolve` throws.
 DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest& request);

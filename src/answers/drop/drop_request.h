@@ -1,7 +1,9 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 
 #include "bait/break_up.h"
@@ -33,6 +35,10 @@ struct OwnLook {
     std::optional<Mass> cup_weighs;   ///< one level cupful of the wet mix
 };
 
+/// Closed water under a wind, or water that flows.
+enum class WaterKind { still, river };
+inline constexpr std::array<std::string_view, 2> water_kind_names{"still", "river"};
+
 struct DropRequest {
     DropForm form = DroppedCup{250.0 * millilitre};
     std::optional<std::string> feel;
@@ -41,9 +47,9 @@ struct DropRequest {
     bool thrown = false;
     Temperature water = Temperature::from_celsius(15);
     Length depth;
-    Speed tow;  ///< at the top
-    std::optional<Speed>
-        tow_bottom;  ///< the same way; on still water it runs back at 0.3 of the top's by default (wind)
+    Speed tow;                        ///< at the top
+    std::optional<Speed> tow_bottom;  ///< the same way; then straight from top to bottom
+    std::optional<WaterKind> kind;    ///< where it is not told: a river from a tow of 10 cm/s on
     std::optional<std::string> hook;  ///< an expander or a pellet, to see whether it falls with the feed
     OwnLook own;
 };

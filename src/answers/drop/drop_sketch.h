@@ -1,5 +1,9 @@
 #pragma once
 
+#include <span>
+#include <utility>
+#include <vector>
+
 #include "answers/drop/drop_answer.h"
 #include "answers/drop/drop_request.h"
 #include "answers/drop/feed_in_water.h"
@@ -18,27 +22,43 @@ struct DropSetup {
     FeedInWater feed;
     Mass dry;
     FallingBody body;
+    Hold how = Hold::heaped;
     Ratio wetness, binder;
     StillWater water;
     Tow tow;
     const DropRequest* request;
 };
 
-/// The fate of each class of grains, in the order of the feed's.
-struct DropOutcome {
-    DropSketch sketch;
-    bool floats = false;
-    std::vector<GrainsFate> fates;
+/// A share of one class of grains that came down one way.
+struct Settled {
+    std::size_t grain;  ///< its place among the feed's classes
+    double share;       ///< of the dry mass
+    bool in_lump;       ///< part of the way, or all of it
+    GrainsFate fate;
 };
 
-/// Follows the portion down: it falls as one, breaks, sinks as a cloud that loses its grains, or lands whole.
+struct DropOutcome {
+    DropSketch sketch;
+    bool floats = false;  ///< for good
+    Time raft;            ///< until half of what floats at first has gone down
+    std::vector<Settled> settled;
+};
+
+/// Follows the portion down: it falls as one, breaks into lumps and grains, sinks as a cloud that loses its grains, or
+/// lands whole.
 DropOutcome follow(const DropSetup& setup, const DropFactors& factors);
 
 /// Its way down as one, from the surface to so deep; a feeder hangs on its line and drops straight.
 std::vector<FallMark> fall_to(const DropSetup& setup, Length depth);
 
-/// The width of the round patches, each even over its own, that together hold the share q of their weight.
-Length width_of(const std::vector<GrainsFate>& fates, const std::vector<double>& shares, double q);
+/// An even round patch, and how much lies in it.
+struct EvenPatch {
+    Length radius;
+    double share;
+};
+
+/// The width about the middle of all of them that holds the share q of their weight.
+Length width_of(std::span<const EvenPatch> patches, double q);
 
 /// The value at the share q, linear between the mid-points of the classes.
 double point_of(std::vector<std::pair<double, double>> value_and_share, double q);

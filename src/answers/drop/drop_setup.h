@@ -1,0 +1,24 @@
+#pragma once
+
+#include <string>
+
+#include "answers/drop/drop_sketch.h"
+#include "bait/resolved_mix.h"
+
+namespace baitwright {
+
+/// What the forms have in common: their volume and how the mix sits in them.
+struct Portion {
+    std::string words;
+    Volume volume;
+    MixState state;
+};
+
+/// Throws UsageError for a portion below 0.5 ml or above 10 l.
+Portion portion_of(const DropForm& form, Ratio wetness);
+
+/// The portion of a mix as it goes in; its masses go into the answer.
+DropSetup setup_of(const ResolvedMix& mix, const Portion& portion, const DropRequest& request, Ratio wetness,
+                   DropAnswer& answer);
+
+}  // namespace baitwright
