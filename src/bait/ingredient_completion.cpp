@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "bait/ingredient_facts.h"
+#include "bait/skeleton_from_composition.h"
 
 namespace baitwright {
 
@@ -59,7 +60,15 @@ void complete_liquid(Ingredient& i) {
     derive<Ratio>(i.binder, 0.0, 0.0, "neither holds nor breaks");
 }
 
+/// Where the composition tells; but no lighter than the grain, or than a heap with hardly a gap in it would make it.
+void complete_skeleton(Ingredient& i) {
+    const Density least = i.envelope_density.known() ? i.envelope_density.value : i.loose_density.value / 0.9;
+    if (const auto solid = skeleton_from_composition(i.composition, i.moisture.value))
+        derive(i.skeleton_density, std::max(*solid, least), 0.03, "from its composition");
+}
+
 void complete_densities(Ingredient& i) {
+    complete_skeleton(i);
     // An envelope of 1.15 g/ml is that of a meal; what pours heavier than that allows is denser stuff.
     Density envelope = std::max(1.15 * gram_per_millilitre, i.loose_density.value / 0.65);
     if (i.skeleton_density.known()) envelope = std::min(envelope, i.skeleton_density.value);
@@ -80,6 +89,19 @@ void complete_water_need(Ingredient& i) {
     derive<Ratio>(i.moisture, 0.10, 0.25, "usual 10 %");
 }
 
+/// The share of a log-normal of sizes that lies under 0.1 mm.
+Ratio share_of_fines(Length median, Ratio geometric_spread) {
+    if (geometric_spread <= 1) return median < 0.1 * millimetre ? 1.0 : 0.0;
+    return 0.5 * std::erfc(std::log(median.in(millimetre) / 0.1) / std::log(double(geometric_spread)) / std::sqrt(2.0));
+}
+
+void complete_fines(Ingredient& i) {
+    // A meal or crumb has some dust beside its grains, whatever their size.
+    const double by_size = share_of_fines(i.particle_size.value, i.particle_spread.value), usual = 0.04;
+    if (granular(i.kind) && by_size > usual) derive<Ratio>(i.fines, by_size, 0.5, "by its sizes");
+    derive<Ratio>(i.fines, granular(i.kind) ? usual : 0.0, 0.5, "usual for the kind");
+}
+
 void complete_shape(Ingredient& i) {
     const bool shaped = i.kind == IngredientKind::pellet || i.kind == IngredientKind::expander;
     if (shaped) {
@@ -93,7 +115,7 @@ void complete_shape(Ingredient& i) {
     }
     derive(i.particle_size, usual_size(i.kind), 0.4, "usual for the kind");
     derive<Ratio>(i.particle_spread, usual_size_spread(i.kind), 0.15, "usual for the kind");
-    derive<Ratio>(i.fines, granular(i.kind) ? 0.04 : 0.0, 0.5, "usual for the kind");
+    complete_fines(i);
     derive<Ratio>(i.binder, 0.0, 0.0, "neither holds nor breaks");
 }
 
@@ -159,8 +181,8 @@ std::vector<PropertyFault> faults_of(const Ingredient& i) {
 
 void complete(Ingredient& ingredient) {
     if (ingredient.kind == IngredientKind::liquid) return complete_liquid(ingredient);
-    complete_densities(ingredient);
     complete_water_need(ingredient);
+    complete_densities(ingredient);
     complete_shape(ingredient);
 }
 

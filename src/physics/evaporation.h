@@ -20,8 +20,9 @@ HeatOfMass latent_heat(Temperature temperature);
 /// 40 degC, wind up to 10 m/s. **Test**: rows EVAPORATION.
 MassFlux carrier_evaporation(Temperature water, Temperature air, Ratio relative_humidity, Speed wind);
 
-/// Natural convection over a still water face takes this share of Carrier's rate. **Source**: Shah 2014, by row
-/// EVAPORATION-06 against EVAPORATION-02: 0.0913 of 0.208 kg/m2 h (constants from memory).
+/// Natural convection over a still water face takes this share of Carrier's rate. **Source**: the middle of what Shah
+/// 2014 gives (constants from memory), 0.38 to 0.53. **Valid for**: a face as warm as the air, 5 to 30 degC, humidity
+/// 30 to 90 %, within a fifth. **Test**: `tests/physics/evaporation_test.cpp`, against Shah's equation.
 inline constexpr double still_air_share = 0.44;
 
 }  // namespace baitwright

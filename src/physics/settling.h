@@ -25,7 +25,8 @@ struct StillWater {
 Ratio haider_levenspiel_drag(Ratio reynolds, Ratio sphericity = 1.0);
 
 /// The speed at which a body of that diameter (of equal volume) and density sinks for good, by Haider & Levenspiel;
-/// below zero where it is lighter than the water and rises. **Test**: rows TERMINAL_V, PELLET_SETTLING.
+/// below zero where it is lighter than the water and rises. **Test**: rows TERMINAL_V; PELLET_SETTLING with the
+/// shipped pellets.
 Speed terminal_speed(Length diameter, Density density, const StillWater& water, Ratio sphericity = 1.0);
 
 /// The settling of natural grains: w = R g d^2 / (C1 nu + sqrt(0.75 C2 R g d^3)), R the excess density over the

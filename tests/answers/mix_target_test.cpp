@@ -192,7 +192,7 @@ TEST_CASE("on hand must be in the mix, and must be something") {
     CHECK(refusal(request_for(on_hand("brown crumb", 0.0 * gram))) == "out-of-range");
 }
 
-// Source: tests/reference/ball_count.csv, row by row.
+// Source: tests/reference/ball_count.csv, row by row; the same equation on both sides: a check of coding.
 TEST_CASE("a ball's volume and the balls of a litre are those of a sphere") {
     for (const auto& row : reference::rows_in("ball_count.csv")) {
         CAPTURE(row.at("id"), row.at("source"));

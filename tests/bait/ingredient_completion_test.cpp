@@ -5,6 +5,7 @@
 
 #include "bait/draft_shelf.h"
 #include "bait/ingredient_facts.h"
+#include "reference/reference_rows.h"
 
 using namespace baitwright;
 using draft::stated;
@@ -133,6 +134,59 @@ TEST_CASE("a pellet derives its length, capacity and diffusivity") {
     CHECK(pellet.capacity.value == Approx(1.0));
     CHECK(pellet.diffusivity.value.in(square_metre_per_second) == Approx(2e-10));
     CHECK(pellet.activation_energy.value.in(kilojoule_per_mole) == Approx(35));
+}
+
+// Source: tests/reference/peleg.csv, row 07: paddy soaked at 10 to 30 degC.
+TEST_CASE("a pellet's usual activation energy is that measured on paddy, within its spread") {
+    const auto& usual = completed(bare(IngredientKind::pellet)).activation_energy;
+    for (const auto& row : reference::rows_in("peleg.csv"))
+        if (row.at("id") == "PELEG-07")
+            CHECK(usual.value.in(kilojoule_per_mole) == Approx(std::stod(row.at("expected"))).epsilon(0.05));
+    CHECK(usual.spread >= 0.05);
+}
+
+// The number is that of skeleton_from_composition, which has its own tests: 65 % protein, 9 % fat, 15 % ash, 10 %
+// water.
+TEST_CASE("a skeleton not stated follows from the composition, and the envelope stays below it") {
+    Ingredient fishmeal = bare(IngredientKind::base);
+    fishmeal.composition.protein = stated<Ratio>(0.65);
+    fishmeal.composition.fat = stated<Ratio>(0.09);
+    fishmeal.composition.ash = stated<Ratio>(0.15);
+    const Ingredient whole = completed(fishmeal);
+    CHECK(whole.skeleton_density.value.in(gram_per_millilitre) == Approx(1.317).epsilon(0).margin(0.001));
+    CHECK(whole.skeleton_density.source.origin == Origin::derived);
+    CHECK(whole.skeleton_density.spread == 0.03);
+    CHECK(whole.envelope_density.value <= whole.skeleton_density.value);
+    fishmeal.skeleton_density = stated(1.4 * gram_per_millilitre);
+    CHECK(completed(fishmeal).skeleton_density.value.in(gram_per_millilitre) == 1.4);
+}
+
+TEST_CASE("a skeleton from the composition is never below the grain that was stated, nor the heap") {
+    Ingredient oily = bare(IngredientKind::base);
+    oily.composition.protein = stated<Ratio>(0.05);
+    oily.composition.fat = stated<Ratio>(0.80);
+    oily.composition.ash = stated<Ratio>(0.01);
+    oily.envelope_density = stated(1.1 * gram_per_millilitre);
+    CHECK(completed(oily).skeleton_density.value == oily.envelope_density.value);
+    oily.envelope_density = {};
+    oily.loose_density = stated(950.0 * gram_per_litre);
+    const Ingredient heavy = completed(oily);
+    CHECK(heavy.skeleton_density.value > heavy.loose_density.value);
+    CHECK(codes_of(heavy).empty());
+}
+
+// By hand: a powder of 0.15 mm and 2.1 has ln(0.1/0.15)/ln 2.1 = -0.5465, so 29.2 % under 0.1 mm.
+TEST_CASE("fines not stated are those of the sizes, and of a meal at least the usual dust") {
+    CHECK(completed(bare(IngredientKind::powder)).fines.value == Approx(0.292).epsilon(0).margin(0.001));
+    CHECK(completed(bare(IngredientKind::soil)).fines.value == Approx(0.5));
+    CHECK(completed(bare(IngredientKind::base)).fines.value == 0.04);
+    CHECK(completed(bare(IngredientKind::pellet)).fines.value == 0.0);
+    Ingredient even = bare(IngredientKind::powder);
+    even.particle_size = stated(0.05 * millimetre);
+    even.particle_spread = stated<Ratio>(1.0);
+    CHECK(completed(even).fines.value == 1.0);
+    even.particle_size = stated(0.5 * millimetre);
+    CHECK(completed(even).fines.value == 0.04);
 }
 
 TEST_CASE("a liquid derives 0.8 g of wetting per ml, and live feed takes no water") {

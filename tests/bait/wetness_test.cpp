@@ -47,7 +47,8 @@ TEST_CASE("more water is always wetter") {
 }
 
 // Source: tests/reference/consistency_index.csv. With A in the place of the plastic and B of the liquid limit the
-// consistency index Ic = (wL - w)/(wL - wP) is 2 - h: each published class limit lies at its own wetness.
+// consistency index Ic = (wL - w)/(wL - wP) is 2 - h: each published class limit lies at its own wetness. The same
+// equation on both sides: a check of coding.
 TEST_CASE("the published limits of the consistency index lie where our scale turned round has them") {
     const WaterMarks limits{0.25, 0.65};
     int tested = 0;

@@ -115,7 +115,7 @@ TEST_CASE("full saturation takes endless time, and none takes none") {
     CHECK_THROWS_AS(fourier_number_of_uptake(std::numeric_limits<double>::quiet_NaN()), InputError);
 }
 
-// Source: tests/reference/arrhenius.csv.
+// Source: tests/reference/arrhenius.csv, the same equation on both sides: a check of coding.
 TEST_CASE("diffusion speeds up with warmth as Arrhenius has it") {
     for (const auto& row : reference::rows_in("arrhenius.csv")) {
         CAPTURE(row.at("id"), row.at("source"));

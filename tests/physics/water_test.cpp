@@ -34,12 +34,14 @@ TEST_CASE("water weighs what the standards say") {
 TEST_CASE("water's vapour presses as the steam tables say") {
     int tested = 0;
     for (const auto& row : reference::rows_in("vapour_pressure.csv")) {
-        if (row.at("unit") != "Pa" || row.at("inputs").find("Antoine") != std::string::npos) continue;
+        if (row.at("unit") != "Pa") continue;
         CAPTURE(row.at("id"), row.at("source"));
-        CHECK(vapour_pressure(first_temperature(row)).si() == Approx(std::stod(row.at("expected"))).epsilon(3e-4));
+        const bool antoine = row.at("inputs").find("Antoine") != std::string::npos;  // 0.4 % below at 20 degC
+        CHECK(vapour_pressure(first_temperature(row)).si() ==
+              Approx(std::stod(row.at("expected"))).epsilon(antoine ? 5e-3 : 3e-4));
         ++tested;
     }
-    CHECK(tested == 7);
+    CHECK(tested == 8);
 }
 
 // The same file's boiling points: at the tabled temperature the vapour presses as hard as the pump leaves.
