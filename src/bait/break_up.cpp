@@ -37,7 +37,7 @@ Time strength(Ratio wetness) {
 
 Time holds(Hold how, Ratio wetness, Length diameter, Ratio binder, Squeeze squeeze) {
     constexpr std::array<double, 3> by_squeeze{0.5, 1, 2};
-    constexpr double unpressed = 0.016;
+    constexpr double unpressed = 0.020;
     const double size = diameter / (60.0 * millimetre);
     const double grip = how == Hold::heaped ? unpressed * std::exp(0.5 * binder)
                                             : by_squeeze[static_cast<std::size_t>(squeeze)] * std::exp(double(binder));
@@ -46,7 +46,7 @@ Time holds(Hold how, Ratio wetness, Length diameter, Ratio binder, Squeeze squee
 
 Ratio bound_share(Ratio wetness, Ratio binder) {
     const double strong = strength(wetness).in(second)*std::exp(double(binder));
-    return strong / (strong + 15);
+    return strong / (strong + 8);
 }
 
 Length diameter_of(Volume volume) {

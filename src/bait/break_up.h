@@ -41,11 +41,11 @@ enum class Hold {
 Time strength(Ratio wetness);
 
 /// How long a portion holds: strength(h) (D/60 mm)^2 x exp(binder) x 0.5, 1, 2 for light, firm, hard; of an unpressed
-/// heap 0.016 of a firm ball's, by the root of exp(binder), for the grains of a heap hardly touch. A factor of 2.5
+/// heap 0.020 of a firm ball's, by the root of exp(binder), for the grains of a heap hardly touch. A factor of 2.5
 /// either way for a ball, 1.5 for a heap. **Test**: `tests/bait/break_up_test.cpp`.
 Time holds(Hold how, Ratio wetness, Length diameter, Ratio binder, Squeeze squeeze);
 
-/// The share of a portion that goes as lumps once it has broken, t/(t + 15 s) with t = strength(h) exp(binder); the
+/// The share of a portion that goes as lumps once it has broken, t/(t + 8 s) with t = strength(h) exp(binder); the
 /// rest are single grains. A lump slakes as a firmly squeezed ball of its size. **Source**: ours, so that a soft cup is
 /// half down in 4 m after 45 to 70 s (common practice, no source).
 Ratio bound_share(Ratio wetness, Ratio binder);

@@ -7,7 +7,7 @@
 namespace baitwright {
 
 void StockOnHand::put(std::string_view ingredient, StockLot lot) {
-    lots_[folded_name(ingredient)].push_back(std::move(lot));
+    lots_[folded_name(ingredient)].push_back(lot);
 }
 
 std::vector<StockLot> StockOnHand::lots(std::string_view ingredient, const std::optional<Date>& on) const {

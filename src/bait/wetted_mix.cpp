@@ -15,6 +15,7 @@ namespace baitwright {
 namespace {
 
 constexpr SpecificVolume water_volume = 1.0 * millilitre_per_gram;  // per gram; within 0.2 % from 0 to 20 degC
+constexpr double left_by_a_squeeze = 0.1;                           // of the air in springy pores
 constexpr double densest_fill = 0.97;                               // the last air is never squeezed out by hand
 
 using PackedClasses = boost::container::small_vector<PackedClass, 12>;
@@ -130,9 +131,9 @@ std::vector<WetGrain> wet_grains(const MixNumbers& mix, const WettedMix& wetted)
     std::vector<WetGrain> grains;
     for (const SolidNumbers& part : mix.solids) {
         const Ratio inside = inside_water(part, wetted.wetness);
-        const SpecificVolume swollen = swollen_grain(part, inside);
-        grains.push_back(
-            {part.share, swollen, std::cbrt(swollen / dry_grain(part)), pore_air(part, inside), part.springy});
+        const SpecificVolume swollen = swollen_grain(part, inside), air = pore_air(part, inside);
+        grains.push_back({part.share, swollen, std::cbrt(swollen / dry_grain(part)), air,
+                          part.springy ? left_by_a_squeeze * air : air});
     }
     return grains;
 }
@@ -147,7 +148,7 @@ WetPacking pack(const MixNumbers& mix, const WettedMix& wetted) {
         solids_mass += part.share * (1 + part.carried + part.film);
         classes.push_back(packed(part, part.share, swollen_grain(part, inside)));
         result.solids += part.share * swollen_grain(part, inside);
-        if (part.springy) result.springy_air += part.share * pore_air(part, inside);
+        if (part.springy) result.pressed_out += (1 - left_by_a_squeeze) * part.share * pore_air(part, inside);
     }
     double free_water = wetted.wet_mass - solids_mass + own_load(mix.solids).films - drunk;
     for (std::size_t i = 0; i < mix.additives.size(); ++i) {
@@ -167,7 +168,7 @@ WetPacking pack(const MixNumbers& mix, const WettedMix& wetted) {
 }
 
 SpecificVolume solids_in(const WetPacking& packing, MixState state) {
-    return state == MixState::squeezed ? packing.solids - packing.springy_air : packing.solids;
+    return state == MixState::squeezed ? packing.solids - packing.pressed_out : packing.solids;
 }
 
 SpecificVolume wet_volume(const WetPacking& packing, MixState state, Ratio wetness) {

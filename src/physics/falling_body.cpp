@@ -39,12 +39,16 @@ FallPoint point_of(const State& s, double t) {
 
 }  // namespace
 
+Time waits_afloat(const FallingBody& body, const StillWater& water) {
+    const double buoyed = water.density * body.air / body.under_water;
+    return buoyed > 1 ? std::log(buoyed) * body.air_fades : Time{};
+}
+
 std::optional<FallPoint> fall_from_rest(const FallingBody& body, const StillWater& water, const Tow& tow,
                                         Length to_depth, Time for_time) {
     if (!(body.under_water > Mass{})) return std::nullopt;
     const Motion motion = motion_of(body, water, tow);
-    const double buoyed = motion.water * motion.air / motion.weight;
-    const double waits = buoyed > 1 ? motion.fades * std::log(buoyed) : 0;
+    const double waits = waits_afloat(body, water).si();
     State start{0, 0, waits * tow.top.si()};
     if (waits >= for_time.si()) return FallPoint{for_time, {}, {}, for_time * tow.top};
     constexpr double accuracy = 1e-9;

@@ -25,6 +25,10 @@ struct FallPoint {
     Length drift;  ///< it is carried as fast as the water
 };
 
+/// How long it waits at the surface until it is heavier than the water: while rho_w air(t) outweighs it. **Valid for**:
+/// something that weighs more than nothing without its air.
+Time waits_afloat(const FallingBody& body, const StillWater& water);
+
 /// From rest at the surface until it has fallen to the depth or for the time, whichever comes first:
 ///     d(M v)/dt = g (under_water - rho_w air(t)) - 1/2 Cd rho_w A v^2,  M = mass + rho_w (air(0) - air(t)) + 1/2 rho_w
 ///     volume, air(t) = air(0) exp(-t/air_fades);

@@ -49,7 +49,8 @@ def spread(radius, time):
     return out.y[0][-1] ** 0.5
 
 
-def cloud(depth, profile, top, bottom, z0, r0, w0, t0, weights, speeds, sizes):
+def cloud(depth, profile, top, bottom, z0, r0, w0, t0, weights, speeds, sizes, tolerance=1e-12, spreading=spread):
+    """The fate of each class that sinks: leaves, depth and radius then, lands, spread, drift."""
     weights = [1e-6 * w for w in weights]
     tow = tow_of(profile, top, bottom, depth)
     state, t, inside = numpy.array([2 * numpy.pi * r0**3 * w0, r0, 0.0]), t0, set(range(len(weights)))
@@ -63,7 +64,7 @@ def cloud(depth, profile, top, bottom, z0, r0, w0, t0, weights, speeds, sizes):
         at_bed = lambda _, s: s[1] - bed
         at_bed.terminal = True
         rhs = lambda _, s: [buoyancy(), ALPHA * w_of(s), tow(z0 + (s[1] - r0) / ALPHA)]
-        out = solve_ivp(rhs, (t, t + 1e5), state, method="DOP853", rtol=1e-12, atol=1e-16, events=[at_bed, *events], first_step=1e-6)
+        out = solve_ivp(rhs, (t, t + 1e5), state, method="DOP853", rtol=tolerance, atol=tolerance * 1e-4, events=[at_bed, *events], first_step=1e-6)
         for k in range(len(events)):
             if len(out.t_events[k + 1]):
                 return out.t_events[k + 1][0], out.y_events[k + 1][0], k
@@ -100,8 +101,8 @@ def cloud(depth, profile, top, bottom, z0, r0, w0, t0, weights, speeds, sizes):
         fall, alone = (depth - z) / ws, t0 + (depth - z0) / ws
         left = max(0.0, min(t + fall + 0.5 * r / ws, alone) - t)
         fall = min(fall, left)
-        mean = 0.0 if z >= depth else quad(tow, z, depth, limit=200, points=[depth - 0.005] if profile == "river" and z < depth - 0.005 else None)[0] / (depth - z)
-        fates[i] = (t, z, r, t + left, spread(r, left), x + fall * mean + (left - fall) * tow(depth))
+        mean = 0.0 if z >= depth or top == bottom == 0 else quad(tow, z, depth, limit=200, points=[depth - 0.005] if profile == "river" and z < depth - 0.005 else None)[0] / (depth - z)
+        fates[i] = (t, z, r, t + left, spreading(r, left), x + fall * mean + (left - fall) * tow(depth))
     return fates
 
 
@@ -117,4 +118,5 @@ def main():
         writer.writerows(rows)
 
 
-main()
+if __name__ == "__main__":
+    main()

@@ -22,11 +22,11 @@ std::optional<Break> break_falling(const DropSetup& s, const DropFactors& f) {
     const bool seen = s.how == Hold::heaped && own.breaks_at;
     Time held = own.holds.value_or((s.how == Hold::heaped ? f.breaking : f.hold) * usual);
     const Length to = seen ? std::min(*own.breaks_at, s.tow.depth) : s.tow.depth;
-    const auto point = fall_of(s, f, to, seen ? never_breaks : held);
+    const Time waits = waits_afloat(s.body, s.water);  // what lies on the water does not wear yet
+    const auto point = fall_of(s, f, to, seen ? never_breaks : waits + held);
     if (!point) return std::nullopt;
-    if (seen) held = point->at;
-    Break at{*point, point->depth >= s.tow.depth * (1 - 1e-9), false, held, ratio_of(held, usual)};
-    return at;
+    if (seen) held = point->at - waits;
+    return Break{*point, point->depth >= s.tow.depth * (1 - 1e-9), false, waits + held, ratio_of(held, usual)};
 }
 
 bool ever_sinks(const DropSetup& s) {

@@ -31,7 +31,7 @@ struct SolidInWater {
 
 SolidInWater in_water(const Ingredient& in, const SolidNumbers& numbers, const WetGrain& grain, bool squeezed,
                       Temperature temperature, const StillWater& water) {
-    const double air = squeezed && grain.springy ? 0.0 : double(grain.air * water.density);
+    const double air = (squeezed ? grain.pressed_air : grain.air) * water.density;
     const double full = 1 - water.density / numbers.skeleton;
     SolidInWater solid{full, full - air, grain.swollen * water.density, std::nullopt};
     if (solid.weight < 0 && full > 0) solid.floats = pores_fill(in, 1 - full / air, temperature);
