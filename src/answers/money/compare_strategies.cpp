@@ -13,6 +13,7 @@ namespace {
 
 const Currency* currency_of(const std::vector<StrategyCost>& costs) {
     std::vector<PricedIn> priced;
+    priced.reserve(costs.size());
     for (const StrategyCost& cost : costs) priced.push_back({cost.unrolled.name, cost.currency});
     return one_currency(priced);
 }
