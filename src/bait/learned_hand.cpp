@@ -27,10 +27,6 @@ bool is_measured(const Property<Ratio>& mark) {
     return mark.source.origin == Origin::measured;
 }
 
-bool is_measured(const Ingredient& ingredient) {
-    return takes_water(ingredient.kind) && (is_measured(ingredient.absorption) || is_measured(ingredient.slump));
-}
-
 /// One observation of ln P + memory ln C.
 struct Observed {
     double log_ratio, memory;
@@ -103,7 +99,7 @@ void add_slump(const Ingredient& in, const UsualMarks& usual, const Compared& c,
 BagSays said_by(const SolidPart& part) {
     const Ingredient& in = part.ingredient;
     BagSays says;
-    if (!part.usual || !is_measured(in)) return says;
+    if (!part.usual || !takes_water(in.kind) || !has_measured_mark(in)) return says;
     const Compared c = compared(in, *part.usual);
     const bool absorption = is_measured(in.absorption), slump = is_measured(in.slump);
     if (absorption && can_tell(c.absorption, c.usual_absorption)) add_absorption(in, *part.usual, c, says);

@@ -21,11 +21,6 @@ std::vector<std::string> names_with(const std::map<std::string, Entry>& entries,
     return result;
 }
 
-bool has_measured_mark(const Ingredient& ingredient) {
-    return ingredient.absorption.source.origin == Origin::measured ||
-           ingredient.slump.source.origin == Origin::measured;
-}
-
 }  // namespace
 
 void MemoryShelf::put(Ingredient ingredient) {

@@ -249,9 +249,8 @@ ResolvedMix shares_of(Opened opened) {
 /// The marks that measured ones took the place of, and what these tell of the hand.
 void learn_hand(ResolvedMix& mix, const Shelf& shelf) {
     for (SolidPart& part : mix.solids) {
-        const Ingredient& in = part.ingredient;
-        if (in.absorption.source.origin != Origin::measured && in.slump.source.origin != Origin::measured) continue;
-        if (const auto usual = shelf.find_usual(in.name))
+        if (!has_measured_mark(part.ingredient)) continue;
+        if (const auto usual = shelf.find_usual(part.ingredient.name))
             part.usual = UsualMarks{usual->absorption, usual->slump, usual->moisture};
     }
     mix.hand = learned_hand(mix.solids);

@@ -11,7 +11,6 @@ namespace baitwright {
 
 namespace {
 
-constexpr double wettest_bag = 0.9;
 constexpr double tightest = 0.98;  // A of B, in a draw where B was measured
 
 double square(double x) {
@@ -81,10 +80,6 @@ DoubtfulMix doubtful_mix(const ResolvedMix& mix) {
         doubtful.parts.push_back(doubtful_part(i, part, mix.hand));
     }
     return doubtful;
-}
-
-double drawn_bag(double moisture, double factor) {
-    return std::min(std::max(wettest_bag, moisture), moisture * factor);
 }
 
 WaterMarks drawn_marks(const DoubtfulPart& part, const MarkFactors& shared, const double* normals) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <vector>
 
@@ -77,6 +78,9 @@ DoubtfulMix doubtful_mix(const ResolvedMix& mix);
 WaterMarks drawn_marks(const DoubtfulPart& part, const MarkFactors& shared, const double* normals);
 
 /// The moisture of a drawn bag, at most 0.9 unless its median is more.
-double drawn_bag(double moisture, double factor);
+inline double drawn_bag(double moisture, double factor) {
+    constexpr double wettest_bag = 0.9;
+    return std::min(std::max(wettest_bag, moisture), moisture * factor);
+}
 
 }  // namespace baitwright

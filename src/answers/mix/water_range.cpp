@@ -1,6 +1,7 @@
 #include "answers/mix/water_range.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <numbers>
@@ -19,13 +20,15 @@ struct Draw {
     double by_shared, fixed, log_by_shared;
 };
 
+using SharedFactors = std::array<double, 3>;  // by the origin of the mark
+
 /// A mark as the draws need it: share x reach x median, of a bag measured or by the dry matter of a drawn one.
 struct MarkWeight {
     double as_measured = 0, by_dry_matter = 0;
     MarkOrigin origin = MarkOrigin::measured;
 
-    [[nodiscard]] double in_draw(double factor, const MarkFactors& shared, double dry_matter) const {
-        return factor * shared.of(origin) * (as_measured + by_dry_matter * dry_matter);
+    [[nodiscard]] double in_draw(double factor, const SharedFactors& shared, double dry_matter) const {
+        return factor * shared[static_cast<std::size_t>(origin)] * (as_measured + by_dry_matter * dry_matter);
     }
 };
 
@@ -58,7 +61,9 @@ std::vector<Weights> weights_of(const std::vector<DoubtfulPart>& parts, double w
     return weights;
 }
 
-Draw draw_of(const std::vector<Weights>& weights, const double* factors, const MarkFactors& shared) {
+Draw draw_of(const std::vector<Weights>& weights, const double* factors, const MarkFactors& beside) {
+    const SharedFactors shared{beside.of(MarkOrigin::measured), beside.of(MarkOrigin::from_memory),
+                               beside.of(MarkOrigin::other)};
     Draw draw{0, 0, 0};
     for (std::size_t i = 0; i < weights.size(); ++i) {
         const Weights& w = weights[i];
