@@ -58,4 +58,10 @@ struct Ingredient {
     std::string note;
 };
 
+/// Whether a person measured A or B of it.
+inline bool has_measured_mark(const Ingredient& ingredient) {
+    return ingredient.absorption.source.origin == Origin::measured ||
+           ingredient.slump.source.origin == Origin::measured;
+}
+
 }  // namespace baitwright

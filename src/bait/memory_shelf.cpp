@@ -26,7 +26,16 @@ std::vector<std::string> names_with(const std::map<std::string, Entry>& entries,
 void MemoryShelf::put(Ingredient ingredient) {
     complete(ingredient);
     std::string key = folded_name(ingredient.name);
+    const auto old = ingredients_.find(key);
+    if (old != ingredients_.end() && has_measured_mark(ingredient) && !has_measured_mark(old->second))
+        usual_.insert_or_assign(key, std::move(old->second));
     ingredients_.insert_or_assign(std::move(key), std::move(ingredient));
+}
+
+void MemoryShelf::put_usual(Ingredient ingredient) {
+    complete(ingredient);
+    std::string key = folded_name(ingredient.name);
+    usual_.insert_or_assign(std::move(key), std::move(ingredient));
 }
 
 void MemoryShelf::put(Recipe recipe) {
@@ -47,6 +56,15 @@ void MemoryShelf::put(std::vector<Feel> feels) {
 std::optional<Ingredient> MemoryShelf::find_ingredient(std::string_view name) const {
     if (const auto found = ingredients_.find(folded_name(name)); found != ingredients_.end()) return found->second;
     return below_ ? below_->find_ingredient(name) : std::nullopt;
+}
+
+std::optional<Ingredient> MemoryShelf::find_usual(std::string_view name) const {
+    if (const auto found = usual_.find(folded_name(name)); found != usual_.end()) return found->second;
+    if (!below_) return std::nullopt;
+    auto usual = below_->find_usual(name);
+    if (usual) return usual;
+    usual = below_->find_ingredient(name);
+    return usual && !has_measured_mark(*usual) ? usual : std::nullopt;
 }
 
 std::optional<Recipe> MemoryShelf::find_recipe(std::string_view name) const {

@@ -17,12 +17,16 @@ public:
     explicit MemoryShelf(const Shelf* below = nullptr) : below_(below) {}
 
     /// Puts an entry on the shelf in place of one of that name. Ingredients must be free of faults; they are completed.
+    /// Where a measured ingredient takes the place of one that was not, that one stays as the usual one.
     void put(Ingredient ingredient);
+    /// Puts the usual one of a measured ingredient, that alone.
+    void put_usual(Ingredient ingredient);
     void put(Recipe recipe);
     void put(Strategy strategy);
     void put(std::vector<Feel> feels);
 
     [[nodiscard]] std::optional<Ingredient> find_ingredient(std::string_view name) const override;
+    [[nodiscard]] std::optional<Ingredient> find_usual(std::string_view name) const override;
     [[nodiscard]] std::optional<Recipe> find_recipe(std::string_view name) const override;
     [[nodiscard]] std::optional<Strategy> find_strategy(std::string_view name) const override;
     [[nodiscard]] std::vector<Feel> feels() const override;
@@ -32,7 +36,7 @@ public:
 
 private:
     const Shelf* below_;
-    std::map<std::string, Ingredient> ingredients_;
+    std::map<std::string, Ingredient> ingredients_, usual_;
     std::map<std::string, Recipe> recipes_;
     std::map<std::string, Strategy> strategies_;
     std::vector<Feel> feels_;

@@ -1,4 +1,5 @@
 #include "bait/amount.h"
+#include "bait/learned_hand.h"
 #include "bait/soaked_batch.h"
 #include "bait/wetted_mix.h"
 #include "quantities/units.h"
@@ -7,12 +8,12 @@ namespace baitwright {
 
 namespace {
 
-SolidNumbers numbers_of_solid(const Ingredient& i, Preparation prepare, Ratio share) {
+SolidNumbers numbers_of_solid(const Ingredient& i, Preparation prepare, Ratio share, const WaterMarks& marks) {
     const bool soaked = prepare == Preparation::soaked;
     SolidNumbers n{};
     n.share = share;
     n.takes_water = takes_water(i.kind) && !soaked;
-    if (n.takes_water) n.marks = {i.absorption.value, i.slump.value};
+    if (n.takes_water) n.marks = marks;
     n.moisture = i.moisture.value;
     n.inside = i.inside_share.value;
     if (soaked) {
@@ -34,7 +35,7 @@ AdditiveNumbers numbers_of_additive(const Ingredient& i) {
         n.density = i.density.value;
         n.wetting = i.wetting.value / i.density.value;
     } else {
-        n.as_solid = numbers_of_solid(i, Preparation::as_bought, 0.0);
+        n.as_solid = numbers_of_solid(i, Preparation::as_bought, 0.0, {i.absorption.value, i.slump.value});
     }
     return n;
 }
@@ -66,7 +67,8 @@ AdditiveNumbers numbers_of_dose(const ResolvedDose& dose) {
 MixNumbers numbers_of(const ResolvedMix& mix) {
     MixNumbers numbers;
     for (const SolidPart& part : mix.solids)
-        numbers.solids.push_back(numbers_of_solid(part.ingredient, part.prepare, part.share));
+        numbers.solids.push_back(
+            numbers_of_solid(part.ingredient, part.prepare, part.share, known_marks(part, mix.hand)));
     for (const LiquidPart& liquid : mix.liquids) {
         AdditiveNumbers n = numbers_of_additive(liquid.ingredient);
         n.fixed = liquid.per_dry;

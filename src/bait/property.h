@@ -26,6 +26,9 @@ struct Source {
 std::string source_text(const Source& source);
 Source parse_source(std::string_view text);
 
+/// "default: from memory": nobody looked it up, and all of these may be off the same way.
+bool from_memory(const Source& source);
+
 /// A value that is not known exactly: the median of a log-normal, its relative standard deviation, and its source.
 template <class Q>
 struct Property {

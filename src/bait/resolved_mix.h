@@ -1,8 +1,10 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "bait/feel.h"
+#include "bait/hand.h"
 #include "bait/ingredient.h"
 #include "bait/recipe.h"
 
@@ -13,6 +15,7 @@ struct SolidPart {
     Ingredient ingredient;
     Preparation prepare = Preparation::as_bought;
     Ratio share;
+    std::optional<UsualMarks> usual = std::nullopt;  ///< of a bag with a measured mark, where the shelf knows them
 };
 
 /// A liquid that the recipe states as a part: grams per gram dry.
@@ -37,6 +40,7 @@ struct ResolvedMix {
     std::vector<LiquidPart> liquids;
     std::vector<ResolvedDose> doses;
     Mass as_written;  ///< dry mass of the recipe as it stands; 0 where it states shares only
+    Hand hand;        ///< learned from the bags in it that were measured
 };
 
 /// The i-th additive: the liquid parts come first, then the doses.

@@ -23,6 +23,9 @@ public:
 
     /// The completed ingredient of that name, or nothing.
     [[nodiscard]] virtual std::optional<Ingredient> find_ingredient(std::string_view name) const = 0;
+    /// The same as it was before this person measured it: as it is shipped, or as the shelf held it first. Nothing
+    /// where that is not known.
+    [[nodiscard]] virtual std::optional<Ingredient> find_usual(std::string_view name) const = 0;
     [[nodiscard]] virtual std::optional<Recipe> find_recipe(std::string_view name) const = 0;
     [[nodiscard]] virtual std::optional<Strategy> find_strategy(std::string_view name) const = 0;
     /// All feels, rising.

@@ -24,6 +24,10 @@ std::string source_text(const Source& source) {
     return "not known";
 }
 
+bool from_memory(const Source& source) {
+    return source.origin == Origin::standing && source.detail.rfind("from memory", 0) == 0;
+}
+
 Source parse_source(std::string_view text) {
     const auto colon = text.find(':');
     const std::string word = folded_name(text.substr(0, colon));

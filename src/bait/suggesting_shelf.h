@@ -18,6 +18,9 @@ public:
     [[nodiscard]] std::optional<Ingredient> find_ingredient(std::string_view name) const override {
         return below_.find_ingredient(name);
     }
+    [[nodiscard]] std::optional<Ingredient> find_usual(std::string_view name) const override {
+        return below_.find_usual(name);
+    }
     [[nodiscard]] std::optional<Recipe> find_recipe(std::string_view name) const override {
         return below_.find_recipe(name);
     }

@@ -41,6 +41,7 @@ struct MixNumbers {
     std::vector<AdditiveNumbers> additives;  ///< liquid parts first, then doses, in the order of the resolved mix
 };
 
+/// With what the measured bags told of the hand reckoned into the marks of the others.
 MixNumbers numbers_of(const ResolvedMix& mix);
 
 /// A and B over the solids that take water, and M, their share of the dry mass.

@@ -1,9 +1,11 @@
 #include "library/open_library.h"
 
+#include "bait/ingredient_completion.h"
 #include "files/disk.h"
 #include "files/library_file.h"
 #include "library/shipped_files.h"
 #include "quantities/fault.h"
+#include "quantities/suggestion.h"
 
 namespace baitwright {
 
@@ -33,6 +35,15 @@ std::vector<Feel> shipped_feels() {
         if (shipped.name.starts_with("feels/"))
             for (Feel& feel : read_shipped(shipped).feels) feels.push_back(std::move(feel));
     return feels;
+}
+
+/// The lines of an entry of ours with these words in it; empty where there is none.
+std::string_view entry_around(std::string_view text, std::string_view words) {
+    constexpr std::string_view head = "[[ingredient]]\n";
+    const std::size_t at = text.find(words);
+    if (at == std::string_view::npos) return {};
+    const std::size_t start = text.rfind(head, at), end = text.find(head, at);
+    return start == std::string_view::npos ? std::string_view() : text.substr(start, end - start);
 }
 
 std::unique_ptr<Shelf> read_folder(const std::filesystem::path& folder) {
@@ -69,8 +80,22 @@ void fill(Store& store) {
 
 }  // namespace
 
+std::optional<Ingredient> shipped_ingredient(std::string_view name) {
+    const std::string words = "name = \"" + folded_name(name) + "\"\n";
+    for (const ShippedFile& shipped : shipped_files()) {
+        if (!shipped.name.starts_with("ingredients/")) continue;
+        const std::string_view entry = entry_around(shipped.text, words);
+        if (entry.empty()) continue;
+        LibraryFile file = read_shipped({shipped.name, entry});
+        complete(file.ingredients.front());
+        return std::move(file.ingredients.front());
+    }
+    return std::nullopt;
+}
+
 Store open_store(const std::filesystem::path& path) {
     Store store = Store::open(path);
+    store.know_shipped(shipped_ingredient);
     if (store.shipped_digest() != shipped_files_digest()) fill(store);
     return store;
 }

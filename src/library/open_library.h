@@ -23,6 +23,9 @@ std::unique_ptr<Shelf> open_library(const LibraryPlace& place);
 /// The store alone, filled likewise, for commands that change it.
 Store open_store(const std::filesystem::path& path);
 
+/// The ingredient as it is shipped, whatever a person has put in its place; nothing where none of that name is.
+std::optional<Ingredient> shipped_ingredient(std::string_view name);
+
 /// The shipped entries on a shelf in memory.
 std::unique_ptr<MemoryShelf> shipped_shelf();
 

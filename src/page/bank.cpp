@@ -70,6 +70,14 @@ Json fault_reply(const std::string& code, const std::string& message) {
 
 }  // namespace
 
+void Bank::add_usual(const Json& request) {
+    const Json* usual = request.find("usual");
+    if (!usual || usual->text().empty()) return;
+    LibraryFile file = read_library_file(usual->text(), "the page's library");
+    if (!file.faults.empty()) throw InputError(std::move(file.faults));
+    for (Ingredient& ingredient : file.ingredients) opened_.shelf.put_usual(std::move(ingredient));
+}
+
 void Bank::add_library(const Json& request) {
     LibraryFile file = read_library_file(request.at("library").text(), "the page's library");
     if (!file.faults.empty()) throw InputError(std::move(file.faults));
@@ -82,6 +90,7 @@ void Bank::add_library(const Json& request) {
 Json Bank::answer(const Json& request) {
     const std::string what = request.at("ask").text();
     if (what == "open") {
+        add_usual(request);
         add_library(request);
         opened_.today = parse_date(request.at("today").text());
         opened_.have = stock_told(Arguments({}, {{"--have", texts_of(request, "have")}}), opened_.shelf);

@@ -87,6 +87,20 @@ std::string other_entries(const Shelf& library, const Entries& carried) {
     return more.toml();
 }
 
+/// The usual ones of the ingredients that were measured, which tell of the hand.
+std::string usual_entries(const BankContents& contents) {
+    Entries usual;
+    const auto put = [&](const std::string& name, const Shelf& shelf) {
+        const auto ingredient = shelf.find_ingredient(name);
+        if (!ingredient || !has_measured_mark(*ingredient) || usual.has(name)) return;
+        if (auto before = shelf.find_usual(name)) usual.put(name, carried_text(*std::move(before)));
+    };
+    for (const CarriedStrategy& carried : contents.strategies)
+        for (const std::string& name : names_in(carried.strategy, *carried.shelf)) put(name, *carried.shelf);
+    for (const std::string& name : contents.library->ingredient_names()) put(name, *contents.library);
+    return usual.toml();
+}
+
 /// Where the strategies feed no mix, one of the library's, with what is in it: Mix opens on something.
 void put_a_mix(Entries& entries, const BankContents& contents) {
     const auto feeds_a_mix = [](const CarriedStrategy& carried) {
@@ -142,8 +156,11 @@ Json first_question(const Json& strategy, const Json& mixes, int people) {
 /// open.
 void answer_ahead(Json& data) {
     Bank bank;
-    data["contents"] =
-        bank.ask({{"ask", "open"}, {"library", data["library"]}, {"today", data["made_on"]}, {"have", data["have"]}});
+    data["contents"] = bank.ask({{"ask", "open"},
+                                 {"library", data["library"]},
+                                 {"usual", data["usual"]},
+                                 {"today", data["made_on"]},
+                                 {"have", data["have"]}});
     data["known"] = Json::array();
     if (data["contents"]["mixes"].empty()) return;
     for (const Json& strategy : data["contents"]["strategies"]) {
@@ -173,6 +190,7 @@ Json bank_data(const BankContents& contents) {
               {"people", contents.people},
               {"strategies", std::move(names)},
               {"have", have_words(contents)},
+              {"usual", usual_entries(contents)},
               {"library", toml_text(contents.library->feels()) + entries.toml() + strategies.toml()},
               {"more", other_entries(*contents.library, entries)}};
     data["id"] = digest_of(json_line(data, JsonLetters::utf8));

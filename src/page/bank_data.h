@@ -28,10 +28,11 @@ struct BankContents {
     int people = 1;
 };
 
-/// {id, version, made_on, start, people, strategies: [name], have: ["brown crumb=400 g"], library, more, contents,
-/// known}: `library` is TOML with all that the strategies need, `more` with the other mixes, what is in them, and the
-/// other pellets. `id` is another where anything that is worked out from would be another. `contents` is what `Bank`
-/// replies to `open`, `known` its replies to what a phone asks first:
+/// {id, version, made_on, start, people, strategies: [name], have: ["brown crumb=400 g"], usual, library, more,
+/// contents, known}: `usual` is TOML with the ingredients that measured ones took the place of, `library` is TOML with
+/// all that the strategies need, `more` with the other mixes, what is in them, and the other pellets. `id` is another
+/// where anything that is worked out from would be another. `contents` is what `Bank` replies to `open`, `known` its
+/// replies to what a phone asks first:
 /// [{asked, reply}]. Throws UsageError "two-meanings" where two strategies mean different things by a name.
 Json bank_data(const BankContents& contents);
 

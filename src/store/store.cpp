@@ -38,7 +38,7 @@ void writing(StoreConnection& connection, Work&& work) {
 }  // namespace
 
 Store::Store(std::unique_ptr<StoreConnection> connection) : connection_(std::move(connection)) {}
-Store::Store(Store&& other) noexcept : connection_(std::move(other.connection_)) {}
+Store::Store(Store&& other) noexcept : connection_(std::move(other.connection_)), shipped_(std::move(other.shipped_)) {}
 Store::~Store() = default;
 
 Store Store::open(const std::filesystem::path& path, std::chrono::milliseconds patience) {
@@ -49,6 +49,10 @@ std::optional<Ingredient> Store::find_ingredient(std::string_view name) const {
     return found_by_name(*connection_, "ingredient", name, [](StoreConnection& connection, std::string_view stored) {
         return read_ingredient(connection, stored, Reading::checked);
     });
+}
+
+std::optional<Ingredient> Store::find_usual(std::string_view name) const {
+    return shipped_ ? shipped_(name) : std::nullopt;
 }
 
 std::optional<Ingredient> Store::ingredient_to_mend(std::string_view name) const {

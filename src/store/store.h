@@ -30,6 +30,7 @@ public:
     Store(Store&&) noexcept;
 
     [[nodiscard]] std::optional<Ingredient> find_ingredient(std::string_view name) const override;
+    [[nodiscard]] std::optional<Ingredient> find_usual(std::string_view name) const override;
     [[nodiscard]] std::optional<Recipe> find_recipe(std::string_view name) const override;
     [[nodiscard]] std::optional<Strategy> find_strategy(std::string_view name) const override;
     [[nodiscard]] std::vector<Feel> feels() const override;
@@ -42,6 +43,10 @@ public:
     [[nodiscard]] std::optional<Ingredient> ingredient_to_mend(std::string_view name) const;
     [[nodiscard]] std::optional<Recipe> recipe_to_mend(std::string_view name) const;
     [[nodiscard]] std::optional<Strategy> strategy_to_mend(std::string_view name) const;
+
+    /// Where `find_usual` looks: what is shipped by a name, which the store does not keep once it is replaced.
+    using Shipped = std::function<std::optional<Ingredient>(std::string_view)>;
+    void know_shipped(Shipped shipped) { shipped_ = std::move(shipped); }
 
     /// The digest of the shipped files that the store was last filled from; empty in a new store.
     [[nodiscard]] std::string shipped_digest() const;
@@ -74,6 +79,7 @@ public:
 private:
     explicit Store(std::unique_ptr<StoreConnection> connection);
     std::unique_ptr<StoreConnection> connection_;
+    Shipped shipped_;
 };
 
 }  // namespace baitwright

@@ -12,7 +12,7 @@ using namespace draft_sessions;
 
 namespace {
 
-/// The fishmeal mix and pellets at a price, with spreads of so much of their own.
+/// The fishmeal mix and pellets at a price, with spreads of so much of their own. What they share is the hand alone.
 class Doubtful : public MemoryShelf {
 public:
     explicit Doubtful(double factor) : MemoryShelf(&bank()) {
@@ -20,6 +20,7 @@ public:
                                  "sweet liquid", "fishmeal pellet 4 mm", "maggots"}) {
             Ingredient i = bank().ingredient(name);
             for (auto* ratio : {&i.absorption, &i.slump, &i.moisture}) ratio->spread = factor * ratio->spread;
+            i.absorption.source = i.slump.source = {Origin::published, "a table"};
             for (auto* density : {&i.loose_density, &i.envelope_density}) density->spread = factor * density->spread;
             i.particle_size.spread = factor * i.particle_size.spread;
             i.packs = {{1.0 * kilogram, Money(400, currency_named("GBP")), day_of("2026-03-01"), {}}};

@@ -1,11 +1,13 @@
 #include "answers/mix/mix_doubt.h"
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <fstream>
 #include <nlohmann/json.hpp>
 
 #include "answers/asking.h"
+#include "answers/mix_of_json.h"
 #include "bait/resolve_mix.h"
 #include "physics/normal_quantile.h"
 #include "reference/reference_rows.h"
@@ -29,10 +31,12 @@ ResolvedMix resolved(const Recipe& recipe) {
     return resolve(recipe, draft::shelf());
 }
 
-/// The mix with every spread at zero but those a test sets again.
+/// The mix with every spread at zero but those a test sets again, and with published marks, which share no error of
+/// memory: only the hand is left.
 ResolvedMix certain(ResolvedMix mix) {
     for (SolidPart& part : mix.solids) {
         Ingredient& i = part.ingredient;
+        i.absorption.source = i.slump.source = {Origin::published, "a table"};
         for (Property<Ratio>* property : {&i.absorption, &i.slump, &i.moisture}) property->spread = 0.0;
         for (Property<Density>* property : {&i.loose_density, &i.envelope_density}) property->spread = 0.0;
         i.particle_size.spread = 0.0;
@@ -53,65 +57,6 @@ double hand_at(double probability) {
     return std::exp(log_normal_sigma(0.12) * normal_quantile(probability));
 }
 
-Ingredient grain(const std::string& name, IngredientKind kind) {
-    Ingredient i;
-    i.name = name;
-    i.kind = kind;
-    i.loose_density = stated(500.0 * gram_per_litre);
-    return i;
-}
-
-Ingredient liquid(const nlohmann::json& from) {
-    Ingredient i;
-    i.name = from["name"];
-    i.kind = IngredientKind::liquid;
-    i.density = stated(1.0 * gram_per_millilitre);
-    i.water = stated<Ratio>(0.5);
-    i.wetting = stated(from["wetting_per_gram"].get<double>() * gram_per_millilitre);
-    return i;
-}
-
-/// One of the mixes that NumPy was asked about.
-ResolvedMix mix_of_json(const nlohmann::json& mix) {
-    MemoryShelf shelf;
-    shelf.put(draft::feels());
-    Recipe recipe;
-    recipe.name = mix["name"];
-    double total = 0;
-    for (const auto& part : mix["parts"]) {
-        Ingredient i = grain(part["name"].get<std::string>() + ", dry", IngredientKind::base);
-        i.absorption = stated<Ratio>(part["absorption"].get<double>(), part["absorption_spread"]);
-        i.slump = stated<Ratio>(part["slump"].get<double>(), part["slump_spread"]);
-        i.moisture = stated<Ratio>(part["moisture"].get<double>(), part["moisture_spread"]);
-        shelf.put(i);
-        recipe.parts.push_back({i.name, part["weight"].get<double>() * kilogram});
-        total += part["weight"].get<double>();
-    }
-    for (const auto& part : mix["carried"]) {
-        const bool soaked = part["soaked"];
-        Ingredient i = grain(part["name"], soaked ? IngredientKind::pellet : IngredientKind::particle);
-        if (soaked) {
-            i.diameter = stated(4.0 * millimetre);
-            i.absorption = stated<Ratio>(0.35);
-            i.capacity = stated<Ratio>(1.0);
-        }
-        shelf.put(i);
-        recipe.parts.push_back(
-            {i.name, part["weight"].get<double>() * kilogram, soaked ? Preparation::soaked : Preparation::as_bought});
-        total += part["weight"].get<double>();
-    }
-    for (const auto& part : mix["liquids"]) {
-        shelf.put(liquid(part));
-        recipe.parts.push_back({part["name"], total * part["grams_per_gram_dry"].get<double>() * kilogram});
-    }
-    for (const auto& dose : mix["doses"]) {
-        shelf.put(liquid(dose));
-        recipe.doses.push_back({dose["name"], parse_dose_rate(std::to_string(dose["grams"].get<int>()) + " g " +
-                                                              dose["basis"].get<std::string>())});
-    }
-    return resolve(recipe, shelf);
-}
-
 }  // namespace
 
 // Source: tests/reference/water_ranges.csv (NumPy, a million draws; see make_water_ranges.py), row by row.
@@ -119,12 +64,12 @@ TEST_CASE("the water's 5, 50 and 95 % points agree with a million plain draws wi
     std::ifstream file(std::string(BAITWRIGHT_SOURCE_DIR) + "/tests/reference/water_mixes.json");
     const auto mixes = nlohmann::json::parse(file)["mixes"];
     const auto rows = reference::rows_in("water_ranges.csv");
-    REQUIRE(mixes.size() == 20);
-    REQUIRE(rows.size() == 20);
+    REQUIRE(mixes.size() == 28);
+    REQUIRE(rows.size() == 28);
     for (std::size_t i = 0; i < rows.size(); ++i) {
         CAPTURE(rows[i].at("mix"), rows[i].at("source"));
         REQUIRE(mixes[i]["name"] == rows[i].at("mix"));
-        const Range<Mass> water = doubt(mix_of_json(mixes[i]), mixes[i]["wetness"]).water;
+        const Range<Mass> water = doubt(draft::mix_of_json(mixes[i]), mixes[i]["wetness"]).water;
         CHECK(water.low.in(gram) == Approx(std::stod(rows[i].at("water_p05_g_per_kg_dry"))).epsilon(0.005));
         CHECK(water.middle.in(gram) == Approx(std::stod(rows[i].at("water_p50_g_per_kg_dry"))).epsilon(0.005));
         CHECK(water.high.in(gram) == Approx(std::stod(rows[i].at("water_p95_g_per_kg_dry"))).epsilon(0.005));
@@ -227,4 +172,52 @@ TEST_CASE("what to measure first is the input that moves the water most") {
                  by_hand = log_normal_sigma(0.12) * 0.547;
     CHECK(doubt(mix, 1.0).measure_first_share ==
           Approx(by_moisture * by_moisture / (by_moisture * by_moisture + by_hand * by_hand)).epsilon(1e-9));
+}
+
+// Source: tests/reference/learned_hand.csv (NumPy, the whole Gaussian system; see make_water_ranges.py), row by row.
+TEST_CASE("what measured bags tell of the hand is what the whole Gaussian system tells") {
+    std::ifstream file(std::string(BAITWRIGHT_SOURCE_DIR) + "/tests/reference/water_mixes.json");
+    const auto mixes = nlohmann::json::parse(file)["mixes"];
+    const auto rows = reference::rows_in("learned_hand.csv");
+    REQUIRE(rows.size() == 5);
+    for (const auto& row : rows) {
+        CAPTURE(row.at("mix"), row.at("source"));
+        const auto mix =
+            std::find_if(mixes.begin(), mixes.end(), [&](const auto& one) { return one["name"] == row.at("mix"); });
+        REQUIRE(mix != mixes.end());
+        const Hand hand = draft::mix_of_json(*mix).hand;
+        const auto value = [&](const char* column) { return Approx(std::stod(row.at(column))).margin(2e-9); };
+        CHECK(hand.log_hand == value("log_hand"));
+        CHECK(hand.log_memory == value("log_memory"));
+        CHECK(hand.hand_variance == value("hand_variance"));
+        CHECK(hand.memory_variance == value("memory_variance"));
+        CHECK(hand.covariance == value("covariance"));
+    }
+}
+
+// By hand: all marks are from memory, so the water is log-normal with the variances of the hand and of memory.
+TEST_CASE("defaults from memory share an error of 9 %, published values do not") {
+    ResolvedMix mix = certain(resolved(draft::fishmeal_mix()));
+    for (SolidPart& part : mix.solids)
+        part.ingredient.absorption.source = part.ingredient.slump.source = {Origin::standing, "from memory"};
+    const double sigma = std::sqrt(std::log(1 + 0.12 * 0.12) + std::log(1 + 0.09 * 0.09));
+    const MixDoubt sure = doubt(mix, 1.2);
+    CHECK(sure.water.low.in(gram) == Approx(624.4 * std::exp(sigma * normal_quantile(0.05))).epsilon(1e-4));
+    CHECK(sure.water.high.in(gram) == Approx(624.4 * std::exp(sigma * normal_quantile(0.95))).epsilon(1e-4));
+}
+
+// By hand: what was measured is drawn with the 5 % from day to day alone, once for all bags.
+TEST_CASE("measured bags are as sure as the hand is from day to day, and none of them is named to be measured") {
+    ResolvedMix mix = resolved(draft::fishmeal_mix());
+    for (SolidPart& part : mix.solids)
+        for (Property<Ratio>* mark : {&part.ingredient.absorption, &part.ingredient.slump})
+            *mark = {mark->value, 0.05, {Origin::measured, "a test"}};
+    const double sigma = std::sqrt(std::log(1 + 0.05 * 0.05));
+    const MixDoubt sure = doubt(mix, 1.2);
+    CHECK(sure.water.low.in(gram) == Approx(624.4 * std::exp(sigma * normal_quantile(0.05))).epsilon(1e-4));
+    CHECK(sure.water.middle.in(gram) == Approx(624.4).epsilon(1e-4));
+    CHECK(sure.water.high.in(gram) == Approx(624.4 * std::exp(sigma * normal_quantile(0.95))).epsilon(1e-4));
+    CHECK(sure.measure_first.empty());
+    mix.solids[1].ingredient.absorption.source = {Origin::standing, "from memory"};
+    CHECK(doubt(mix, 1.2).measure_first == "brown crumb");
 }

@@ -51,15 +51,15 @@ void scaling(benchmark::State& state) {
 BENCHMARK(scaling)->Unit(benchmark::kMicrosecond);
 
 void water_range(benchmark::State& state) {
-    const std::vector<DoubtfulPart> parts = doubtful_parts(six_parts());
-    for (auto _ : state) benchmark::DoNotOptimize(wanted_water_range(parts, 1.2, points, 1));
+    const DoubtfulMix mix = doubtful_mix(six_parts());
+    for (auto _ : state) benchmark::DoNotOptimize(wanted_water_range(mix, 1.2, 0.0, points, 1));
     state.SetItemsProcessed(static_cast<std::int64_t>(state.iterations() * points));
 }
 BENCHMARK(water_range)->Unit(benchmark::kMicrosecond);
 
 /// What any method pays: Sobol points turned to normals, for A, G and moisture of each part and the hand.
 void sobol_and_inverse_normal(benchmark::State& state) {
-    std::vector<double> point(1 + 3 * doubtful_parts(six_parts()).size());
+    std::vector<double> point(1 + 3 * doubtful_mix(six_parts()).parts.size());
     for (auto _ : state) {
         QuasiRandomNormals normals(point.size(), 1);
         for (std::size_t i = 0; i < points; ++i) {

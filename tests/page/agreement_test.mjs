@@ -31,7 +31,7 @@ async function openPage(file) {
   const data = JSON.parse(between(html, '<script type="application/json" id="bank-data">', "</script>"));
   const module = await bridge.engineModule(bridge.bytesOf(between(html, '<script type="text/plain" id="engine-wasm">', "</script>")));
   const opened = await bridge.startEngine(module);
-  opened.ask({ ask: "open", library: data.library, today: data.made_on, have: data.have });
+  opened.ask({ ask: "open", usual: data.usual, library: data.library, today: data.made_on, have: data.have });
   const contents = opened.ask({ ask: "add", library: JSON.parse(between(html, '<script type="application/json" id="bank-more">', "</script>")) });
   const engine = await bridge.startEngine(module, opened.state());  // as the page does, which opens one aside and takes over what it knows
   return { ...engine, data, contents };

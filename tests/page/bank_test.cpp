@@ -2,8 +2,10 @@
 
 #include <catch2/catch.hpp>
 
+#include "answers/mix/answer_mix.h"
 #include "library/open_library.h"
 #include "page/bank_data.h"
+#include "quantities/units.h"
 
 using namespace baitwright;
 
@@ -19,7 +21,11 @@ Json data_of(const Shelf& shelf, const std::vector<std::string>& names) {
 }
 
 Json opening(const Json& data) {
-    return {{"ask", "open"}, {"library", data["library"]}, {"today", data["made_on"]}, {"have", data["have"]}};
+    return {{"ask", "open"},
+            {"usual", data["usual"]},
+            {"library", data["library"]},
+            {"today", data["made_on"]},
+            {"have", data["have"]}};
 }
 
 Json asked(const char* what, const char* word, Json flags, Json give = {"told", "json"}) {
@@ -133,4 +139,25 @@ TEST_CASE("what is wrong with a request is told, and never thrown") {
     CHECK(code({{"ask", "mix"}, {"words", "silt bed"}}) == "bug");
     CHECK(code(Json::array()) == "bug");
     CHECK(code({{"ask", "add"}, {"library", "name = "}}) != "bug");
+}
+
+TEST_CASE("what measured bags tell of the hand is reckoned in on the page as in the program") {
+    const auto shipped = shipped_shelf();
+    MemoryShelf shelf(shipped.get());
+    Ingredient mine = shipped->ingredient("brown crumb");
+    for (Property<Ratio>* mark : {&mine.absorption, &mine.slump})
+        *mark = {1.2 * mark->value, 0.05, {Origin::measured, "a test"}};
+    shelf.put(mine);
+    MixRequest request;
+    request.target = DryMass{1.0 * kilogram};
+    const MixAnswer own = answer_mix(shelf, shelf.recipe("silt bed"), request);
+    Bank bank;
+    const Json data = data_of(shelf, {"open carpet"});
+    CHECK(data["usual"].text().find("name = \"brown crumb\"") != std::string::npos);
+    REQUIRE_FALSE(bank.ask(opening(data)).contains("errors"));
+    const Json told = bank.ask(asked("mix", "silt bed", {{"--dry-mass", {"1kg"}}}))["json"];
+    CHECK(told["water_to_add_g"].number() == Approx(own.water_to_add.in(gram)).epsilon(1e-9));
+    CHECK(told["water_p05_g"].number() == Approx(own.doubt->water.low.in(gram)).epsilon(1e-9));
+    CHECK(told["warnings"][0]["code"] == "hand-learned");
+    CHECK(data_of(*shipped, {"open carpet"})["usual"] == "");
 }

@@ -1,5 +1,8 @@
 #include "answers/mix/answer_mix.h"
 
+#include <cmath>
+
+#include "answers/mix/doubtful_mix.h"
 #include "answers/mix/mix_doubt.h"
 #include "answers/mix/scale_mix.h"
 #include "answers/pellets/soak_pellets.h"
@@ -7,6 +10,7 @@
 #include "answers/shared/stale_prices.h"
 #include "bait/caution.h"
 #include "bait/resolve_mix.h"
+#include "quantities/number_text.h"
 
 namespace baitwright {
 
@@ -21,6 +25,20 @@ std::vector<std::string> cautions_of(const ResolvedMix& mix) {
     for (const LiquidPart& part : mix.liquids) add(part.ingredient);
     for (const ResolvedDose& dose : mix.doses) add(dose.ingredient);
     return caution_sentences(words);
+}
+
+/// What the measured bags told of the others, where it is worth a word.
+std::optional<Warning> hand_learned(const ResolvedMix& mix) {
+    constexpr double worth_a_word = 0.03;
+    double most = 1;
+    for (const DoubtfulPart& part : doubtful_mix(mix).parts)
+        for (const MarkOrigin origin : {part.absorption.origin, part.second.origin})
+            if (std::abs(mix.hand.shift(origin) - 1) > std::abs(most - 1)) most = mix.hand.shift(origin);
+    if (std::abs(most - 1) <= worth_a_word) return std::nullopt;
+    const std::string more = most > 1 ? "more" : "less";
+    return Warning{"hand-learned", "the bags you measured take " + more +
+                                       " water than usual: " + number_text(std::round(100 * std::abs(most - 1))) +
+                                       " % " + more + " is reckoned in for the others"};
 }
 
 void add_soaks(const ResolvedMix& mix, MixAnswer& answer) {
@@ -39,6 +57,7 @@ MixAnswer answer_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest&
     const ResolvedMix mix = resolve(recipe, shelf);
     MixAnswer answer = scale_mix(mix, shelf.feels(), request);
     answer.doubt = doubt_of(mix, answer, request.seed);
+    if (auto learned = hand_learned(mix)) answer.warnings.push_back(*std::move(learned));
     if (request.today)
         if (auto stale = stale_prices(ingredients_of(mix), *request.today))
             answer.warnings.push_back(*std::move(stale));

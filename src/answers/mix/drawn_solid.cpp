@@ -7,11 +7,6 @@
 
 namespace baitwright {
 
-WaterMarks drawn_marks(const DoubtfulPart& part, double hand, const double* normals) {
-    return marks_of_draw(part, hand * std::exp(part.sigma_absorption * normals[0]),
-                         hand * std::exp(part.sigma_gap * normals[1]), std::exp(part.sigma_moisture * normals[2]));
-}
-
 DoubtfulBody::DoubtfulBody(const Ingredient& ingredient)
     : loose_(ingredient.loose_density.value),
       envelope_(ingredient.envelope_density.value),

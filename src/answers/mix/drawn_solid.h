@@ -1,13 +1,10 @@
 #pragma once
 
-#include "answers/mix/water_range.h"
+#include "bait/resolved_mix.h"
 #include "bait/wetted_mix.h"
 
-/// One draw of a solid from the spreads of its ingredient, by independent standard normals.
+/// One draw of a solid's body from the spreads of its ingredient, by independent standard normals.
 namespace baitwright {
-
-/// The marks of a part that takes water, from three normals and the draw of the hand.
-WaterMarks drawn_marks(const DoubtfulPart& part, double hand, const double* normals);
 
 /// What a draw of a solid's body starts from: the values and their spreads as sigmas of a log-normal.
 class DoubtfulBody {

@@ -8,7 +8,6 @@
 #include "answers/mix/water_range.h"
 #include "bait/kitchen_rounding.h"
 #include "bait/wetted_mix.h"
-#include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
 #include "quantities/units.h"
 
@@ -50,30 +49,37 @@ WaterLine water_line(const ResolvedMix& mix, const MixAnswer& answer) {
     return {slope, water_a - slope * want_a};
 }
 
-Range<Mass> water_range(const ResolvedMix& mix, const MixAnswer& answer, const std::vector<DoubtfulPart>& parts,
+Range<Mass> water_range(const ResolvedMix& mix, const MixAnswer& answer, const DoubtfulMix& doubtful,
                         std::uint64_t seed) {
-    if (parts.empty()) return {};
-    const Range<Ratio> wanted = wanted_water_range(parts, answer.wetness, water_points, seed);
+    if (doubtful.parts.empty()) return {};
     const WaterLine line = water_line(mix, answer);
-    const auto water = [&](Ratio wants) { return std::max(0.0, line.slope * wants + line.offset) * answer.dry_mass; };
+    if (!(line.slope > 0)) return {};
+    const double least = -line.offset / line.slope;
+    const Range<Ratio> wanted = wanted_water_range(doubtful, answer.wetness, least, water_points, seed);
+    const auto water = [&](Ratio wants) {
+        return wants > least ? std::max(0.0, line.slope * wants + line.offset) * answer.dry_mass : Mass{};
+    };
     return {water(wanted.low), water(wanted.middle), water(wanted.high)};
 }
 
-Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, const std::vector<DoubtfulPart>& parts,
+Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, const DoubtfulMix& doubtful,
                            std::uint64_t seed) {
-    QuasiRandomNormals draws(1 + 3 * parts.size() + 3 * mix.solids.size(), seed);
-    std::vector<double> normals(draws.coordinates()), volumes(volume_points);
+    const std::vector<DoubtfulPart>& parts = doubtful.parts;
     const std::vector<DoubtfulBody> bodies = doubtful_bodies(mix);
+    const SharedDoubt shared_doubt(doubtful.hand, parts);
+    const std::size_t shared = 1 + shared_doubt.normals_beside_first();
+    QuasiRandomNormals draws(shared + 3 * parts.size() + 3 * bodies.size(), seed);
+    std::vector<double> normals(draws.coordinates()), volumes(volume_points);
     MixNumbers numbers = numbers_of(mix);
-    const double already = answer.water_already_in / answer.dry_mass, sigma_hand = log_normal_sigma(hand_spread);
+    const double already = answer.water_already_in / answer.dry_mass;
     const Ratio aim = answer.right_as_it_stands ? answer.wetness_in_tub : answer.wetness;
     for (double& one : volumes) {
         draws.next(normals);
-        const double hand = std::exp(sigma_hand * normals[0]);
+        const MarkFactors factors = shared_doubt.draw(normals.data());
         for (std::size_t i = 0; i < parts.size(); ++i)
-            numbers.solids[parts[i].solid].marks = drawn_marks(parts[i], hand, &normals[1 + 3 * i]);
+            numbers.solids[parts[i].solid].marks = drawn_marks(parts[i], factors, &normals[shared + 3 * i]);
         for (std::size_t i = 0; i < bodies.size(); ++i)
-            bodies[i].draw(numbers.solids[i], &normals[1 + 3 * parts.size() + 3 * i]);
+            bodies[i].draw(numbers.solids[i], &normals[shared + 3 * parts.size() + 3 * i]);
         const WettedMix wetted = wet(numbers, aim, already);
         one = wet_volume(pack(numbers, wetted), answer.state, std::min<double>(wetted.wetness, wettest))
                   .in(millilitre_per_gram);
@@ -81,30 +87,50 @@ Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, cons
     return range_of(volumes, answer.dry_mass * (1.0 * millilitre_per_gram));
 }
 
-/// The bag whose inputs make most of the variance of the water, to first order.
-void name_first_to_measure(const ResolvedMix& mix, const MixAnswer& answer, const std::vector<DoubtfulPart>& parts,
-                           MixDoubt& doubt) {
-    const double h = answer.wetness, of_absorption = std::min(h, 1.0), of_gap = std::max(h - 1, 0.0);
-    double all = 0, most = 0;
-    double wanted = 0;
-    for (const DoubtfulPart& part : parts) {
-        const double share = part.share;
-        const double by_absorption = share * of_absorption * part.absorption * part.sigma_absorption;
-        const double by_gap = share * of_gap * part.gap * part.sigma_gap;
-        const double by_moisture = share * part.moisture * part.sigma_moisture / (1 - part.moisture) *
-                                   (of_absorption * (1 + part.absorption) + of_gap * part.gap);
-        const double square = by_absorption * by_absorption + by_gap * by_gap + by_moisture * by_moisture;
-        wanted += share * (of_absorption * part.absorption + of_gap * part.gap);
-        all += square;
-        if (square <= most) continue;
-        most = square;
-        doubt.measure_first = mix.solids[part.solid].ingredient.name;
-        doubt.measure_first_what = by_absorption >= std::max(by_gap, by_moisture) ? "absorption"
-                                   : by_gap >= by_moisture                        ? "slump"
-                                                                                  : "moisture";
+/// What one part adds to the standard deviation of the water, to first order, by what was or was not measured of it.
+struct PartDoubt {
+    double absorption, slump, moisture;
+    [[nodiscard]] double variance() const { return absorption * absorption + slump * slump + moisture * moisture; }
+    [[nodiscard]] const char* most() const {
+        return absorption >= std::max(slump, moisture) ? "absorption" : slump >= moisture ? "slump" : "moisture";
     }
-    const double hand = log_normal_sigma(hand_spread) * wanted;
-    if (all > 0) doubt.measure_first_share = most / (all + hand * hand);
+};
+
+PartDoubt doubt_of_part(const DoubtfulPart& part, double h) {
+    const double on_absorption = part.share * part.absorption_reach(h) * part.absorption.median,
+                 on_second = part.share * DoubtfulPart::second_reach(h) * part.second.median;
+    double moves = 0;  // with the moisture of a bag, what was not measured in it
+    if (part.absorption.origin != MarkOrigin::measured) moves += on_absorption + part.share * part.absorption_reach(h);
+    if (!part.slump_measured()) moves += on_second;
+    return {std::abs(on_absorption) * part.absorption.sigma, on_second * part.second.sigma,
+            part.moisture * part.sigma_moisture / (1 - part.moisture) * std::abs(moves)};
+}
+
+void add_shares(const DoubtfulPart& part, double h, MarkFactors& sums) {
+    const auto add = [&](const DoubtfulMark& mark, double reach) {
+        (mark.origin == MarkOrigin::measured      ? sums.measured
+         : mark.origin == MarkOrigin::from_memory ? sums.from_memory
+                                                  : sums.other) += part.share * reach * mark.median;
+    };
+    add(part.absorption, part.absorption_reach(h));
+    add(part.second, DoubtfulPart::second_reach(h));
+}
+
+/// The bag whose inputs make most of the variance of the water, to first order.
+void name_first_to_measure(const ResolvedMix& mix, const MixAnswer& answer, const DoubtfulMix& doubtful,
+                           MixDoubt& doubt) {
+    double all = 0, most = 0;
+    MarkFactors sums{0, 0, 0};
+    for (const DoubtfulPart& part : doubtful.parts) {
+        add_shares(part, answer.wetness, sums);
+        const PartDoubt own = doubt_of_part(part, answer.wetness);
+        all += own.variance();
+        if (own.variance() <= most) continue;
+        most = own.variance();
+        doubt.measure_first = mix.solids[part.solid].ingredient.name;
+        doubt.measure_first_what = own.most();
+    }
+    if (all > 0) doubt.measure_first_share = most / (all + SharedDoubt(doubtful.hand).variance_of(sums));
 }
 
 }  // namespace
@@ -122,20 +148,20 @@ Range<Mass> water_to_wet(const ResolvedMix& mix, Ratio wetness, Mass dry, std::u
     MixAnswer answer;
     answer.wetness = wetness;
     answer.dry_mass = dry;
-    return water_range(mix, answer, doubtful_parts(mix), seed);
+    return water_range(mix, answer, doubtful_mix(mix), seed);
 }
 
 MixDoubt doubt_of(const ResolvedMix& mix, const MixAnswer& answer, std::uint64_t seed) {
-    const std::vector<DoubtfulPart> parts = doubtful_parts(mix);
+    const DoubtfulMix doubtful = doubtful_mix(mix);
     MixDoubt doubt;
-    doubt.water = water_range(mix, answer, parts, seed);
+    doubt.water = water_range(mix, answer, doubtful, seed);
     doubt.first_pour = first_pour(doubt.water);
-    doubt.wet_volume = volume_range(mix, answer, parts, seed);
+    doubt.wet_volume = volume_range(mix, answer, doubtful, seed);
     if (answer.portions) {
         const auto fills = [&](Volume volume) { return volume / answer.portions->each; };
         doubt.portions = {fills(doubt.wet_volume.low), fills(doubt.wet_volume.middle), fills(doubt.wet_volume.high)};
     }
-    name_first_to_measure(mix, answer, parts, doubt);
+    name_first_to_measure(mix, answer, doubtful, doubt);
     return doubt;
 }
 

@@ -8,11 +8,14 @@
 namespace baitwright {
 
 /// The 5, 50 and 95 % points of water and wet volume for a scaled mix, from the spreads of its ingredients:
-/// A and the gap G = B - A of each part (the gap with B's spread), its bag's moisture, and one common factor for
-/// this person's hand (12 %) on every A and G, each log-normal; water from 1,024 Sobol points. The wet volume, from
-/// 256, draws loose and envelope density and size as well, at the same feel. The same seed gives the same bytes.
+/// A and the gap G = B - A of each part (the gap with B's spread), its bag's moisture, and what bags share, each
+/// log-normal: the hand of the day (5 %) on every mark; on those not measured the hand in the long run (12 % with the
+/// day's) and, where they are defaults from memory, an error of 9 %. What was measured is drawn with the day's alone. A
+/// point of the water is 0 where that many need none. Water from 1,024 Sobol points. The wet volume, from 256, draws
+/// loose and envelope density and size as well, at the same feel. The same seed gives the same bytes.
 /// **Source**: method as in JCGM 101:2008 (from memory); quasi-random points as in `quasi_random.h`.
-/// **Valid for**: an answer made by `scale_mix` from the same mix. **Test**: NumPy with a million draws, 0.5 %.
+/// **Valid for**: an answer made by `scale_mix` from the same mix. **Test**: NumPy with a million draws, 0.5 %;
+/// invented anglers, `tests/benchmark/coverage_of_water.py`.
 MixDoubt doubt_of(const ResolvedMix& mix, const MixAnswer& answer, std::uint64_t seed);
 
 /// The water of `doubt_of` alone, for so much of the mix with no water in it yet.

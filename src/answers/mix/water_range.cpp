@@ -1,10 +1,12 @@
 #include "answers/mix/water_range.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <limits>
 #include <numbers>
+#include <vector>
 
-#include "physics/moisture.h"
 #include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
 #include "physics/small_exponentials.h"
@@ -13,60 +15,93 @@ namespace baitwright {
 
 namespace {
 
-constexpr double wettest_bag = 0.9;
-
-/// What a draw of everything but the hand wants: U H + V.
+/// What a draw of everything but the shared factor wants: U H + V.
 struct Draw {
-    double by_hand, fixed, log_by_hand;
+    double by_shared, fixed, log_by_shared;
+};
+
+using SharedFactors = std::array<double, 3>;  // by the origin of the mark
+
+/// A mark as the draws need it: share x reach x median, of a bag measured or by the dry matter of a drawn one.
+struct MarkWeight {
+    double as_measured = 0, by_dry_matter = 0;
+    MarkOrigin origin = MarkOrigin::measured;
+
+    [[nodiscard]] double in_draw(double factor, const SharedFactors& shared, double dry_matter) const {
+        return factor * shared[static_cast<std::size_t>(origin)] * (as_measured + by_dry_matter * dry_matter);
+    }
 };
 
 /// A part as the draws need it, all that does not change multiplied out.
 struct Weights {
-    double absorption, gap;  ///< share x reach x median / (1 - M0)
-    double moisture;         ///< M0
-    double fixed, by_bag;    ///< V = sum (fixed - by_bag x M1)
+    MarkWeight absorption, second;
+    double moisture;               ///< M0
+    double fixed = 0, by_bag = 0;  ///< V = sum (fixed - by_bag x M1)
 };
 
+MarkWeight weight_of(const DoubtfulMark& mark, double share_and_reach, double moisture) {
+    const double weight = share_and_reach * mark.median;
+    if (mark.origin == MarkOrigin::measured) return {weight, 0, mark.origin};
+    return {0, weight / (1 - moisture), mark.origin};
+}
+
 std::vector<Weights> weights_of(const std::vector<DoubtfulPart>& parts, double wetness) {
-    const double of_absorption = std::min(wetness, 1.0), of_gap = std::max(wetness - 1, 0.0);
     std::vector<Weights> weights;
     for (const DoubtfulPart& part : parts) {
-        const double per_dry_matter = part.share / (1 - part.moisture);
-        weights.push_back({per_dry_matter * of_absorption * part.absorption, per_dry_matter * of_gap * part.gap,
-                           part.moisture, per_dry_matter * of_absorption * part.moisture,
-                           per_dry_matter * of_absorption});
+        const double on_absorption = part.share * part.absorption_reach(wetness);
+        Weights one{weight_of(part.absorption, on_absorption, part.moisture),
+                    weight_of(part.second, part.share * DoubtfulPart::second_reach(wetness), part.moisture),
+                    part.moisture};
+        if (part.absorption.origin != MarkOrigin::measured) {
+            one.by_bag = on_absorption / (1 - part.moisture);
+            one.fixed = one.by_bag * part.moisture;
+        }
+        weights.push_back(one);
     }
     return weights;
 }
 
-Draw draw_of(const std::vector<Weights>& weights, const double* factors) {
+Draw draw_of(const std::vector<Weights>& weights, const double* factors, const MarkFactors& beside) {
+    const SharedFactors shared{beside.of(MarkOrigin::measured), beside.of(MarkOrigin::from_memory),
+                               beside.of(MarkOrigin::other)};
     Draw draw{0, 0, 0};
     for (std::size_t i = 0; i < weights.size(); ++i) {
         const Weights& w = weights[i];
-        const double bag = std::min(std::max(wettest_bag, w.moisture), w.moisture * factors[3 * i + 2]);
-        draw.by_hand += (w.absorption * factors[3 * i] + w.gap * factors[3 * i + 1]) * (1 - bag);
+        const double bag = drawn_bag(w.moisture, factors[3 * i + 2]);
+        draw.by_shared += w.absorption.in_draw(factors[3 * i], shared, 1 - bag) +
+                          w.second.in_draw(factors[3 * i + 1], shared, 1 - bag);
         draw.fixed += w.fixed - w.by_bag * bag;
     }
-    draw.log_by_hand = std::log(draw.by_hand);
+    draw.log_by_shared = std::log(draw.by_shared);
     return draw;
 }
 
-std::vector<Draw> draws_of(const std::vector<DoubtfulPart>& parts, double wetness, std::size_t count,
-                           std::uint64_t seed) {
-    QuasiRandomNormals normals(3 * parts.size(), seed);
+/// The sigmas of so many rows of normals; those that the marks share have none, for they are taken as they are.
+std::vector<double> sigmas_of(const std::vector<DoubtfulPart>& parts, std::size_t shared, std::size_t rows) {
+    std::vector<double> sigmas;
+    for (std::size_t row = 0; row < rows; ++row) {
+        sigmas.insert(sigmas.end(), shared, 0.0);
+        for (const DoubtfulPart& part : parts)
+            sigmas.insert(sigmas.end(), {part.absorption.sigma, part.second.sigma, part.sigma_moisture});
+    }
+    return sigmas;
+}
+
+std::vector<Draw> draws_of(const std::vector<DoubtfulPart>& parts, const SharedDoubt& doubt, double wetness,
+                           std::size_t count, std::uint64_t seed) {
+    const std::size_t shared = doubt.normals_beside_first();
+    QuasiRandomNormals normals(shared + 3 * parts.size(), seed);
     constexpr std::size_t rows = 8;  // drawn together, so that the exponentials come in long runs
     const std::size_t width = normals.coordinates();
-    std::vector<double> sigma, z(rows * width), factors(rows * width);
-    for (std::size_t row = 0; row < rows; ++row)
-        for (const DoubtfulPart& part : parts)
-            sigma.insert(sigma.end(), {part.sigma_absorption, part.sigma_gap, part.sigma_moisture});
+    const std::vector<double> sigma = sigmas_of(parts, shared, rows);
+    std::vector<double> z(rows * width), factors(rows * width);
     const std::vector<Weights> weights = weights_of(parts, wetness);
     std::vector<Draw> draws(count);
     for (std::size_t first = 0; first < count; first += rows) {
         for (std::size_t row = 0; row < rows; ++row) normals.next({&z[row * width], width});
         exponentials(sigma, z, factors);
         for (std::size_t row = 0; row < std::min(rows, count - first); ++row)
-            draws[first + row] = draw_of(weights, &factors[row * width]);
+            draws[first + row] = draw_of(weights, &factors[row * width] + shared, doubt.beside_first(&z[row * width]));
     }
     return draws;
 }
@@ -74,22 +109,24 @@ std::vector<Draw> draws_of(const std::vector<DoubtfulPart>& parts, double wetnes
 /// The log-normal of the same mean and variance, as a place to start from.
 struct Fit {
     double mean_log, sigma;
+    double deviation;  ///< standard, of what is wanted
     [[nodiscard]] double quantile(double normal) const { return std::exp(mean_log + sigma * normal); }
 };
 
-Fit fit_of(const std::vector<Draw>& draws, double hand_sigma) {
-    const double first = std::exp(hand_sigma * hand_sigma / 2), second = std::exp(2 * hand_sigma * hand_sigma);
+Fit fit_of(const std::vector<Draw>& draws, double shared_sigma) {
+    const double first = std::exp(shared_sigma * shared_sigma / 2), second = std::exp(2 * shared_sigma * shared_sigma);
     double mean = 0, square = 0;
     for (const Draw& draw : draws) {
-        mean += draw.by_hand * first + draw.fixed;
-        square +=
-            draw.by_hand * draw.by_hand * second + 2 * draw.by_hand * draw.fixed * first + draw.fixed * draw.fixed;
+        mean += draw.by_shared * first + draw.fixed;
+        square += draw.by_shared * draw.by_shared * second + 2 * draw.by_shared * draw.fixed * first +
+                  draw.fixed * draw.fixed;
     }
     const auto count = static_cast<double>(draws.size());
-    mean = std::max(mean / count, 1e-9);
+    mean /= count;
     const double variance = std::max(square / count - mean * mean, 1e-18);
+    mean = std::max(mean, 1e-9);
     const double sigma = std::sqrt(std::log1p(variance / (mean * mean)));
-    return {std::log(mean) - sigma * sigma / 2, sigma};
+    return {std::log(mean) - sigma * sigma / 2, sigma, std::sqrt(variance)};
 }
 
 /// The standard normal's probability beyond |x| and its density at x. erfc of the library takes three times as long.
@@ -107,66 +144,80 @@ Tail normal_tail(double x) {
     return {density * series, density};
 }
 
-/// log(1 - r); for the small r of most draws by its series, 2e-6 at the most.
+/// log(1 - r) of a small r, as most draws have it, by its series; 2e-6 at the most.
 double log_of_rest(double r) {
-    return std::abs(r) < 0.1 ? -r * (1 + r * (1.0 / 2 + r * (1.0 / 3 + r / 4))) : std::log1p(-r);
+    return -r * (1 + r * (1.0 / 2 + r * (1.0 / 3 + r / 4)));
 }
 
-/// P(wanted <= q) and, near enough for a step of Newton's, its slope in q; the hand integrated.
+/// P(wanted <= q) and its slope in q, the shared factor integrated.
 struct Below {
     double probability, slope;
 };
 
-Below below(const std::vector<Draw>& draws, double hand_sigma, double q) {
-    const double scale = 1 / hand_sigma, log_q = std::log(q);
+Below below(const std::vector<Draw>& draws, double shared_sigma, double q) {
+    const double scale = 1 / shared_sigma, log_q = q > 0 ? std::log(q) : 0;
     double sum = 0, slope = 0;
     for (const Draw& draw : draws) {
-        const double ratio = draw.fixed / q;
-        if (!(ratio < 1)) continue;
-        const double x = scale * (log_q + log_of_rest(ratio) - draw.log_by_hand);
+        const double rest = q - draw.fixed;
+        if (!(rest > 0)) continue;
+        const double log_rest = std::abs(draw.fixed) < 0.1 * q ? log_q + log_of_rest(draw.fixed / q) : std::log(rest);
+        const double x = scale * (log_rest - draw.log_by_shared);
         const Tail tail = normal_tail(x);
         sum += x > 0 ? 1 - tail.beyond : tail.beyond;
-        slope += tail.density;
+        slope += tail.density / rest;
     }
     const auto count = static_cast<double>(draws.size());
-    return {sum / count, slope * scale / (q * count)};
+    return {sum / count, slope * scale / count};
 }
 
-/// One step of Newton's from the log-normal fit, which is right to a few thousandths: what is left is under 1e-4.
-double quantile_of(const std::vector<Draw>& draws, const Fit& fit, double hand_sigma, double p) {
-    const double start = fit.quantile(normal_quantile(p));
-    const Below at_start = below(draws, hand_sigma, start);
-    return at_start.slope > 0 ? start + (p - at_start.probability) / at_start.slope : start;
-}
+/// A point of what is wanted, by Newton's steps from the log-normal fit. A step of `close` standard deviations leaves
+/// an error of its square or so.
+class PointFinder {
+public:
+    PointFinder(const std::vector<Draw>& draws, const Fit& fit, double shared_sigma, double least)
+        : draws_(draws), fit_(fit), shared_sigma_(shared_sigma), least_(least) {}
+
+    [[nodiscard]] double point(double p) const {
+        constexpr double close = 0.03;
+        double low = least_, high = std::numeric_limits<double>::infinity();
+        double q = std::max(fit_.quantile(normal_quantile(p)), least_ + 0.1 * fit_.deviation);
+        bool least_is_below = false;
+        for (int step = 0; step < most_steps; ++step) {
+            const Below here = below(draws_, shared_sigma_, q);
+            (here.probability < p ? low : high) = q;
+            const double newton = q + (p - here.probability) / here.slope;
+            if (!least_is_below && !(newton > least_)) {
+                if (below(draws_, shared_sigma_, least_).probability >= p) return least_;
+                least_is_below = true;
+            }
+            const double next = newton > low && newton < high ? std::min(newton, q + farthest * fit_.deviation)
+                                : high < infinite             ? (low + high) / 2
+                                                              : q + fit_.deviation;
+            if (std::abs(next - q) <= close * fit_.deviation && next == newton) return next;
+            if (high - low <= close * close * fit_.deviation) return next;
+            q = next;
+        }
+        return q;
+    }
+
+private:
+    static constexpr int most_steps = 60;
+    static constexpr double farthest = 4;  // standard deviations
+    static constexpr double infinite = std::numeric_limits<double>::infinity();
+    const std::vector<Draw>& draws_;
+    const Fit& fit_;
+    double shared_sigma_, least_;
+};
 
 }  // namespace
 
-std::vector<DoubtfulPart> doubtful_parts(const ResolvedMix& mix) {
-    std::vector<DoubtfulPart> parts;
-    for (std::size_t i = 0; i < mix.solids.size(); ++i) {
-        const SolidPart& part = mix.solids[i];
-        const Ingredient& in = part.ingredient;
-        if (!takes_water(in.kind) || part.prepare == Preparation::soaked) continue;
-        parts.push_back({i, part.share, in.absorption.value, in.slump.value - in.absorption.value, in.moisture.value,
-                         log_normal_sigma(in.absorption.spread), log_normal_sigma(in.slump.spread),
-                         log_normal_sigma(in.moisture.spread)});
-    }
-    return parts;
-}
-
-WaterMarks marks_of_draw(const DoubtfulPart& part, double on_absorption, double on_gap, double on_moisture) {
-    const double bag = std::min(std::max(wettest_bag, part.moisture), part.moisture * on_moisture);
-    const Ratio absorption = added_water_at_moisture(part.absorption * on_absorption, part.moisture, bag);
-    return {absorption, absorption + part.gap * on_gap * (1 - bag) / (1 - part.moisture)};
-}
-
-Range<Ratio> wanted_water_range(const std::vector<DoubtfulPart>& parts, Ratio wetness, std::size_t count,
+Range<Ratio> wanted_water_range(const DoubtfulMix& mix, Ratio wetness, Ratio least, std::size_t count,
                                 std::uint64_t seed) {
-    const std::vector<Draw> draws = draws_of(parts, wetness, count, seed);
-    const double hand_sigma = log_normal_sigma(hand_spread);
-    const Fit fit = fit_of(draws, hand_sigma);
-    const auto point = [&](double p) { return quantile_of(draws, fit, hand_sigma, p); };
-    return {point(0.05), point(0.5), point(0.95)};
+    const SharedDoubt doubt(mix.hand, mix.parts);
+    const std::vector<Draw> draws = draws_of(mix.parts, doubt, wetness, count, seed);
+    const Fit fit = fit_of(draws, doubt.sigma_of_first());
+    const PointFinder finder(draws, fit, doubt.sigma_of_first(), least);
+    return {finder.point(0.05), finder.point(0.5), finder.point(0.95)};
 }
 
 }  // namespace baitwright

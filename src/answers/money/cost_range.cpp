@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "answers/mix/doubtful_mix.h"
 #include "answers/mix/drawn_solid.h"
-#include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
 #include "quantities/units.h"
 
@@ -13,8 +13,9 @@ namespace baitwright {
 namespace {
 
 constexpr std::size_t cost_points = 256;
-constexpr std::size_t each_solid = 6;  // normals: three for the marks, three for the body
-constexpr std::size_t most_solids = 33;
+constexpr std::size_t shared_normals = 3;  // the day, the hand, the error of memory
+constexpr std::size_t each_solid = 6;      // normals: three for the marks, three for the body
+constexpr std::size_t most_solids = 32;
 
 std::size_t place_of(const std::vector<IngredientNeed>& totals, const std::string& name) {
     const auto found = std::find_if(totals.begin(), totals.end(),
@@ -25,15 +26,17 @@ std::size_t place_of(const std::vector<IngredientNeed>& totals, const std::strin
 /// A feed with what a draw needs of it, all looked up beforehand.
 struct DrawnFeed {
     const FeedNeed* need;
-    MixNumbers numbers;                          // the densities and sizes of the last draw in it
-    std::vector<DoubtfulPart> takers;            // the parts that take water
+    MixNumbers numbers;    // the densities and sizes of the last draw in it
+    DoubtfulMix doubtful;  // the parts that take water
+    SharedDoubt shared;
     std::vector<DoubtfulBody> bodies;            // a solid each
     std::vector<std::size_t> solids, additives;  // their places among the totals
 
     DrawnFeed(const FeedNeed& feed, const std::vector<IngredientNeed>& totals)
         : need(&feed),
           numbers(numbers_of(feed.fed.mix)),
-          takers(doubtful_parts(feed.fed.mix)),
+          doubtful(doubtful_mix(feed.fed.mix)),
+          shared(doubtful.hand),
           bodies(doubtful_bodies(feed.fed.mix)) {
         const ResolvedMix& mix = feed.fed.mix;
         for (const SolidPart& part : mix.solids) solids.push_back(place_of(totals, part.ingredient.name));
@@ -42,10 +45,10 @@ struct DrawnFeed {
     }
 
     void draw(const std::vector<double>& normals) {
-        const double hand = std::exp(log_normal_sigma(hand_spread) * normals[0]);
-        for (const DoubtfulPart& part : takers)
+        const MarkFactors factors = shared.draw(normals.data());
+        for (const DoubtfulPart& part : doubtful.parts)
             if (solids[part.solid] < most_solids)
-                numbers.solids[part.solid].marks = drawn_marks(part, hand, at(normals, solids[part.solid]));
+                numbers.solids[part.solid].marks = drawn_marks(part, factors, at(normals, solids[part.solid]));
         for (std::size_t i = 0; i < solids.size(); ++i)
             if (solids[i] < most_solids) bodies[i].draw(numbers.solids[i], at(normals, solids[i]) + 3);
     }
@@ -58,7 +61,7 @@ struct DrawnFeed {
     }
 
     static const double* at(const std::vector<double>& normals, std::size_t solid) {
-        return &normals[1 + each_solid * solid];
+        return &normals[shared_normals + each_solid * solid];
     }
 };
 
@@ -88,7 +91,7 @@ Range<double> used_range(const UnrolledStrategy& unrolled, const std::vector<Pri
     std::vector<DrawnFeed> feeds;
     for (const FeedNeed& feed : unrolled.feeds) feeds.emplace_back(feed, unrolled.totals);
     const std::vector<Mass> fixed = fixed_needs(unrolled);
-    QuasiRandomNormals draws(1 + each_solid * std::min(most_solids, unrolled.totals.size()), seed);
+    QuasiRandomNormals draws(shared_normals + each_solid * std::min(most_solids, unrolled.totals.size()), seed);
     std::vector<double> normals(draws.coordinates()), used;
     for (std::size_t point = 0; point < cost_points; ++point) {
         draws.next(normals);
