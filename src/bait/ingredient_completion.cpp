@@ -110,7 +110,7 @@ void complete_shape(Ingredient& i) {
     }
     if (i.kind == IngredientKind::pellet) {
         derive<Ratio>(i.capacity, 1.0, 0.3, "usual 1.0 g/g");
-        derive(i.diffusivity, 2e-10 * square_metre_per_second, 0.5, "usual for a pressed pellet");
+        derive(i.diffusivity, 2.5e-10 * square_metre_per_second, 0.5, "usual for a pressed pellet");
         derive(i.activation_energy, 35.0 * kilojoule_per_mole, 0.4, "usual 35 kJ/mol");
     }
     derive(i.particle_size, usual_size(i.kind), 0.4, "usual for the kind");

@@ -13,6 +13,8 @@ namespace baitwright {
 namespace {
 
 constexpr double shortest_soak = 1e-6;
+// Below these the forms for short times hold: what they leave out is exp(-1/Fo), for the cylinder Fo^2/8.
+constexpr double sheet_short = 0.02, cylinder_short = 1e-5, sphere_short = 0.01;
 constexpr double shortest_drain = 1e-8;
 constexpr double negligible_exponent = 39;  // exp(-39) = 1e-17
 constexpr int kept_eigenvalues = 32;
@@ -74,10 +76,21 @@ Eigenvalues first_eigenvalues(Find find) {
 }
 
 /// The m-th closed shape, 1 in the middle, at mu times the distance from there.
-double shape_value(BodyShape shape, double at) {
+double closed_shape(BodyShape shape, double at) {
     if (shape == BodyShape::sheet) return std::cos(at);
     if (shape == BodyShape::cylinder) return boost::math::cyl_bessel_j(0, at, in_doubles);
     return at > 0 ? std::sin(at) / at : 1;
+}
+
+double find_closed_at_surface(BodyShape shape, int m) {
+    return closed_shape(shape, closed_eigenvalue(shape, m));
+}
+
+/// What the m-th closed shape has at the surface, kept like the eigenvalues.
+double closed_at_surface(BodyShape shape, int m) {
+    static const Eigenvalues first = first_eigenvalues(find_closed_at_surface);
+    return m <= kept_eigenvalues ? first[static_cast<std::size_t>(shape)][static_cast<std::size_t>(m - 1)]
+                                 : find_closed_at_surface(shape, m);
 }
 
 }  // namespace
@@ -92,6 +105,20 @@ double closed_eigenvalue(BodyShape shape, int m) {
     static const Eigenvalues first = first_eigenvalues(find_closed);
     return m <= kept_eigenvalues ? first[static_cast<std::size_t>(shape)][static_cast<std::size_t>(m - 1)]
                                  : find_closed(shape, m);
+}
+
+Ratio missing_after_soak(BodyShape shape, Ratio fourier_number) {
+    const double fourier = fourier_number, root = std::sqrt(fourier / std::numbers::pi);
+    if (shape == BodyShape::sheet && fourier < sheet_short) return 1 - 2 * root;
+    if (shape == BodyShape::cylinder && fourier < cylinder_short) return 1 - 4 * root + fourier + root * fourier / 3;
+    if (shape == BodyShape::sphere && fourier < sphere_short) return 1 - 6 * root + 3 * fourier;
+    double sum = 0;
+    for (int n = 1;; ++n) {
+        const double lambda = held_eigenvalue(shape, n), lambda_squared = lambda * lambda,
+                     exponent = lambda_squared * fourier;
+        sum += std::exp(-exponent) / lambda_squared;
+        if (exponent > negligible_exponent) return 2 * dimensions(shape) * sum;
+    }
 }
 
 SoakedBody::SoakedBody(BodyShape shape, Ratio fourier_number) : shape_(shape) {
@@ -114,7 +141,7 @@ double SoakedBody::sum_with(double mu_squared) const {
 
 SoakedBody::DrainTerm SoakedBody::drain_term(int m) const {
     const double mu = closed_eigenvalue(shape_, m), at_surface = 4 * sum_with(mu * mu);
-    return {mu, at_surface / shape_value(shape_, mu), at_surface};
+    return {mu, at_surface / closed_at_surface(shape_, m), at_surface};
 }
 
 /// As it comes out of the water: nothing is missing at the surface; the core by the soak's own series.
@@ -145,29 +172,12 @@ Ratio SoakedBody::missing_at(Place place, Ratio drained) const {
     }
 }
 
-SoakedBody::Ends SoakedBody::missing_ends(Ratio drained) const {
-    if (!(drained > shortest_drain)) return {missing_core(drained), missing_surface(drained)};
-    double core = mean_, surface = mean_;
-    for (std::size_t m = 1;; ++m) {
-        const DrainTerm term = m <= drain_.size() ? drain_[m - 1] : drain_term(static_cast<int>(m));
-        const double exponent = term.mu * term.mu * drained, decay = std::exp(-exponent);
-        core += term.core * decay;
-        surface += term.surface * decay;
-        if (exponent > negligible_exponent) return {core, surface};
-    }
-}
-
-Ratio SoakedBody::drained_by_slowest(Ratio from_mean) const {
-    const DrainTerm& slowest = drain_.front();
-    return std::max(0.0, std::log(std::abs(slowest.core) / from_mean)) / (slowest.mu * slowest.mu);
-}
-
 Ratio SoakedBody::missing_inside(Ratio distance, Ratio drained) const {
     double missing = mean_;
     for (std::size_t m = 1;; ++m) {
         const DrainTerm term = m <= drain_.size() ? drain_[m - 1] : drain_term(static_cast<int>(m));
         const double exponent = term.mu * term.mu * drained;
-        missing += term.core * shape_value(shape_, term.mu * distance) * std::exp(-exponent);
+        missing += term.core * closed_shape(shape_, term.mu * distance) * std::exp(-exponent);
         if (exponent > negligible_exponent) return missing;
     }
 }

@@ -36,14 +36,6 @@ public:
     [[nodiscard]] Ratio missing_mean() const { return mean_; }
     [[nodiscard]] Ratio missing_core(Ratio drained) const { return missing_at(Place::core, drained); }
     [[nodiscard]] Ratio missing_surface(Ratio drained) const { return missing_at(Place::surface, drained); }
-    /// Core and surface at once, which costs little more than one of them; for drained > 1e-8.
-    struct Ends {
-        Ratio core, surface;
-    };
-    [[nodiscard]] Ends missing_ends(Ratio drained) const;
-    /// The time at which the slowest way of evening out alone would leave the core this far from the mean: where to
-    /// look for the real one.
-    [[nodiscard]] Ratio drained_by_slowest(Ratio from_mean) const;
     /// At a distance from the middle, 0 to 1 in units of the reach, once it has been drained for a while (tau >= 1e-6).
     [[nodiscard]] Ratio missing_inside(Ratio distance, Ratio drained) const;
 
@@ -66,6 +58,13 @@ private:
     std::vector<DrainTerm> drain_;  // the first few; later ones are worked out when a very short time needs them
     double mean_ = 0;
 };
+
+/// What is missing on average after the soak alone, without what `SoakedBody` gets ready for the draining. At short
+/// times by the forms for those: 1 - 2 sqrt(Fo/pi) for the sheet, 1 - 4 sqrt(Fo/pi) + Fo + Fo^1.5/(3 sqrt(pi)) for the
+/// cylinder, 1 - 6 sqrt(Fo/pi) + 3 Fo for the sphere.
+/// **Source**: Crank 1975, eq. 4.20, 5.24, 6.22 (from memory). **Valid for**: Fo >= 0, any. **Test**: rows of
+/// `tests/reference/crank_series.csv`.
+Ratio missing_after_soak(BodyShape shape, Ratio fourier_number);
 
 /// The m-th eigenvalue (m from 1) of the body with its surface held, and with its surface closed, to 1e-14.
 /// **Source**: zeros of J0 and J1: McMahon's expansion, Abramowitz & Stegun 1964, 9.5.12 (from memory), Boost below the

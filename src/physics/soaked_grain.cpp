@@ -5,20 +5,19 @@
 #include <cmath>
 #include <numbers>
 
-#include "physics/diffusion_in_sphere.h"
+#include "quantities/fault.h"
 
 namespace baitwright {
 
 namespace {
 
-constexpr double sphere_like = 0.25;
-constexpr double shortest = 1e-6;  // Fourier number from which the series are used
+constexpr double shortest = 1e-6;  // Fourier number from which a body can be drained
 
 Area squared(Length length) {
     return length * length;
 }
 
-/// The root of a function that is below zero at the low end and above it at the high one.
+/// The root of a function that rises from below zero at the low end to above it at the high one.
 template <class Function>
 double root_between(Function&& function, double low, double high) {
     std::uintmax_t steps = 100;
@@ -28,42 +27,37 @@ double root_between(Function&& function, double low, double high) {
     return 0.5 * (a + b);
 }
 
-/// What is missing on average; through a skin too thin for the series it goes by the surface alone.
-double missing_mean(BodyShape shape, double fourier) {
-    if (fourier >= shortest) return SoakedBody(shape, fourier).missing_mean();
-    const double surface_to_volume = shape == BodyShape::sheet ? 1 : 2;  // in units of the reach
-    return 1 - surface_to_volume * 2 * std::sqrt(fourier / std::numbers::pi);
-}
-
 }  // namespace
-
-bool soaks_as_sphere(GrainSize size) {
-    return std::abs(size.length / size.diameter - 1) <= sphere_like + 1e-9;
-}
 
 Ratio grain_uptake(GrainSize size, Area diffused) {
     if (!(diffused > Area{})) return 0.0;
-    if (soaks_as_sphere(size)) return sphere_uptake(diffused / squared(0.5 * size.diameter));
-    return 1 - missing_mean(BodyShape::cylinder, diffused / squared(0.5 * size.diameter)) *
-                   missing_mean(BodyShape::sheet, diffused / squared(0.5 * size.length));
+    return 1 - missing_after_soak(BodyShape::cylinder, diffused / squared(0.5 * size.diameter)) *
+                   missing_after_soak(BodyShape::sheet, diffused / squared(0.5 * size.length));
 }
 
 Area diffused_for_uptake(GrainSize size, Ratio share) {
-    const Area reach = squared(0.5 * size.diameter);
-    if (soaks_as_sphere(size) || !(share > 0 && share < 1)) return fourier_number_of_uptake(share) * reach;
-    const Area scale = squared(0.5 * std::min(size.diameter, size.length));
-    double late = 0.1;
-    while (grain_uptake(size, late * scale) < share) late *= 2;
-    return root_between([&](double fourier) { return grain_uptake(size, fourier * scale) - share; }, 0.0, late) * scale;
+    if (share <= 0) return {};
+    if (!(share < 1))
+        throw InputError("out-of-range", "full saturation is reached only after endless time",
+                         "ask for less than 100 %");
+    // The uptake goes nearly with the square root of time, by the surface over the volume at first: s is that root.
+    const auto excess = [&](double s) { return grain_uptake(size, Area::from_si(s * s)) - share; };
+    const double surface_to_volume = (4.0 / size.diameter + 2.0 / size.length).si();
+    double early = 0.999 * 0.5 * std::sqrt(std::numbers::pi) * share / surface_to_volume, late = 1.2 * early;
+    while (excess(late) < 0) {
+        early = late;
+        late *= 1.2;
+    }
+    const double root = root_between(excess, early, late);
+    return Area::from_si(root * root);
 }
 
 SoakedGrain::SoakedGrain(GrainSize size, Area diffused)
     : size_(size),
       mean_(grain_uptake(size, diffused)),
-      round_{squared(0.5 * size.diameter), SoakedBody(soaks_as_sphere(size) ? BodyShape::sphere : BodyShape::cylinder,
-                                                      diffused / squared(0.5 * size.diameter))} {
+      round_{squared(0.5 * size.diameter), SoakedBody(BodyShape::cylinder, diffused / squared(0.5 * size.diameter))} {
     const Area reach_squared = squared(0.5 * size.length);
-    if (!soaks_as_sphere(size) && diffused / reach_squared >= shortest)  // else the ends are too far off to matter
+    if (diffused / reach_squared >= shortest)
         ends_ = Side{reach_squared, SoakedBody(BodyShape::sheet, diffused / reach_squared)};
 }
 
@@ -73,30 +67,27 @@ Ratio SoakedGrain::core(Area drained) const {
 }
 
 Ratio SoakedGrain::surface(Area drained) const {
-    const Ratio round = drained / round_.reach_squared;
-    if (!ends_) return 1 - round_.body.missing_surface(round);
-    const Ratio ends = drained / ends_->reach_squared;
-    if (size_.length < size_.diameter) return 1 - round_.body.missing_core(round) * ends_->body.missing_surface(ends);
-    return 1 - round_.body.missing_surface(round) * ends_->body.missing_core(ends);
+    const double side = round_.body.missing_surface(drained / round_.reach_squared);
+    if (!ends_) return 1 - side;
+    const double end = ends_->body.missing_surface(drained / ends_->reach_squared);
+    const double ends_share = size_.diameter / (2.0 * size_.length + size_.diameter);
+    return 1 - (1 - ends_share) * side * ends_->body.missing_mean() - ends_share * round_.body.missing_mean() * end;
 }
 
 Ratio SoakedGrain::unevenness(Area drained) const {
-    if (!ends_) {
-        const SoakedBody::Ends missing = round_.body.missing_ends(drained / round_.reach_squared);
-        const double missing_mean = 1 - mean_;
-        return std::max(std::abs(missing_mean - missing.surface), std::abs(missing.core - missing_mean)) / mean_;
-    }
     return std::max(std::abs(surface(drained) - mean()), std::abs(mean() - core(drained))) / mean();
 }
 
 Area SoakedGrain::drained_until(Ratio wanted) const {
     if (unevenness(Area{}) <= wanted) return {};
     const auto excess = [&](double tau) { return wanted - unevenness(tau * round_.reach_squared); };
-    // Nearly always the slowest way of evening out is what is waited for; else the root is sought from both sides.
-    const double guess = std::max(0.01, double(round_.body.drained_by_slowest(wanted * mean_)));
-    double early = 0.98 * guess, late = 1.02 * guess;
-    while (early > 1e-9 && excess(early) > 0) early *= 0.5;
-    while (excess(late) < 0) late *= 2;
+    double late = 0.1;
+    while (excess(late) < 0) late *= 1.5;
+    double early = late / 1.5;
+    while (early > 1e-9 && excess(early) > 0) {
+        late = early;
+        early /= 1.5;
+    }
     return root_between(excess, early > 1e-9 ? early : 0.0, late) * round_.reach_squared;
 }
 

@@ -7,22 +7,25 @@
 
 namespace baitwright {
 
-/// A pellet as it was cut: a cylinder.
+/// A pellet as it was cut: a cylinder, whatever its length.
 struct GrainSize {
     Length diameter, length;
 };
 
-/// Whether it soaks as a sphere of its diameter, which has the ratio of volume to surface of a cylinder as long as it
-/// is thick: so where length and diameter differ by at most a quarter.
-bool soaks_as_sphere(GrainSize size);
-
 /// A pellet after a soak, told by what has diffused, D t: what it holds, as shares of its capacity, on average, in the
-/// core and at the surface, from the moment it is drained. Longer or flatter pellets go by the product of a long
-/// cylinder and a sheet; their surface is the middle of the larger face (the side of a long pellet, the end of a flat
-/// one).
+/// core and outside, from the moment it is drained.
+///
+/// What is missing in a short cylinder is the product of what is missing in a long one, C(r), and in a sheet as thick
+/// as it is long, Z(z). That holds while it stands drained too: the soaked profile is such a product, and with no water
+/// through any face C and Z each even out by themselves. So with C, Z in the core, at the surface and on average (which
+/// standing does not change)
+///     missing on average  C_mean Z_mean
+///     missing in the core  C_core Z_core
+///     missing outside, the mean over all its faces  (2 L C_surface Z_mean + d C_mean Z_surface) / (2 L + d)
+/// with d the diameter and L the length. Outside it only dries while it stands, and the core only gets wetter.
 /// **Source**: the product solution, Crank 1975, section 2.5 after Newman 1936 (from memory).
 /// **Valid for**: D t of at least a millionth of the radius squared; throws InputError "out-of-range" below. **Test**:
-/// `tests/physics/soaked_grain_test.cpp`.
+/// `tests/reference/soaked_grain.csv` (SciPy's integrator on the finite cylinder itself, which knows of no product).
 class SoakedGrain {
 public:
     SoakedGrain(GrainSize size, Area diffused);
@@ -30,7 +33,7 @@ public:
     [[nodiscard]] Ratio mean() const { return mean_; }
     [[nodiscard]] Ratio core(Area drained) const;
     [[nodiscard]] Ratio surface(Area drained) const;
-    /// How far core and surface are from the mean, the larger, as a share of the mean; never rises with time.
+    /// How far core and outside are from the mean, the larger, as a share of the mean; never rises with time.
     [[nodiscard]] Ratio unevenness(Area drained) const;
     /// What must diffuse, drained, until the unevenness is at most this (above 0).
     [[nodiscard]] Area drained_until(Ratio unevenness) const;
@@ -42,8 +45,8 @@ private:
     };
     GrainSize size_;
     Ratio mean_;
-    Side round_;                ///< the sphere, or the cylinder
-    std::optional<Side> ends_;  ///< the sheet
+    Side round_;                ///< the long cylinder
+    std::optional<Side> ends_;  ///< the sheet; none where the ends are too far off to matter
 };
 
 /// The share of capacity a pellet has taken up once D t has diffused under water; 0 for none.

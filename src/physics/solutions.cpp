@@ -28,23 +28,26 @@ constexpr std::array<Knot, 12> salt_density{{{0, pure_water},
                                              {0.20, 1147.8},
                                              {0.26, 1197.2},
                                              {0.264, 1200.5}}};
-constexpr std::array<Knot, 9> glycerol_density{{{0, pure_water},
-                                                {0.1, 1.02395 * pure_water},
-                                                {0.2, 1.0488 * pure_water},
-                                                {0.3, 1.0747 * pure_water},
-                                                {0.5, 1.12845 * pure_water},
-                                                {0.6, 1.15605 * pure_water},
-                                                {0.7, 1.18355 * pure_water},
-                                                {0.8, 1.2109 * pure_water},
-                                                {1.0, 1261.1}}};
-constexpr std::array<Knot, 8> sucrose_density{{{0, pure_water},
+constexpr std::array<Knot, 11> glycerol_density{{{0, pure_water},
+                                                 {0.1, 1.02395 * pure_water},
+                                                 {0.2, 1.0488 * pure_water},
+                                                 {0.3, 1.0747 * pure_water},
+                                                 {0.4, 1.10135 * pure_water},
+                                                 {0.5, 1.12845 * pure_water},
+                                                 {0.6, 1.15605 * pure_water},
+                                                 {0.7, 1.18355 * pure_water},
+                                                 {0.8, 1.2109 * pure_water},
+                                                 {0.9, 1.23755 * pure_water},
+                                                 {1.0, 1.26362 * pure_water}}};
+constexpr std::array<Knot, 9> sucrose_density{{{0, pure_water},
                                                {0.1, 1038.1},
                                                {0.2, 1081.0},
                                                {0.3, 1127.0},
                                                {0.4, 1176.4},
                                                {0.5, 1229.6},
                                                {0.6, 1286.4},
-                                               {0.667, 1326.0}}};
+                                               {0.66, 1322.4},
+                                               {0.72, 1359.9}}};
 
 // Molality of sodium chloride against water activity at 25 degC.
 constexpr std::array<Knot, 9> salt_activity{{{0, 1},
@@ -91,6 +94,12 @@ std::string_view name_of(Solute solute) {
 
 Ratio highest_fraction(Solute solute) {
     return densities(solute).back().x;
+}
+
+Ratio soluble_fraction(Solute solute, Temperature water) {
+    if (solute != Solute::sucrose) return highest_fraction(solute);
+    const double t = water.in_celsius();
+    return 0.01 * (64.447 + t * (0.08222 + t * (1.6169e-3 - t * (1.558e-6 + 4.63e-8 * t))));
 }
 
 Density solution_density(Solute solute, Ratio fraction) {

@@ -20,6 +20,12 @@ std::string leaves_line(const DryAnswer& answer) {
     return fmt::format("It is drier than {} after {} to {}.", answer.feel, shown_time(*soonest), shown_time(*latest));
 }
 
+std::string alone_line(const DryAnswer& answer) {
+    const std::string lost = shown_range(answer.lost);
+    if (answer.becomes == answer.feel) return fmt::format("Left alone it loses {} and stays {}.", lost, answer.feel);
+    return fmt::format("Left alone it loses {} and could end up {}.", lost, answer.becomes);
+}
+
 Told dry_told(const DryAnswer& answer) {
     Told told;
     told.title(fmt::format("{}, {}: {} dry, wetted, {} {} for {}", answer.recipe, answer.feel,
@@ -28,10 +34,8 @@ Told dry_told(const DryAnswer& answer) {
     told.line("Loses",
               shown_range(answer.loss_per_hour) + " of water an hour: less in still air, more with the wind on it.");
     if (answer.until_it_leaves.low) told.line("Leaves", leaves_line(answer));  // else a warning tells of it
-    told.line("Spray",
-              fmt::format(
-                  "Give it back {} over that time, little and often, and turn it over. Left alone it could end up {}.",
-                  shown_range(answer.to_spray), answer.becomes));
+    told.line("Spray", fmt::format("Give it back {} over that time, little and often, and turn it over. {}",
+                                   shown_range(answer.to_spray), alone_line(answer)));
     told.line(
         "How sure",
         "Weigh the tub: what it has lost is what it needs back (baitwright water works from the weight). This is an estimate; shade, "
@@ -52,6 +56,7 @@ Json dry_json(const DryAnswer& answer) {
     json["minutes_to_leave_feel"] = {{"low", minutes(answer.until_it_leaves.low)},
                                      {"high", minutes(answer.until_it_leaves.high)}};
     json["water_to_spray_g"] = {{"low", answer.to_spray.low.in(gram)}, {"high", answer.to_spray.high.in(gram)}};
+    json["water_lost_g"] = {{"low", answer.lost.low.in(gram)}, {"high", answer.lost.high.in(gram)}};
     json["wetness_after"] = {{"low", double(answer.wetness_after_high)}, {"high", double(answer.wetness_after_low)}};
     return json;
 }

@@ -196,8 +196,9 @@ std::string batch_text(const PlannedBatch& batch) {
 
 std::string soak_text_of(const PlannedSoak& soak) {
     if (soak.strokes > 0)
-        return fmt::format("{}: {} ({:.0f} strokes of the pump; drop three in a glass).", soak.name,
-                           shown_weighed(soak.dry), double(soak.strokes));
+        return fmt::format("{}: {} ({}{} strokes of the pump; drop three in a glass).", soak.name,
+                           shown_weighed(soak.dry), soak.lots > 1 ? fmt::format("{} equal lots, ", soak.lots) : "",
+                           soak.strokes);
     return fmt::format("{}: {} dry, {} under water, {} drained until ready; {} then.", soak.name,
                        shown_mass(kitchen_mass(soak.dry)), shown_soak_time(soak.soak), shown_time(soak.stand),
                        shown_mass(kitchen_mass(soak.wet)));

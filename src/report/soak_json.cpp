@@ -82,7 +82,7 @@ Json pumped_json(const PumpedAnswer& pumped) {
     put_stroke(json, pumped.at);
     json["fewest_strokes"] = number_or_null(pumped.fewest);
     json["fewest_strokes_nearly_all"] = number_or_null(pumped.fewest_sure);
-    json["boils_after_strokes"] = pumped.boils_after;
+    json["lots"] = pumped.lots;
     json["free_volume_ml"] = pumped.free_volume.in(millilitre);
     json["by_stroke"] = Json::array();
     for (const StrokeAnswer& stroke : pumped.by_stroke) {

@@ -175,12 +175,17 @@ std::string strokes_line(const PumpedAnswer& pumped) {
     return text;
 }
 
+std::string pour_line(const PumpedAnswer& pumped, Temperature water) {
+    const std::string lots = pumped.lots > 1 ? fmt::format("in {} equal lots, on each ", pumped.lots) : "";
+    return fmt::format(
+        "{}at least {} of water at {}, 1 cm over them. They float: hold them under. That leaves {} of air to draw off.",
+        lots, shown_water(kitchen_water(pumped.pour / pumped.lots)), shown_temperature(water),
+        shown_volume(pumped.free_volume));
+}
+
 void tell_pumped(Told& told, const PumpedAnswer& pumped, const SoakAnswer& answer) {
     told.title(amount_text(pumped));
-    told.line("Pour on",
-              fmt::format("at least {} of water at {}; all must lie under it. That leaves {} of air in the vessel.",
-                          shown_water(kitchen_water(pumped.pour)), shown_temperature(answer.water),
-                          shown_volume(pumped.free_volume)));
+    told.line("Pour on", pour_line(pumped, answer.water));
     tell_additives(told, pumped);
     told.line("Pump", fmt::format("{} That is with {} a stroke and a vessel of {}; put in your own if they differ.",
                                   strokes_line(pumped), shown_volume(pumped.stroke), shown_volume(pumped.vessel)));
@@ -196,9 +201,9 @@ void tell_pumped(Told& told, const PumpedAnswer& pumped, const SoakAnswer& answe
     told.line(
         "Why",
         fmt::format(
-            "Each stroke takes the same share of the air that is left, so the last ones take little; from {} on the water itself "
-            "boils at {:.1f} kPa and gives the pump only vapour.",
-            pumped.boils_after, pumped.vapour.in(kilopascal)));
+            "Each stroke takes the same share of the air that is left, so the last ones take little. Below {:.1f} kPa it "
+            "never gets: that is the water's own vapour.",
+            pumped.vapour.in(kilopascal)));
     told.line("Result",
               fmt::format("about {} and {} once drained.", shown_mass(kitchen_mass(pumped.wet())), wet_line(pumped)));
     tell_keeping(told, pumped);

@@ -31,8 +31,10 @@ SoakedAnswer only_soaked(const SoakRequest& request) {
 // Common practice, no source: 4 mm pellets soak 5-6 min and stand 20-30; at 15 degC, by the defaults.
 TEST_CASE("a soak of 4 mm pellets takes what anglers give it") {
     const SoakedAnswer answer = only_soaked(soak_of("fishmeal pellet 4 mm", 1.0 * kilogram));
-    CHECK(answer.soak.middle.in(minute) == Approx(6).epsilon(0.02));
-    CHECK(answer.stand_ready.middle.in(minute) == Approx(25).epsilon(0.02));
+    CHECK(answer.soak.middle.in(minute) > 5);
+    CHECK(answer.soak.middle.in(minute) < 6);
+    CHECK(answer.stand_ready.middle.in(minute) > 20);
+    CHECK(answer.stand_ready.middle.in(minute) < 30);
     CHECK(answer.uptake == Approx(0.4));
 }
 
@@ -195,6 +197,16 @@ TEST_CASE("salt and glycerol together hold back more than either alone") {
     // Ross: the product; a little less, since what is stirred in takes the place of water.
     CHECK(*only_soaked(request).water_activity < glycerol * salt);
     CHECK(*only_soaked(request).water_activity > 0.98 * glycerol * salt);
+}
+
+// By the solubility of sucrose: 64.4 % at 0 degC, 70.2 % at 40 (tests/reference/sucrose_solubility.csv).
+TEST_CASE("sugar that warm water dissolves is too much for cold") {
+    SoakRequest request = soak_of("fishmeal micro pellet 2 mm", 1.0 * kilogram, 40);
+    const double water = only_soaked(request).pour.in(gram);
+    request.in_the_water.push_back({"sugar", 0.68 / 0.32 * water * gram});
+    CHECK_FALSE(warns(soaked(request), "undissolved"));
+    request.water = Temperature::from_celsius(5);
+    CHECK(warns(soaked(request), "undissolved"));
 }
 
 TEST_CASE("a dose over the label is answered, and the answer is no") {

@@ -24,6 +24,7 @@ inline const Shelf& soaking_shelf() {
         Filled() : MemoryShelf(&draft::shelf()) {
             put(expander("expander 4 mm", 4));
             put(expander("expander 6 mm", 6));
+            put(expander("expander 14 mm", 14));
             put(expander("cork pellet", 6, 0.1));
             Ingredient salt = draft::shelf().ingredient("salt");
             salt.solute = "salt";
@@ -31,6 +32,10 @@ inline const Shelf& soaking_shelf() {
             Ingredient glycerol = draft::shelf().ingredient("glycerol");
             glycerol.solute = "glycerol";
             put(glycerol);
+            Ingredient sugar = salt;
+            sugar.name = "sugar";
+            sugar.solute = "sucrose";
+            put(sugar);
             Ingredient dye = draft::shelf().ingredient("betaine powder");
             dye.name = "red dye";
             dye.label_dose = parse_dose_rate("5 g per kg dry");

@@ -78,9 +78,10 @@ void whole_doubt(benchmark::State& state) {
 }
 BENCHMARK(whole_doubt)->Unit(benchmark::kMicrosecond);
 
-/// A sphere of 2 mm radius soaked to 40 % and stood until ready and until even; the counters are Fourier numbers.
+/// A pellet of 4 mm, 1.2 times as long, soaked to 40 % and stood until ready and until even; the counters are Fourier
+/// numbers by its radius.
 void soak_and_stand(benchmark::State& state) {
-    const GrainSize size{4.0 * millimetre, 4.0 * millimetre};
+    const GrainSize size{4.0 * millimetre, 4.8 * millimetre};
     Area soaked, ready, even;
     for ([[maybe_unused]] auto round : state) {
         soaked = diffused_for_uptake(size, 0.4);

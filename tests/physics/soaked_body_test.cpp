@@ -32,6 +32,7 @@ TEST_CASE("what a body takes up under water agrees with Crank's series to ten di
         CAPTURE(row.at("shape"), row.at("fourier"), row.at("source"));
         const double fourier = number(row, "fourier"), expected = number(row, "taken_up");
         CHECK(std::abs(1 - SoakedBody(shape_called(row.at("shape")), fourier).missing_mean() - expected) < 1e-10);
+        CHECK(std::abs(1 - missing_after_soak(shape_called(row.at("shape")), fourier) - expected) < 1e-10);
         if (row.at("shape") == "sphere") CHECK(std::abs(sphere_uptake(fourier) - expected) < 1e-10);
     }
 }

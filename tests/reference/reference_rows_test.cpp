@@ -1,6 +1,8 @@
 #include "reference/reference_rows.h"
 
 #include <catch2/catch.hpp>
+#include <filesystem>
+#include <vector>
 
 using namespace baitwright::reference;
 
@@ -22,4 +24,31 @@ TEST_CASE("reference rows that are torn are refused") {
     CHECK_THROWS_WITH(rows_of("a,b\n1\n"), Catch::Contains("number of fields"));
     CHECK_THROWS_WITH(rows_of("a\n\"1\n"), Catch::Contains("does not end"));
     CHECK_THROWS_WITH(rows_of("a\n\"1\"2\n"), Catch::Contains("after a quoted field"));
+}
+
+namespace {
+
+std::string text_of_file(const std::filesystem::path& path) {
+    std::ifstream stream(path, std::ios::binary);
+    std::ostringstream text;
+    text << stream.rdbuf();
+    return text.str();
+}
+
+}  // namespace
+
+TEST_CASE("every table of reference values is read by some test") {
+    const std::filesystem::path tests = std::filesystem::path(BAITWRIGHT_SOURCE_DIR) / "tests";
+    std::string sources;
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(tests))
+        if (entry.path().extension() == ".cpp" || entry.path().extension() == ".h")
+            sources += text_of_file(entry.path());
+    int tables = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(tests / "reference")) {
+        if (entry.path().extension() != ".csv") continue;
+        CAPTURE(entry.path().filename().string());
+        CHECK(sources.find('"' + entry.path().filename().string() + '"') != std::string::npos);
+        ++tables;
+    }
+    CHECK(tables > 40);
 }

@@ -13,12 +13,13 @@ namespace baitwright {
 
 namespace {
 
-Solution solution_of(const Ingredient& additive, Mass mass, Mass water, std::vector<Warning>& warnings) {
+Solution solution_of(const Ingredient& additive, Mass mass, Mass water, Temperature temperature,
+                     std::vector<Warning>& warnings) {
     Solution solution{additive.name, mass / (mass + water), std::nullopt, std::nullopt};
     const auto solute = find_solute(additive.solute);
     if (!solute) return solution;
     const Ratio fraction = solute_share(additive) * mass / (mass + water);
-    if (fraction > highest_fraction(*solute)) {
+    if (fraction > soluble_fraction(*solute, temperature)) {
         warnings.push_back({"undissolved", "so much " + additive.name + " does not dissolve in that water", true});
         return solution;
     }
@@ -108,7 +109,8 @@ DoseAnswer dose_additive(const Shelf& shelf, const AdditiveRequest& request) {
     line.of_label_max = share_of_label(additive, line.mass, ground);
     if (line.of_label_max.value_or(0.0) > 1 + 1e-9)
         answer.warnings.push_back(over_label(additive, line.mass, *line.of_label_max));
-    if (request.water) answer.solution = solution_of(additive, line.mass, answer.water, answer.warnings);
+    constexpr Temperature usual_water = Temperature::from_celsius(15);
+    if (request.water) answer.solution = solution_of(additive, line.mass, answer.water, usual_water, answer.warnings);
     answer.additives.push_back(std::move(line));
     return answer;
 }
@@ -129,7 +131,8 @@ DoseAnswer dose_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest& 
         answer.warnings.push_back({"no-additive", "nothing is dosed into '" + mix.name + "'"});
     if (answer.additives.size() == 1 && answer.water > Mass{}) {
         const Ingredient& only = mix.liquids.empty() ? mix.doses.front().ingredient : mix.liquids.front().ingredient;
-        answer.solution = solution_of(only, answer.additives.front().mass, answer.water, answer.warnings);
+        answer.solution =
+            solution_of(only, answer.additives.front().mass, answer.water, request.water_temperature, answer.warnings);
     }
     return answer;
 }

@@ -13,7 +13,6 @@ namespace baitwright {
 namespace {
 
 constexpr double under_a_lid = 0.1;
-constexpr double warmer_in_the_sun = 8;  // degC
 constexpr Time longest = 48.0 * hour;
 
 void check_request(const DryRequest& r) {
@@ -42,6 +41,30 @@ double lower_edge(const std::vector<Feel>& feels, const std::string& name) {
     return 0;
 }
 
+/// One end of the band: how the tub dries where the air gets that share of Carrier's rate.
+struct TubDrying {
+    DryingCourse course;
+    Mass wetted;
+    Ratio at_first;
+
+    [[nodiscard]] Mass per_hour() const { return course.first_rate() * (1.0 * hour) * wetted; }
+    [[nodiscard]] Mass lost(Time time) const { return (at_first - course.left_after(time)) * wetted; }
+    /// Until it is drier than the edge; nothing where that takes longer than is told.
+    [[nodiscard]] std::optional<Time> time_to(double edge) const {
+        if (!(edge > 0 && per_hour() > Mass{})) return std::nullopt;
+        const Time time = course.time_to(edge);
+        return time <= longest ? std::optional<Time>(time) : std::nullopt;
+    }
+};
+
+TubDrying drying_of(const DryRequest& request, const MixWaterNeed& need, Ratio at_first, Ratio sheltered_to) {
+    const HeatFlux sun = request.in_sun ? sun_on_bait : HeatFlux{};
+    const MassFlux flux = wet_face_loss({request.air, request.humidity, request.wind, sun, sheltered_to});
+    const Mass wetted = need.wetted_share * request.dry_mass;
+    const double open_share = request.covered ? under_a_lid : 1.0;
+    return {{at_first, need.marks.absorption, open_share * (flux * request.face / wetted)}, wetted, at_first};
+}
+
 }  // namespace
 
 DryAnswer dry_out(const Shelf& shelf, const Recipe& recipe, const DryRequest& request) {
@@ -54,10 +77,9 @@ DryAnswer dry_out(const Shelf& shelf, const Recipe& recipe, const DryRequest& re
         throw UsageError("takes-no-water",
                          "nothing in '" + mix.name + "' takes water, so it does not dry out of its feel",
                          "choose a mix of meals or crumbs");
-    const Temperature face = request.in_sun ? request.air + warmer_in_the_sun * kelvin : request.air;
-    const MassFlux flux = carrier_evaporation(face, request.air, request.humidity, request.wind);
-    const double wet_face = std::min<double>(feel.wetness, 1.0) * (request.covered ? under_a_lid : 1.0);
-    const Mass wetted = need.wetted_share * request.dry_mass;
+    const double now = added_water_ratio(need.marks, feel.wetness),
+                 edge = added_water_ratio(need.marks, lower_edge(feels, feel.name));
+    const TubDrying slow = drying_of(request, need, now, still_air_share), fast = drying_of(request, need, now, 1.0);
     DryAnswer answer;
     answer.recipe = mix.name;
     answer.feel = feel.name;
@@ -66,21 +88,15 @@ DryAnswer dry_out(const Shelf& shelf, const Recipe& recipe, const DryRequest& re
     answer.hours = request.hours;
     answer.covered = request.covered;
     answer.in_sun = request.in_sun;
-    const Mass high = wet_face * (flux * request.face * (1.0 * hour)), low = still_air_share * high;
-    answer.loss_per_hour = {low, high};
-    const double now = added_water_ratio(need.marks, feel.wetness),
-                 edge = added_water_ratio(need.marks, lower_edge(feels, feel.name));
-    const auto leaves = [&](Mass loss) -> std::optional<Time> {
-        if (!(loss > Mass{}) || !(edge > 0)) return std::nullopt;
-        const Time time = (now - edge) * wetted / loss * hour;
-        return time <= longest ? std::optional<Time>(time) : std::nullopt;
+    answer.loss_per_hour = {slow.per_hour(), fast.per_hour()};
+    answer.until_it_leaves = {fast.time_to(edge), slow.time_to(edge)};
+    answer.to_spray = {request.hours.in(hour)*slow.per_hour(), request.hours.in(hour)*fast.per_hour()};
+    answer.lost = {slow.lost(request.hours), fast.lost(request.hours)};
+    const auto after = [&](const TubDrying& tub) {
+        return wetness_at(need.marks, tub.course.left_after(request.hours));
     };
-    answer.until_it_leaves = {leaves(high), leaves(low)};
-    const auto lost = [&](Mass loss) { return std::min(request.hours.in(hour)*loss, now * wetted); };
-    answer.to_spray = {lost(low), lost(high)};
-    const auto after = [&](Mass loss) { return wetness_at(need.marks, std::max(0.0, now - lost(loss) / wetted)); };
-    answer.wetness_after_low = after(low);
-    answer.wetness_after_high = after(high);
+    answer.wetness_after_low = after(slow);
+    answer.wetness_after_high = after(fast);
     if (!answer.until_it_leaves.low || !answer.until_it_leaves.high)
         answer.warnings.push_back({"stays", "it may not leave its feel within 48 hours"});
     answer.becomes = feel_of(feels, answer.wetness_after_high).name;

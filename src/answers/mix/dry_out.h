@@ -8,6 +8,7 @@
 #include "answers/shared/warning.h"
 #include "bait/recipe.h"
 #include "bait/shelf.h"
+#include "physics/evaporation.h"
 
 namespace baitwright {
 
@@ -25,12 +26,18 @@ struct DryAnswer {
     LowHigh<Mass> loss_per_hour;
     LowHigh<std::optional<Time>> until_it_leaves;  ///< its feel; nothing where it does not within 48 h
     LowHigh<Mass> to_spray;                        ///< over the time, to keep it as it was
+    LowHigh<Mass> lost;                            ///< over the time, left alone
     std::vector<Warning> warnings;
 };
 
-/// How an open tub dries: free water's evaporation (Carrier's form; in still air less by more than two: the band's
-/// lower end) times min(h, 1). A lid leaves a tenth of it; in the sun the face is 8 degC warmer than the air (both
-/// defaults, from memory). Throws UsageError for what is out of range and what `resolve` throws.
+/// How an open tub dries: as a wet face at the warmth that air and sun give it (`wet_face_loss`); the band's lower end
+/// is for air that its rim keeps nearly still. Below a wetness of 1 the rate falls with what is left, as a crust dries
+/// (`DryingCourse`). A lid leaves a tenth of it; the sun brings `sun_on_bait`. Throws UsageError for what is out of
+/// range and what `resolve` throws. **Test**: `tests/answers/dry_out_test.cpp`.
 DryAnswer dry_out(const Shelf& shelf, const Recipe& recipe, const DryRequest& request);
+
+/// What the sun brings a dark wet mix, all told: of some 600 W/m2 on a bright day in summer, what it does not throw
+/// back or radiate away itself, and with a cloud now and then. Ours.
+inline constexpr HeatFlux sun_on_bait = HeatFlux::from_si(250);
 
 }  // namespace baitwright

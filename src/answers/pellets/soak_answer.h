@@ -73,13 +73,13 @@ struct StrokeAnswer {
 /// Expanders under a pump.
 struct PumpedAnswer : BatchAnswer {
     Volume stroke, vessel;
-    Volume free_volume;  ///< air in the vessel above water and pellets
+    int lots = 1;        ///< equal ones, pumped one after the other
+    Volume free_volume;  ///< air with one lot in the vessel: above the water and in the open pores
     Pressure air, vapour;
     StrokeAnswer at;                      ///< after the strokes asked for, or advised
     std::optional<int> fewest;            ///< strokes at which the usual bag sinks
     std::optional<int> fewest_sure;       ///< at which 95 of 100 bags do
-    int boils_after = 0;                  ///< strokes from which only vapour is drawn
-    std::vector<StrokeAnswer> by_stroke;  ///< 1, 2, ... until the vapour's floor
+    std::vector<StrokeAnswer> by_stroke;  ///< 1, 2, ... until the pores are 99 % full
 };
 
 /// Something to do, before the moment at which all is ready.

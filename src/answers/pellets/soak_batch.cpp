@@ -44,17 +44,18 @@ struct Dissolved {
     Mass in_pellet;
 };
 
-void warn_where_undissolved(const Ingredient& additive, Solute solute, Ratio strength, std::vector<Warning>& warnings) {
-    if (strength * solute_share(additive) > highest_fraction(solute))
+void warn_where_undissolved(const Ingredient& additive, Solute solute, Ratio strength, Temperature water,
+                            std::vector<Warning>& warnings) {
+    if (strength * solute_share(additive) > soluble_fraction(solute, water))
         warnings.push_back({"undissolved", "so much " + additive.name + " does not dissolve in that water", true});
 }
 
-std::optional<Ratio> activity_in(const std::vector<Dissolved>& dissolved, Mass water) {
+std::optional<Ratio> activity_in(const std::vector<Dissolved>& dissolved, Mass water, Temperature temperature) {
     if (dissolved.empty()) return std::nullopt;
     double activity = 1;
     for (const Dissolved& one : dissolved) {
         const Ratio fraction = mass_fraction(one.in_pellet, water);
-        if (fraction > highest_fraction(one.solute)) return std::nullopt;
+        if (fraction > soluble_fraction(one.solute, temperature)) return std::nullopt;
         activity *= water_activity(one.solute, fraction);
     }
     return activity;
@@ -92,8 +93,8 @@ BatchAnswer batch_answer(const Ingredient& pellet, const SoakedBatch& batch, con
             pellet.keeps.frozen};
 }
 
-void steep(const std::vector<Steeped>& additives, Ratio share, SoakMethod method, const Ingredient& pellet,
-           BatchAnswer& batch, std::vector<Warning>& warnings) {
+void steep(const Stirring& stirring, const Ingredient& pellet, BatchAnswer& batch, std::vector<Warning>& warnings) {
+    const auto& [additives, share, method, temperature] = stirring;
     if (additives.empty()) return;
     if (method == SoakMethod::measured) batch.pour = water_beside(additives, share, batch);
     const DoseGround ground{batch.dry, batch.wet(), batch.pour, batch.dry_volume};
@@ -123,11 +124,11 @@ void steep(const std::vector<Steeped>& additives, Ratio share, SoakMethod method
         const auto solute = find_solute(additive.solute);
         if (!solute) continue;
         water += (1 - solute_share(additive)) * in_pellet;
-        warn_where_undissolved(additive, *solute, line.strength, warnings);
+        warn_where_undissolved(additive, *solute, line.strength, temperature, warnings);
         dissolved.push_back({*solute, solute_share(additive) * in_pellet});
     }
     batch.additives = std::move(steeped);
-    batch.water_activity = activity_in(dissolved, water);
+    batch.water_activity = activity_in(dissolved, water, temperature);
 }
 
 }  // namespace baitwright

@@ -12,6 +12,14 @@ struct Steeped {
     std::variant<DoseRate, Mass, Volume> dose;
 };
 
+/// What is stirred into a batch's water, which share of it is this batch's, and the water.
+struct Stirring {
+    const std::vector<Steeped>& additives;
+    Ratio share;
+    SoakMethod method;
+    Temperature water;
+};
+
 /// What a pumped and a soaked batch share: name, amounts, grains, keeping. `batch` tells the water in it.
 BatchAnswer batch_answer(const Ingredient& pellet, const SoakedBatch& batch, const PortionsWanted& portions);
 
@@ -22,7 +30,6 @@ BatchAnswer batch_answer(const Ingredient& pellet, const SoakedBatch& batch, con
 /// UsageError "too-much-additive" where no water is left. Water activities multiply. **Source**: Ross 1975 (from
 /// memory). Solutes of the pellet itself are left out, so that it is an upper bound. Dose over the label: a warning
 /// that makes the answer no.
-void steep(const std::vector<Steeped>& additives, Ratio share, SoakMethod method, const Ingredient& pellet,
-           BatchAnswer& batch, std::vector<Warning>& warnings);
+void steep(const Stirring& stirring, const Ingredient& pellet, BatchAnswer& batch, std::vector<Warning>& warnings);
 
 }  // namespace baitwright

@@ -227,12 +227,12 @@ SoakAnswer soak_pellets(const Shelf& shelf, const SoakRequest& request) {
         caution_words.insert(caution_words.end(), in.cautions.begin(), in.cautions.end());
         if (in.kind == IngredientKind::expander) {
             PumpedAnswer pumped = pump_expanders(in, amounts[i], request);
-            steep(steeped, amounts[i] / all, SoakMethod::covered, in, pumped, answer.warnings);
+            steep({steeped, amounts[i] / all, SoakMethod::covered, request.water}, in, pumped, answer.warnings);
             warn_of_pump(pumped, answer.warnings);
             answer.pumped.push_back(std::move(pumped));
         } else {
             SoakedAnswer soaked = soak_of(in, amounts[i], request);
-            steep(steeped, amounts[i] / all, request.method, in, soaked, answer.warnings);
+            steep({steeped, amounts[i] / all, request.method, request.water}, in, soaked, answer.warnings);
             warn_of_soak(soaked, answer.warnings);
             answer.soaked.push_back(std::move(soaked));
         }

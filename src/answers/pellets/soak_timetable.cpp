@@ -36,7 +36,8 @@ std::vector<SoakTask> soak_timetable(const std::vector<SoakedAnswer>& soaked, co
                            method == SoakMethod::covered ? stand : Time{}, one_batch.pour});
     }
     for (const PumpedAnswer& one_batch : pumped)
-        batches.push_back({one_batch.name, SoakTask::Kind::pump, pumping_time, Time{}, one_batch.pour});
+        batches.push_back(
+            {one_batch.name, SoakTask::Kind::pump, one_batch.lots * pumping_time, Time{}, one_batch.pour});
     std::stable_sort(batches.begin(), batches.end(),
                      [](const Batch& a, const Batch& b) { return a.poured > b.poured; });
     std::vector<SoakTask> tasks;

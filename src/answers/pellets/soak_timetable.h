@@ -12,7 +12,7 @@ namespace baitwright {
 std::vector<SoakTask> soak_timetable(const std::vector<SoakedAnswer>& soaked, const std::vector<PumpedAnswer>& pumped,
                                      SoakMethod method);
 
-/// Pumping a batch and letting it lie until it has drunk. **Source**: default, from memory.
+/// Pumping a lot and letting it lie until it has drunk. **Source**: default, from memory.
 inline constexpr Time pumping_time = Time::from_si(600);
 
 }  // namespace baitwright

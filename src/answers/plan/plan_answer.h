@@ -90,7 +90,7 @@ struct PlannedSoak {
     Mass pour;
     Time soak, stand;
     Mass wet;
-    int strokes = 0;
+    int strokes = 0, lots = 1;  ///< of the pump; equal lots, pumped one after the other
     bool for_the_hook = false;
 };
 

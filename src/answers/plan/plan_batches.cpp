@@ -94,11 +94,10 @@ void fill_soak(PlannedSoak& soak, const Ingredient& pellet, Temperature water) {
     soak.wet = soaked.wet();
 }
 
-/// Many are pumped in lots: the vessel is taken as large as it must be, the strokes are those of a lot.
+/// Many are pumped in lots; the strokes are those of a lot.
 PlannedSoak pumped(const Ingredient& expander, const HookbaitNeed& hook, Temperature water) {
     SoakRequest request;
     request.water = water;
-    request.pump.vessel = std::max(request.pump.vessel, 4.0 * hook.volume);
     const PumpedAnswer answer = pump_expanders(expander, hook.mass, request);
     PlannedSoak soak;
     soak.name = soak.into = hook.name;
@@ -106,6 +105,7 @@ PlannedSoak pumped(const Ingredient& expander, const HookbaitNeed& hook, Tempera
     soak.pour = answer.pour;
     soak.wet = answer.wet();
     soak.strokes = answer.at.strokes;
+    soak.lots = answer.lots;
     soak.for_the_hook = true;
     return soak;
 }

@@ -118,7 +118,7 @@ private:
     }
 
     void pump(const PlannedSoak& soak, Time loaded) {
-        hands_.do_by({job_of(PrepTask::pump, soak.name, pumping_time, soak.pour)}, evening(loaded));
+        hands_.do_by({job_of(PrepTask::pump, soak.name, soak.lots * pumping_time, soak.pour)}, evening(loaded));
     }
 
     /// Ready before the first of what takes it is wetted.
