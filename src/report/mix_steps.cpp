@@ -67,11 +67,13 @@ std::string shape_step(const MixAnswer& answer) {
 std::string creep_step(const MixAnswer& answer, Mass first) {
     const double tubs = answer.tubs.count;
     const Mass most = kitchen_water(answer.doubt->water.high / tubs);
+    const bool poured = first >= 1.0 * gram;
     return fmt::format(
-        "Add the rest a little at a time, about {} and a minute between, until it feels right ({}). Most likely that is "
-        "{} with the first pour; never go past {}.",
-        shown_water(creeping_step(answer.tubs.water_each)), answer.feel,
-        shown_water(std::max(first, kitchen_water(answer.tubs.water_each))), shown_water(most));
+        "Add {} a little at a time, about {} and a minute between, until it feels right ({}). Most likely that is "
+        "{}{}; never go past {}.",
+        poured ? "the rest" : "water", shown_water(creeping_step(answer.tubs.water_each)), answer.feel,
+        shown_water(std::max(first, kitchen_water(answer.tubs.water_each))), poured ? " with the first pour" : "",
+        shown_water(most));
 }
 
 void add_dry_steps(const MixAnswer& answer, std::vector<std::string>& steps) {
@@ -127,10 +129,14 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
         return steps;
     }
     if (answer.water_to_add > Mass{} && answer.doubt) {
-        const Mass first = std::max(kitchen_water(answer.doubt->first_pour / answer.tubs.count), 1.0 * gram);
-        add(fmt::format("Pour in {} of water, stirring all the while.", shown_water(first)));
-        add(fmt::format("Rest {} (water at {}), then rub it through a riddle.", shown_time(answer.rest),
-                        shown_temperature(answer.water_temperature)));
+        const Mass first = kitchen_water(answer.doubt->first_pour / answer.tubs.count);
+        if (first < 1.0 * gram) {
+            add("Rub it through a riddle and feel it before you add any water: it may need none.");
+        } else {
+            add(fmt::format("Pour in {} of water, stirring all the while.", shown_water(first)));
+            add(fmt::format("Rest {} (water at {}), then rub it through a riddle.", shown_time(answer.rest),
+                            shown_temperature(answer.water_temperature)));
+        }
         add(creep_step(answer, first));
     }
     add(shape_step(answer));
