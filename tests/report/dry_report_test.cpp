@@ -21,7 +21,8 @@ DryAnswer dried_from_to(const char* feel, const char* becomes) {
 }
 
 std::string spray_line(const DryAnswer& answer) {
-    for (const Told::Piece& piece : dry_reply(answer).told().pieces())
+    const Told told = dry_reply(answer).told();
+    for (const Told::Piece& piece : told.pieces())
         if (piece.label == "Spray") return piece.text;
     return "";
 }

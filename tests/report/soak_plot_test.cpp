@@ -20,7 +20,7 @@ TEST_CASE("the picture of a soak names its curves and stages in words, and tells
     const std::string svg = soak_plot(draft::soaked(draft::soak_of("fishmeal pellet 4 mm", 1.0 * kilogram)));
     for (const char* words :
          {"average (solid)", "core (dashed)", "outside (dotted)", ">drain<", ">ready<", ">even<",
-          "minutes since the water went on", "fishmeal pellet 4 mm in water at 15 °C", "ready after 30 min"})
+          "minutes since the water went on", "fishmeal pellet 4 mm in water at 15 °C", "ready after 35 min"})
         CHECK(svg.find(words) != std::string::npos);
     CHECK(places_of(svg, "<polyline") == 3);
     CHECK(places_of(svg, "stroke-dasharray") >= 2);  // not told by colour
