@@ -24,7 +24,7 @@ SolidNumbers numbers_of_solid(const Ingredient& i, Preparation prepare, Ratio sh
     n.envelope = i.envelope_density.value;
     n.skeleton = i.skeleton_density.value;
     n.size = i.particle_size.value;
-    n.springy = !is_free_offering(i.kind);
+    n.springy = i.kind == IngredientKind::base || i.kind == IngredientKind::powder;
     return n;
 }
 

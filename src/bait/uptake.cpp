@@ -50,6 +50,12 @@ Time MixUptake::time_to(Ratio share) const {
     return 0.5 * (low + high) * slowest;
 }
 
+Ratio taken_after(const Ingredient& in, Time since_wetting, Temperature water) {
+    if (!takes_water(in.kind) || !(in.uptake_time.value > Time{})) return 1.0;
+    const Time t90 = in.uptake_time.value / arrhenius_factor(uptake_activation, water);
+    return sphere_uptake(fourier_at_t90 * (since_wetting / t90));
+}
+
 std::optional<Time> pores_fill(const Ingredient& in, Ratio share, Temperature water) {
     if (!takes_water(in.kind)) return std::nullopt;
     return fourier_number_of_uptake(share) / fourier_at_t90 *

@@ -31,6 +31,9 @@ private:
     std::vector<Drinker> drinkers_;
 };
 
+/// The share of what it takes that an ingredient has taken so long after it was wetted; 1 where it takes nothing.
+Ratio taken_after(const Ingredient& in, Time since_wetting, Temperature water);
+
 /// How long the pores of an ingredient's grains take to fill by that share (below 1) of what was empty, under water:
 /// the same F and t90. Nothing where it has no uptake of its own (hook pellets: their air must be drawn).
 std::optional<Time> pores_fill(const Ingredient& in, Ratio share, Temperature water);

@@ -15,7 +15,6 @@ namespace baitwright {
 namespace {
 
 constexpr SpecificVolume water_volume = 1.0 * millilitre_per_gram;  // per gram; within 0.2 % from 0 to 20 degC
-constexpr double left_by_a_squeeze = 0.1;                           // of the air in springy pores
 constexpr double densest_fill = 0.97;                               // the last air is never squeezed out by hand
 
 using PackedClasses = boost::container::small_vector<PackedClass, 12>;
@@ -67,17 +66,16 @@ Ratio inside_water(const SolidNumbers& part, Ratio wetness) {
     return std::max(0.0, part.inside * part.marks.absorption * std::min<double>(wetness, 1.0));
 }
 
-/// The air that water has not yet driven out of the pores.
-SpecificVolume pore_air(const SolidNumbers& part, Ratio inside_water) {
-    return std::max(SpecificVolume{}, 1.0 / part.envelope - 1.0 / part.skeleton - inside_water * water_volume);
-}
-
 PackedClass packed(const SolidNumbers& part, Ratio mass, SpecificVolume grain) {
     const double growth = std::cbrt(grain / dry_grain(part));
     return {(mass * grain).in(millilitre_per_gram), part.loose / part.envelope, growth * part.size};
 }
 
 }  // namespace
+
+SpecificVolume pore_air(const SolidNumbers& solid, Ratio inside) {
+    return std::max(SpecificVolume{}, 1.0 / solid.envelope - 1.0 / solid.skeleton - inside * water_volume);
+}
 
 MixWaterNeed water_need(std::span<const SolidNumbers> solids) {
     double share = 0, absorption = 0, slump = 0;
@@ -131,9 +129,8 @@ std::vector<WetGrain> wet_grains(const MixNumbers& mix, const WettedMix& wetted)
     std::vector<WetGrain> grains;
     for (const SolidNumbers& part : mix.solids) {
         const Ratio inside = inside_water(part, wetted.wetness);
-        const SpecificVolume swollen = swollen_grain(part, inside), air = pore_air(part, inside);
-        grains.push_back({part.share, swollen, std::cbrt(swollen / dry_grain(part)), air,
-                          part.springy ? left_by_a_squeeze * air : air});
+        const SpecificVolume swollen = swollen_grain(part, inside);
+        grains.push_back({part.share, swollen, std::cbrt(swollen / dry_grain(part)), inside});
     }
     return grains;
 }

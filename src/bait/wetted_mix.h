@@ -24,7 +24,7 @@ struct SolidNumbers {
     Density loose, envelope, skeleton;
     Length size;
     bool springy =
-        false;  ///< crumb, meal, powder: a squeeze presses the air out of its pores; a pellet or seed is hard
+        false;  ///< crumb, meal, powder: a squeeze presses the air out of its pores; pellet, seed and soil are hard
 };
 
 /// One liquid or powder additive: its grams per gram dry = fixed + by_water x (water to add) + by_wet x (wet mass).
@@ -83,10 +83,15 @@ struct WetGrain {
     Ratio mass;              ///< g per gram of dry mass, as bought
     SpecificVolume swollen;  ///< per gram of its own
     Ratio growth;            ///< of its size
-    SpecificVolume air;      ///< left in its pores, per gram of its own: 1/envelope - 1/skeleton less the water in them
-    SpecificVolume pressed_air;  ///< of it, what a squeeze leaves
+    Ratio inside;            ///< g of water in each gram of it, settled
 };
 std::vector<WetGrain> wet_grains(const MixNumbers& mix, const WettedMix& wetted);
+
+/// The air that so much water inside leaves in the pores, per gram: 1/envelope - 1/skeleton less the water.
+SpecificVolume pore_air(const SolidNumbers& solid, Ratio inside);
+
+/// What a squeeze leaves of that air where the solid is springy. **Source**: ours.
+inline constexpr double left_by_a_squeeze = 0.1;
 
 /// The solids as they lie in that state: squeezed, without nine tenths of the air in the pores of what is springy.
 /// **Source**: ours, so that a ball of 55 mm of liquidised bread weighs 75 to 90 g (common practice, no source).

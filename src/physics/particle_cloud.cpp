@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <boost/math/quadrature/gauss.hpp>
+#include <boost/math/quadrature/gauss_kronrod.hpp>
 #include <boost/math/tools/roots.hpp>
 #include <cmath>
 #include <numbers>
@@ -138,7 +139,11 @@ void ParticleCloud::advance(double r) {
             const double radius = std::sqrt(std::sqrt(fourth(s.r) + cloud_widens / pi * (2 * s.p + s.b * t) * t));
             return 2 * root * tow_.at(Length::from_si(depth_at(radius))).si();
         };
-        carried = took * boost::math::quadrature::gauss<double, 20>::integrate(tow_at, 0.0, 1.0);
+        // Near the bed a river's tow bends and stops: there the step is halved until it is followed.
+        carried =
+            took * (tow_.profile == TowProfile::river
+                        ? boost::math::quadrature::gauss_kronrod<double, 15>::integrate(tow_at, 0.0, 1.0, 12, 1e-9)
+                        : boost::math::quadrature::gauss<double, 20>::integrate(tow_at, 0.0, 1.0));
     }
     stretches_.push_back({s.t + took, r, p, s.b, s.drift + carried});
 }

@@ -1,10 +1,7 @@
 #include "report/drop_extent.h"
 
-#include <utility>
-#include <vector>
+#include <array>
 
-#include "answers/drop/drop_sketch.h"
-#include "quantities/units.h"
 #include "report/display.h"
 
 namespace baitwright {
@@ -15,14 +12,18 @@ bool is_drawn_out(const DropAnswer& answer) {
     return answer.length.most.si() > 1.05 * answer.width.most.si();
 }
 
+TowExtent around(const std::array<Length, 2>& drift, Length width) {
+    return {drift[0] - 0.5 * width, drift[1] + 0.5 * width};
+}
+
 }  // namespace
 
-TowExtent along_tow(const DropAnswer& answer, double share, Length width) {
-    std::vector<std::pair<double, double>> drifts;
-    for (const DropClass& c : answer.classes)
-        if (c.sinks) drifts.emplace_back(c.drift.si(), double(c.share));
-    const auto at = [&](double q) { return point_of(drifts, q) * metre; };
-    return {at(0.5 - share / 2) - 0.5 * width, at(0.5 + share / 2) + 0.5 * width};
+TowExtent half_along_tow(const DropAnswer& answer) {
+    return around(answer.drift_of_half, answer.width.half);
+}
+
+TowExtent most_along_tow(const DropAnswer& answer) {
+    return around(answer.drift_of_most, answer.width.most);
 }
 
 std::string patch_measures(const DropAnswer& answer, Length length, Length width) {

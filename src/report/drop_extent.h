@@ -12,9 +12,10 @@ struct TowExtent {
     [[nodiscard]] Length middle() const { return 0.5 * (from + to); }
 };
 
-/// By the classes that sink: their middle `share`, with half the width of the patch on either side. As long as
-/// `DropAnswer::length`, but where it lies.
-TowExtent along_tow(const DropAnswer& answer, double share, Length width);
+/// Of half and of nine tenths of what sinks, with half the width of the patch on either side: as long as
+/// `DropAnswer::length`, and where it lies.
+TowExtent half_along_tow(const DropAnswer& answer);
+TowExtent most_along_tow(const DropAnswer& answer);
 
 /// "1.3 m long, 0.8 m wide"; "0.8 m across" where it is round.
 std::string patch_measures(const DropAnswer& answer, Length length, Length width);

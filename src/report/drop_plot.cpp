@@ -43,7 +43,7 @@ struct Reach {
 };
 
 void reach_of(const DropAnswer& answer, Reach& reach) {
-    const TowExtent most = along_tow(answer, 0.9, answer.width.most);
+    const TowExtent most = most_along_tow(answer);
     reach.take(most.from, most.to);
     for (const DropClass& c : answer.classes)
         if (c.sinks) reach.take(c.drift - c.radius, c.drift + c.radius);
@@ -94,7 +94,7 @@ void draw_fall(Svg& svg, const DropAnswer& answer, const MetreScale& scale, doub
     if (answer.breaks == Breaks::bottom) return;
     const double radius = std::cbrt(answer.volume.si() * 3 / (4 * std::numbers::pi));
     const FallMark end = answer.fall.empty() ? FallMark{} : answer.fall.back();
-    const TowExtent most = along_tow(answer, 0.9, answer.width.most);
+    const TowExtent most = most_along_tow(answer);
     svg.line({scale.x(end.drift.si() - radius), at(end).second}, {scale.x(most.from.si()), bed}, {120, 1, "2 4"});
     svg.line({scale.x(end.drift.si() + radius), at(end).second}, {scale.x(most.to.si()), bed}, {120, 1, "2 4"});
 }
@@ -182,8 +182,8 @@ void draw_plan(Svg& svg, const DropAnswer& answer, const Frame& frame, const Met
     const double right = frame.right;
     const double middle_y = top + 40 + 0.5 * most_plan;
     svg.text({8, top + 20}, "from above, the same scale", 14);
-    const Length most = along_tow(answer, 0.9, answer.width.most).middle(),
-                 half = along_tow(answer, 0.5, answer.width.half).middle();
+    const Length most = most_along_tow(answer).middle(),
+                 half = half_along_tow(answer).middle();
     draw_outline(svg, scale, middle_y, most, answer.length.most, answer.width.most, {0, 2});
     draw_outline(svg, scale, middle_y, half, answer.length.half, answer.width.half, {0, 2, "6 4"});
     svg.line({scale.x(0), middle_y - 8}, {scale.x(0), middle_y + 8}, {0, 2});

@@ -202,7 +202,7 @@ TEST_CASE("the ranges hold the headline") {
 }
 
 TEST_CASE("a hook pellet is told against the feed's landing") {
-    DropRequest request = cup(250, "soft");
+    DropRequest request = cup(250, "dusty");
     request.hook = "expander 6 mm";
     const DropAnswer answer = dropped(draft::fishmeal_mix(), request);
     REQUIRE(answer.hook);

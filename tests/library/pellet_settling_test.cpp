@@ -29,14 +29,15 @@ double dry_speed(const Ingredient& pellet) {
     return terminal_speed(volume_diameter(pellet), pellet.envelope_density.value, sea(), pellet_sphericity).si();
 }
 
-/// m/s of the middle one of loose pellets as `drop` feeds them: water in the pores, hardly swollen.
+/// m/s of the middle one of loose pellets as `drop` feeds them: dry, with the air in their pores.
 double fed_speed(const std::string& name) {
     Recipe recipe;
     recipe.name = name;
     recipe.parts.push_back({name, 1.0 * kilogram});
     const ResolvedMix mix = resolve(recipe, all_shipped());
     const MixNumbers numbers = numbers_of(mix);
-    const FeedInWater feed = feed_in_water(mix, numbers, wet(numbers, 0.0, 0.0), sea());
+    const FeedInWater feed =
+        feed_in_water(mix, numbers, wet(numbers, 0.0, 0.0), false, Temperature::from_celsius(20), sea());
     return feed.grains.at(feed.grains.size() / 2).settling.si();
 }
 

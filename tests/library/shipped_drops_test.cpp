@@ -16,7 +16,7 @@ using namespace baitwright;
 
 namespace {
 
-const MemoryShelf& shelf() {
+const MemoryShelf& library_shelf() {
     static const auto shipped = shipped_shelf();
     return *shipped;
 }
@@ -37,7 +37,7 @@ DropRequest ball(const std::string& feel, double metres, Squeeze squeeze = Squee
 }
 
 DropAnswer dropped(const std::string& mix, const DropRequest& request) {
-    return drop_feed(shelf(), shelf().recipe(mix), request);
+    return drop_feed(library_shelf(), library_shelf().recipe(mix), request);
 }
 
 Recipe only(const std::string& ingredient) {
@@ -91,7 +91,7 @@ TEST_CASE("beyond tacky the wetter breaks the higher") {
 
 TEST_CASE("the shipped mixes break at many depths: the lively higher, clay and sticky meal deeper") {
     std::vector<double> depths;
-    for (const std::string& name : shelf().recipe_names()) {
+    for (const std::string& name : library_shelf().recipe_names()) {
         const DropAnswer answer = dropped(name, cup("soft", 6));
         if (!answer.raft && !answer.classes.empty()) depths.push_back(std::round(20 * answer.breaks_depth.si()));
     }
@@ -103,10 +103,10 @@ TEST_CASE("the shipped mixes break at many depths: the lively higher, clay and s
 }
 
 TEST_CASE("a heavier binder holds a ball for longer") {
-    Recipe bound = shelf().recipe("silt bed");
+    Recipe bound = library_shelf().recipe("silt bed");
     bound.parts.push_back({"wheat gluten", 50.0 * gram});
     DropRequest request = ball("firm", 2);
-    CHECK(drop_feed(shelf(), bound, request).lasts > dropped("silt bed", request).lasts);
+    CHECK(drop_feed(library_shelf(), bound, request).lasts > dropped("silt bed", request).lasts);
 }
 
 // The feel and the form must matter: the number of one lies outside the likely range of the next.
@@ -124,7 +124,7 @@ TEST_CASE("dusty, soft cup, firm cup and hard ball differ by more than their ran
 }
 
 TEST_CASE("no grain of any shipped mix lands later than it would alone") {
-    for (const std::string& name : shelf().recipe_names())
+    for (const std::string& name : library_shelf().recipe_names())
         for (const char* feel : {"dusty", "crumbly", "firm", "soft", "slop"})
             for (const double depth : {1.0, 4.0}) {
                 const DropAnswer answer = dropped(name, cup(feel, depth));
@@ -152,15 +152,15 @@ TEST_CASE("squeezed liquidised bread is dense, and an unsqueezed cup of it float
 }
 
 TEST_CASE("what floats in soak floats in drop, and what is pumped to sink there is told by its hook") {
-    for (const std::string& name : shelf().ingredient_names()) {
-        const Ingredient in = shelf().ingredient(name);
+    for (const std::string& name : library_shelf().ingredient_names()) {
+        const Ingredient in = library_shelf().ingredient(name);
         if (in.kind != IngredientKind::expander) continue;
         SoakRequest soak;
         soak.items.emplace_back().of = name;
         soak.total = 50.0 * gram;
         soak.pump.strokes = 0;
-        const SoakAnswer unpumped = soak_pellets(shelf(), soak);
-        const DropAnswer answer = drop_feed(shelf(), only(name), cup("firm", 2));
+        const SoakAnswer unpumped = soak_pellets(library_shelf(), soak);
+        const DropAnswer answer = drop_feed(library_shelf(), only(name), cup("firm", 2));
         CAPTURE(name);
         CHECK(unpumped.pumped.at(0).at.buoyancy == Buoyancy::floats);
         CHECK(answer.classes.empty());
@@ -172,8 +172,8 @@ TEST_CASE("what floats in soak floats in drop, and what is pumped to sink there 
 TEST_CASE("raw hemp is slow, for its pores hold air") {
     DropRequest request = cup("dusty", 2);
     request.form = DroppedLoose{100.0 * millilitre};
-    const DropAnswer raw = drop_feed(shelf(), only("hemp seed, raw"), request);
-    const DropAnswer cooked = drop_feed(shelf(), only("cooked hemp"), request);
+    const DropAnswer raw = drop_feed(library_shelf(), only("hemp seed, raw"), request);
+    const DropAnswer cooked = drop_feed(library_shelf(), only("cooked hemp"), request);
     REQUIRE_FALSE(raw.classes.empty());
     CHECK(raw.landed.p50 > 1.5 * cooked.landed.p50);
 }

@@ -36,6 +36,7 @@ struct DropSketch {
     std::array<double, 4> hanging{};  ///< after 1, 5, 10, 30 min, of all of it
     Carpet length, width;             ///< along the tow, across it
     Points<Length> drift;
+    std::array<Length, 2> drift_of_half{}, drift_of_most{};  ///< between which half, nine tenths of it lie
 };
 
 struct DropClass {

@@ -75,10 +75,14 @@ void summarise(DropOutcome& outcome) {
     for (const Settled& s : outcome.settled)
         if (s.fate.sinks) patches.push_back({s.fate.spread, s.share});
     sketch.width = {width_of(patches, 0.5), width_of(patches, 0.9)};
-    const auto along = [&](double q) {
-        return Length::from_si(point_in_order(drifts, 0.5 + q / 2) - point_in_order(drifts, 0.5 - q / 2));
+    const auto between = [&](double q) {
+        return std::array{Length::from_si(point_in_order(drifts, 0.5 - q / 2)),
+                          Length::from_si(point_in_order(drifts, 0.5 + q / 2))};
     };
-    sketch.length = {sketch.width.half + along(0.5), sketch.width.most + along(0.9)};
+    sketch.drift_of_half = between(0.5);
+    sketch.drift_of_most = between(0.9);
+    sketch.length = {sketch.width.half + sketch.drift_of_half[1] - sketch.drift_of_half[0],
+                     sketch.width.most + sketch.drift_of_most[1] - sketch.drift_of_most[0]};
 }
 
 /// Until half of what floats at first has gone down.

@@ -13,6 +13,7 @@ namespace baitwright {
 namespace {
 
 constexpr int classes = 9;
+constexpr Time stands = 30.0 * minute;  // from the wetting until it goes in. Default, from memory
 constexpr Length smallest = 0.1 * millimetre;
 constexpr std::array<double, 4> of_fines{0.0132, 0.0228, 0.0395, 0.0684};  // mm: 10 x 9^(1/8, 3/8, 5/8, 7/8)
 
@@ -31,7 +32,10 @@ struct SolidInWater {
 
 SolidInWater in_water(const Ingredient& in, const SolidNumbers& numbers, const WetGrain& grain, bool squeezed,
                       Temperature temperature, const StillWater& water) {
-    const double air = (squeezed ? grain.pressed_air : grain.air) * water.density;
+    // A slow drinker's pores have not filled by the time that the feed goes in.
+    const double drunk = numbers.takes_water ? double(taken_after(in, stands, temperature)) : 1.0;
+    const double pressed = squeezed && numbers.springy ? left_by_a_squeeze : 1.0;
+    const double air = pressed * pore_air(numbers, drunk * grain.inside) * water.density;
     const double full = 1 - water.density / numbers.skeleton;
     SolidInWater solid{full, full - air, grain.swollen * water.density, std::nullopt};
     if (solid.weight < 0 && full > 0) solid.floats = pores_fill(in, 1 - full / air, temperature);

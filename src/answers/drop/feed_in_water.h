@@ -51,8 +51,9 @@ struct FeedInWater {
 /// The classes of a wetted feed: of each ingredient nine of equal mass, at the mid-points of its log-normal sizes, none
 /// below 0.1 mm; and its fines in four sizes, evenly by their logarithm from 10 to 90 micrometres. Pellets, seeds, live
 /// and cooked feed settle by Haider & Levenspiel with sphericity 0.87, the rest by Ferguson & Church, with the swollen
-/// size. A grain carries the air that its pores still hold: it weighs 1 - rho_w/skeleton - rho_w air under water, per
-/// gram; pressed out of what is springy where the feed is squeezed. Fines are all wet through.
+/// size. A grain carries the air that its pores still hold half an hour after the wetting: it weighs 1 - rho_w/skeleton
+/// - rho_w air under water, per gram; pressed out of what is springy where the feed is squeezed. Fines are all wet
+/// through.
 FeedInWater feed_in_water(const ResolvedMix& mix, const MixNumbers& numbers, const WettedMix& wetted, bool squeezed,
                           Temperature temperature, const StillWater& water);
 
