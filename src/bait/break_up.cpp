@@ -46,7 +46,7 @@ Time holds(Hold how, Ratio wetness, Length diameter, Ratio binder, Squeeze squee
 
 Ratio bound_share(Ratio wetness, Ratio binder) {
     const double strong = strength(wetness).in(second)*std::exp(double(binder));
-    return strong / (strong + 8);
+    return strong / (strong + 3);
 }
 
 Length diameter_of(Volume volume) {

@@ -45,7 +45,7 @@ Time strength(Ratio wetness);
 /// either way for a ball, 1.5 for a heap. **Test**: `tests/bait/break_up_test.cpp`.
 Time holds(Hold how, Ratio wetness, Length diameter, Ratio binder, Squeeze squeeze);
 
-/// The share of a portion that goes as lumps once it has broken, t/(t + 8 s) with t = strength(h) exp(binder); the
+/// The share of a portion that goes as lumps once it has broken, t/(t + 3 s) with t = strength(h) exp(binder); the
 /// rest are single grains. A lump slakes as a firmly squeezed ball of its size. **Source**: ours, so that a soft cup is
 /// half down in 4 m after 45 to 70 s (common practice, no source).
 Ratio bound_share(Ratio wetness, Ratio binder);

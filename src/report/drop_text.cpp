@@ -17,7 +17,7 @@ using Align = TextTable::Align;
 
 std::string shown_wait(Time time) {
     const double seconds = time.in(second);
-    if (seconds < 9.5) return significant(seconds, 2) + " s";
+    if (seconds < 9.5) return significant(seconds, seconds < 1.95 ? 2 : 1) + " s";
     if (seconds < 97.5) return fmt::format("{:.0f} s", 5 * std::round(seconds / 5));
     return seconds < 570 ? fmt::format("{:g} min", 0.5 * std::round(seconds / 30)) : shown_time(time);
 }

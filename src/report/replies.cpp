@@ -82,7 +82,7 @@ Reply stock_change_reply(const std::string& command, StockChangeAnswer answer) {
             [kept, command] { return stock_change_json(command, *kept); }, [kept] { return stock_change_rows(*kept); }};
 }
 
-Reply change_reply(const std::string& command, std::vector<NamedChange> changes) {
+Reply change_reply(const std::string& command, const std::vector<NamedChange>& changes) {
     return {0, [changes] { return change_told(changes); },
             [command, changes] { return change_json(command, changes); }};
 }

@@ -35,7 +35,7 @@ Reply swap_reply(SwapAnswer answer);
 
 /// `command` is the command's name: "stock buy", "recipe add".
 Reply stock_change_reply(const std::string& command, StockChangeAnswer answer);
-Reply change_reply(const std::string& command, std::vector<NamedChange> changes);
+Reply change_reply(const std::string& command, const std::vector<NamedChange>& changes);
 
 /// Side by side, one or more.
 Reply soak_comparison_reply(std::vector<SoakAnswer> answers);

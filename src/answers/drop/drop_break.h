@@ -2,7 +2,7 @@
 
 #include <optional>
 
-#include "answers/drop/drop_sketch.h"
+#include "answers/drop/drop_portion.h"
 
 namespace baitwright {
 

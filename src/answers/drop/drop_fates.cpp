@@ -16,7 +16,7 @@ namespace {
 constexpr double whole_patch = 1.5;       // radius of what falls apart on the bottom, in diameters
 constexpr Length handful = 0.15 * metre;  // radius over which a hand strews a loose handful. Default, from memory
 constexpr double wake_from_above = 64, wake_below = 12;  // e-folds of the fines' shedding, in first widths
-constexpr std::array<double, 2> lump_sizes{0.52, 0.38};  // of the portion's width; equal masses. Ours
+constexpr std::array<double, 2> lump_sizes{0.46, 0.38};  // of the portion's width; equal masses. Ours
 constexpr int releases = 3;                              // points along a lump's wearing
 constexpr double rough_drag = 0.6;
 

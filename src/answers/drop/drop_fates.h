@@ -23,7 +23,7 @@ struct DropFates {
 /// fall from half its height.
 DropFates fates_of_whole(const DropSetup& setup, const Break& at, const DropFactors& factors);
 
-/// Of what breaks above the bed: its bound share in lumps of 0.52 and 0.38 of its width, which fall out of the cloud,
+/// Of what breaks above the bed: its bound share in lumps of 0.46 and 0.38 of its width, which fall out of the cloud,
 /// sail aside the more the wetter they are (0.05 of their way at h = 1.2, 0.14 at 1.7) and lose their grains as they
 /// slake; the rest as single grains of the cloud; free fines shed to its wake, with an e-fold of 12 of its first widths
 /// (64 where it breaks at the surface, after traps that caught 21 to 31 % and 2 to 8 % of them in the stem; Ruggaber

@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "answers/drop/drop_setup.h"
+#include "answers/drop/drop_sketch.h"
 #include "answers/shared/check_temperature.h"
 #include "answers/shared/wanted_feel.h"
 #include "bait/caution.h"

@@ -2,7 +2,8 @@
 
 #include <string>
 
-#include "answers/drop/drop_sketch.h"
+#include "answers/drop/drop_answer.h"
+#include "answers/drop/drop_portion.h"
 #include "bait/resolved_mix.h"
 
 namespace baitwright {
