@@ -71,7 +71,8 @@ std::vector<double> thickness_along(const DropAnswer& answer, const MetreScale& 
     for (int i = 0; i <= steps; ++i) {
         const double at = scale.from + (right - left) / scale.pixels * i / steps;
         for (const DropClass& c : answer.classes) {
-            const double radius = c.radius.si(), off = (at - c.drift.si()) / radius;
+            // Drawn no narrower than can be seen.
+            const double radius = std::max(c.radius.si(), 12 / scale.pixels), off = (at - c.drift.si()) / radius;
             if (c.sinks && std::abs(off) < 1)
                 thickness[static_cast<std::size_t>(i)] +=
                     c.share * 2 / (std::numbers::pi * radius) * std::sqrt(1 - off * off);
@@ -182,8 +183,7 @@ void draw_plan(Svg& svg, const DropAnswer& answer, const Frame& frame, const Met
     const double right = frame.right;
     const double middle_y = top + 40 + 0.5 * most_plan;
     svg.text({8, top + 20}, "from above, the same scale", 14);
-    const Length most = most_along_tow(answer).middle(),
-                 half = half_along_tow(answer).middle();
+    const Length most = most_along_tow(answer).middle(), half = half_along_tow(answer).middle();
     draw_outline(svg, scale, middle_y, most, answer.length.most, answer.width.most, {0, 2});
     draw_outline(svg, scale, middle_y, half, answer.length.half, answer.width.half, {0, 2, "6 4"});
     svg.line({scale.x(0), middle_y - 8}, {scale.x(0), middle_y + 8}, {0, 2});

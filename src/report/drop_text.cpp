@@ -137,7 +137,7 @@ TextTable parts_table(const DropAnswer& answer) {
 }
 
 std::string fish_line(const DropAnswer& answer) {
-    if (answer.length.most < 2 * half_section)
+    if (answer.start_beyond < 2 * half_section)
         return fmt::format(
             "Start by the edge of the feed, at most {} past its middle, for hardly any lies further out, and work back onto it as bites slow (common practice).",
             shown_length(answer.start_beyond));

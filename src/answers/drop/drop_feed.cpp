@@ -172,8 +172,9 @@ void warn_of_form(const DropRequest& request, const DropSketch& sketch, DropAnsw
 
 void place_angler(DropAnswer& answer) {
     answer.feed_up_tow = answer.drift.p50;
-    // Past a small patch lies nothing: no further from its edge than it reaches from its middle.
-    const Length reach = 0.5 * answer.length.most;
+    // Past a small patch lies nothing: no further from its edge than it reaches from its middle. Of a trail, the thick
+    // end counts.
+    const Length reach = std::min(0.5 * answer.length.most, answer.length.half);
     answer.start_beyond = reach + std::min(half_section, reach);
 }
 
