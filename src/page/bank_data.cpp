@@ -51,7 +51,8 @@ std::string carried_text(Recipe recipe) {
 
 std::string carried_text(Ingredient ingredient) {
     ingredient.note.clear();
-    ingredient.composition = {};
+    // Its solid's density follows from it where none is stated.
+    if (ingredient.skeleton_density.stated()) ingredient.composition = {};
     return toml_text(std::vector<Ingredient>{std::move(ingredient)});
 }
 

@@ -55,23 +55,24 @@ function makeDropFields(kept, changed, mixed) {
     size: amountField({ label: "Size", changed }),
     depth: amountField({ label: "Depth", text: kept.depth, unit: "m", step: 0.25, least: 0.25, fresh: "2 m", changed }),
     tow: amountField({ label: "Tow", text: kept.tow, unit: "cm/s", step: 1, fresh: "2 cm/s", changed }),
+    water: selectField({ label: "Water is", choices: [{ value: "", text: "as its tow tells" }, { value: "still", text: "still" }, { value: "river", text: "flowing" }], value: kept.water, changed }),
     feel: selectField({ label: "Feel", choices: feelChoices(kept.of), value: kept.feel, changed }),
     squeeze: selectField({ label: "Squeezed", choices: [{ value: "", text: "as usual" }, ...["light", "firm", "hard"].map((word) => ({ value: word, text: word }))], value: kept.squeeze, changed }),
   };
 }
 
-function layDropFields({ of, as, size, depth, tow, feel, squeeze }) {
-  return make("div", { class: "question" }, of.node, as.node, make("div", { class: "pair" }, size.node, feel.node, depth.node, tow.node, squeeze.node));
+function layDropFields({ of, as, size, depth, tow, water, feel, squeeze }) {
+  return make("div", { class: "question" }, of.node, as.node, make("div", { class: "pair" }, size.node, feel.node, depth.node, tow.node, water.node, squeeze.node));
 }
 
-function flaggedDropFields({ size, depth, tow, feel, squeeze }) {
-  return { "--cup": size, "--ball": size, "--feeder": size, "--loose": size, "--depth": depth, "--tow": tow, "--feel": feel, "--squeeze": squeeze };
+function flaggedDropFields({ size, depth, tow, water, feel, squeeze }) {
+  return { "--cup": size, "--ball": size, "--feeder": size, "--loose": size, "--depth": depth, "--tow": tow, "--water": water, "--feel": feel, "--squeeze": squeeze };
 }
 
 function takeDrop(fields, kept) {
   if (kept.as === fields.as.text()) kept[kept.as] = fields.size.text();
   kept.as = fields.as.text();
-  for (const name of ["of", "depth", "tow", "feel", "squeeze"]) kept[name] = fields[name].text();
+  for (const name of ["of", "depth", "tow", "water", "feel", "squeeze"]) kept[name] = fields[name].text();
 }
 
 function aimDrop(fields, kept) {
@@ -83,7 +84,7 @@ function aimDrop(fields, kept) {
 
 function dropFlags(kept) {
   return flagsOf({
-    "--depth": kept.depth, "--tow": kept.tow, [`--${kept.as}`]: kept[kept.as], "--feel": kept.feel,
+    "--depth": kept.depth, "--tow": kept.tow, "--water": kept.water, [`--${kept.as}`]: kept[kept.as], "--feel": kept.feel,
     "--squeeze": kept.as === "ball" ? kept.squeeze : "", ...lookFlags(kept),
   });
 }

@@ -95,7 +95,7 @@ const keptShape = recordShape({
     puts: listShape(recordShape({ at: momentShape, of: textShape(), feed: numberShape(0, 200000) }), ["at"]),
   }),
   drop: recordShape({
-    of: textShape(), depth: textShape(null), tow: textShape(null), as: wordShape(["cup", "ball", "feeder", "loose"], "cup"), cup: textShape("250 ml"), ball: textShape("50 mm"),
+    of: textShape(), depth: textShape(null), tow: textShape(null), water: wordShape(["still", "river", ""], ""), as: wordShape(["cup", "ball", "feeder", "loose"], "cup"), cup: textShape("250 ml"), ball: textShape("50 mm"),
     feeder: textShape("30 ml"), loose: textShape("50 ml"), feel: textShape(), squeeze: wordShape(["light", "firm", "hard", ""], ""),
     holds: textShape(), breaks_at: textShape(), carpet: textShape(), cup_weighs: textShape(),
   }),

@@ -130,7 +130,9 @@ void draw_side(Svg& svg, const DropAnswer& answer, const Frame& frame, const Met
     svg.text({8, surface + 5}, "surface", 14);
     svg.line({left, bed}, {right, bed}, {0, 3});
     svg.text({8, bed + 5}, fmt::format("{:.2g} m", answer.depth.si()), 14);
-    svg.text({scale.x(0), surface - 18}, "goes in", 14, Svg::Anchor::middle);
+    constexpr double half_words = 30;  // of "goes in", which stay on the picture
+    svg.text({std::clamp(scale.x(0), half_words, frame.right - half_words), surface - 18}, "goes in", 14,
+             Svg::Anchor::middle);
     draw_fall(svg, answer, scale, bed);
     if (answer.breaks != Breaks::bottom)
         draw_break(svg, answer, frame, scale, {12, surface + scale.pixels * answer.breaks_depth.si() + 5});

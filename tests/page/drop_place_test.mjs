@@ -64,6 +64,11 @@ test("each form in each water is told in the command line's words", async () => 
   await drawn(page);
   assert.equal(letters(await told(page, "drop").evaluate((node) => node.textContent)),
     printed("dark treacle", "--ball", "60 mm", "--squeeze", "hard", "--depth", "4 m", "--tow", "6 cm/s"));
+  await pick(page, "Water is").selectOption("flowing");
+  await drawn(page);
+  assert.match(await told(page, "drop").innerText(), /Tow\s+Taken for flowing water/);
+  assert.equal(letters(await told(page, "drop").evaluate((node) => node.textContent)),
+    printed("dark treacle", "--ball", "60 mm", "--squeeze", "hard", "--depth", "4 m", "--tow", "6 cm/s", "--water", "river"));
   assertQuiet(problems);
   await context.close();
 });

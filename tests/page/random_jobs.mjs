@@ -86,7 +86,8 @@ export function randomJobs(contents, count, seed) {
         () => ["--loose", between(20, 200, 10) + "ml"],
       ])();
       const flags = { [flag]: [value], "--depth": [tidy(between(0.5, 8, 0.1)) + "m"] };
-      maybe(flags, "--tow", () => tidy(between(0, 8, 0.5)) + "cm/s");
+      maybe(flags, "--tow", () => tidy(between(0, 30, 0.5)) + "cm/s");
+      maybe(flags, "--water", () => one(["still", "river"]));
       maybe(flags, "--feel", feel);
       maybe(flags, "--squeeze", () => one(["light", "firm", "hard"]), flag === "--ball" ? 0.5 : 0.03);  // else a slip
       maybe(flags, "--water-temp", warmth);
