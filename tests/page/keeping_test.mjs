@@ -146,6 +146,7 @@ const broken = {
 for (const [name, makeRaw] of Object.entries(broken)) {
   test(`a kept text that is broken (${name}) is told of, and its text put by whole`, async () => {
     const { page, context, problems, raw } = await openWith(makeRaw);
+    await notice(page).waitFor();  // on a busy machine a moment after the page is ready
     assert.match(await notice(page).innerText(), /could not be read and was left out/);
     assert.deepEqual(await putBy(page), [raw]);
     assert.equal(await field(page, "How much, wet").inputValue(), "3 l");
