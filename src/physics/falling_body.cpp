@@ -51,7 +51,7 @@ std::optional<FallPoint> fall_from_rest(const FallingBody& body, const StillWate
     const double waits = waits_afloat(body, water).si();
     State start{0, 0, waits * tow.top.si()};
     if (waits >= for_time.si()) return FallPoint{for_time, {}, {}, for_time * tow.top};
-    constexpr double accuracy = 1e-9;
+    constexpr double accuracy = 1e-11;
     auto stepper = boost::numeric::odeint::make_dense_output(accuracy, accuracy,
                                                              boost::numeric::odeint::runge_kutta_dopri5<State>());
     stepper.initialize(start, waits, 1e-3);

@@ -34,7 +34,7 @@ Time waits_afloat(const FallingBody& body, const StillWater& water);
 ///     volume, air(t) = air(0) exp(-t/air_fades);
 /// while it is lighter than water it waits at the surface. Nothing where it would float for good.
 /// **Source**: Newton's law with an added mass of half the water displaced (Lamb 1932, from memory); Boost.Odeint,
-/// Dormand and Prince's method to 1e-9. **Test**: row FALL_FROM_REST, `tests/physics/falling_body_test.cpp`.
+/// Dormand and Prince's method to 1e-11. **Test**: row FALL_FROM_REST, `tests/physics/falling_body_test.cpp`.
 std::optional<FallPoint> fall_from_rest(const FallingBody& body, const StillWater& water, const Tow& tow,
                                         Length to_depth, Time for_time);
 

@@ -118,6 +118,14 @@ void draw_break(Svg& svg, const DropAnswer& answer, const Frame& frame, const Me
     svg.text({x, beside.second + 18}, where, 14, anchor);
 }
 
+/// That it lands whole, beside where it does, on the side that has the room.
+void draw_landing(Svg& svg, const Frame& frame, double at, double down) {
+    constexpr double widest = 95;
+    const bool right_of_it = at + 8 + widest < frame.right;
+    svg.text({right_of_it ? at + 8 : at - 8, down}, "lands whole", 14,
+             right_of_it ? Svg::Anchor::start : Svg::Anchor::end);
+}
+
 void draw_side(Svg& svg, const DropAnswer& answer, const Frame& frame, const MetreScale& scale, double bed) {
     constexpr int steps = 160;
     constexpr double highest = 46;
@@ -137,7 +145,7 @@ void draw_side(Svg& svg, const DropAnswer& answer, const Frame& frame, const Met
     if (answer.breaks != Breaks::bottom)
         draw_break(svg, answer, frame, scale, {12, surface + scale.pixels * answer.breaks_depth.si() + 5});
     else
-        svg.text({scale.x(answer.fall.empty() ? 0 : answer.fall.back().drift.si()) + 8, bed - 52}, "lands whole", 14);
+        draw_landing(svg, frame, scale.x(answer.fall.empty() ? 0 : answer.fall.back().drift.si()), bed - 52);
     const std::vector<double> thickness = thickness_along(answer, scale, right, steps);
     const double most = *std::max_element(thickness.begin(), thickness.end());
     std::vector<Svg::Point> curve;

@@ -115,7 +115,7 @@ Length width_of(std::span<const EvenPatch> patches, double q) {
     };
     std::uintmax_t steps = 60;
     const auto [low, high] =
-        boost::math::tools::toms748_solve(missing, 0.0, widest, boost::math::tools::eps_tolerance<double>(30), steps);
+        boost::math::tools::toms748_solve(missing, 0.0, widest, boost::math::tools::eps_tolerance<double>(36), steps);
     return Length::from_si(low + high);
 }
 
