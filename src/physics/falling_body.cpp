@@ -52,7 +52,8 @@ std::optional<FallPoint> fall_from_rest(const FallingBody& body, const StillWate
     State start{0, 0, waits * tow.top.si()};
     if (waits >= for_time.si()) return FallPoint{for_time, {}, {}, for_time * tow.top};
     constexpr double accuracy = 1e-11;
-    auto stepper = boost::numeric::odeint::make_dense_output(accuracy, accuracy,
+    constexpr double longest_step = 0.25;  // once it falls evenly, steps would grow by the noise of the last digits
+    auto stepper = boost::numeric::odeint::make_dense_output(accuracy, accuracy, longest_step,
                                                              boost::numeric::odeint::runge_kutta_dopri5<State>());
     stepper.initialize(start, waits, 1e-3);
     const double last = for_time.si(), bottom = to_depth.si();
