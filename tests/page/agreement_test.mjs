@@ -50,7 +50,9 @@ after(() => rmSync(folder, { recursive: true, force: true }));
 function sameValue(page, line, where) {
   if (typeof line === "number" && typeof page === "number") {
     const off = Math.abs(page - line);  // a difference of two equal numbers is 0 here and 2e-16 there
-    assert.ok(off <= 1e-9 * Math.abs(line) || off < 1e-15, `${where}: ${page} on the page, ${line} on the command line`);
+    // A drift is what is left of metres there and back, and the page reads its densities as text: to a nanometre.
+    const least = /\.(drift|feed_up_tow)_/.test(where) ? 1e-9 : 1e-15;
+    assert.ok(off <= 1e-9 * Math.abs(line) || off < least, `${where}: ${page} on the page, ${line} on the command line`);
   } else if (line !== null && typeof line === "object") {
     assert.ok(page !== null && typeof page === "object", `${where} is missing on the page`);
     assert.deepEqual(Object.keys(page), Object.keys(line), where);
