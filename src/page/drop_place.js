@@ -55,7 +55,7 @@ function makeDropFields(kept, changed, mixed) {
     size: amountField({ label: "Size", changed }),
     depth: amountField({ label: "Depth", text: kept.depth, unit: "m", step: 0.25, least: 0.25, fresh: "2 m", changed }),
     tow: amountField({ label: "Tow", text: kept.tow, unit: "cm/s", step: 1, fresh: "2 cm/s", changed }),
-    water: selectField({ label: "Water is", choices: [{ value: "", text: "as its tow tells" }, { value: "still", text: "still" }, { value: "river", text: "flowing" }], value: kept.water, changed }),
+    water: selectField({ label: "Water is", choices: [{ value: "", text: "by its tow" }, { value: "still", text: "still" }, { value: "river", text: "flowing" }], value: kept.water, changed }),
     feel: selectField({ label: "Feel", choices: feelChoices(kept.of), value: kept.feel, changed }),
     squeeze: selectField({ label: "Squeezed", choices: [{ value: "", text: "as usual" }, ...["light", "firm", "hard"].map((word) => ({ value: word, text: word }))], value: kept.squeeze, changed }),
   };
