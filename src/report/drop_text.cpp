@@ -79,7 +79,9 @@ std::string carpet_line(const DropAnswer& answer) {
                              shown_length(answer.width_range.low, answer.width_range.high))
                : fmt::format("Nine tenths lie in a patch {} across (likely {})", shown_length(answer.width.most),
                              shown_length(answer.width_range.low, answer.width_range.high));
-    text += fmt::format(", half within {}.", shown_length(answer.width.half));
+    text += drifts ? fmt::format(", half within {} by {}.", shown_length(answer.length.half),
+                                 shown_length(answer.width.half))
+                   : fmt::format(", half within {}.", shown_length(answer.width.half));
     if (answer.free_offerings >= 1)
         text += fmt::format(" About {} grains to a hand (10 x 10 cm) of it, from {} in all.",
                             answer.in_hand < 9.5 ? significant(answer.in_hand, 1) : shown_count(answer.in_hand),
