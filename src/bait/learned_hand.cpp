@@ -36,7 +36,8 @@ struct Observed {
 struct BagSays {
     std::array<Observed, 2> marks;
     std::size_t count = 0;
-    double variance[2] = {0, 0}, covariance = 0;
+    std::array<double, 2> variance{};
+    double covariance = 0;
 
     void add(double log_ratio, const Property<Ratio>& usual, double own_variance) {
         variance[count] = own_variance;
