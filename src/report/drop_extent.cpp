@@ -8,15 +8,15 @@ namespace baitwright {
 
 namespace {
 
-bool is_drawn_out(const DropAnswer& answer) {
-    return answer.length.most.si() > 1.05 * answer.width.most.si();
-}
-
 TowExtent around(const std::array<Length, 2>& drift, Length width) {
     return {drift[0] - 0.5 * width, drift[1] + 0.5 * width};
 }
 
 }  // namespace
+
+bool is_drawn_out(const DropAnswer& answer) {
+    return answer.length.most.si() > 1.05 * answer.width.most.si();
+}
 
 TowExtent half_along_tow(const DropAnswer& answer) {
     return around(answer.drift_of_half, answer.width.half);

@@ -17,6 +17,9 @@ struct TowExtent {
 TowExtent half_along_tow(const DropAnswer& answer);
 TowExtent most_along_tow(const DropAnswer& answer);
 
+/// Longer than wide by more than a twentieth: then both are told.
+bool is_drawn_out(const DropAnswer& answer);
+
 /// "1.3 m long, 0.8 m wide"; "0.8 m across" where it is round.
 std::string patch_measures(const DropAnswer& answer, Length length, Length width);
 

@@ -6,6 +6,7 @@
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/drop_extent.h"
 #include "report/drop_report.h"
 #include "report/text_table.h"
 
@@ -17,6 +18,7 @@ using Align = TextTable::Align;
 
 std::string shown_wait(Time time) {
     const double seconds = time.in(second);
+    if (seconds < 0.05) return "at once";
     if (seconds < 9.5) return significant(seconds, seconds < 1.95 ? 2 : 1) + " s";
     if (seconds < 97.5) return fmt::format("{:.0f} s", 5 * std::round(seconds / 5));
     return seconds < 570 ? fmt::format("{:g} min", 0.5 * std::round(seconds / 30)) : shown_time(time);
@@ -72,7 +74,7 @@ std::string hanging_line(const DropAnswer& answer) {
 }
 
 std::string carpet_line(const DropAnswer& answer) {
-    const bool drifts = answer.length.most.si() > 1.05 * answer.width.most.si();
+    const bool drifts = is_drawn_out(answer);
     std::string text =
         drifts ? fmt::format("Nine tenths lie {} long and {} wide (likely {} wide)", shown_length(answer.length.most),
                              shown_length(answer.width.most),

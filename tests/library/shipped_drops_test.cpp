@@ -151,7 +151,7 @@ TEST_CASE("squeezed liquidised bread is dense, and an unsqueezed cup of it float
     CHECK(loose.landed.p10 > *loose.raft);
 }
 
-TEST_CASE("what floats in soak floats in drop, and what is pumped to sink there is told by its hook") {
+TEST_CASE("an expander that floats unpumped in soak floats in drop") {
     for (const std::string& name : library_shelf().ingredient_names()) {
         const Ingredient in = library_shelf().ingredient(name);
         if (in.kind != IngredientKind::expander) continue;
