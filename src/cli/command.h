@@ -16,6 +16,7 @@ struct Flag {
     std::string_view value;  ///< what it takes, in capitals: "VOLUME"
     std::string_view help;
     bool repeatable = false;
+    std::string_view usual = {};  ///< the key of what the person always uses that stands in where it is not given
 };
 
 /// A word of a command that is not a flag.

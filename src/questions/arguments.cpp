@@ -13,4 +13,24 @@ std::vector<std::string> Arguments::values(const std::string& flag) const {
     return found == flags_.end() ? std::vector<std::string>{} : found->second;
 }
 
+std::optional<std::string> Arguments::usual(const std::string& key) const {
+    const auto found = usual_.find(key);
+    if (found == usual_.end() || found->second.empty()) return std::nullopt;
+    return found->second.front();
+}
+
+void Arguments::give_usual(const std::string& flag, const std::string& key) {
+    const auto found = usual_.find(key);
+    if (found == usual_.end() || found->second.empty() || has(flag)) return;
+    flags_[flag] = found->second;
+    given_usual_[flag] = key;
+}
+
+std::vector<std::string> Arguments::typed_values() const {
+    std::vector<std::string> typed;
+    for (const auto& [flag, values] : flags_)
+        if (given_usual_.count(flag) == 0) typed.insert(typed.end(), values.begin(), values.end());
+    return typed;
+}
+
 }  // namespace baitwright

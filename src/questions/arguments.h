@@ -10,11 +10,15 @@
 
 namespace baitwright {
 
-/// What a person typed, sorted: words in order, flags by name.
+/// What a person always uses, as typed once, by key: "pump" is 80ml, "kit" is "cup 250" and "pot 25", "currency" is
+/// EUR, "units" is metric.
+using Usual = std::map<std::string, std::vector<std::string>>;
+
+/// What a person typed, sorted: words in order, flags by name; and what they always use.
 class Arguments {
 public:
-    Arguments(std::vector<std::string> words, std::map<std::string, std::vector<std::string>> flags)
-        : words_(std::move(words)), flags_(std::move(flags)) {}
+    Arguments(std::vector<std::string> words, std::map<std::string, std::vector<std::string>> flags, Usual usual = {})
+        : words_(std::move(words)), flags_(std::move(flags)), usual_(std::move(usual)) {}
 
     [[nodiscard]] const std::vector<std::string>& words() const { return words_; }
     [[nodiscard]] bool has(const std::string& flag) const { return flags_.count(flag) > 0; }
@@ -23,9 +27,21 @@ public:
     /// Every value of a repeatable flag.
     [[nodiscard]] std::vector<std::string> values(const std::string& flag) const;
 
+    /// The first of what is usual by that key, or nothing.
+    [[nodiscard]] std::optional<std::string> usual(const std::string& key) const;
+    /// Gives a flag that was not typed what is usual by that key; nothing is done where the flag was typed, or where
+    /// nothing is usual.
+    void give_usual(const std::string& flag, const std::string& key);
+    /// The flags that were given what is usual, with the keys: {"--pump", "pump"}, in the order of the flags.
+    [[nodiscard]] const std::map<std::string, std::string>& given_usual() const { return given_usual_; }
+    /// What the person typed for flags, whatever their name, without what was given by `give_usual`.
+    [[nodiscard]] std::vector<std::string> typed_values() const;
+
 private:
     std::vector<std::string> words_;
     std::map<std::string, std::vector<std::string>> flags_;
+    Usual usual_;
+    std::map<std::string, std::string> given_usual_;
 };
 
 /// Turns an InputError of reading a flag's value into a UsageError that names the flag.
