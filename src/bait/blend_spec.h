@@ -30,6 +30,7 @@ struct BlendLimit {
     std::optional<MixProperty> on;
     std::vector<std::string> of;  ///< where it is not on a property
     Limits bounds;
+    std::string currency = {};  ///< of a bound on the price: its ISO 4217 code
 };
 
 /// A question that a person writes down: what a mix may be made of, what must hold of it, and what is to be least.

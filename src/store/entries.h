@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "bait/usual.h"
 #include "store/connection.h"
 #include "store/stored_entry.h"
 
@@ -30,6 +31,7 @@ std::vector<std::string> read_recipe_names(StoreConnection& connection);
 std::vector<std::string> read_strategy_names(StoreConnection& connection);
 /// The name as it stands in the store of an entry whose name was mended when it was read.
 std::optional<std::string> unmended_name(StoreConnection& connection, std::string_view kind, std::string_view name);
+Usual read_usual(StoreConnection& connection);
 std::string read_shipped_digest(StoreConnection& connection);
 std::vector<Pack> read_packs(StoreConnection& connection, std::int64_t ingredient);
 std::vector<Pack> read_old_prices(StoreConnection& connection, std::string_view ingredient);
@@ -44,6 +46,8 @@ void write_recipe(StoreConnection& connection, const Recipe& recipe, EntryOwner 
 void write_strategy(StoreConnection& connection, const Strategy& strategy, EntryOwner owner);
 void write_feel(StoreConnection& connection, const Feel& feel, EntryOwner owner);
 void write_retired(StoreConnection& connection, const RetiredEntry& entry);
+/// Replaces all that is usual by that key; nothing is usual any more where there are no values.
+void write_usual(StoreConnection& connection, const std::string& key, const std::vector<std::string>& values);
 void write_shipped_digest(StoreConnection& connection, std::string_view digest);
 
 }  // namespace baitwright

@@ -12,6 +12,7 @@ constexpr const char* select_ingredient_names = "SELECT name FROM ingredient ORD
 constexpr const char* select_recipe_names = "SELECT name FROM recipe ORDER BY folded";
 constexpr const char* select_strategy_names = "SELECT name FROM strategy ORDER BY folded";
 constexpr const char* select_digest = "SELECT value FROM meta WHERE key = 'shipped_digest'";
+constexpr const char* select_usual = "SELECT key, value FROM usual ORDER BY key, position";
 constexpr const char* select_retired =
     "SELECT kind, name, retired_on, text FROM retired WHERE kind = ?1 AND folded = ?2 ORDER BY id";
 
@@ -57,6 +58,13 @@ std::optional<std::string> unmended_name(StoreConnection& connection, std::strin
     const auto& names = connection.mended_names(kind, [&] { return mended_names(connection, kind); });
     const auto found = names.find(folded_name(name));
     return found == names.end() ? std::nullopt : std::optional(found->second);
+}
+
+Usual read_usual(StoreConnection& connection) {
+    Usual usual;
+    Query rows(connection, select_usual);
+    while (rows.next()) usual[rows.text(0)].push_back(rows.text(1));
+    return usual;
 }
 
 std::string read_shipped_digest(StoreConnection& connection) {

@@ -245,10 +245,51 @@ CREATE TRIGGER stock_entry_is_kept BEFORE DELETE ON stock_entry BEGIN
 END;
 )sql";
 
+// What a person always uses; venues and blends, as TOML text; and names that are no more: `became` is what the entry is
+// called now, empty where it was removed. The prices of an ingredient that was removed wait for its return. The shipped
+// digest goes, so that the shipped venues and blends are put in.
+constexpr const char* version_4 = R"sql(
+CREATE TABLE usual (
+    key TEXT NOT NULL,
+    position INTEGER NOT NULL,
+    value TEXT NOT NULL,
+    PRIMARY KEY (key, position)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE written (
+    kind TEXT NOT NULL,
+    folded TEXT NOT NULL,
+    name TEXT NOT NULL,
+    text TEXT NOT NULL,
+    owner TEXT NOT NULL,
+    PRIMARY KEY (kind, folded)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE gone (
+    kind TEXT NOT NULL,
+    folded TEXT NOT NULL,
+    name TEXT NOT NULL,
+    became TEXT NOT NULL,
+    became_folded TEXT NOT NULL,
+    PRIMARY KEY (kind, folded)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX gone_by_new_name ON gone (kind, became_folded);
+CREATE TABLE price_of_removed (
+    id INTEGER PRIMARY KEY,
+    folded TEXT NOT NULL,
+    measure TEXT NOT NULL,
+    size REAL NOT NULL,
+    price_minor INTEGER NOT NULL,
+    currency TEXT NOT NULL,
+    priced_on TEXT NOT NULL,
+    shop TEXT NOT NULL
+) STRICT;
+CREATE INDEX price_of_removed_by_name ON price_of_removed (folded);
+DELETE FROM meta WHERE key = 'shipped_digest';
+)sql";
+
 }  // namespace
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> all{{1, version_1}, {2, version_2}, {3, version_3}};
+    static const std::vector<Migration> all{{1, version_1}, {2, version_2}, {3, version_3}, {4, version_4}};
     return all;
 }
 

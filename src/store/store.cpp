@@ -52,7 +52,11 @@ std::optional<Ingredient> Store::find_ingredient(std::string_view name) const {
 }
 
 std::optional<Ingredient> Store::find_usual(std::string_view name) const {
-    return shipped_ ? shipped_(name) : std::nullopt;
+    if (!shipped_) return std::nullopt;
+    if (auto shipped = shipped_(name)) return shipped;
+    for (const std::string& former : entries().former_names(EntryKind::ingredient, name))
+        if (auto shipped = shipped_(former)) return shipped;
+    return std::nullopt;
 }
 
 std::optional<Ingredient> Store::ingredient_to_mend(std::string_view name) const {
@@ -151,6 +155,18 @@ std::vector<std::string> Store::shops() const {
 
 std::optional<std::string> Store::find_shop(std::string_view name) const {
     return reading(*connection_, [&](StoreConnection& connection) { return read_shop(connection, name); });
+}
+
+Usual Store::usual() const {
+    return reading(*connection_, read_usual);
+}
+
+void Store::put_usual(const std::string& key, const std::vector<std::string>& values) {
+    writing(*connection_, [&](StoreConnection& connection) { write_usual(connection, key, values); });
+}
+
+EntryRegister Store::entries() const {
+    return EntryRegister(*connection_);
 }
 
 Shed Store::shed() {

@@ -8,6 +8,8 @@
 #include <vector>
 
 #include "bait/shelf.h"
+#include "bait/usual.h"
+#include "store/entry_register.h"
 #include "store/shed.h"
 #include "store/stored_entry.h"
 
@@ -72,6 +74,14 @@ public:
     /// Every shop that a price was ever told of; and the one of that name, as it is written.
     [[nodiscard]] std::vector<std::string> shops() const;
     [[nodiscard]] std::optional<std::string> find_shop(std::string_view name) const;
+
+    /// What the person always uses.
+    [[nodiscard]] Usual usual() const;
+    /// Inside `change` only: replaces all that is usual by that key; with no values nothing is.
+    void put_usual(const std::string& key, const std::vector<std::string>& values);
+
+    /// The names of this store's entries; it must not outlive it.
+    [[nodiscard]] EntryRegister entries() const;
 
     /// The shed of this store; it must not outlive it.
     [[nodiscard]] Shed shed();

@@ -1,6 +1,7 @@
 #include "bait/ingredient_facts.h"
 #include "quantities/suggestion.h"
 #include "store/entries.h"
+#include "store/entry_register.h"
 #include "store/query.h"
 #include "store/stored_words.h"
 
@@ -61,6 +62,7 @@ void write_properties(StoreConnection& connection, std::int64_t id, const Ingred
 
 void write_ingredient(StoreConnection& connection, const Ingredient& ingredient, EntryOwner owner) {
     const std::int64_t id = write_row(connection, ingredient, owner);
+    forget_gone(connection, EntryKind::ingredient, folded_name(ingredient.name));
     for (const char* clear : {delete_properties, delete_cautions}) Query(connection, clear, id).run();
     write_properties(connection, id, ingredient);
     replace_packs(connection, id, ingredient.packs);

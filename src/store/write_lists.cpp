@@ -13,6 +13,8 @@ constexpr const char* insert_feel =
     "INSERT INTO feel (below, folded, name, aim, purpose, owner) VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
 constexpr const char* insert_retired =
     "INSERT INTO retired (kind, folded, name, retired_on, text) VALUES (?1, ?2, ?3, ?4, ?5)";
+constexpr const char* delete_usual = "DELETE FROM usual WHERE key = ?1";
+constexpr const char* insert_usual = "INSERT INTO usual VALUES (?1, ?2, ?3)";
 constexpr const char* put_digest = "INSERT OR REPLACE INTO meta VALUES ('shipped_digest', ?1)";
 
 }  // namespace
@@ -28,6 +30,12 @@ void write_feel(StoreConnection& connection, const Feel& feel, EntryOwner owner)
 void write_retired(StoreConnection& connection, const RetiredEntry& entry) {
     Query(connection, insert_retired, entry.kind, folded_name(entry.name), entry.name, entry.retired_on, entry.text)
         .run();
+}
+
+void write_usual(StoreConnection& connection, const std::string& key, const std::vector<std::string>& values) {
+    Query(connection, delete_usual, key).run();
+    std::int64_t position = 0;
+    for (const std::string& value : values) Query(connection, insert_usual, key, ++position, value).run();
 }
 
 void write_shipped_digest(StoreConnection& connection, std::string_view digest) {

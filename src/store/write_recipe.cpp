@@ -1,5 +1,6 @@
 #include "quantities/suggestion.h"
 #include "store/entries.h"
+#include "store/entry_register.h"
 #include "store/query.h"
 #include "store/stored_words.h"
 
@@ -28,6 +29,7 @@ std::int64_t write_row(StoreConnection& connection, const Recipe& r, EntryOwner 
 
 void write_recipe(StoreConnection& connection, const Recipe& recipe, EntryOwner owner) {
     const std::int64_t id = write_row(connection, recipe, owner);
+    forget_gone(connection, EntryKind::mix, folded_name(recipe.name));
     for (const char* clear : {delete_parts, delete_doses}) Query(connection, clear, id).run();
     std::int64_t position = 0;
     for (const Part& part : recipe.parts) {

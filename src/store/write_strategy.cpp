@@ -1,5 +1,6 @@
 #include "quantities/suggestion.h"
 #include "store/entries.h"
+#include "store/entry_register.h"
 #include "store/query.h"
 #include "store/stored_words.h"
 
@@ -66,6 +67,7 @@ void write_feed(StoreConnection& connection, std::int64_t id, std::int64_t posit
 
 void write_strategy(StoreConnection& connection, const Strategy& strategy, EntryOwner owner) {
     const std::int64_t id = write_row(connection, strategy, owner);
+    forget_gone(connection, EntryKind::strategy, folded_name(strategy.name));
     for (const char* clear : {delete_feeds, delete_hookbaits}) Query(connection, clear, id).run();
     std::int64_t position = 0;
     for (const Feed& feed : strategy.feeds) write_feed(connection, id, ++position, feed);

@@ -172,7 +172,7 @@ TEST_CASE("a change is in the file itself as soon as it is made, for who copies 
 
 TEST_CASE("an upgrade is stopped by no file in its copy's place, and what cannot be replaced is named") {
     const TemporaryFolder folder;
-    const auto path = folder / "shed.db", copy = folder / "shed.db.before-v3";
+    const auto path = folder / "shed.db", copy = folder / "shed.db.before-v4";
     {
         SQLite::Database old(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
         migrate(old, {migrations()[0], migrations()[1]});
@@ -184,7 +184,7 @@ TEST_CASE("an upgrade is stopped by no file in its copy's place, and what cannot
 
 TEST_CASE("a folder in the place of the copy before an upgrade is named, and the store is left as it is") {
     const TemporaryFolder folder;
-    const auto path = folder / "shed.db", copy = folder / "shed.db.before-v3";
+    const auto path = folder / "shed.db", copy = folder / "shed.db.before-v4";
     {
         SQLite::Database old(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
         migrate(old, {migrations()[0], migrations()[1]});
@@ -194,7 +194,7 @@ TEST_CASE("a folder in the place of the copy before an upgrade is named, and the
     const std::string before = bytes_of(path);
     const Fault fault = fault_of([&] { Store::open(path); });
     CHECK(fault.code == "cannot-copy-store");
-    CHECK(fault.message.find("before-v3") != std::string::npos);
+    CHECK(fault.message.find("before-v4") != std::string::npos);
     CHECK(bytes_of(path) == before);
-    CHECK_FALSE(std::filesystem::exists(folder / "shed.db.before-v3.new"));
+    CHECK_FALSE(std::filesystem::exists(folder / "shed.db.before-v4.new"));
 }
