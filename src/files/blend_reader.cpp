@@ -24,11 +24,15 @@ Money parse_price_per_kilogram(std::string_view text) {
 }
 
 /// One end of a limit on a property, in the unit of its facts.
-std::optional<double> property_bound(TableReader& table, std::string_view key, const MixPropertyFacts& facts) {
+std::optional<double> property_bound(TableReader& table, std::string_view key, const MixPropertyFacts& facts,
+                                     std::string& currency) {
     const auto read = [&](auto&& parse_text) { return parsed(table, key, facts.example, parse_text); };
     std::optional<double> bound;
     if (facts.property == MixProperty::price) {
-        if (const auto price = read(parse_price_per_kilogram)) bound = static_cast<double>(price->minor());
+        if (const auto price = read(parse_price_per_kilogram)) {
+            bound = static_cast<double>(price->minor());
+            currency = price->currency().code;
+        }
     } else if (facts.property == MixProperty::loose_density) {
         if (const auto density = read(parse<Density>)) bound = density->in(gram_per_litre);
     } else if (facts.symbol.empty()) {
@@ -142,8 +146,9 @@ private:
         if (!key) return;
         const auto at = std::find(keys.begin(), keys.end(), *key) - keys.begin();
         limit.on = static_cast<MixProperty>(at);
-        limit.bounds =
-            read_limits(table, [&](std::string_view end) { return property_bound(table, end, facts_of(*limit.on)); });
+        limit.bounds = read_limits(table, [&](std::string_view end) {
+            return property_bound(table, end, facts_of(*limit.on), limit.currency);
+        });
     }
 
     std::vector<std::string> read_names(TableReader& table) {

@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
+#include "answers/mix/mix_for_once.h"
 #include "answers/shared/stale_prices.h"
 #include "bait/price_book.h"
-#include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/listed.h"
 #include "quantities/suggestion.h"
@@ -89,12 +89,12 @@ PriceChange tell_price(Store& store, const std::string& ingredient, const Pack& 
     return change;
 }
 
-OnHand on_hand_in_shed(const Recipe& recipe, const Shelf& shelf, const Shed& shed, Date today,
+OnHand on_hand_in_shed(const Recipe& recipe, const Shelf& shelf, const Shed& shed, const MixRequest& asked, Date today,
                        std::vector<Warning>& warnings) {
     OnHand on_hand;
     std::vector<std::string> missing;
     std::vector<StockItem> held;
-    for (const std::string& name : names_in(resolve(recipe, shelf))) {
+    for (const std::string& name : names_in(resolve_for_once(recipe, shelf, asked))) {
         auto item = shed.find(name);
         if (!item || item->lots.empty()) {
             missing.push_back("'" + name + "'");

@@ -31,9 +31,9 @@ StockChangeAnswer undo(Store& store, std::optional<std::int64_t> entry, Date tod
 /// Enters the price of a pack. Throws InputError "mixed-currencies".
 PriceChange tell_price(Store& store, const std::string& ingredient, const Pack& told);
 
-/// What the shed holds of everything that a mix takes. Throws Error (answer_is_no) "not-in-shed", naming all of which
-/// it holds none. What is past its best counts, and is named in the warnings.
-OnHand on_hand_in_shed(const Recipe& recipe, const Shelf& shelf, const Shed& shed, Date today,
+/// What the shed holds of everything that a mix takes, without what is left out for once. Throws Error (answer_is_no)
+/// "not-in-shed", naming all of which it holds none. What is past its best counts, and is named in the warnings.
+OnHand on_hand_in_shed(const Recipe& recipe, const Shelf& shelf, const Shed& shed, const MixRequest& asked, Date today,
                        std::vector<Warning>& warnings);
 
 /// Takes what the answer weighs out of the shed, in one booking, and puts that into the answer. Throws Error

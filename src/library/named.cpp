@@ -19,17 +19,27 @@ struct Kind {
     std::vector<Entry<T>> LibraryFile::*entries;
     std::string one, many;
     std::string makes;    ///< what makes one, in a file
-    std::string add_all;  ///< the command that takes several of a file; empty where there is none
+    std::string add_all;  ///< the command that takes all of a file
+    EntryKind kind;
 };
 
-const Kind<Recipe> recipes{&LibraryFile::recipes, "mix", "mixes", "a mix has a name and at least one [[part]]",
-                           "recipe add"};
-const Kind<Strategy> strategies{&LibraryFile::strategies, "strategy", "strategies",
-                                "a strategy has a name, a length and at least one [[feed]]", "strategy add"};
-const Kind<Venue> venues{&LibraryFile::venues, "venue", "venues",
-                         "a venue has a name and at least one [[limit]], [[ban]] or [[rule]]", ""};
-const Kind<BlendSpec> blends{&LibraryFile::blends, "blend", "blends",
-                             "a blend has a name and at least one [[candidate]]", ""};
+const Kind<Recipe> recipes{&LibraryFile::recipes, "mix",         "mixes", "a mix has a name and at least one [[part]]",
+                           "recipe add",          EntryKind::mix};
+const Kind<Strategy> strategies{&LibraryFile::strategies,
+                                "strategy",
+                                "strategies",
+                                "a strategy has a name, a length and at least one [[feed]]",
+                                "strategy add",
+                                EntryKind::strategy};
+const Kind<Venue> venues{&LibraryFile::venues,
+                         "venue",
+                         "venues",
+                         "a venue has a name and at least one [[limit]], [[ban]] or [[rule]]",
+                         "venue add",
+                         EntryKind::venue};
+const Kind<BlendSpec> blends{
+    &LibraryFile::blends, "blend",         "blends", "a blend has a name and at least one [[candidate]]",
+    "blend add",          EntryKind::blend};
 
 std::string name_of_file(const std::string& word) {
     return word == "-" ? "standard input" : word;
@@ -49,8 +59,7 @@ Entry<T> the_one(std::vector<Entry<T>>& entries, const Kind<T>& kind, const std:
     throw InputError(fault_of_file(
         "several-" + kind.many,
         "the file holds " + std::to_string(entries.size()) + " " + kind.many + ", and it is not clear which is meant",
-        "give the one you want a file of its own" +
-            (kind.add_all.empty() ? "" : ", or add them all with: baitwright " + kind.add_all + " " + file),
+        "give the one you want a file of its own, or add them all with: baitwright " + kind.add_all + " " + file,
         file));
 }
 
@@ -79,9 +88,22 @@ Named<T> from_shelf(T value, const Shelf& shelf) {
     return named;
 }
 
-/// Those that no store holds: of the folder, or the shipped ones of a folder below recipes/, named as the kind's many.
+/// Those that a store holds as text.
+template <class T>
+std::vector<T> written_in(const Store& store, const Kind<T>& kind) {
+    std::vector<T> all;
+    for (const WrittenEntry& written : store.entries().written(kind.kind)) {
+        LibraryFile file = read_library_file(written.text, kind.one + " '" + written.name + "' of the store");
+        if (!file.faults.empty()) throw InputError(std::move(file.faults));
+        for (Entry<T>& entry : file.*kind.entries) all.push_back(std::move(entry.value));
+    }
+    return all;
+}
+
+/// Of the folder; else of the store; else the shipped ones of a folder below recipes/, named as the kind's many.
 template <class T>
 std::vector<T> all_of(const Kind<T>& kind, const LibraryPlace& place) {
+    if (!place.folder && !place.store.empty()) return written_in(open_store(place), kind);
     std::vector<T> all;
     const auto append = [&](std::string_view text, std::string name) {
         LibraryFile file = read_library_file(text, std::move(name));
@@ -97,6 +119,14 @@ std::vector<T> all_of(const Kind<T>& kind, const LibraryPlace& place) {
     }
     std::sort(all.begin(), all.end(), [](const T& a, const T& b) { return a.name < b.name; });
     return all;
+}
+
+/// One ingredient by itself; "firm" where it takes water.
+Recipe mix_of_one(const Ingredient& ingredient) {
+    Recipe recipe;
+    recipe.name = ingredient.name;
+    recipe.parts.push_back({ingredient.name, Share{1}, Preparation::as_bought});
+    return recipe;
 }
 
 template <class T>
@@ -125,6 +155,24 @@ Named<Recipe> named_recipe(const std::string& word, const Shelf& shelf) {
     return means_a_file(word) ? from_file(word, recipes, shelf) : from_shelf(shelf.recipe(word), shelf);
 }
 
+Named<Recipe> named_bait(const std::string& word, const Shelf& shelf) {
+    if (means_a_file(word) || shelf.find_recipe(word)) return named_recipe(word, shelf);
+    if (const auto ingredient = shelf.find_ingredient(word)) return from_shelf(mix_of_one(*ingredient), shelf);
+    try {
+        return named_recipe(word, shelf);
+    } catch (const NotFound& no_mix) {
+        try {
+            return from_shelf(mix_of_one(shelf.ingredient(word)), shelf);
+        } catch (const NotFound& no_ingredient) {
+            std::vector<Fault> faults = no_ingredient.faults();
+            if (faults.front().hint.find("baitwright") != std::string::npos) throw no_mix;
+            faults.front().code = no_mix.faults().front().code;
+            faults.front().message = "no mix or ingredient is called " + in_quotes(word);
+            throw Error(FaultClass::not_found, std::move(faults));
+        }
+    }
+}
+
 Named<Strategy> named_strategy(const std::string& word, const Shelf& shelf) {
     return means_a_file(word) ? from_file(word, strategies, shelf) : from_shelf(shelf.strategy(word), shelf);
 }
@@ -150,6 +198,11 @@ Named<Venue> named_venue(const std::string& word, const LibraryPlace& place, con
         if (!unknown.empty()) throw InputError(std::move(unknown));
     });
     return named;
+}
+
+std::string written_name(const Store& store, EntryKind kind, const std::string& word) {
+    return kind == EntryKind::venue ? called(word, venues, written_in(store, venues)).name
+                                    : called(word, blends, written_in(store, blends)).name;
 }
 
 LibraryFile read_entries(const std::string& path, const Shelf& shelf) {

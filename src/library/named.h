@@ -31,16 +31,21 @@ bool means_a_file(const std::string& word);
 /// Each finds what the word names. Throws NotFound (with "did you mean", or no such file) and InputError: all faults of
 /// the file; a file with none of the kind, or with several.
 Named<Recipe> named_recipe(const std::string& word, const Shelf& shelf);
+/// A mix, or one ingredient, which is a mix of one.
+Named<Recipe> named_bait(const std::string& word, const Shelf& shelf);
 Named<Strategy> named_strategy(const std::string& word, const Shelf& shelf);
-/// A blend has no place in the store: it is one of `all_blends`.
+/// One of `all_blends`.
 Named<BlendSpec> named_blend(const std::string& word, const LibraryPlace& place, const Shelf& shelf);
 /// Likewise one of `all_venues`. Throws InputError with the names in its rules that the shelf does not know, too.
 Named<Venue> named_venue(const std::string& word, const LibraryPlace& place, const Shelf& shelf);
 
 /// All that can be named, in the order of their names: those of the folder that is read in place of the store (throws
-/// InputError where a file has faults), else the shipped ones.
+/// InputError where a file has faults); those of the store; the shipped ones where the place is neither.
 std::vector<BlendSpec> all_blends(const LibraryPlace& place);
 std::vector<Venue> all_venues(const LibraryPlace& place);
+
+/// The name of the venue or blend of the store that the word means. Throws NotFound.
+std::string written_name(const Store& store, EntryKind kind, const std::string& word);
 
 /// The library file at that path. Throws InputError with every fault of it: those of the file itself, and the names in
 /// its faulty entries that neither it nor the shelf knows, in the file's order.

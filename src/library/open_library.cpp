@@ -3,6 +3,7 @@
 #include "bait/ingredient_completion.h"
 #include "files/disk.h"
 #include "files/library_file.h"
+#include "files/library_text.h"
 #include "library/shipped_files.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
@@ -60,17 +61,33 @@ std::unique_ptr<Shelf> read_folder(const std::filesystem::path& folder) {
     return shelf;
 }
 
+/// What the person renamed or removed does not come back.
+bool is_lacking(const Store& store, EntryKind kind, const std::string& name) {
+    const EntryRegister entries = store.entries();
+    return !entries.find_name(kind, name) && !entries.became(kind, name);
+}
+
+void fill_with(Store& store, const LibraryFile& file) {
+    for (const Ingredient& ingredient : file.ingredients)
+        if (is_lacking(store, EntryKind::ingredient, ingredient.name)) store.put(ingredient, EntryOwner::shipped);
+    for (const Entry<Recipe>& entry : file.recipes)
+        if (is_lacking(store, EntryKind::mix, entry.value.name)) store.put(entry.value, EntryOwner::shipped);
+    for (const Entry<Strategy>& entry : file.strategies)
+        if (is_lacking(store, EntryKind::strategy, entry.value.name)) store.put(entry.value, EntryOwner::shipped);
+    const auto put_written = [&](EntryKind kind, const auto& entry) {
+        if (is_lacking(store, kind, entry.value.name))
+            store.entries().put_written(kind, {entry.value.name, toml_text(entry.value)}, EntryOwner::shipped);
+    };
+    for (const Entry<Venue>& entry : file.venues) put_written(EntryKind::venue, entry);
+    for (const Entry<BlendSpec>& entry : file.blends) put_written(EntryKind::blend, entry);
+}
+
 void fill(Store& store) {
     store.change([&store] {
         const bool new_feels = store.feels().empty();
         for (const ShippedFile& shipped : shipped_files()) {
-            LibraryFile file = read_shipped(shipped);
-            for (const Ingredient& ingredient : file.ingredients)
-                if (!store.ingredient_to_mend(ingredient.name)) store.put(ingredient, EntryOwner::shipped);
-            for (const Entry<Recipe>& entry : file.recipes)
-                if (!store.recipe_to_mend(entry.value.name)) store.put(entry.value, EntryOwner::shipped);
-            for (const Entry<Strategy>& entry : file.strategies)
-                if (!store.strategy_to_mend(entry.value.name)) store.put(entry.value, EntryOwner::shipped);
+            const LibraryFile file = read_shipped(shipped);
+            fill_with(store, file);
             if (!new_feels) continue;
             for (const Feel& feel : file.feels) store.put(feel, EntryOwner::shipped);
         }
@@ -100,9 +117,23 @@ Store open_store(const std::filesystem::path& path) {
     return store;
 }
 
+Store open_store(const LibraryPlace& place) {
+    if (!place.ahead || !*place.ahead) return open_store(place.store);
+    Store store = std::move(**place.ahead);
+    place.ahead->reset();
+    return store;
+}
+
 std::unique_ptr<Shelf> open_library(const LibraryPlace& place) {
     if (place.folder) return read_folder(*place.folder);
-    return std::make_unique<Store>(open_store(place.store));
+    return std::make_unique<Store>(open_store(place));
+}
+
+Usual usual_of(LibraryPlace& place) {
+    std::error_code failed;
+    if (place.folder || !std::filesystem::exists(place.store, failed)) return {};
+    place.ahead = std::make_shared<std::optional<Store>>(open_store(place.store));
+    return (*place.ahead)->usual();
 }
 
 std::unique_ptr<MemoryShelf> shipped_shelf() {

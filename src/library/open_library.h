@@ -13,6 +13,8 @@ namespace baitwright {
 struct LibraryPlace {
     std::filesystem::path store;
     std::optional<std::filesystem::path> folder;
+    /// The store, opened ahead to look into; the first that opens it takes it. Null, or empty, where it is not.
+    std::shared_ptr<std::optional<Store>> ahead = {};
 };
 
 /// Opens it. A store that is new, or was filled by another program, is given the shipped entries it lacks; what a
@@ -22,6 +24,11 @@ std::unique_ptr<Shelf> open_library(const LibraryPlace& place);
 
 /// The store alone, filled likewise, for commands that change it.
 Store open_store(const std::filesystem::path& path);
+Store open_store(const LibraryPlace& place);
+
+/// What the person always uses. Nothing where a folder is read or there is no store yet; else the store is opened
+/// ahead.
+Usual usual_of(LibraryPlace& place);
 
 /// The ingredient as it is shipped, whatever a person has put in its place; nothing where none of that name is.
 std::optional<Ingredient> shipped_ingredient(std::string_view name);

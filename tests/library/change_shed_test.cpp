@@ -29,7 +29,7 @@ public:
     MixAnswer from_stock(const std::string& recipe) {
         MixRequest request;
         std::vector<Warning> warnings;
-        request.target = on_hand_in_shed(store.recipe(recipe), store, store.shed(), today, warnings);
+        request.target = on_hand_in_shed(store.recipe(recipe), store, store.shed(), request, today, warnings);
         return answer_mix(store, store.recipe(recipe), request);
     }
 

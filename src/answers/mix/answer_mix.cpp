@@ -4,12 +4,12 @@
 
 #include "answers/mix/doubtful_mix.h"
 #include "answers/mix/mix_doubt.h"
+#include "answers/mix/mix_for_once.h"
 #include "answers/mix/scale_mix.h"
 #include "answers/pellets/soak_pellets.h"
 #include "answers/shared/check_temperature.h"
 #include "answers/shared/stale_prices.h"
 #include "bait/caution.h"
-#include "bait/resolve_mix.h"
 #include "quantities/number_text.h"
 
 namespace baitwright {
@@ -54,7 +54,7 @@ void add_soaks(const ResolvedMix& mix, MixAnswer& answer) {
 
 MixAnswer answer_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest& request) {
     check_water_temperature(request.water_temperature);
-    const ResolvedMix mix = resolve(recipe, shelf);
+    const ResolvedMix mix = resolve_for_once(recipe, shelf, request);
     MixAnswer answer = scale_mix(mix, shelf.feels(), request);
     answer.doubt = doubt_of(mix, answer, request.seed);
     if (auto learned = hand_learned(mix)) answer.warnings.push_back(*std::move(learned));

@@ -47,12 +47,25 @@ struct OnHand {
 };
 using MixTarget = std::variant<AsWritten, WetVolume, WetMass, DryMass, Vessels, Balls, OnHand>;
 
+/// How a mix is made otherwise than it is written, for once.
+struct ForOnce {
+    struct Extra {
+        std::string of;
+        MassOrVolume amount;  ///< in the whole batch
+    };
+    std::vector<std::string> without;  ///< the rest takes its room
+    std::vector<Extra> with;
+
+    [[nodiscard]] bool any() const { return !without.empty() || !with.empty(); }
+};
+
 /// A question to `answer_mix`; what is not given is the recipe's or the usual.
 struct MixRequest {
     MixTarget target;
     std::optional<std::string> feel;
     std::optional<Ratio> wetness;  ///< in place of a feel
     std::optional<MixState> state;
+    ForOnce once;
     Ratio spare;     ///< more than asked, 0.1 for a tenth
     int people = 1;  ///< the target is for each of them
     Temperature water_temperature = Temperature::from_celsius(15);

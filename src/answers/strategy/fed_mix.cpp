@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "answers/shared/mix_amount.h"
+#include "answers/shared/take_out.h"
 #include "answers/shared/wanted_feel.h"
 #include "bait/recipe_names.h"
 #include "bait/resolve_mix.h"
@@ -16,11 +17,6 @@ namespace {
 
 bool is_mix(const FeedPart& part, const Shelf& shelf) {
     return !shelf.find_ingredient(part.of) && shelf.find_recipe(part.of);
-}
-
-bool is_named(const std::vector<std::string>& names, const std::string& name) {
-    const std::string folded = folded_name(name);
-    return std::any_of(names.begin(), names.end(), [&](const std::string& one) { return folded_name(one) == folded; });
 }
 
 Feed left_of(Feed feed, const std::vector<std::string>& without) {
@@ -68,20 +64,6 @@ ResolvedMix opened(const Feed& feed, std::size_t number, const Shelf& shelf) {
     } catch (const InputError& error) {
         rethrow_at(error, feed, number, feed.parts.size() == 1 && is_mix(feed.parts.front(), shelf));
     }
-}
-
-/// Takes ingredients out; what is left keeps its proportions. False where nothing dry is left.
-bool take_out(ResolvedMix& mix, const std::vector<std::string>& without) {
-    double left = 0;
-    const auto is_gone = [&](const auto& one) { return is_named(without, one.ingredient.name); };
-    mix.solids.erase(std::remove_if(mix.solids.begin(), mix.solids.end(), is_gone), mix.solids.end());
-    mix.liquids.erase(std::remove_if(mix.liquids.begin(), mix.liquids.end(), is_gone), mix.liquids.end());
-    mix.doses.erase(std::remove_if(mix.doses.begin(), mix.doses.end(), is_gone), mix.doses.end());
-    for (const SolidPart& part : mix.solids) left += part.share;
-    if (!(left > 0)) return false;
-    for (SolidPart& part : mix.solids) part.share = part.share / left;
-    for (LiquidPart& part : mix.liquids) part.per_dry = part.per_dry / left;
-    return true;
 }
 
 bool is_meal(IngredientKind kind) {

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "answers/shared/mix_request.h"
+#include "bait/recipe.h"
+#include "bait/resolved_mix.h"
+#include "bait/shelf.h"
+
+namespace baitwright {
+
+/// The mix opened up, without what is left out for once and with what is added: its amounts are those in the whole
+/// batch that the request asks for, of which the recipe makes the rest. A request that asks for no amount gets the
+/// recipe as it is written, and the extras on top. Throws what `resolve` and `scale_mix` throw; UsageError
+/// "not-in-mix", "nothing-left", "more-than-the-batch"; NotFound.
+ResolvedMix resolve_for_once(const Recipe& recipe, const Shelf& shelf, const MixRequest& request);
+
+/// Throws UsageError "not-in-mix" where one of these names is nothing that is in the mix.
+void refuse_not_in_mix(const std::vector<std::string>& without, const ResolvedMix& mix);
+
+}  // namespace baitwright
