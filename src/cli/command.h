@@ -39,8 +39,9 @@ struct Surroundings {
 struct CommandResult {
     std::string output;
     int status = 0;
-    std::string aside = {};         ///< for the person, not part of the answer: a new store was made
-    std::string done_already = {};  ///< what stays done even where the output cannot be written; may be empty
+    std::string aside = {};                  ///< for the person, not part of the answer: a new store was made
+    std::vector<std::string> unheeded = {};  ///< flags that were given what is usual, and had no bearing here
+    std::string done_already = {};           ///< what stays done even where the output cannot be written; may be empty
 };
 
 /// Whether a command leaves something in the store, or only answers.

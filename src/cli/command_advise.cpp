@@ -26,7 +26,7 @@ CommandSpec command_advise() {
             {},
             {{"--season", "SEASON", "spring, summer, autumn or winter"},
              {"--clarity", "CLARITY", "of the water: clear, tinged or coloured"},
-             {"--water-temp", "TEMPERATURE", "of the water: 6degC"},
+             {"--water-temp", "TEMPERATURE", "of the water: 6degC", false, "water-temp"},
              {"--depth", "LENGTH", "of the water: 2.5m"},
              {"--tow", "SPEED", "of the water: 5cm/s"},
              {"--hours", "TIME", "how long you fish: 5h"},

@@ -19,7 +19,7 @@ CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
     const std::optional<DropComparison> by = drop_comparison(arguments);
     const std::optional<DropWish> wish = drop_wish(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const Named<Recipe> named = named_recipe(arguments.words().front(), *shelf);
+    const Named<Recipe> named = named_bait(arguments.words().front(), *shelf);
     const bool side_by_side = by || wish;
     const std::vector<DropAnswer> answers = with_places(named, [&]() -> std::vector<DropAnswer> {
         if (by) return compare_drops(named.shelf(), named.value, request, *by);
@@ -49,7 +49,7 @@ CommandSpec command_drop() {
          {"--tow", "SPEED", "of the water at the top: 2cm/s"},
          {"--tow-bottom", "SPEED", "at the bottom, if you know it: then straight from top to bottom"},
          {"--water", "KIND", "still or river: how the tow changes with the depth (default: still below 10 cm/s)"},
-         {"--water-temp", "TEMPERATURE", "of the lake: 8degC"},
+         {"--water-temp", "TEMPERATURE", "of the lake: 8degC", false, "water-temp"},
          {"--hook", "PELLET", "tells whether this hook pellet falls with the feed"},
          {"--compare", "WHAT", "side by side: feels, sizes or forms"},
          {"--want", "WISH", "searches feels, cups and balls: carpet=1.2m, breaks=0.6m"},

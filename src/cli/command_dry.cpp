@@ -13,7 +13,7 @@ namespace {
 CommandResult run_dry(const Arguments& arguments, const Surroundings& around) {
     const DryRequest request = dry_request(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const Named<Recipe> named = named_recipe(arguments.words().front(), *shelf);
+    const Named<Recipe> named = named_bait(arguments.words().front(), *shelf);
     const DryAnswer answer = with_places(named, [&] { return dry_out(named.shelf(), named.value, request); });
     return given(arguments, dry_reply(answer));
 }
@@ -24,7 +24,7 @@ CommandSpec command_dry() {
     return {"dry",
             "how an open tub dries out: water lost, when it leaves its feel, what to spray back",
             {{"RECIPE", "the mix in the tub: its name, a TOML file, or - for standard input"}},
-            {{"--tub", "SIZE", "its open face: 40x30cm, or 35cm across for a round one"},
+            {{"--tub", "SIZE", "its open face: 40x30cm, or 35cm across for a round one", false, "tub"},
              {"--hours", "TIME", "how long it stands: 5, 90min"},
              {"--dry-mass", "MASS", "the dry mix in it (default 1kg)"},
              {"--feel", "FEEL", "how wet it starts (default: the mix's own feel)"},

@@ -3,6 +3,7 @@
 #include "cli/old_versions.h"
 #include "cli/result_formats.h"
 #include "files/ingredient_csv.h"
+#include "files/library_text.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
 #include "report/entry_replies.h"
@@ -38,8 +39,9 @@ CommandResult list_ingredients(const Arguments& arguments, const Surroundings& a
 }
 
 CommandResult show_ingredient(const Arguments& arguments, const Surroundings& around) {
-    if (arguments.has("--old")) return old_versions(arguments, around, "ingredient");
+    if (arguments.has("--old")) return old_versions(arguments, around, EntryKind::ingredient);
     const Ingredient ingredient = open_library(around.library)->ingredient(arguments.words().front());
+    if (arguments.has("--toml")) return as_toml(arguments, toml_text({ingredient}));
     return given(arguments, ingredient_reply(ingredient));
 }
 
@@ -59,7 +61,7 @@ CommandSpec command_ingredient_show() {
     return {"ingredient show",
             "all that is known of an ingredient, and where it comes from",
             {{"INGREDIENT", "its name"}},
-            {{"--old", "", "the versions that were replaced"}},
+            show_flags(),
             show_ingredient,
             "baitwright ingredient show \"brown crumb\""};
 }

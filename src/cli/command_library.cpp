@@ -1,6 +1,7 @@
 #include "cli/commands.h"
 
 #include "answers/mix/measured_marks.h"
+#include "cli/add_file.h"
 #include "cli/output_file.h"
 #include "cli/result_formats.h"
 #include "cli/soak_test_flags.h"
@@ -17,12 +18,6 @@ namespace baitwright {
 
 namespace {
 
-void refuse_folder(const Surroundings& around) {
-    if (around.library.folder)
-        throw UsageError("unfit-flag", "--library reads a folder and changes nothing",
-                         "leave it out, to change the store");
-}
-
 KeyValue read_key_value(const std::string& text) {
     const auto equals = text.find('=');
     if (equals == std::string::npos || equals == 0)
@@ -30,8 +25,19 @@ KeyValue read_key_value(const std::string& text) {
     return {text.substr(0, equals), text.substr(equals + 1)};
 }
 
+/// All that a file holds; the values of flags are in the file.
+CommandResult add_ingredients(const Arguments& arguments, const Surroundings& around, const std::string& path) {
+    for (const char* flag : {"--kind", "--like", "--set"})
+        if (arguments.has(flag))
+            throw UsageError("unfit-flag", std::string(flag) + " goes with a name, and " + path + " is a file",
+                             "leave it out, or write it into the file");
+    return add_file(arguments, around, EntryKind::ingredient, path);
+}
+
 CommandResult add_ingredient(const Arguments& arguments, const Surroundings& around) {
     refuse_folder(around);
+    const std::string& word = arguments.words().front();
+    if (means_a_file(word) || word.ends_with(".csv")) return add_ingredients(arguments, around, word);
     if (arguments.has("--like") && arguments.has("--kind"))
         throw UsageError("two-kinds", "--like and --kind were both given",
                          "leave --kind out: the kind comes with --like \"brown crumb\"");
@@ -39,10 +45,10 @@ CommandResult add_ingredient(const Arguments& arguments, const Surroundings& aro
     if (const auto kind = arguments.value("--kind")) values.push_back({"kind", *kind});
     for (const std::string& text : arguments.values("--set"))
         values.push_back(flag_value("--set", [&] { return read_key_value(text); }));
-    Store store = open_store(around.library.store);
+    Store store = open_store(around.library);
     std::optional<Ingredient> like;
     if (const auto name = arguments.value("--like")) like = store.ingredient(*name);
-    const Ingredient made = edited_ingredient(arguments.words().front(), like, values);
+    const Ingredient made = edited_ingredient(word, like, values);
     return given(arguments, change_reply("ingredient add", names_of(put_ingredients(store, {made}, around.today))));
 }
 
@@ -97,7 +103,7 @@ void check_marks(const Arguments& arguments, const Ingredient& old) {
 CommandResult measure(const Arguments& arguments, const Surroundings& around) {
     refuse_folder(around);
     std::vector<KeyValue> measured = read_measurements(arguments, around.today);
-    Store store = open_store(around.library.store);
+    Store store = open_store(around.library);
     const Ingredient old = store.ingredient(arguments.words().front());
     for (KeyValue& value : read_soak_test(arguments, old, around.today)) measured.push_back(std::move(value));
     if (measured.empty())
@@ -109,23 +115,8 @@ CommandResult measure(const Arguments& arguments, const Surroundings& around) {
     return given(arguments, change_reply("ingredient measure", names_of(put_ingredients(store, {made}, around.today))));
 }
 
-LibraryFile read_any(const std::string& path) {
-    const std::string text = read_text_file(path);
-    LibraryFile file = path.ends_with(".csv") ? read_ingredient_csv(text, path) : read_library_file(text, path);
-    if (!file.faults.empty()) throw InputError(std::move(file.faults));
-    return file;
-}
-
 CommandResult import_file(const Arguments& arguments, const Surroundings& around) {
-    refuse_folder(around);
-    const std::string& path = arguments.words().front();
-    const LibraryFile file = read_any(path);
-    if (file.ingredients.empty())
-        throw InputError(fault_of_file("nothing-here", "there is no ingredient in this file",
-                                       "mixes are added with: baitwright recipe add " + path, path));
-    Store store = open_store(around.library.store);
-    return given(arguments,
-                 change_reply("ingredient import", names_of(put_ingredients(store, file.ingredients, around.today))));
+    return add_file(arguments, around, EntryKind::ingredient, arguments.words().front());
 }
 
 void check_export(const Arguments& arguments) {
@@ -161,26 +152,15 @@ CommandResult export_file(const Arguments& arguments, const Surroundings& around
 }
 
 CommandResult recipe_add(const Arguments& arguments, const Surroundings& around) {
-    refuse_folder(around);
-    const std::string& path = arguments.words().front();
-    const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const LibraryFile file = read_entries(path, *shelf);
-    if (file.recipes.empty())
-        throw InputError(
-            fault_of_file("no-mix", "the file holds no mix", "a mix has a name and at least one [[part]]", path));
-    std::vector<Recipe> recipes;
-    for (const Entry<Recipe>& entry : file.recipes) recipes.push_back(entry.value);
-    Store store = open_store(around.library.store);
-    return given(arguments, change_reply("recipe add", names_of(put_recipes(store, recipes, around.today))),
-                 left_in_file(file, path, false));
+    return add_file(arguments, around, EntryKind::mix, arguments.words().front());
 }
 
 }  // namespace
 
 CommandSpec command_ingredient_add() {
     return {"ingredient add",
-            "add an ingredient of your own to the store",
-            {{"NAME", "what you call it"}},
+            "add an ingredient of your own; or all that a file holds",
+            {{"NAME", "what you call it, or a file ending in .toml or .csv"}},
             {{"--kind", "KIND", "base, pellet, expander, seed, particle, powder, soil, liquid"},
              {"--like", "INGREDIENT", "start from the values of this one"},
              {"--set", "KEY=VALUE", "a value, by its key in the files: \"absorption=0.7 g/g\"; may be repeated", true}},
@@ -209,7 +189,7 @@ CommandSpec command_ingredient_measure() {
 
 CommandSpec command_ingredient_import() {
     return {"ingredient import",
-            "add the ingredients of a TOML or CSV file to the store; old versions are kept",
+            "add all that a TOML or CSV file holds; old versions are kept",
             {{"FILE", "ending in .toml or .csv"}},
             {},
             import_file,
@@ -230,7 +210,7 @@ CommandSpec command_ingredient_export() {
 
 CommandSpec command_recipe_add() {
     return {"recipe add",
-            "add the mixes of a TOML file to the store; old versions are kept",
+            "add the mixes of a TOML file, and all else that it holds; old versions are kept",
             {{"FILE", "ending in .toml, or - for standard input"}},
             {},
             recipe_add,

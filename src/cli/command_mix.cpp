@@ -18,8 +18,9 @@ void limit_by_shed(const Arguments& arguments, const Named<Recipe>& named, Store
                    std::vector<Warning>& warnings) {
     if (!arguments.has("--from-stock")) return;
     std::vector<Warning> past;
-    request.target = with_places(
-        named, [&] { return on_hand_in_shed(named.value, named.shelf(), store.shed(), *request.today, past); });
+    request.target = with_places(named, [&] {
+        return on_hand_in_shed(named.value, named.shelf(), store.shed(), request, *request.today, past);
+    });
     if (!arguments.has("--book")) warnings = std::move(past);
 }
 
@@ -42,7 +43,7 @@ CommandResult run_mix(const Arguments& arguments, const Surroundings& around) {
     std::optional<Store> store;
     if (asks_shed) store.emplace(store_of(around));
     const std::unique_ptr<Shelf> library = asks_shed ? nullptr : open_library(around.library);
-    const Named<Recipe> named = named_recipe(arguments.words().front(), asks_shed ? *store : *library);
+    const Named<Recipe> named = named_bait(arguments.words().front(), asks_shed ? *store : *library);
     std::vector<Warning> past;
     if (asks_shed) limit_by_shed(arguments, named, *store, request, past);
     MixAnswer answer = with_places(named, [&] { return answer_mix(named.shelf(), named.value, request); });

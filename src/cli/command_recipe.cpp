@@ -5,6 +5,7 @@
 #include "cli/checked.h"
 #include "cli/old_versions.h"
 #include "cli/result_formats.h"
+#include "files/library_text.h"
 #include "library/named.h"
 #include "report/entry_replies.h"
 
@@ -20,9 +21,10 @@ CommandResult list_recipes(const Arguments& arguments, const Surroundings& aroun
 }
 
 CommandResult show_recipe(const Arguments& arguments, const Surroundings& around) {
-    if (arguments.has("--old")) return old_versions(arguments, around, "mix");
+    if (arguments.has("--old")) return old_versions(arguments, around, EntryKind::mix);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Recipe recipe = named_recipe(arguments.words().front(), *shelf).value;
+    if (arguments.has("--toml")) return as_toml(arguments, toml_text(recipe));
     return given(arguments, recipe_reply(recipe));
 }
 
@@ -46,7 +48,7 @@ CommandSpec command_recipe_show() {
     return {"recipe show",
             "a mix as it is written down, and what it is for",
             {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
-            {{"--old", "", "the versions that were replaced"}},
+            show_flags(),
             show_recipe,
             "baitwright recipe show \"silt bed\""};
 }

@@ -46,7 +46,7 @@ CommandSpec command_shop() {
             {{"STRATEGY", "names or TOML files, in the order of the sessions; NAME=3 for three of them", true}},
             {{"--on", "DATE", "the day of the first session: 2026-11-28 (default today)"},
              {"--every", "TIME", "from one session to the next, in whole days (default 7d)"},
-             {"--people", "NUMBER", "how many anglers, each feeding all of it"},
+             {"--people", "NUMBER", "how many anglers, each feeding all of it", false, "people"},
              {"--at", "SHOP", "buy only at this shop; may be repeated", true},
              {"--one-shop", "", "buy all of it at one shop"},
              {"--delivery", "SHOP=CHARGE", "what a shop charges to deliver, once: \"the mill=£4.50\"; may be repeated",

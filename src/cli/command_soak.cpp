@@ -27,7 +27,8 @@ CommandResult run_soak(const Arguments& arguments, const Surroundings& around) {
     check_picture(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<SoakAnswer> answers{soak_pellets(*shelf, request)};
-    refuse_unfit_soak_flags(arguments, !answers.front().soaked.empty(), !answers.front().pumped.empty());
+    const bool soaked = !answers.front().soaked.empty(), pumped = !answers.front().pumped.empty();
+    refuse_unfit_soak_flags(arguments, soaked, pumped);
     if (arguments.has("--compare-temps")) {
         const std::vector<Temperature> waters = waters_to_compare(arguments, request.water);
         answers.clear();
@@ -37,8 +38,11 @@ CommandResult run_soak(const Arguments& arguments, const Surroundings& around) {
         }
     }
     if (arguments.has("--plot")) write_picture(arguments, soak_plot(answers));
-    return given(arguments, arguments.has("--compare-temps") ? soak_comparison_reply(std::move(answers))
-                                                             : soak_reply(std::move(answers.front())));
+    CommandResult result = given(arguments, arguments.has("--compare-temps") ? soak_comparison_reply(std::move(answers))
+                                                                             : soak_reply(std::move(answers.front())));
+    if (!pumped) result.unheeded = {"--pump", "--vessel"};
+    if (!soaked) result.unheeded.emplace_back("--water-temp");
+    return result;
 }
 
 }  // namespace
@@ -53,7 +57,7 @@ CommandSpec command_soak() {
          {"--bites", "NUMBER", "hook pellets by the bites an hour, with --length"},
          {"--length", "TIME", "of the session: 5h"},
          {"--spare", "SHARE", "extra, to be safe: 10%"},
-         {"--water-temp", "TEMPERATURE", "of the water poured on: 8degC (default 15degC)"},
+         {"--water-temp", "TEMPERATURE", "of the water poured on: 8degC (default 15degC)", false, "water-temp"},
          {"--compare-temps", "", "the times at 5 and 20 degC side by side"},
          {"--method", "METHOD", "covered (soak and drain) or measured (just the water they take)"},
          {"--uptake", "SHARE", "of all the water they can take (default 40%)"},
@@ -61,8 +65,8 @@ CommandSpec command_soak() {
          {"--ready-at", "CLOCK", "when all must be ready: 08:30"},
          {"--with", "NAME=DOSE", R"(stirred into the water: "glycerol=20ml", "salt=20 g per l water")", true},
          {"--strokes", "NUMBER", "of the pump, for expanders (default: what sinks them)"},
-         {"--pump", "VOLUME", "what a stroke draws (default 100ml)"},
-         {"--vessel", "VOLUME", "the pump's whole vessel (default 500ml)"},
+         {"--pump", "VOLUME", "what a stroke draws (default 100ml)", false, "pump"},
+         {"--vessel", "VOLUME", "the pump's whole vessel (default 500ml)", false, "vessel"},
          {"--air", "PRESSURE", "of the day (default 101.3kPa)"},
          {"--cup", "SIZE", "for counting grains: 250ml, \"toss pot 25\""},
          {"--ball", "SIZE", "for counting grains: 50mm, egg"},

@@ -108,7 +108,7 @@ CommandSpec command_stock_buy() {
             "add a bag to the shed",
             {{"INGREDIENT", "its name"}, amount_word},
             {{"--price", "PRICE", "what a pack cost, as in £2.10; it becomes the price in use"},
-             {"--shop", "SHOP", "where"},
+             {"--shop", "SHOP", "where", false, "shop"},
              {"--new-shop", "", "this shop is new: no price from it yet"},
              on_flag,
              best_before_flag,

@@ -1,12 +1,11 @@
 #include "cli/commands.h"
 
 #include "answers/strategy/odd_strategy.h"
+#include "cli/add_file.h"
 #include "cli/checked.h"
 #include "cli/old_versions.h"
 #include "cli/result_formats.h"
-#include "files/disk.h"
-#include "library/all_faults.h"
-#include "library/change_library.h"
+#include "files/library_text.h"
 #include "library/named.h"
 #include "report/entry_replies.h"
 #include "report/replies.h"
@@ -23,9 +22,10 @@ CommandResult list_strategies(const Arguments& arguments, const Surroundings& ar
 }
 
 CommandResult show_strategy(const Arguments& arguments, const Surroundings& around) {
-    if (arguments.has("--old")) return old_versions(arguments, around, "strategy");
+    if (arguments.has("--old")) return old_versions(arguments, around, EntryKind::strategy);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Strategy strategy = named_strategy(arguments.words().front(), *shelf).value;
+    if (arguments.has("--toml")) return as_toml(arguments, toml_text(strategy));
     return given(arguments, strategy_reply(strategy));
 }
 
@@ -39,38 +39,8 @@ CommandResult check_strategy(const Arguments& arguments, const Surroundings& aro
     });
 }
 
-/// Unrolls each against what the store has; throws all their faults, each at its place.
-void check_placed(const LibraryFile& file, const std::string& text, const Shelf& shelf) {
-    std::vector<Fault> all;
-    for (const Entry<Strategy>& entry : file.strategies) {
-        try {
-            static_cast<void>(unroll_strategy(shelf, entry.value));
-        } catch (const InputError& error) {
-            std::vector<Fault> faults = error.faults();
-            place_faults(faults, entry.places, text, file.name);
-            all.insert(all.end(), faults.begin(), faults.end());
-        }
-    }
-    if (!all.empty()) throw InputError(std::move(all));
-}
-
 CommandResult add_strategy(const Arguments& arguments, const Surroundings& around) {
-    if (around.library.folder)
-        throw UsageError("unfit-flag", "--library reads a folder and changes nothing",
-                         "leave it out, to change the store");
-    const std::string& path = arguments.words().front();
-    Store store = open_store(around.library.store);
-    const std::string text = read_text_file(path);
-    LibraryFile file = read_library_file(text, path == "-" ? "standard input" : path);
-    if (!file.faults.empty()) throw InputError(all_faults(file, text, store));
-    if (file.strategies.empty())
-        throw InputError(fault_of_file("no-strategy", "the file holds no strategy",
-                                       "a strategy has a name, a length and at least one [[feed]]", path));
-    check_placed(file, text, store);
-    std::vector<Strategy> strategies;
-    for (Entry<Strategy>& entry : file.strategies) strategies.push_back(std::move(entry.value));
-    const std::vector<EntryChange> changes = put_strategies(store, strategies, around.today);
-    return given(arguments, change_reply("strategy add", names_of(changes)), left_in_file(file, path, true));
+    return add_file(arguments, around, EntryKind::strategy, arguments.words().front());
 }
 
 const Word strategy_word{"STRATEGY", "the strategy: its name, a TOML file, or - for standard input"};
@@ -88,7 +58,7 @@ CommandSpec command_strategy_list() {
 
 CommandSpec command_strategy_show() {
     return {"strategy show", "a strategy as it is written down: what goes in when, and what it is for",
-            {strategy_word}, {{"--old", "", "the versions that were replaced"}},
+            {strategy_word}, show_flags(),
             show_strategy,   "baitwright strategy show \"open carpet\""};
 }
 
@@ -100,7 +70,7 @@ CommandSpec command_strategy_check() {
 
 CommandSpec command_strategy_add() {
     return {"strategy add",
-            "add the strategies of a TOML file to the store; old versions are kept",
+            "add the strategies of a TOML file, and all else that it holds; old versions are kept",
             {{"FILE", "ending in .toml, or - for standard input"}},
             {},
             add_strategy,

@@ -13,7 +13,7 @@ namespace {
 CommandResult run_water(const Arguments& arguments, const Surroundings& around) {
     const TubRequest request = tub_request(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const Named<Recipe> named = named_recipe(arguments.words().front(), *shelf);
+    const Named<Recipe> named = named_bait(arguments.words().front(), *shelf);
     const TubAnswer answer = with_places(named, [&] { return right_a_mix(named.shelf(), named.value, request); });
     return given(arguments, tub_reply(answer));
 }
@@ -30,7 +30,7 @@ CommandSpec command_water() {
               "instead of --added, what the wet mix weighs now, without the tub; also after drying out"},
              {"--minutes", "TIME", "since the water went in: 2, 20min (default: settled)"},
              {"--feel", "FEEL", "how wet you want it (default: the mix's own feel)"},
-             {"--water-temp", "TEMPERATURE", "of the water poured in: 8degC"}},
+             {"--water-temp", "TEMPERATURE", "of the water poured in: 8degC", false, "water-temp"}},
             run_water,
             "baitwright water \"silt bed\" --dry-mass 1kg --added 820ml --minutes 5"};
 }

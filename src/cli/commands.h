@@ -1,6 +1,7 @@
 #pragma once
 
 #include "cli/command.h"
+#include "store/stored_entry.h"
 
 /// Every command, in the order in which help shows them: each stands in the file of its first word, `command_soak.cpp`.
 namespace baitwright {
@@ -37,6 +38,14 @@ CommandSpec command_strategy_add();
 CommandSpec command_venue_list();
 CommandSpec command_venue_show();
 CommandSpec command_venue_check();
+CommandSpec command_venue_add();
+CommandSpec command_blend_list();
+CommandSpec command_blend_show();
+CommandSpec command_blend_check();
+CommandSpec command_blend_add();
+/// `copy`, `rename`, `remove`, `restore` and `edit` of a kind.
+std::vector<CommandSpec> commands_of_own_entries(EntryKind kind);
+CommandSpec command_usual();
 CommandSpec command_stock();
 CommandSpec command_stock_history();
 CommandSpec command_stock_buy();

@@ -15,7 +15,7 @@ std::vector<Flag> cost_flags() {
         {"--without", "NAME", "leave an ingredient or a mix out; the rest takes its room; may be repeated", true},
         {"--price", "NAME=PRICE", "what if it cost this: \"brown crumb=£2.10/kg\", \"maggots=£3/pt\"; may be repeated",
          true},
-        {"--people", "NUMBER", "how many anglers, each feeding all of it"},
+        {"--people", "NUMBER", "how many anglers, each feeding all of it", false, "people"},
         {"--have", "NAME=AMOUNT",
          "what is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
         {"--empty-shed", "", "as if nothing were in the shed"},
@@ -34,7 +34,7 @@ StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const 
         throw UsageError("two-sheds", "--have and --empty-shed were both given", "give one of them");
     if (arguments.has("--have") || arguments.has("--empty-shed") || around.library.folder)
         return stock_told(arguments, shelf);
-    const auto store = std::make_shared<Store>(open_store(around.library.store));
+    const auto store = std::make_shared<Store>(open_store(around.library));
     return StockOnHand([store](std::string_view ingredient) { return lots_in_shed(store->shed(), ingredient); });
 }
 

@@ -12,9 +12,10 @@ std::vector<Flag> plan_flags() {
     std::vector<Flag> flags{
         {"--start", "CLOCK", "the first put-in: 09:30 (default: count minutes from the start)"},
         {"--from", "CLOCK", "the earliest you can begin the work: 08:10, or \"80 min\" before the start"},
-        {"--venue", "VENUE", "check it against the rules of this water: its name, or a TOML file"},
-        {"--kit", "ITEM", R"(what you have: "cup 250", "pot 25", "feeder 30", "tub 12 l"; may be repeated)", true},
-        {"--water-temp", "TEMPERATURE", "of the water poured on (default: the strategy's)"},
+        {"--venue", "VENUE", "check it against the rules of this water: its name, or a TOML file", false, "venue"},
+        {"--kit", "ITEM", R"(what you have: "cup 250", "pot 25", "feeder 30", "tub 12 l"; may be repeated)", true,
+         "kit"},
+        {"--water-temp", "TEMPERATURE", "of the water poured on (default: the strategy's)", false, "water-temp"},
     };
     constexpr std::array<std::string_view, 9> shared{
         "--length", "--feel", "--without", "--price", "--people", "--have", "--empty-shed", "--reused-frozen", "--on"};

@@ -11,6 +11,7 @@
 #include "cli/new_store_told.h"
 #include "cli/output_file.h"
 #include "cli/parse_arguments.h"
+#include "cli/usual_told.h"
 #include "quantities/date.h"
 #include "quantities/in_quotes.h"
 #include "quantities/plain_words.h"
@@ -136,17 +137,45 @@ std::string done_by(const CommandSpec& command, const Arguments& arguments) {
     return stored ? "what you asked for is in the store all the same; look there before you type it again" : "";
 }
 
+std::vector<CommandSpec> made_commands() {
+    std::vector<CommandSpec> commands{command_mix(),  command_water(),  command_soak(),  command_dose(),
+                                      command_drop(), command_dry(),    command_cost(),  command_compare(),
+                                      command_plan(), command_advise(), command_card(),  command_page(),
+                                      command_shop(), command_swap(),   command_blend(), command_usual()};
+    const auto add = [&](std::initializer_list<CommandSpec> more) { commands.insert(commands.end(), more); };
+    const auto add_own = [&](EntryKind kind) {
+        for (CommandSpec& own : commands_of_own_entries(kind)) commands.push_back(std::move(own));
+    };
+    add({command_ingredient_list(), command_ingredient_show(), command_ingredient_add(), command_ingredient_measure()});
+    add_own(EntryKind::ingredient);
+    add({command_ingredient_import(), command_ingredient_export()});
+    add({command_recipe_list(), command_recipe_show(), command_recipe_check(), command_recipe_add()});
+    add_own(EntryKind::mix);
+    add({command_strategy_list(), command_strategy_show(), command_strategy_check(), command_strategy_add()});
+    add_own(EntryKind::strategy);
+    add({command_venue_list(), command_venue_show(), command_venue_check(), command_venue_add()});
+    add_own(EntryKind::venue);
+    add({command_blend_list(), command_blend_show(), command_blend_check(), command_blend_add()});
+    add_own(EntryKind::blend);
+    add({command_stock(), command_stock_history(), command_stock_buy(), command_stock_keep(), command_stock_count(),
+         command_stock_use(), command_stock_waste(), command_stock_undo(), command_stock_session(), command_price(),
+         command_price_list(), command_price_history()});
+    return commands;
+}
+
 CommandResult run_command(const CommandSpec& command, const std::vector<std::string>& rest) {
     refuse_unfit_words(rest);
-    const Arguments arguments = parse_arguments(command, rest);
+    Arguments arguments = parse_arguments(command, rest);
     if (arguments.has("--json") && arguments.has("--csv"))
         throw UsageError("two-formats", "--json and --csv were both given", "give one of them");
-    const Surroundings around = surroundings(arguments);
+    Surroundings around = surroundings(arguments);
     refuse_store_as_output(command, arguments, around.library.store);
     const NamedStore named_store(arguments);
     try {
+        give_usual(arguments, command, usual_of(around.library));
         CommandResult result = command.run(arguments, around);
         if (!arguments.has("--json")) result.output = written_out(result.output, LineBreaks::allowed);
+        tell_usual(result, arguments);
         named_store.tell(result, arguments);
         if (result.status == 0) result.done_already = done_by(command, arguments);
         return result;
@@ -167,19 +196,7 @@ const std::vector<Flag>& common_flags() {
 }
 
 const std::vector<CommandSpec>& all_commands() {
-    // clang-format off
-    static const std::vector<CommandSpec> commands{
-        command_mix(), command_water(), command_soak(), command_dose(), command_drop(), command_dry(),
-        command_cost(), command_compare(), command_plan(), command_advise(), command_card(), command_page(),
-        command_shop(), command_swap(), command_blend(), command_ingredient_list(), command_ingredient_show(),
-        command_ingredient_add(), command_ingredient_measure(), command_ingredient_import(),
-        command_ingredient_export(), command_recipe_list(), command_recipe_show(), command_recipe_check(),
-        command_recipe_add(), command_strategy_list(), command_strategy_show(), command_strategy_check(),
-        command_strategy_add(), command_venue_list(), command_venue_show(), command_venue_check(), command_stock(),
-        command_stock_history(), command_stock_buy(), command_stock_keep(), command_stock_count(),
-        command_stock_use(), command_stock_waste(), command_stock_undo(), command_stock_session(), command_price(),
-        command_price_list(), command_price_history()};
-    // clang-format on
+    static const std::vector<CommandSpec> commands = made_commands();
     return commands;
 }
 

@@ -63,7 +63,7 @@ Store store_of(const Surroundings& around) {
     if (around.library.folder)
         throw UsageError("unfit-flag", "--library reads a folder, and the shed and its prices are in the store",
                          "leave it out");
-    return open_store(around.library.store);
+    return open_store(around.library);
 }
 
 Date day_of(const Arguments& arguments, const Surroundings& around) {

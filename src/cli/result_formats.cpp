@@ -9,18 +9,9 @@ std::vector<NamedChange> names_of(const std::vector<EntryChange>& changes) {
     for (const EntryChange& change : changes) {
         const bool added = change.kind == EntryChange::Kind::added,
                    replaced = change.kind == EntryChange::Kind::replaced;
-        names.push_back({change.name, added ? "added" : replaced ? "replaced" : "unchanged"});
+        names.push_back({change.name, added ? "added" : replaced ? "replaced" : "unchanged", change.of});
     }
     return names;
-}
-
-std::string left_in_file(const LibraryFile& file, const std::string& path, bool recipes_too) {
-    std::string note;
-    if (!file.ingredients.empty())
-        note += "Its ingredients were not added; to add them: baitwright ingredient import " + path + "\n";
-    if (recipes_too && !file.recipes.empty())
-        note += "Its mixes were not added; to add them: baitwright recipe add " + path + "\n";
-    return note;
 }
 
 CommandResult given(const Arguments& arguments, const Reply& reply, const std::string& note) {

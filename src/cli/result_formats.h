@@ -4,7 +4,6 @@
 #include <vector>
 
 #include "cli/command.h"
-#include "files/library_file.h"
 #include "library/change_library.h"
 #include "report/change_report.h"
 #include "report/reply.h"
@@ -13,9 +12,6 @@ namespace baitwright {
 
 /// Changes as the report shows them.
 std::vector<NamedChange> names_of(const std::vector<EntryChange>& changes);
-
-/// What a file holds beside the entries that were asked for, and how to add it; empty where it holds no more.
-std::string left_in_file(const LibraryFile& file, const std::string& path, bool recipes_too);
 
 /// A reply in the form that was asked for: as JSON, as CSV, or told, which `note` may follow.
 CommandResult given(const Arguments& arguments, const Reply& reply, const std::string& note = {});

@@ -27,7 +27,7 @@ std::string save_recipe(const Arguments& arguments, const Surroundings& around, 
     const auto name = arguments.value("--save");
     if (!name) return {};
     recipe.name = std::string(trimmed(*name));
-    Store store = open_store(around.library.store);
+    Store store = open_store(around.library);
     return "\n" + change_told(names_of(put_recipes(store, {std::move(recipe)}, around.today))).text();
 }
 

@@ -6,13 +6,10 @@
 #include <string_view>
 #include <vector>
 
+#include "bait/usual.h"
 #include "quantities/fault.h"
 
 namespace baitwright {
-
-/// What a person always uses, as typed once, by key: "pump" is 80ml, "kit" is "cup 250" and "pot 25", "currency" is
-/// EUR, "units" is metric.
-using Usual = std::map<std::string, std::vector<std::string>>;
 
 /// What a person typed, sorted: words in order, flags by name; and what they always use.
 class Arguments {
@@ -26,6 +23,11 @@ public:
     [[nodiscard]] std::optional<std::string> value(const std::string& flag) const;
     /// Every value of a repeatable flag.
     [[nodiscard]] std::vector<std::string> values(const std::string& flag) const;
+
+    /// From now on `usual` is what the person always uses.
+    void know_usual(Usual usual) { usual_ = std::move(usual); }
+    /// True where the person typed the flag, and it was not given by `give_usual`.
+    [[nodiscard]] bool typed(const std::string& flag) const { return has(flag) && given_usual_.count(flag) == 0; }
 
     /// The first of what is usual by that key, or nothing.
     [[nodiscard]] std::optional<std::string> usual(const std::string& key) const;

@@ -8,7 +8,18 @@ namespace baitwright {
 
 namespace {
 
-/// "40x30cm", "40cm x 30cm", or "35cm" across for a round one.
+/// "5", as people say hours, or with a unit: "90min".
+Time read_hours(const std::string& text) {
+    try {
+        return parse<Time>(text);
+    } catch (const InputError& error) {
+        if (error.faults().front().code != "no-unit") throw;
+        return parse_number(text) * hour;
+    }
+}
+
+}  // namespace
+
 Area read_tub(const std::string& text) {
     const auto cross = text.find('x');
     if (cross == std::string::npos) {
@@ -24,18 +35,6 @@ Area read_tub(const std::string& text) {
     }
     return in_range(parse<Length>(first_side)) * wide;
 }
-
-/// "5", as people say hours, or with a unit: "90min".
-Time read_hours(const std::string& text) {
-    try {
-        return parse<Time>(text);
-    } catch (const InputError& error) {
-        if (error.faults().front().code != "no-unit") throw;
-        return parse_number(text) * hour;
-    }
-}
-
-}  // namespace
 
 DryRequest dry_request(const Arguments& arguments) {
     if (!arguments.has("--tub"))

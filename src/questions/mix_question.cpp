@@ -19,6 +19,11 @@ OnHand on_hand(const std::vector<std::string>& items) {
     return on_hand;
 }
 
+ForOnce::Extra read_extra(const std::string& text) {
+    const auto [name, amount] = parted_at_equals(text, "how much of it goes in", "--with \"hemp=200 g\"");
+    return {name, read_amount(amount)};
+}
+
 Vessels vessels(const std::string& text, std::string called) {
     const CountedSize counted = parse_counted_size(text);
     return {counted.count, in_range(parse_vessel_size(counted.size)), std::move(called)};
@@ -63,6 +68,9 @@ MixState read_state(const std::string& text) {
 MixRequest mix_request(const Arguments& arguments) {
     MixRequest request;
     request.target = target(arguments);
+    request.once.without = arguments.values("--without");
+    for (const std::string& text : arguments.values("--with"))
+        request.once.with.push_back(flag_value("--with", [&] { return read_extra(text); }));
     request.feel = arguments.value("--feel");
     read_flag(arguments, "--wetness", [&](const std::string& text) { request.wetness = parse_number(text); });
     read_flag(arguments, "--state", [&](const std::string& text) { request.state = read_state(text); });

@@ -158,7 +158,7 @@ SoakRequest soak_request(const Arguments& arguments) {
 void refuse_unfit_soak_flags(const Arguments& arguments, bool soaked, bool pumped) {
     const auto refuse = [&](std::initializer_list<const char*> flags, const char* what, const char* hint) {
         for (const char* flag : flags)
-            if (arguments.has(flag)) throw UsageError("unfit-flag", std::string(flag) + what, hint);
+            if (arguments.typed(flag)) throw UsageError("unfit-flag", std::string(flag) + what, hint);
     };
     if (!pumped)
         refuse({"--strokes", "--pump", "--vessel", "--air"}, " goes with expanders, which are pumped",

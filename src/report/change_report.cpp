@@ -1,5 +1,7 @@
 #include "report/change_report.h"
 
+#include "quantities/listed.h"
+
 namespace baitwright {
 
 Told change_told(const std::vector<NamedChange>& changes) {
@@ -13,7 +15,9 @@ Json change_json(const std::string& command, const std::vector<NamedChange>& cha
     Json json = json_record(command, {});
     json["changes"] = Json::array();
     for (const NamedChange& change : changes)
-        json["changes"].push_back({{"name", change.name}, {"change", change.what}});
+        json["changes"].push_back({{"name", change.name},
+                                   {"change", change.what},
+                                   {"kind", change.kind.empty() ? Json() : Json(change.kind)}});
     return json;
 }
 
@@ -34,8 +38,9 @@ std::string as_remark(const std::string& toml) {
 Told old_versions_told(const std::string& name, const std::vector<OldVersion>& versions) {
     Told told;
     if (versions.empty()) told.say(name + ": no older version is kept");
+    std::size_t number = 0;
     for (const OldVersion& version : versions) {
-        told.as_written("# until " + version.replaced_on + "\n" +
+        told.as_written("# version " + std::to_string(++number) + ", until " + version.replaced_on + "\n" +
                         (&version == &versions.back() ? version.text : as_remark(version.text)) + "\n");
     }
     return told;
@@ -45,9 +50,77 @@ Json old_versions_json(const std::string& command, const std::string& name, cons
     Json json = json_record(command, {});
     json["name"] = name;
     json["versions"] = Json::array();
+    std::size_t number = 0;
     for (const OldVersion& version : versions)
-        json["versions"].push_back({{"replaced_on", version.replaced_on}, {"toml", version.text}});
+        json["versions"].push_back(
+            {{"version", ++number}, {"replaced_on", version.replaced_on}, {"toml", version.text}});
     return json;
+}
+
+Reply renamed_reply(const std::string& command, NamedAnew entry) {
+    const auto tell = [entry] {
+        Told told;
+        constexpr std::size_t most_named = 5;
+        std::vector<std::string> where = entry.followed;
+        if (where.size() > most_named + 1) {
+            where.resize(most_named);
+            where.push_back(std::to_string(entry.followed.size() - most_named) + " more");
+        }
+        told.say(entry.from + " is called " + entry.to + " now" +
+                 (where.empty() ? "." : ", also in " + listed(where) + "."));
+        return told;
+    };
+    const auto record = [command, entry] {
+        Json json = json_record(command, {});
+        json["kind"] = entry.kind;
+        json["from"] = entry.from;
+        json["to"] = entry.to;
+        json["followed"] = entry.followed;
+        return json;
+    };
+    return {0, tell, record};
+}
+
+Reply removed_reply(const std::string& command, const std::string& kind, const std::string& name,
+                    const std::string& restore) {
+    const auto tell = [name, restore] {
+        Told told;
+        told.entry(name + ": ", "removed; to have it back: " + restore);
+        return told;
+    };
+    const auto record = [command, kind, name, restore] {
+        Json json = json_record(command, {});
+        json["kind"] = kind;
+        json["removed"] = name;
+        json["restore"] = restore;
+        return json;
+    };
+    return {0, tell, record};
+}
+
+Reply restored_reply(const std::string& command, PutBack entry) {
+    const auto tell = [entry] {
+        Told told;
+        const std::string which =
+            entry.of > 1 ? " (version " + std::to_string(entry.version) + " of " + std::to_string(entry.of) + ")" : "";
+        if (entry.change == "unchanged")
+            told.entry(entry.name + ": ", "it is so already" + which);
+        else
+            told.entry(entry.name + ": ", "as it was until " + entry.until + which +
+                                              (entry.change == "replaced" ? "; what it replaces is kept" : ""));
+        return told;
+    };
+    const auto record = [command, entry] {
+        Json json = json_record(command, {});
+        json["kind"] = entry.kind;
+        json["name"] = entry.name;
+        json["version"] = entry.version;
+        json["versions"] = entry.of;
+        json["until"] = entry.until;
+        json["change"] = entry.change;
+        return json;
+    };
+    return {0, tell, record};
 }
 
 }  // namespace baitwright

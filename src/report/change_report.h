@@ -3,14 +3,14 @@
 #include <string>
 #include <vector>
 
-#include "report/json.h"
-#include "report/told.h"
+#include "report/reply.h"
 
 namespace baitwright {
 
 /// An entry of the library that was "added", "replaced" or left "unchanged".
 struct NamedChange {
     std::string name, what;
+    std::string kind = {};  ///< "ingredient", "mix", "strategy", "venue", "blend" or "feel"
 };
 
 Told change_told(const std::vector<NamedChange>& changes);
@@ -23,5 +23,24 @@ struct OldVersion {
 
 Told old_versions_told(const std::string& name, const std::vector<OldVersion>& versions);
 Json old_versions_json(const std::string& command, const std::string& name, const std::vector<OldVersion>& versions);
+
+/// An entry that has another name now, and what follows it there: "the mix 'silt bed'", ...
+struct NamedAnew {
+    std::string kind, from, to;
+    std::vector<std::string> followed;
+};
+Reply renamed_reply(const std::string& command, NamedAnew entry);
+
+/// An entry that was taken out; `restore` is the command that brings it back.
+Reply removed_reply(const std::string& command, const std::string& kind, const std::string& name,
+                    const std::string& restore);
+
+/// An old version that was put back: version 2 of 3, until that day; `change` is "added", "replaced" or "unchanged".
+struct PutBack {
+    std::string kind, name, until;
+    std::size_t version, of;
+    std::string change;
+};
+Reply restored_reply(const std::string& command, PutBack entry);
 
 }  // namespace baitwright

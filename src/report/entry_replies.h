@@ -1,5 +1,6 @@
 #pragma once
 
+#include "bait/blend_spec.h"
 #include "bait/ingredient.h"
 #include "bait/recipe.h"
 #include "bait/strategy.h"
@@ -17,5 +18,7 @@ Reply strategy_list_reply(std::vector<Strategy> strategies);
 Reply strategy_reply(Strategy strategy);
 Reply venue_list_reply(std::vector<Venue> venues);
 Reply venue_reply(Venue venue);
+Reply blend_list_reply(std::vector<BlendSpec> blends);
+Reply blend_spec_reply(BlendSpec blend);
 
 }  // namespace baitwright
