@@ -8,6 +8,7 @@
 #include "library/shipped_files.h"
 #include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
+#include "quantities/units.h"
 
 namespace baitwright {
 
@@ -121,11 +122,14 @@ std::vector<T> all_of(const Kind<T>& kind, const LibraryPlace& place) {
     return all;
 }
 
-/// One ingredient by itself; "firm" where it takes water.
+/// One ingredient by itself: a kilogram of it, where no amount is asked for. Throws UsageError "not-a-mix".
 Recipe mix_of_one(const Ingredient& ingredient) {
+    if (ingredient.kind == IngredientKind::liquid)
+        throw UsageError("not-a-mix", in_quotes(ingredient.name) + " is a liquid: it goes into a mix",
+                         "how much of it: baitwright dose \"" + ingredient.name + "\" --amount 1kg");
     Recipe recipe;
     recipe.name = ingredient.name;
-    recipe.parts.push_back({ingredient.name, Share{1}, Preparation::as_bought});
+    recipe.parts.push_back({ingredient.name, 1.0 * kilogram, Preparation::as_bought});
     return recipe;
 }
 
