@@ -15,8 +15,10 @@
 #include "quantities/in_quotes.h"
 #include "quantities/plain_words.h"
 #include "quantities/suggestion.h"
+#include "questions/shown_units_of.h"
 #include "report/fault_text.h"
 #include "report/json.h"
+#include "report/shown_units.h"
 
 namespace baitwright {
 
@@ -139,6 +141,7 @@ std::string done_by(const CommandSpec& command, const Arguments& arguments) {
 CommandResult run_command(const CommandSpec& command, const std::vector<std::string>& rest) {
     refuse_unfit_words(rest);
     const Arguments arguments = parse_arguments(command, rest);
+    show_units(shown_units_of(arguments));
     if (arguments.has("--json") && arguments.has("--csv"))
         throw UsageError("two-formats", "--json and --csv were both given", "give one of them");
     const Surroundings around = surroundings(arguments);
