@@ -7,6 +7,7 @@
 #include "files/disk.h"
 #include "report/replies.h"
 #include "report/session_sheet.h"
+#include "report/shown_units.h"
 
 namespace baitwright {
 
@@ -50,7 +51,11 @@ CommandResult run_card(const Arguments& arguments, const Surroundings& around) {
     const PrintedSheet printed = print(sheet, file.format);
     write_text_file(file.path, printed.bytes);
     return given(arguments, {plan_reply(plan).status, [&] { return card_told(plan, file.path, printed); },
-                             [&] { return card_json(plan, sheet, file.path, file.format, printed); }});
+                             [&] {
+                                 const UnitsShownHere as_ever{ShownUnits{}};
+                                 return card_json(plan, session_sheet(plan, around.today), file.path, file.format,
+                                                  printed);
+                             }});
 }
 
 std::vector<Flag> card_flags() {

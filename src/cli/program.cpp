@@ -16,8 +16,10 @@
 #include "quantities/in_quotes.h"
 #include "quantities/plain_words.h"
 #include "quantities/suggestion.h"
+#include "questions/shown_units_of.h"
 #include "report/fault_text.h"
 #include "report/json.h"
+#include "report/shown_units.h"
 
 namespace baitwright {
 
@@ -173,6 +175,7 @@ CommandResult run_command(const CommandSpec& command, const std::vector<std::str
     const NamedStore named_store(arguments);
     try {
         give_usual(arguments, command, usual_of(around.library));
+        show_units(shown_units_of(arguments));
         CommandResult result = command.run(arguments, around);
         if (!arguments.has("--json")) result.output = written_out(result.output, LineBreaks::allowed);
         tell_usual(result, arguments);

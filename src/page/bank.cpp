@@ -6,6 +6,8 @@
 #include "files/library_file.h"
 #include "quantities/units.h"
 #include "questions/cost_question.h"
+#include "questions/shown_units_of.h"
+#include "report/shown_units.h"
 
 namespace baitwright {
 
@@ -16,11 +18,25 @@ std::vector<std::string> texts_of(const Json& request, std::string_view key) {
     return texts ? texts->texts() : std::vector<std::string>{};
 }
 
-Arguments arguments_of(const Json& request) {
+std::string text_of(const Json& request, std::string_view key) {
+    const Json* text = request.find(key);
+    return text ? text->text() : std::string();
+}
+
+/// What a person always uses, as a question says it; the page's own units where it says none.
+Usual usual_of(const Json& request, const std::string& units) {
+    Usual usual;
+    if (!units.empty()) usual["units"] = {units};
+    if (const Json* given = request.find("usual"))
+        for (const std::string& key : given->keys()) usual[key] = given->at(key).texts();
+    return usual;
+}
+
+Arguments arguments_of(const Json& request, const std::string& units) {
     std::map<std::string, std::vector<std::string>> flags;
     if (const Json* given = request.find("flags"))
         for (const std::string& flag : given->keys()) flags[flag] = given->at(flag).texts();
-    return {texts_of(request, "words"), std::move(flags)};
+    return {texts_of(request, "words"), std::move(flags), usual_of(request, units)};
 }
 
 /// The feel of each mix where it is fed first.
@@ -92,6 +108,7 @@ Json Bank::answer(const Json& request) {
     if (what == "open") {
         add_usual(request);
         add_library(request);
+        units_ = text_of(request, "units");
         opened_.today = parse_date(request.at("today").text());
         opened_.have = stock_told(Arguments({}, {{"--have", texts_of(request, "have")}}), opened_.shelf);
         return contents(opened_.shelf);
@@ -100,8 +117,9 @@ Json Bank::answer(const Json& request) {
         add_library(request);
         return contents(opened_.shelf);
     }
-    const Arguments arguments = arguments_of(request);
+    const Arguments arguments = arguments_of(request, units_);
     if (arguments.words().empty()) return fault_reply("missing-word", "a question without a name");
+    const UnitsShownHere asked_in(shown_units_of(arguments));
     return answer_of(opened_, what, arguments, wanted_of(request));
 }
 

@@ -9,13 +9,15 @@ namespace baitwright {
 /// same JSON.
 ///
 /// Requests, all JSON records with `ask`:
-/// * `open` {usual: TOML, library: TOML, today: ISO 8601 date, have: ["brown crumb=400g", ...]}: what is asked from
-/// here on is asked of it; `usual`, which may be left out, are the ingredients that measured ones took the place of;
+/// * `open` {usual: TOML, library: TOML, today: ISO 8601 date, have: ["brown crumb=400g", ...], units}: what is asked
+/// from here on is asked of it; `usual`, which may be left out, are the ingredients that measured ones took the place
+/// of; `units`, which may be too, is "metric", "imperial" or "both";
 ///   `add` {library}: more entries on the same shelf. Reply: {mixes: [{name, feel}], feels: [name], strategies: [{name,
 ///   length_minutes, depth_m, tow_cm_s, water_temp_c, mixes: [name], feels: {mix: feel}}], pellets: [{name, kind}]}.
 /// * `mix`, `water`, `dry`, `soak`, `drop`, `cost`, `plan` {words: [text], flags: {"--cups": ["4x250ml"]}, give:
 /// ["told", "json",
-///   "picture"], narrow}: `give` is ["told"] where left out; `plan` with `--now` is the rest of the session.
+///   "picture"], narrow, usual: {"units": ["metric"]}}: `usual` is what the person always uses, by key, and may be left
+///   out; `give` is ["told"] where left out; `plan` with `--now` is the rest of the session.
 ///   Reply: {status, told, json, picture}: what was asked for. `told` is `told_json`, `json` the command's own,
 ///   `picture` an SVG.
 ///
@@ -31,6 +33,7 @@ private:
     void add_library(const Json& request);
 
     OpenedBank opened_;
+    std::string units_;  ///< that the page tells in: metric, imperial or both; empty where it says none
 };
 
 }  // namespace baitwright

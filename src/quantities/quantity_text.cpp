@@ -171,6 +171,18 @@ Temperature parse<Temperature>(std::string_view text) {
     return Temperature::from_kelvin(part.number);
 }
 
+const UnitRow* unit_used(std::string_view text) {
+    const UnitRow* used = nullptr;
+    for (std::string_view rest = trimmed(text); !rest.empty(); rest = trimmed(rest)) {
+        if (!take_number(rest)) return nullptr;
+        rest = trimmed(rest);
+        const UnitRow* unit = take_unit(rest);
+        if (!unit || (used && used->measure != unit->measure)) return nullptr;
+        if (!used) used = unit;
+    }
+    return used;
+}
+
 std::string exact_text(Temperature temperature) {
     // The error allowed is of the point on the scale, not of the digits: 0.01 degC is 273.16 K.
     return number_text_within(temperature.in_celsius(), 0.5e-12 * std::abs(temperature.in_kelvin())) + " degC";

@@ -40,6 +40,10 @@ Ratio parse<Ratio>(std::string_view text);
 template <>
 Temperature parse<Temperature>(std::string_view text);
 
+struct UnitRow;
+/// The unit that a whole text is written in, the largest of its parts: ft of "8 ft 6 in". Null of what is no quantity.
+const UnitRow* unit_used(std::string_view text);
+
 /// "12x55mm", "4 x 250 ml", "3×egg": how many of what size; the size is returned as written. InputError
 /// "no-count" (no count, or no size after it) or "bad-count" (not a whole number from 1 to 100000).
 struct CountedSize {

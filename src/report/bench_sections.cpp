@@ -30,15 +30,14 @@ CardRow mass_row(const std::string& what, Mass mass, Volume volume) {
     CardRow row;
     row.what = what;
     row.amount = shown_weighed(mass);
-    if (volume >= least_told) row.also = shown_pints(volume);
+    if (volume >= least_told) row.also = shown_loose(volume);
     return row;
 }
 
 CardRow dose_row(const PlannedTotal& part) {
     CardRow row;
     row.what = part.name;
-    row.amount = part.liquid ? fmt::format("{:g} ml", kitchen_additive(part.volume).in(millilitre))
-                             : fmt::format("{:g} g", kitchen_additive(part.mass).in(gram));
+    row.amount = part.liquid ? shown_dose(part.volume) : shown_dose(part.mass);
     return row;
 }
 
@@ -52,8 +51,7 @@ CardRow water_row(const std::string& what, Mass water) {
     CardRow row;
     row.what = what;
     row.amount = shown_water(kitchen_water(water));
-    const Volume volume = water / (1.0 * gram_per_millilitre);
-    if (volume >= least_told) row.also = shown_pints(volume);
+    if (water / (1.0 * gram_per_millilitre) >= least_told) row.also = other_water(water);
     return row;
 }
 

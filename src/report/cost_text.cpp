@@ -51,7 +51,7 @@ TextTable lines_table(const StrategyCost& cost) {
         if (!stock) cells.erase(cells.begin() + 3);
         table.row(std::move(cells));
     };
-    row({"take", "grams", "used", "in shed", "buy", "to pay", "left"});
+    row({"take", mass_head(), "used", "in shed", "buy", "to pay", "left"});
     for (const CostLine& line : cost.lines) {
         if (!(line.need > Mass{})) continue;
         row({line.name, shown_mass(kitchen_mass(line.need)), money_cell(line.used),

@@ -4,7 +4,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr std::string_view plain = " degC", with_sign = " \u00b0C";
+constexpr std::string_view plain = " deg", with_sign = " \u00b0";
 
 TerminalLetters& letters_in_use() {
     static TerminalLetters letters = TerminalLetters::utf8;
@@ -32,11 +32,12 @@ std::string with_degree_signs(std::string_view text) {
     std::string result;
     std::size_t done = 0;
     for (auto at = text.find(plain); at != std::string_view::npos; at = text.find(plain, at + plain.size())) {
-        const std::size_t after = at + plain.size();
+        const std::size_t scale = at + plain.size(), after = scale + 1;
+        if (scale >= text.size() || (text[scale] != 'C' && text[scale] != 'F')) continue;
         if (!number_ends_at(text, at) || (after < text.size() && is_letter(text[after]))) continue;
         result += text.substr(done, at - done);
         result += with_sign;
-        done = after;
+        done = scale;
     }
     return result += text.substr(done);
 }

@@ -7,6 +7,8 @@
 
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
+#include "report/imperial_text.h"
+#include "report/shown_units.h"
 
 namespace baitwright {
 
@@ -18,6 +20,25 @@ double to_significant(double value, int digits) {
     const double scale = std::pow(10.0, digits - 1 - static_cast<int>(std::floor(std::log10(std::abs(value)))));
     return std::round(value * scale) / scale;
 }
+
+bool is_imperial() {
+    return units_shown().system == UnitSystem::imperial;
+}
+
+Volume water_volume(Mass water) {
+    return water / (1.0 * gram_per_millilitre);  // a gram of water is a millilitre within 0.2 %
+}
+
+/// An estimate, two digits: "640 ml", "2.6 l".
+std::string litres_text(Volume volume) {
+    const double litres = volume.in(litre);
+    if (litres >= 0.995) return significant(litres, 2) + " l";
+    return significant(litres * 1000, 2) + " ml";
+}
+
+/// So little that a scale in whole tenths of an ounce cannot weigh it.
+constexpr Mass pinch = 1.0 * ounce;
+constexpr Volume drop_of_liquid = 1.0 * imperial_fluid_ounce;
 
 std::string with_thousands(std::string digits) {
     const auto point = digits.find('.');
@@ -35,18 +56,64 @@ std::string significant(double value, int digits) {
     return with_thousands(fmt::format("{:.{}f}", rounded, std::max(0, digits - 1 - magnitude)));
 }
 
-std::string shown_mass(Mass mass) {
+std::string shown_grams(Mass mass) {
     const double grams = mass.in(gram);
     if (grams < 10) return fmt::format("{:.2g} g", grams);
     return grams < 9999.5 ? fmt::format("{:.0f} g", grams) : significant(grams / 1000, 3) + " kg";
 }
 
+std::string shown_mass(Mass mass) {
+    return units_shown().ounces ? ounces_text(mass) : shown_grams(mass);
+}
+
+std::string mass_head() {
+    return units_shown().ounces ? "ounces" : "grams";
+}
+
+std::string other_mass(Mass mass) {
+    if (!tells_both_masses()) return {};
+    return units_shown().ounces ? shown_grams(kitchen_mass(mass)) : shown_ounces(mass);
+}
+
+std::string in_brackets(std::initializer_list<std::string> amounts) {
+    std::string text;
+    for (const std::string& amount : amounts)
+        if (!amount.empty()) text += (text.empty() ? " (" : ", ") + amount;
+    return text.empty() ? text : text + ")";
+}
+
+namespace {
+
+/// "0.18 oz (5 g)": what is weighed in grams, said in ounces.
+std::string pinch_text(Mass weighed) {
+    return significant(weighed.in(ounce), 2) + fmt::format(" oz ({:g} g)", weighed.in(gram));
+}
+
+}  // namespace
+
+std::string shown_dose(Mass mass) {
+    const Mass weighed = kitchen_additive(mass);
+    if (!units_shown().ounces) return fmt::format("{:g} g", weighed.in(gram));
+    return weighed > Mass{} && weighed < pinch ? pinch_text(weighed) : ounces_text(weighed);
+}
+
+std::string shown_dose(Volume volume) {
+    const Volume measured = kitchen_additive(volume);
+    const std::string millilitres = fmt::format("{:g} ml", measured.in(millilitre));
+    if (!is_imperial()) return millilitres;
+    if (measured > Volume{} && measured < drop_of_liquid)
+        return significant(measured.in(imperial_fluid_ounce), 2) + " fl oz (" + millilitres + ")";
+    return measured_pints_text(measured);
+}
+
 std::string shown_weighed(Mass mass) {
     const Mass weighed = kitchen_weighed(mass);
+    if (units_shown().ounces) return weighed > Mass{} && weighed < pinch ? pinch_text(weighed) : ounces_text(weighed);
     return weighed < 5.0 * gram ? fmt::format("{:.2g} g", weighed.in(gram)) : shown_mass(weighed);
 }
 
 std::string shown_mass(Mass low, Mass high) {
+    if (units_shown().ounces) return ounces_text(low, high);
     if (high.in(gram) < 9999.5) return fmt::format("{:.0f} to {:.0f} g", low.in(gram), high.in(gram));
     return significant(low.in(kilogram), 3) + " to " + significant(high.in(kilogram), 3) + " kg";
 }
@@ -65,30 +132,52 @@ std::string no_price_text(std::size_t things) {
 }
 
 std::string shown_ounces(Mass mass) {
-    const double ounces = mass.in(ounce);
-    if (ounces < 15.95) return fmt::format("{:.1f} oz", ounces);
-    const auto whole = static_cast<long>(std::lround(ounces));
-    return whole % 16 ? fmt::format("{} lb {} oz", whole / 16, whole % 16) : fmt::format("{} lb", whole / 16);
+    return ounces_text(mass);
 }
 
 std::string shown_water(Mass water) {
-    const double millilitres = water.in(gram);  // a gram of water is a millilitre within 0.2 %
+    if (is_imperial()) return measured_pints_text(water_volume(water));
+    const double millilitres = water_volume(water).in(millilitre);
     return millilitres < 9999.5 ? fmt::format("{:.0f} ml", millilitres) : significant(millilitres / 1000, 3) + " l";
 }
 
+std::string other_water(Mass water) {
+    return units_shown().system == UnitSystem::both ? shown_pints(water_volume(water)) : std::string();
+}
+
 std::string shown_volume(Volume volume) {
-    const double litres = volume.in(litre);
-    if (litres >= 0.995) return significant(litres, 2) + " l";
-    return significant(litres * 1000, 2) + " ml";
+    return units_shown().pints ? pints_text(volume) : litres_text(volume);
+}
+
+std::string other_volume(Volume volume) {
+    if (!tells_both_volumes()) return {};
+    return units_shown().pints ? litres_text(volume) : shown_pints(volume);
+}
+
+std::string shown_loose(Volume volume) {
+    const ShownUnits& units = units_shown();
+    if (units.pints) return pints_text(volume);
+    return units.system == UnitSystem::metric ? litres_text(volume) : shown_pints(volume);
+}
+
+std::string shown_vessel(Volume volume) {
+    return is_imperial() ? pints_text(volume) : litres_text(volume);
+}
+
+std::string shown_helping(Volume volume) {
+    if (is_imperial() || volume >= 20.0 * millilitre) return shown_vessel(volume);
+    return fmt::format("{:.2g} ml", volume.in(millilitre));
 }
 
 std::string shown_water(Mass low, Mass high) {
+    if (is_imperial()) return measured_pints_text(water_volume(low), water_volume(high));
     if (shown_water(low) == shown_water(high)) return "about " + shown_water(high);
     if (high.in(gram) < 9999.5) return fmt::format("{:.0f} to {:.0f} ml", low.in(gram), high.in(gram));
     return significant(low.in(kilogram), 3) + " to " + significant(high.in(kilogram), 3) + " l";
 }
 
 std::string shown_volume(Volume low, Volume high) {
+    if (units_shown().pints) return pints_text(low, high);
     if (high.in(litre) >= 0.995) return significant(low.in(litre), 2) + " to " + significant(high.in(litre), 2) + " l";
     return significant(low.in(millilitre), 2) + " to " + significant(high.in(millilitre), 2) + " ml";
 }
@@ -139,17 +228,28 @@ std::string shown_soak_time(Time low, Time high) {
 }
 
 std::string shown_length(Length length) {
+    if (units_shown().feet) return estimated_feet_text(length);
     const double metres = std::abs(length.si());
     if (metres < 0.095) return fmt::format("{:.0f} cm", 100 * metres);
     return metres < 0.995 ? fmt::format("{:.2f} m", metres) : significant(metres, 2) + " m";
 }
 
 std::string shown_length(Length low, Length high) {
+    if (units_shown().feet) return estimated_feet_text(low, high);
     if (low.si() < 0.095 && high.si() < 0.995)
         return fmt::format("{:.0f} to {:.0f} cm", 100 * low.si(), 100 * high.si());
     if (low.si() < 0.095) return shown_length(low) + " to " + shown_length(high);  // "8 cm to 1.7 m"
     const std::string from = shown_length(low);
     return from.substr(0, from.find(' ')) + " to " + shown_length(high);
+}
+
+std::string shown_as_told(Length length) {
+    if (units_shown().feet) return feet_text(length);
+    return fmt::format("{:g} m", std::round(100 * length.in(metre)) / 100);
+}
+
+std::string shown_hand() {
+    return units_shown().feet ? "4 x 4 in" : "10 x 10 cm";
 }
 
 std::string shown_whole_percent(double share) {
@@ -163,6 +263,7 @@ std::string shown_percent(Ratio share) {
 }
 
 std::string shown_temperature(Temperature temperature) {
+    if (units_shown().fahrenheit) return fahrenheit_text(temperature);
     return fmt::format("{:.3g} degC", temperature.in_celsius());
 }
 

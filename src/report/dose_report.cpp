@@ -29,9 +29,7 @@ Told dose_told(const DoseAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::left});
     table.row({"additive", "amount", "per kg dry", "of the label", "rate"});
     for (const DoseLine& line : answer.additives)
-        table.row({line.name,
-                   line.liquid ? fmt::format("{:g} ml", kitchen_additive(line.volume).in(millilitre))
-                               : fmt::format("{:g} g", kitchen_additive(line.mass).in(gram)),
+        table.row({line.name, line.liquid ? shown_dose(line.volume) : shown_dose(line.mass),
                    significant(line.per_dry * 1000, 2) + " g",
                    line.of_label_max ? shown_percent(*line.of_label_max) : "no label", line.rate});
     if (!answer.additives.empty()) {

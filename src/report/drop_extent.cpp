@@ -3,6 +3,7 @@
 #include <array>
 
 #include "report/display.h"
+#include "report/shown_units.h"
 
 namespace baitwright {
 
@@ -24,6 +25,12 @@ TowExtent half_along_tow(const DropAnswer& answer) {
 
 TowExtent most_along_tow(const DropAnswer& answer) {
     return around(answer.drift_of_most, answer.width.most);
+}
+
+std::string form_text(const DropAnswer& answer) {
+    const auto of = answer.form.rfind(" of ");
+    if (!units_shown().pints || of == std::string::npos || !answer.form.ends_with(" ml")) return answer.form;
+    return answer.form.substr(0, of) + " of " + shown_volume(answer.volume);
 }
 
 std::string patch_measures(const DropAnswer& answer, Length length, Length width) {

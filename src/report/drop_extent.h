@@ -20,6 +20,9 @@ TowExtent most_along_tow(const DropAnswer& answer);
 /// Longer than wide by more than a twentieth: then both are told.
 bool is_drawn_out(const DropAnswer& answer);
 
+/// "a level cup of 250 ml", the size in pints where volumes are told in them.
+std::string form_text(const DropAnswer& answer);
+
 /// "1.3 m long, 0.8 m wide"; "0.8 m across" where it is round.
 std::string patch_measures(const DropAnswer& answer, Length length, Length width);
 

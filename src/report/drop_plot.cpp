@@ -9,6 +9,8 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/drop_extent.h"
+#include "report/imperial_text.h"
+#include "report/shown_units.h"
 #include "report/svg.h"
 
 namespace baitwright {
@@ -126,18 +128,25 @@ void draw_landing(Svg& svg, const Frame& frame, double at, double down) {
              right_of_it ? Svg::Anchor::start : Svg::Anchor::end);
 }
 
+/// How deep it is, left of the bed; what is too wide for that stands over it.
+void draw_depth(Svg& svg, Length depth, double bed) {
+    constexpr std::size_t most_letters = 7;
+    const std::string text = shown_as_told(depth);
+    svg.text({8, text.size() > most_letters ? bed - 8 : bed + 5}, text, 14);
+}
+
 void draw_side(Svg& svg, const DropAnswer& answer, const Frame& frame, const MetreScale& scale, double bed) {
     constexpr int steps = 160;
     constexpr double highest = 46;
     const double right = frame.right;
     if (!frame.phone)
-        svg.text({8, 24}, fmt::format("{}, {}: {}", answer.recipe, answer.feel, answer.form), 17, Svg::Anchor::start,
-                 true);
+        svg.text({8, 24}, fmt::format("{}, {}: {}", answer.recipe, answer.feel, form_text(answer)), 17,
+                 Svg::Anchor::start, true);
     svg.text({8, 46}, "from the side, to scale but for the heap", 14);
     svg.line({left, surface}, {right, surface}, {0, 1});
     svg.text({8, surface + 5}, "surface", 14);
     svg.line({left, bed}, {right, bed}, {0, 3});
-    svg.text({8, bed + 5}, fmt::format("{:.2g} m", answer.depth.si()), 14);
+    draw_depth(svg, answer.depth, bed);
     constexpr double half_words = 30;  // of "goes in", which stay on the picture
     svg.text({std::clamp(scale.x(0), half_words, frame.right - half_words), surface - 18}, "goes in", 14,
              Svg::Anchor::middle);
@@ -203,9 +212,11 @@ void draw_plan(Svg& svg, const DropAnswer& answer, const Frame& frame, const Met
         svg.text({8, below}, line, 14);
         below += line_height;
     }
-    const double metre_long = round_step(std::min(5.0, (right - left) / scale.pixels / 2), 2);
-    svg.line({right - scale.pixels * metre_long, top + 16}, {right, top + 16}, {0, 3});
-    svg.text({right, top + 34}, fmt::format("{:g} m", metre_long), 14, Svg::Anchor::end);
+    const bool feet = units_shown().feet;
+    const auto unit = feet ? foot : metre;
+    const double bar = round_step(std::min(5.0, (right - left) / scale.pixels / 2) / unit.in_si, 2);
+    svg.line({right - scale.pixels * bar * unit.in_si, top + 16}, {right, top + 16}, {0, 3});
+    svg.text({right, top + 34}, feet ? feet_text(bar * foot) : fmt::format("{:g} m", bar), 14, Svg::Anchor::end);
 }
 
 std::string middle_words(const DropAnswer& answer) {
@@ -221,9 +232,9 @@ std::string description(const DropAnswer& answer) {
                                   ? "lands whole on the bottom"
                                   : "breaks about " + shown_length(answer.breaks_depth) + " down";
     return fmt::format(
-        "In {:.2g} m of water it {}; half of it has landed after {:.0f} s, nine tenths after {:.0f} s, in a patch {} wide and {} long, {}. Estimates.",
-        answer.depth.si(), where, answer.landed.p50.si(), answer.landed.p90.si(), shown_length(answer.width.most),
-        shown_length(answer.length.most), middle_words(answer));
+        "In {} of water it {}; half of it has landed after {:.0f} s, nine tenths after {:.0f} s, in a patch {} wide and {} long, {}. Estimates.",
+        shown_as_told(answer.depth), where, answer.landed.p50.si(), answer.landed.p90.si(),
+        shown_length(answer.width.most), shown_length(answer.length.most), middle_words(answer));
 }
 
 /// From the top of the picture: the bed, and the picture's end.
@@ -242,7 +253,7 @@ void draw_drop(Svg& svg, const DropAnswer& answer, const Frame& frame, const Met
     if (answer.classes.empty())
         return svg.text({8, 36}, frame.phone ? "It floats: nothing of it sinks."
                                              : fmt::format("{}, {}: {}: it floats, nothing of it sinks.", answer.recipe,
-                                                           answer.feel, answer.form));
+                                                           answer.feel, form_text(answer)));
     draw_side(svg, answer, frame, scale, bed);
     draw_plan(svg, answer, frame, scale, bed + (frame.phone ? 40 + line_height : 40));
 }
@@ -251,7 +262,7 @@ std::string told_apart(const std::vector<DropAnswer>& answers) {
     std::string words;
     for (const DropAnswer& answer : answers) {
         if (!words.empty()) words += " ";
-        if (answers.size() > 1) words += answer.feel + ", " + answer.form + ": ";
+        if (answers.size() > 1) words += answer.feel + ", " + form_text(answer) + ": ";
         words += answer.classes.empty() ? "It floats: nothing of it sinks." : description(answer);
     }
     return words;

@@ -24,11 +24,6 @@ std::string shown_wait(Time time) {
     return seconds < 570 ? fmt::format("{:g} min", 0.5 * std::round(seconds / 30)) : shown_time(time);
 }
 
-/// The depth is no estimate of ours.
-std::string as_told(Length depth) {
-    return fmt::format("{:g} m", depth.in(metre));
-}
-
 std::string breaks_line(const DropAnswer& answer) {
     if (answer.raft)
         return fmt::format("It floats at first: about {} until it has drunk enough, then it goes down grain by grain.",
@@ -85,9 +80,9 @@ std::string carpet_line(const DropAnswer& answer) {
                                  shown_length(answer.width.half))
                    : fmt::format(", half within {}.", shown_length(answer.width.half));
     if (answer.free_offerings >= 1)
-        text += fmt::format(" About {} grains to a hand (10 x 10 cm) of it, from {} in all.",
+        text += fmt::format(" About {} grains to a hand ({}) of it, from {} in all.",
                             answer.in_hand < 9.5 ? significant(answer.in_hand, 1) : shown_count(answer.in_hand),
-                            shown_count(answer.free_offerings));
+                            shown_hand(), shown_count(answer.free_offerings));
     return text;
 }
 
@@ -168,9 +163,9 @@ std::string sure_line(const DropAnswer& answer) {
 }
 
 std::string title(const DropAnswer& answer) {
-    return fmt::format("{}, {}: {}, about {} wet ({} dry), in {} of water", answer.recipe, answer.feel, answer.form,
-                       shown_mass(kitchen_mass(answer.wet_mass)), shown_mass(kitchen_mass(answer.dry_mass)),
-                       as_told(answer.depth));
+    return fmt::format("{}, {}: {}, about {} wet ({} dry), in {} of water", answer.recipe, answer.feel,
+                       form_text(answer), shown_mass(kitchen_mass(answer.wet_mass)),
+                       shown_mass(kitchen_mass(answer.dry_mass)), shown_as_told(answer.depth));
 }
 
 TextTable comparison_table(const std::vector<DropAnswer>& answers) {
@@ -178,13 +173,13 @@ TextTable comparison_table(const std::vector<DropAnswer>& answers) {
     table.row({"", "breaks", "half down", "90 % down", "patch", "hangs 10 min"});
     for (const DropAnswer& answer : answers) {
         if (answer.classes.empty()) {
-            table.row({answer.feel + ", " + answer.form, "floats", "", "", "", ""});
+            table.row({answer.feel + ", " + form_text(answer), "floats", "", "", "", ""});
             continue;
         }
         const std::string breaks = answer.breaks == Breaks::surface  ? "surface"
                                    : answer.breaks == Breaks::bottom ? "bottom"
                                                                      : shown_length(answer.breaks_depth);
-        table.row({answer.feel + ", " + answer.form, breaks, shown_wait(answer.landed.p50),
+        table.row({answer.feel + ", " + form_text(answer), breaks, shown_wait(answer.landed.p50),
                    shown_wait(answer.landed.p90), shown_length(answer.width.most),
                    shown_whole_percent(answer.hanging[2])});
     }
@@ -218,7 +213,7 @@ Told drop_told(const DropAnswer& answer) {
 
 Told drop_comparison_told(const std::vector<DropAnswer>& answers) {
     Told told;
-    told.title(fmt::format("{} in {} of water", answers.front().recipe, as_told(answers.front().depth)));
+    told.title(fmt::format("{} in {} of water", answers.front().recipe, shown_as_told(answers.front().depth)));
     told.table(comparison_table(answers));
     told.gap();
     told.line("How sure", "Estimates within a factor of two or three; the order is surer than the numbers.");

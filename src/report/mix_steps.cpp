@@ -34,11 +34,9 @@ std::string additive_step(const MixAnswer& answer) {
     for (const AdditiveAnswer& additive : answer.additives) {
         if (!(additive.mass > Mass{})) continue;
         if (additive.liquid)
-            liquids.push_back(fmt::format(
-                "{:g} ml of {}", kitchen_additive(additive.volume / answer.tubs.count).in(millilitre), additive.name));
+            liquids.push_back(shown_dose(additive.volume / answer.tubs.count) + " of " + additive.name);
         else
-            powders.push_back(fmt::format("{:g} g of {}", kitchen_additive(additive.mass / answer.tubs.count).in(gram),
-                                          additive.name));
+            powders.push_back(shown_dose(additive.mass / answer.tubs.count) + " of " + additive.name);
     }
     std::string text;
     if (!powders.empty())

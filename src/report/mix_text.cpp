@@ -6,6 +6,7 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/mix_steps.h"
+#include "report/shown_units.h"
 #include "report/stock_text.h"
 #include "report/text_table.h"
 
@@ -35,26 +36,52 @@ std::string title(const MixAnswer& answer) {
     return text;
 }
 
+/// The cells of a mass: what comes first, then the other where both are told.
+struct MassCells {
+    std::string grams, ounces;
+};
+
+/// A line of the table, with a mass in one column or in two.
+std::vector<std::string> part_line(std::string name, MassCells mass, std::vector<std::string> rest) {
+    std::vector<std::string> cells{std::move(name)};
+    if (units_shown().ounces) std::swap(mass.grams, mass.ounces);
+    cells.push_back(std::move(mass.grams));
+    if (tells_both_masses()) cells.push_back(std::move(mass.ounces));
+    for (std::string& cell : rest) cells.push_back(std::move(cell));
+    return cells;
+}
+
+/// Ounces alone are of what is weighed, so that the steps say the same.
+MassCells cells_of(Mass mass, Mass kitchen) {
+    return {shown_grams(kitchen), shown_ounces(units_shown().ounces ? kitchen : mass)};
+}
+
+MassCells cells_of(const AdditiveAnswer& additive) {
+    const std::string dose = additive.liquid ? shown_dose(additive.volume) : shown_dose(additive.mass);
+    if (!tells_both_masses()) return {dose, dose};
+    return {additive.liquid ? dose : fmt::format("{:g} g", kitchen_additive(additive.mass).in(gram)),
+            shown_ounces(additive.mass)};
+}
+
 TextTable parts_table(const MixAnswer& answer) {
-    TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right});
-    table.row({"weigh", "grams", "ounces", "loose", "share", "cost"});
+    std::vector<Align> columns(tells_both_masses() ? 6 : 5, Align::right);
+    columns[0] = Align::left;
+    TextTable table(columns);
+    table.row(part_line("weigh", {"grams", "ounces"}, {"loose", "share", "cost"}));
     Mass kitchen_dry;
     for (const PartAnswer& part : answer.parts) {
-        table.row({part.name + (part.prepare == Preparation::soaked ? " (weighed dry, then soaked)" : ""),
-                   shown_mass(part.kitchen_mass), shown_ounces(part.mass), shown_pints(part.volume),
-                   shown_percent(part.share), cost_cell(part.cost)});
+        table.row(part_line(part.name + (part.prepare == Preparation::soaked ? " (weighed dry, then soaked)" : ""),
+                            cells_of(part.mass, part.kitchen_mass),
+                            {shown_loose(part.volume), shown_percent(part.share), cost_cell(part.cost)}));
         kitchen_dry += part.kitchen_mass;
     }
     for (const AdditiveAnswer& additive : answer.additives) {
-        const std::string amount = additive.liquid
-                                       ? fmt::format("{:g} ml", kitchen_additive(additive.volume).in(millilitre))
-                                       : fmt::format("{:g} g", kitchen_additive(additive.mass).in(gram));
-        table.row({additive.name + (additive.rate.empty() ? "" : ", " + additive.rate), amount,
-                   shown_ounces(additive.mass), "", "", cost_cell(additive.cost)});
+        table.row(part_line(additive.name + (additive.rate.empty() ? "" : ", " + additive.rate), cells_of(additive),
+                            {"", "", cost_cell(additive.cost)}));
     }
     table.rule();
-    table.row({"in all, before water", shown_mass(kitchen_dry), shown_ounces(answer.dry_mass),
-               shown_pints(answer.dry_volume), "", answer.cost ? money_text(*answer.cost) : ""});
+    table.row(part_line("in all, before water", cells_of(answer.dry_mass, kitchen_dry),
+                        {shown_loose(answer.dry_volume), "", answer.cost ? money_text(*answer.cost) : ""}));
     return table;
 }
 
@@ -62,8 +89,10 @@ void tell_water(Told& told, const MixAnswer& answer) {
     std::vector<std::string> water{"none; it is too wet already"};
     if (answer.right_as_it_stands)
         water = {"none; it is right as it stands"};
-    else if (!(answer.dry_to_add > Mass{}))
-        water = {shown_water(answer.kitchen_water), shown_pints(answer.water_to_add / (1.0 * gram_per_millilitre))};
+    else if (!(answer.dry_to_add > Mass{})) {
+        water = {shown_water(answer.kitchen_water)};
+        if (std::string other = other_water(answer.water_to_add); !other.empty()) water.push_back(std::move(other));
+    }
     if (answer.doubt && answer.water_to_add > Mass{} && answer.doubt->water.high > 1.02 * answer.doubt->water.low)
         water.push_back("estimate; 9 times in 10 it is " +
                         shown_water(kitchen_water(answer.doubt->water.low), kitchen_water(answer.doubt->water.high)));
@@ -80,8 +109,8 @@ std::string outcome(const MixAnswer& answer) {
             shown_mass(kitchen_mass(answer.dry_to_add)),
             answer.all_parts_take_water ? "" : " (leaving out what takes no water)");
     std::string text =
-        fmt::format("{} wet, about {} {} ({})", shown_mass(kitchen_mass(answer.wet_mass)),
-                    shown_volume(answer.wet_volume), name_of(answer.state), shown_pints(answer.wet_volume));
+        fmt::format("{} wet, about {} {}{}", shown_mass(kitchen_mass(answer.wet_mass)), shown_volume(answer.wet_volume),
+                    name_of(answer.state), in_brackets({other_volume(answer.wet_volume)}));
     if (answer.doubt)
         text += ", 9 times in 10 from " + shown_volume(answer.doubt->wet_volume.low, answer.doubt->wet_volume.high);
     if (answer.doubt && answer.doubt->portions)

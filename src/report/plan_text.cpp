@@ -22,15 +22,9 @@ std::string plural(int count, std::string_view word) {
     return fmt::format("{} {}{}", count, word, count == 1 ? "" : "s");
 }
 
-std::string shown_small(Volume volume) {
-    return fmt::format("{:.2g} ml", volume.in(millilitre));
-}
-
 struct PutInSize {
     std::string operator()(Mass mass) const { return shown_mass(mass); }
-    std::string operator()(Volume volume) const {
-        return volume < 20.0 * millilitre ? shown_small(volume) : shown_volume(volume);
-    }
+    std::string operator()(Volume volume) const { return shown_helping(volume); }
     std::string operator()(Length diameter) const { return fmt::format("{:.3g} mm", diameter.in(millimetre)); }
 };
 
@@ -169,11 +163,11 @@ std::string begin_text(const SessionPlan& plan) {
 
 TextTable weigh_table(const SessionPlan& plan) {
     TextTable table({Align::left, Align::right, Align::right, Align::left});
-    table.row({"weigh", "grams", "loose", ""});
+    table.row({"weigh", mass_head(), "loose", ""});
     for (const PlannedTotal& total : plan.totals) {
         const bool all_soaked = total.soaked >= 0.999 * total.mass;
         table.row({total.name, shown_weighed(total.mass),
-                   total.volume < 20.0 * millilitre ? shown_small(total.volume) : shown_pints(total.volume),
+                   total.volume < 20.0 * millilitre ? shown_helping(total.volume) : shown_loose(total.volume),
                    total.soaked > Mass{} ? (all_soaked ? "soaked" : "soaked " + shown_mass(kitchen_mass(total.soaked)))
                                          : ""});
     }

@@ -14,7 +14,7 @@ using Align = TextTable::Align;
 
 struct AmountText {
     std::string operator()(Mass mass) const { return shown_mass(mass); }
-    std::string operator()(Volume volume) const { return shown_volume(volume) + " (" + shown_pints(volume) + ")"; }
+    std::string operator()(Volume volume) const { return shown_volume(volume) + in_brackets({other_volume(volume)}); }
     std::string operator()(WholePacks packs) const { return fmt::format("{:g} packs", packs.count); }
     std::string operator()(Share share) const { return fmt::format("{:g} parts", share.parts); }
 };

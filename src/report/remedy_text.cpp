@@ -10,8 +10,9 @@ namespace baitwright {
 
 std::string remedy_text(const Remedy& remedy) {
     if (remedy.dry_mix > Mass{})
-        return fmt::format("Too wet for {}. Stir in about {} ({}) more of the same dry mix{}, then let it rest.",
-                           remedy.feel, shown_mass(kitchen_mass(remedy.dry_mix)), shown_ounces(remedy.dry_mix),
+        return fmt::format("Too wet for {}. Stir in about {}{} more of the same dry mix{}, then let it rest.",
+                           remedy.feel, shown_mass(kitchen_mass(remedy.dry_mix)),
+                           in_brackets({other_mass(remedy.dry_mix)}),
                            remedy.all_parts_take_water ? "" : ", leaving out what takes no water");
     if (remedy.water > Mass{})
         return fmt::format("For {} add about {} of water: two thirds of it first, rest, then the last by feel.",

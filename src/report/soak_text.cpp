@@ -8,6 +8,7 @@
 #include "quantities/clock.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/shown_units.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -17,21 +18,25 @@ namespace {
 using Align = TextTable::Align;
 
 std::string amount_text(const BatchAnswer& batch) {
-    return fmt::format("{}: {} ({}, {}) dry, about {} pellets", batch.name, shown_mass(kitchen_mass(batch.dry)),
-                       shown_ounces(batch.dry), shown_pints(batch.dry_volume), shown_count(batch.grains.all));
+    return fmt::format("{}: {}{} dry, about {} pellets", batch.name, shown_mass(kitchen_mass(batch.dry)),
+                       in_brackets({other_mass(batch.dry), shown_loose(batch.dry_volume)}),
+                       shown_count(batch.grains.all));
 }
 
 std::string wet_line(const BatchAnswer& batch) {
-    return fmt::format("about {} ({})", shown_pints(batch.wet_volume), shown_volume(batch.wet_volume));
+    if (!tells_both_volumes()) return "about " + shown_volume(batch.wet_volume);
+    if (units_shown().pints)
+        return "about " + shown_volume(batch.wet_volume) + in_brackets({other_volume(batch.wet_volume)});
+    return "about " + other_volume(batch.wet_volume) + in_brackets({shown_volume(batch.wet_volume)});
 }
 
 std::string grains_line(const GrainsAnswer& grains, const PortionsWanted& portions) {
     return fmt::format(
-        "A level cup of {} holds about {}, a squeezed ball of {:.0f} mm about {}. Where a cupful covers a patch {:.2g} m "
-        "across, about {} lie under a hand (10 x 10 cm).",
-        shown_volume(portions.cup), shown_count(grains.in_cup), portions.ball.in(millimetre),
-        shown_count(grains.in_ball), portions.carpet.in(metre),
-        grains.in_hand < 9.5 ? significant(grains.in_hand, 1) : shown_count(grains.in_hand));
+        "A level cup of {} holds about {}, a squeezed ball of {:.0f} mm about {}. Where a cupful covers a patch {} "
+        "across, about {} lie under a hand ({}).",
+        shown_vessel(portions.cup), shown_count(grains.in_cup), portions.ball.in(millimetre),
+        shown_count(grains.in_ball), shown_as_told(portions.carpet),
+        grains.in_hand < 9.5 ? significant(grains.in_hand, 1) : shown_count(grains.in_hand), shown_hand());
 }
 
 /// What each stage feels like.
@@ -84,8 +89,7 @@ std::string activity_says(Ratio activity) {
 }
 
 std::string amount_of(const SteepedAdditive& additive) {
-    return additive.liquid ? fmt::format("{:g} ml", kitchen_additive(additive.volume).in(millilitre))
-                           : fmt::format("{:g} g", kitchen_additive(additive.mass).in(gram));
+    return additive.liquid ? shown_dose(additive.volume) : shown_dose(additive.mass);
 }
 
 void tell_additives(Told& told, const BatchAnswer& batch) {
@@ -178,9 +182,9 @@ std::string strokes_line(const PumpedAnswer& pumped) {
 std::string pour_line(const PumpedAnswer& pumped, Temperature water) {
     const std::string lots = pumped.lots > 1 ? fmt::format("in {} equal lots, on each ", pumped.lots) : "";
     return fmt::format(
-        "{}at least {} of water at {}, 1 cm over them. They float: hold them under. That leaves {} of air to draw off.",
+        "{}at least {} of water at {}, {} over them. They float: hold them under. That leaves {} of air to draw off.",
         lots, shown_water(kitchen_water(pumped.pour / pumped.lots)), shown_temperature(water),
-        shown_volume(pumped.free_volume));
+        units_shown().system == UnitSystem::imperial ? "half an inch" : "1 cm", shown_vessel(pumped.free_volume));
 }
 
 void tell_pumped(Told& told, const PumpedAnswer& pumped, const SoakAnswer& answer) {
@@ -188,7 +192,7 @@ void tell_pumped(Told& told, const PumpedAnswer& pumped, const SoakAnswer& answe
     told.line("Pour on", pour_line(pumped, answer.water));
     tell_additives(told, pumped);
     told.line("Pump", fmt::format("{} That is with {} a stroke and a vessel of {}; put in your own if they differ.",
-                                  strokes_line(pumped), shown_volume(pumped.stroke), shown_volume(pumped.vessel)));
+                                  strokes_line(pumped), shown_vessel(pumped.stroke), shown_vessel(pumped.vessel)));
     told.line(
         "", fmt::format(
                 "After {} a pellet {}: {} of its pores are full once the air is let back in. Hold each pull until the "
@@ -254,9 +258,9 @@ std::string bites_text(const SoakAnswer& answer) {
 std::string doubt_text(const SoakAnswer& answer) {
     std::string text;
     if (!answer.soaked.empty())
-        text +=
-            "Estimates; likely means 9 times in 10. For better ones soak 100 g by the clock, drain, weigh, and give the weights to "
-            "baitwright ingredient measure.";
+        text += "Estimates; likely means 9 times in 10. For better ones soak " +
+                std::string(units_shown().ounces ? "4 oz" : "100 g") +
+                " by the clock, drain, weigh, and give the weights to baitwright ingredient measure.";
     if (!answer.pumped.empty())
         text +=
             std::string(text.empty() ? "" : " ") +

@@ -67,7 +67,7 @@ struct HookbaitText {
 std::string water_text(const WaterSetting& water) {
     std::string text;
     const auto add = [&](const std::string& more) { text += (text.empty() ? "" : ", ") + more; };
-    if (water.depth) add(fmt::format("{:.3g} m deep", water.depth->in(metre)));
+    if (water.depth) add(shown_as_told(*water.depth) + " deep");
     if (water.temperature) add(shown_temperature(*water.temperature));
     if (!water.clarity.empty()) add(water.clarity);
     if (water.tow) add(fmt::format("tow {:.3g} cm/s", water.tow->in(centimetre_per_second)));

@@ -11,6 +11,7 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/rate_text.h"
+#include "report/shown_units.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -37,8 +38,9 @@ std::string value_text(const SwapChange& change, double value) {
     if (change.symbol == "g/g") return fmt::format("{:.2f} g/g", value);
     if (change.symbol == "g/l") return significant(value, 2) + " g/l";
     if (change.symbol == "%") return shown_percent(value / 100);
-    if (change.name == "binder") return fmt::format("{:+.1f}", value == 0 ? 0.0 : value);
-    return fmt::format("{:.0f}", value == 0 ? 0.0 : value);
+    // Adding nothing takes the sign off what rounds to nothing.
+    if (change.name == "binder") return fmt::format("{:+.1f}", std::round(10 * value) / 10 + 0.0);
+    return fmt::format("{:.0f}", std::round(value) + 0.0);
 }
 
 bool is_colour(const SwapChange& change) {
@@ -69,10 +71,12 @@ TextTable changes_table(const SwapAnswer& answer) {
 }
 
 std::string water_text(const SwapAnswer& answer) {
-    const Mass was = kitchen_water(answer.water_was * (1.0 * kilogram)),
-               is = kitchen_water(answer.water_is * (1.0 * kilogram));
-    if (was == is) return fmt::format("As before: {} a kilo for {}.", shown_water(is), answer.feel);
-    return fmt::format("{} a kilo for {}, in place of {}.", shown_water(is), answer.feel, shown_water(was));
+    const bool imperial = units_shown().system == UnitSystem::imperial;
+    const Mass dry = imperial ? 1.0 * pound : 1.0 * kilogram, was = kitchen_water(answer.water_was * dry),
+               is = kitchen_water(answer.water_is * dry);
+    const char* each = imperial ? "a pound" : "a kilo";
+    if (was == is) return fmt::format("As before: {} {} for {}.", shown_water(is), each, answer.feel);
+    return fmt::format("{} {} for {}, in place of {}.", shown_water(is), each, answer.feel, shown_water(was));
 }
 
 std::string feel_text(const SwapAnswer& answer) {

@@ -20,13 +20,14 @@ bool is_unit(std::string_view word) {
     return last != std::string_view::npos && unit_called(std::string(word.substr(0, last + 1)));
 }
 
-/// Up to the next blank; a number keeps its unit: "4.9 %", "10 kg".
+/// Up to the next blank; a number keeps its unit: "4.9 %", "10 kg", "6 fl oz".
 std::string_view next_word(std::string_view text) {
     const auto end = text.find(' ');
     if (end == std::string_view::npos || end == 0 || !std::isdigit(static_cast<unsigned char>(text[end - 1])))
         return text.substr(0, end);
     const auto after = text.find(' ', end + 1);
     const auto unit = text.substr(end + 1, after == std::string_view::npos ? after : after - end - 1);
+    if (unit == "fl" && text.substr(after).starts_with(" oz")) return text.substr(0, text.find(' ', after + 1));
     return is_unit(unit) ? text.substr(0, after) : text.substr(0, end);
 }
 

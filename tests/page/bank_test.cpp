@@ -6,6 +6,8 @@
 #include "library/open_library.h"
 #include "page/bank_data.h"
 #include "quantities/units.h"
+#include "questions/shown_units_of.h"
+#include "report/shown_units.h"
 
 using namespace baitwright;
 
@@ -160,4 +162,52 @@ TEST_CASE("what measured bags tell of the hand is reckoned in on the page as in 
     CHECK(told["water_p05_g"].number() == Approx(own.doubt->water.low.in(gram)).epsilon(1e-9));
     CHECK(told["warnings"][0]["code"] == "hand-learned");
     CHECK(data_of(*shipped, {"open carpet"})["usual"] == "");
+}
+
+TEST_CASE("what is typed in feet, pints, ounces or degF is answered in them") {
+    const auto units = [](const std::vector<std::string>& typed) { return shown_units_of(typed, std::nullopt); };
+    CHECK(units({"8ft"}).feet);
+    CHECK(units({"2.5m", "2 in"}).feet);
+    CHECK(units({"12x2in"}).feet);
+    CHECK(units({"16 × 12 in"}).feet);
+    CHECK(units({"46F"}).fahrenheit);
+    CHECK(units({"2pt"}).pints);
+    CHECK(units({"15ml in 0.5pt of lake water"}).pints);
+    CHECK(units({"brown crumb=2lb"}).ounces);
+    CHECK(units({"2 oz per lb"}).ounces);
+    const ShownUnits none = units({"silt bed", "2.5m", "8degC", "3l", "1kg", "5 USpt", "£4/lb", "2 in the shed",
+                                   "out.svg", std::string(300, 'x') + "8ft"});
+    CHECK_FALSE(none.feet);
+    CHECK_FALSE(none.fahrenheit);
+    CHECK_FALSE(none.pints);
+    CHECK_FALSE(none.ounces);
+    CHECK(none.system == UnitSystem::both);
+    CHECK(shown_units_of({"8ft"}, "metric").system == UnitSystem::metric);
+    CHECK(shown_units_of({"8ft"}, "metric").feet);
+    CHECK_THROWS_AS(shown_units_of({}, "leagues"), InputError);
+}
+
+TEST_CASE("a bank tells in the units that it was opened with, unless a question says others") {
+    const auto shelf = shipped_shelf();
+    Bank bank;
+    Json open = opening(data_of(*shelf, {"open carpet"}));
+    open["units"] = "metric";
+    REQUIRE(bank.ask(open).contains("strategies"));
+    const auto told = [&bank](const char* system) {
+        Json request = asked("mix", "silt bed", {{"--dry-mass", {"1kg"}}});
+        if (system) request["usual"] = {{"units", {system}}};
+        const Json reply = bank.ask(request);
+        return std::pair(json_text(reply["told"]), json_text(reply["json"]));
+    };
+    CHECK(told(nullptr).first.find("ounces") == std::string::npos);
+    CHECK(told("both").first.find("ounces") != std::string::npos);
+    CHECK(told("imperial").first.find("grams") == std::string::npos);
+    CHECK(told("imperial").second == told("metric").second);
+    CHECK(units_shown().system == UnitSystem::both);
+    const Json feet = bank.ask(asked("drop", "silt bed", {{"--depth", {"8ft"}}}, {"told", "picture"}));
+    CHECK(json_text(feet["told"]).find("8 ft of water") != std::string::npos);
+    CHECK(feet["picture"].text().find(">8 ft<") != std::string::npos);
+    open["units"] = "leagues";
+    bank.ask(open);
+    CHECK(bank.ask(asked("mix", "silt bed", Json::object()))["errors"][0]["code"] == "unknown-units");
 }

@@ -10,6 +10,8 @@ using namespace baitwright;
 
 TEST_CASE("a temperature is shown with a degree sign") {
     CHECK(with_degree_signs("15 degC") == "15 °C");
+    CHECK(with_degree_signs("15 degC is 59 degF") == "15 °C is 59 °F");
+    CHECK(with_degree_signs("turn it 90 deg, or 90 degX") == "turn it 90 deg, or 90 degX");
     CHECK(with_degree_signs("water at 12.5 degC.") == "water at 12.5 °C.");
     CHECK(with_degree_signs("from -5 to 45 degC, not 50 degC") == "from -5 to 45 °C, not 50 °C");
     CHECK(with_degree_signs("Rest (5 degC) and wait") == "Rest (5 °C) and wait");
