@@ -8,6 +8,7 @@
 #include "library/all_faults.h"
 #include "library/change_library.h"
 #include "library/named.h"
+#include "library/searched.h"
 #include "report/entry_replies.h"
 #include "report/replies.h"
 
@@ -19,7 +20,7 @@ CommandResult list_strategies(const Arguments& arguments, const Surroundings& ar
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<Strategy> strategies;
     for (const std::string& name : shelf->strategy_names()) strategies.push_back(shelf->strategy(name));
-    return given(arguments, strategy_list_reply(std::move(strategies)));
+    return given(arguments, strategy_list_reply(those_with(arguments.words(), std::move(strategies))));
 }
 
 CommandResult show_strategy(const Arguments& arguments, const Surroundings& around) {
@@ -80,7 +81,7 @@ const Word strategy_word{"STRATEGY", "the strategy: its name, a TOML file, or - 
 CommandSpec command_strategy_list() {
     return {"strategy list",
             "the ways of feeding in the library",
-            {},
+            {{"WORD", "only those with these words in name or notes", true, false}},
             {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             list_strategies,
             "baitwright strategy list"};

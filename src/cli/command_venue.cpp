@@ -3,6 +3,7 @@
 #include "cli/checked.h"
 #include "cli/result_formats.h"
 #include "library/named.h"
+#include "library/searched.h"
 #include "report/entry_replies.h"
 
 namespace baitwright {
@@ -10,8 +11,7 @@ namespace baitwright {
 namespace {
 
 CommandResult list_venues(const Arguments& arguments, const Surroundings& around) {
-    const std::vector<Venue> venues = all_venues(around.library);
-    return given(arguments, venue_list_reply(std::move(venues)));
+    return given(arguments, venue_list_reply(those_with(arguments.words(), all_venues(around.library))));
 }
 
 CommandResult show_venue(const Arguments& arguments, const Surroundings& around) {
@@ -33,9 +33,12 @@ const Word venue_word{"VENUE", "the venue: its name, a TOML file, or - for stand
 }  // namespace
 
 CommandSpec command_venue_list() {
-    return {"venue list", "the waters whose rules are shipped, to show how they are written",
-            {},           {},
-            list_venues,  "baitwright venue list"};
+    return {"venue list",
+            "the waters whose rules are shipped, to show how they are written",
+            {{"WORD", "only those with these words in name or rules", true, false}},
+            {},
+            list_venues,
+            "baitwright venue list"};
 }
 
 CommandSpec command_venue_show() {

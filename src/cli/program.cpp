@@ -171,7 +171,7 @@ const std::vector<CommandSpec>& all_commands() {
     static const std::vector<CommandSpec> commands{
         command_mix(), command_water(), command_soak(), command_dose(), command_drop(), command_dry(),
         command_cost(), command_compare(), command_plan(), command_advise(), command_card(), command_page(),
-        command_shop(), command_swap(), command_blend(), command_ingredient_list(), command_ingredient_show(),
+        command_shop(), command_swap(), command_blend(), command_find(), command_ingredient_list(), command_ingredient_show(),
         command_ingredient_add(), command_ingredient_measure(), command_ingredient_import(),
         command_ingredient_export(), command_recipe_list(), command_recipe_show(), command_recipe_check(),
         command_recipe_add(), command_strategy_list(), command_strategy_show(), command_strategy_check(),
