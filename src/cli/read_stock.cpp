@@ -128,7 +128,9 @@ std::string shop_of(const Arguments& arguments, const Store& store) {
     if (const auto known = store.find_shop(*named)) return *known;
     if (arguments.has("--new-shop")) return *named;
     const std::vector<std::string> shops = store.shops();
-    if (const auto meant = said_name(*named, shops).name) return *meant;
+    const auto alike =
+        std::find_if(shops.begin(), shops.end(), [&](const auto& shop) { return said_alike(*named, shop); });
+    if (alike != shops.end()) return *alike;  // no mere beginning: the price of a new shop would go to another
     const std::string nearest = near_names_hint(*named, shops);
     throw UsageError("unknown-shop", "--shop: no price is known from " + in_quotes(*named),
                      (nearest.empty() ? "" : nearest + " ") + "add --new-shop if it is a new one");

@@ -23,7 +23,7 @@ std::optional<Date> best_before_of(const Arguments& arguments, Date got_on);
 /// `--cold` or `--frozen`, or nothing.
 std::optional<StockState> state_of(const Arguments& arguments);
 
-/// The shop of `--shop` as the store writes it, by its name as it is said; empty where not given. One that no price was
+/// The shop of `--shop` as the store writes it, said in all its words; empty where not given. One that no price was
 /// ever told of must be announced by `--new-shop`, else it is taken for a slip.
 std::string shop_of(const Arguments& arguments, const Store& store);
 
