@@ -14,7 +14,7 @@ constexpr const char* see_all = "see what there is with: baitwright ingredient l
 
 std::string hint_among(const std::string& name, const std::vector<std::string>& names,
                        const std::string& otherwise = see_all) {
-    const std::string hint = did_you_mean(name, names);
+    const std::string hint = near_names_hint(name, names);
     return hint.empty() ? otherwise : hint;
 }
 

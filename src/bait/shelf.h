@@ -12,8 +12,8 @@ struct Ingredient;
 struct Recipe;
 struct Strategy;
 
-/// Where ingredients, recipes, strategies and feels are found by name, whoever keeps them. Names match whatever their
-/// case.
+/// Where ingredients, recipes, strategies and feels are found by name, whoever keeps them. What is found (`find_...`)
+/// has that name, whatever its case and blanks: so files name things.
 class Shelf {
 public:
     Shelf() = default;
@@ -35,7 +35,8 @@ public:
     [[nodiscard]] virtual std::vector<std::string> recipe_names() const = 0;
     [[nodiscard]] virtual std::vector<std::string> strategy_names() const = 0;
 
-    /// The same, throwing NotFound with "did you mean".
+    /// What a person means who says that (`quantities/said_name.h`): looked up among all names only where none is it.
+    /// Throws NotFound: with the names that may be meant, or are near, or of what other kind it is.
     [[nodiscard]] Ingredient ingredient(std::string_view name) const;
     [[nodiscard]] Recipe recipe(std::string_view name) const;
     [[nodiscard]] Strategy strategy(std::string_view name) const;

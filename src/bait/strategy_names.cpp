@@ -45,7 +45,7 @@ std::string hookbait_subject(std::size_t hookbait) {
 }
 
 Fault unknown_hookbait(const std::string& of, const std::string& subject, const Shelf& shelf) {
-    const std::string hint = did_you_mean(of, shelf.ingredient_names());
+    const std::string hint = near_names_hint(of, shelf.ingredient_names());
     return {"unknown-ingredient", "no ingredient is called '" + of + "'",
             hint.empty() ? "see what there is with: baitwright ingredient list --kind expander" : hint, subject};
 }

@@ -12,7 +12,7 @@ namespace baitwright {
 namespace {
 
 Fault unknown_in_rule(const std::string& name, const std::string& subject, const Shelf& shelf) {
-    const std::string hint = did_you_mean(name, shelf.ingredient_names());
+    const std::string hint = near_names_hint(name, shelf.ingredient_names());
     return {"unknown-ingredient", "no ingredient is called '" + name + "'",
             hint.empty() ? "see them all with: baitwright ingredient list" : hint, subject};
 }

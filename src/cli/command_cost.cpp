@@ -45,10 +45,11 @@ std::vector<StrategyCost> costs_of(const std::vector<Named<Strategy>>& named, co
     return costs;
 }
 
-void refuse_twins(const std::vector<TimedWord>& words) {
+void refuse_twins(const std::vector<TimedWord>& words, const std::vector<Named<Strategy>>& named) {
     for (std::size_t i = 0; i < words.size(); ++i)
         for (std::size_t j = 0; j < i; ++j)
-            if (words[i].times == words[j].times && folded_name(words[i].strategy) == folded_name(words[j].strategy))
+            if (words[i].times == words[j].times && named[i].file == named[j].file &&
+                folded_name(named[i].value.name) == folded_name(named[j].value.name))
                 throw UsageError("twice", "'" + words[i].strategy + "' is compared with itself",
                                  "name another in its place; or the same for more sessions: \"open carpet=3\"");
 }
@@ -61,11 +62,11 @@ CommandResult compare(const Arguments& arguments, const Surroundings& around) {
                          "name two or more; what one costs says: baitwright cost");
     std::vector<TimedWord> words;
     for (const std::string& word : arguments.words()) words.push_back(timed_word(word));
-    refuse_twins(words);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<Named<Strategy>> named;
     named.reserve(words.size());
     for (const TimedWord& word : words) named.push_back(named_strategy(word.strategy, *shelf));
+    refuse_twins(words, named);
     const StockOnHand stock = stock_on_hand(arguments, *shelf, around);
     const StrategyComparison found = compare_strategies(costs_of(named, words, stock, request));
     const std::string plotted = write_plot(arguments, found.costs);

@@ -3,7 +3,7 @@
 #include "answers/mix/dose_amounts.h"
 #include "cli/result_formats.h"
 #include "library/named.h"
-#include "quantities/suggestion.h"
+#include "quantities/said_name.h"
 #include "questions/dose_question.h"
 #include "report/replies.h"
 
@@ -11,22 +11,26 @@ namespace baitwright {
 
 namespace {
 
-[[noreturn]] void refuse_unknown(const Shelf& shelf, const std::string& word) {
+/// The whole name of the additive or mix that a person means; a file's name as it is. Throws NotFound.
+std::string dosed_name(const Shelf& shelf, const std::string& word) {
+    if (means_a_file(word) || shelf.find_ingredient(word) || shelf.find_recipe(word)) return word;
     std::vector<std::string> names = shelf.ingredient_names();
     for (std::string& name : shelf.recipe_names()) names.push_back(std::move(name));
-    const std::string hint = did_you_mean(word, names);
-    throw NotFound("unknown-additive", "no additive or mix is called '" + word + "'",
-                   hint.empty() ? "see them with: baitwright ingredient list --kind liquid" : hint);
+    if (const auto name = said_name(word, names).name) return *name;
+    throw NotFound(fault_of_name(word, names,
+                                 {"unknown-additive", "no additive or mix is called '" + word + "'",
+                                  "see them with: baitwright ingredient list --kind liquid"}));
 }
 
 CommandResult run_dose(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const std::string& word = arguments.words().front();
+    const std::string word = dosed_name(*shelf, arguments.words().front());
     DoseAnswer answer;
     if (!means_a_file(word) && shelf->find_ingredient(word)) {
-        answer = dose_additive(*shelf, additive_request(arguments));
+        AdditiveRequest request = additive_request(arguments);
+        request.additive = word;
+        answer = dose_additive(*shelf, request);
     } else {
-        if (!means_a_file(word) && !shelf->find_recipe(word)) refuse_unknown(*shelf, word);
         refuse_additive_flags(arguments);
         const MixRequest request = mix_amount_request(arguments);
         const Named<Recipe> named = named_recipe(word, *shelf);

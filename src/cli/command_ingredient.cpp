@@ -4,8 +4,10 @@
 #include "cli/result_formats.h"
 #include "files/ingredient_csv.h"
 #include "files/library_text.h"
+#include "library/searched.h"
 #include "quantities/fault.h"
-#include "quantities/suggestion.h"
+#include "quantities/listed.h"
+#include "quantities/said_name.h"
 #include "report/entry_replies.h"
 
 namespace baitwright {
@@ -13,16 +15,13 @@ namespace baitwright {
 namespace {
 
 IngredientKind read_kind(const std::string& text) {
-    std::vector<std::string> names;
-    std::string listed;
-    for (std::size_t i = 0; i < ingredient_kind_names.size(); ++i) {
-        if (folded_name(text) == ingredient_kind_names[i]) return static_cast<IngredientKind>(i);
-        names.emplace_back(ingredient_kind_names[i]);
-        listed += (i ? ", " : "") + names.back();
-    }
-    const std::string hint = did_you_mean(text, names);
-    throw InputError("unknown-kind", "'" + text + "' is not a kind of ingredient",
-                     hint.empty() ? "the kinds are: " + listed : hint);
+    const std::vector<std::string> names(ingredient_kind_names.begin(), ingredient_kind_names.end());
+    const SaidName said = said_name(text, names);
+    for (std::size_t i = 0; i < names.size(); ++i)
+        if (said.name == names[i]) return static_cast<IngredientKind>(i);
+    throw InputError(fault_of_name(
+        text, names,
+        {"unknown-kind", "'" + text + "' is not a kind of ingredient", "the kinds are: " + joined(names, ", ")}));
 }
 
 CommandResult list_ingredients(const Arguments& arguments, const Surroundings& around) {
@@ -34,6 +33,7 @@ CommandResult list_ingredients(const Arguments& arguments, const Surroundings& a
         Ingredient ingredient = shelf->ingredient(name);
         if (!kind || ingredient.kind == *kind) ingredients.push_back(std::move(ingredient));
     }
+    ingredients = those_with(arguments.words(), std::move(ingredients));
     if (arguments.has("--csv")) return {csv_text(ingredients), 0};  // as a file that can be taken in again
     return given(arguments, ingredient_list_reply(std::move(ingredients)));
 }
@@ -50,7 +50,7 @@ CommandResult show_ingredient(const Arguments& arguments, const Surroundings& ar
 CommandSpec command_ingredient_list() {
     return {"ingredient list",
             "what the library holds",
-            {},
+            {{"WORD", "only those with these words in name, kind, colour or note", true, false}},
             {{"--kind", "KIND", "only these: base, pellet, expander, seed, particle, powder, soil, liquid"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             list_ingredients,

@@ -3,6 +3,7 @@
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "library/change_shed.h"
+#include "quantities/said_name.h"
 #include "quantities/suggestion.h"
 #include "questions/read_flags.h"
 #include "report/price_report.h"
@@ -14,7 +15,8 @@ namespace {
 /// "price lst": a second word of the command that was mistyped, in place of an ingredient without its price.
 void refuse_mistyped_verb(const Arguments& arguments, const Store& store) {
     const std::string& word = arguments.words().front();
-    if (arguments.has("--is") || store.ingredient_to_mend(word)) return;
+    if (arguments.has("--is") || store.ingredient_to_mend(word) || said_name(word, store.ingredient_names()).name)
+        return;
     if (const auto verb = nearest_name(word, {"list", "history"}))
         throw UsageError("incomplete-command", "'price " + word + "' is not a command",
                          "did you mean 'price " + *verb + "'?");

@@ -7,6 +7,7 @@
 #include "cli/result_formats.h"
 #include "files/library_text.h"
 #include "library/named.h"
+#include "library/searched.h"
 #include "report/entry_replies.h"
 
 namespace baitwright {
@@ -17,7 +18,7 @@ CommandResult list_recipes(const Arguments& arguments, const Surroundings& aroun
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<Recipe> recipes;
     for (const std::string& name : shelf->recipe_names()) recipes.push_back(shelf->recipe(name));
-    return given(arguments, recipe_list_reply(std::move(recipes)));
+    return given(arguments, recipe_list_reply(those_with(arguments.words(), std::move(recipes))));
 }
 
 CommandResult show_recipe(const Arguments& arguments, const Surroundings& around) {
@@ -40,8 +41,12 @@ CommandResult check_recipe(const Arguments& arguments, const Surroundings& aroun
 }  // namespace
 
 CommandSpec command_recipe_list() {
-    return {"recipe list", "the mixes of the library", {}, {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            list_recipes,  "baitwright recipe list"};
+    return {"recipe list",
+            "the mixes of the library",
+            {{"WORD", "only those with these words in name, feel or notes", true, false}},
+            {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
+            list_recipes,
+            "baitwright recipe list"};
 }
 
 CommandSpec command_recipe_show() {

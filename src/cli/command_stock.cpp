@@ -16,8 +16,8 @@ namespace {
 constexpr std::size_t most_shown = 60;
 
 /// A second word of the command that was mistyped: "stock byu".
-void refuse_mistyped_verb(const std::string& word, const Store& store) {
-    if (store.find_ingredient(word) || store.find_recipe(word)) return;
+void refuse_mistyped_verb(const std::string& word, Store& store) {
+    if (is_stock_name(word, store)) return;
     const auto verb = nearest_name(word, {"buy", "keep", "count", "use", "waste", "undo", "history"});
     if (verb)
         throw UsageError("incomplete-command", "'stock " + word + "' is not a command",

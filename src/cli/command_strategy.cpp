@@ -7,6 +7,7 @@
 #include "cli/result_formats.h"
 #include "files/library_text.h"
 #include "library/named.h"
+#include "library/searched.h"
 #include "report/entry_replies.h"
 #include "report/replies.h"
 
@@ -18,7 +19,7 @@ CommandResult list_strategies(const Arguments& arguments, const Surroundings& ar
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<Strategy> strategies;
     for (const std::string& name : shelf->strategy_names()) strategies.push_back(shelf->strategy(name));
-    return given(arguments, strategy_list_reply(std::move(strategies)));
+    return given(arguments, strategy_list_reply(those_with(arguments.words(), std::move(strategies))));
 }
 
 CommandResult show_strategy(const Arguments& arguments, const Surroundings& around) {
@@ -50,7 +51,7 @@ const Word strategy_word{"STRATEGY", "the strategy: its name, a TOML file, or - 
 CommandSpec command_strategy_list() {
     return {"strategy list",
             "the ways of feeding in the library",
-            {},
+            {{"WORD", "only those with these words in name or notes", true, false}},
             {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             list_strategies,
             "baitwright strategy list"};

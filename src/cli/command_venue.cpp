@@ -6,6 +6,7 @@
 #include "cli/result_formats.h"
 #include "files/library_text.h"
 #include "library/named.h"
+#include "library/searched.h"
 #include "report/entry_replies.h"
 
 namespace baitwright {
@@ -13,8 +14,7 @@ namespace baitwright {
 namespace {
 
 CommandResult list_venues(const Arguments& arguments, const Surroundings& around) {
-    const std::vector<Venue> venues = all_venues(around.library);
-    return given(arguments, venue_list_reply(std::move(venues)));
+    return given(arguments, venue_list_reply(those_with(arguments.words(), all_venues(around.library))));
 }
 
 CommandResult show_venue(const Arguments& arguments, const Surroundings& around) {
@@ -42,9 +42,12 @@ const Word venue_word{"VENUE", "the venue: its name, a TOML file, or - for stand
 }  // namespace
 
 CommandSpec command_venue_list() {
-    return {"venue list", "the waters whose rules you have written down; two are there to show how",
-            {},           {},
-            list_venues,  "baitwright venue list"};
+    return {"venue list",
+            "the waters whose rules you have written down; two are there to show how",
+            {{"WORD", "only those with these words in name or rules", true, false}},
+            {},
+            list_venues,
+            "baitwright venue list"};
 }
 
 CommandSpec command_venue_show() {

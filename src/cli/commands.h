@@ -21,6 +21,7 @@ CommandSpec command_page();
 CommandSpec command_shop();
 CommandSpec command_swap();
 CommandSpec command_blend();
+CommandSpec command_find();
 CommandSpec command_ingredient_list();
 CommandSpec command_ingredient_show();
 CommandSpec command_ingredient_add();

@@ -6,6 +6,7 @@
 #include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
 #include "quantities/plain_words.h"
+#include "quantities/said_name.h"
 #include "quantities/suggestion.h"
 #include "questions/read_flags.h"
 
@@ -55,6 +56,23 @@ void refuse_size(Milligrams mass) {
     if (mass > most) throw InputError("out-of-range", "that is more than 10 t", "check the unit: g, kg, ml, l, pt");
     if (mass <= Milligrams{})
         throw InputError("out-of-range", "that is less than a milligram", "check the unit, as in 500g or 2pt");
+}
+
+std::optional<StockName> find_stock_name(const std::string& name, Store& store) {
+    const auto held = store.shed().find(name);
+    auto ingredient = store.find_ingredient(name);
+    if (held)
+        return StockName{held->name, held->kind, held->kind == StockKind::mix ? std::nullopt : std::move(ingredient)};
+    if (ingredient) return StockName{ingredient->name, StockKind::ingredient, ingredient};
+    if (const auto recipe = store.find_recipe(name)) return StockName{recipe->name, StockKind::mix, std::nullopt};
+    return std::nullopt;
+}
+
+std::vector<std::string> stock_names(Store& store) {
+    std::vector<std::string> names = store.shed().names();
+    for (std::string& name : store.ingredient_names()) names.push_back(std::move(name));
+    for (std::string& name : store.recipe_names()) names.push_back(std::move(name));
+    return names;
 }
 
 }  // namespace
@@ -110,7 +128,10 @@ std::string shop_of(const Arguments& arguments, const Store& store) {
     if (const auto known = store.find_shop(*named)) return *known;
     if (arguments.has("--new-shop")) return *named;
     const std::vector<std::string> shops = store.shops();
-    const std::string nearest = did_you_mean(*named, shops);
+    const auto alike =
+        std::find_if(shops.begin(), shops.end(), [&](const auto& shop) { return said_alike(*named, shop); });
+    if (alike != shops.end()) return *alike;  // no mere beginning: the price of a new shop would go to another
+    const std::string nearest = near_names_hint(*named, shops);
     throw UsageError("unknown-shop", "--shop: no price is known from " + in_quotes(*named),
                      (nearest.empty() ? "" : nearest + " ") + "add --new-shop if it is a new one");
 }
@@ -127,17 +148,17 @@ Packs read_packs(const std::string& text, const Ingredient& ingredient) {
 }
 
 StockName stock_name(const std::string& word, Store& store) {
-    const auto held = store.shed().find(word);
-    auto ingredient = store.find_ingredient(word);
-    if (held) return {held->name, held->kind, held->kind == StockKind::mix ? std::nullopt : std::move(ingredient)};
-    if (ingredient) return {ingredient->name, StockKind::ingredient, ingredient};
-    if (const auto recipe = store.find_recipe(word)) return {recipe->name, StockKind::mix, std::nullopt};
-    std::vector<std::string> names = store.shed().names();
-    for (std::string& name : store.ingredient_names()) names.push_back(std::move(name));
-    for (std::string& name : store.recipe_names()) names.push_back(std::move(name));
-    const std::string hint = did_you_mean(word, names);
-    throw NotFound("unknown-stock", "no ingredient or mix is called '" + word + "'",
-                   hint.empty() ? "see what is there with: baitwright stock; and: baitwright ingredient list" : hint);
+    if (auto found = find_stock_name(word, store)) return *std::move(found);
+    const std::vector<std::string> names = stock_names(store);
+    if (const auto meant = said_name(word, names).name)
+        if (auto found = find_stock_name(*meant, store)) return *std::move(found);
+    throw NotFound(fault_of_name(word, names,
+                                 {"unknown-stock", "no ingredient or mix is called '" + word + "'",
+                                  "see what is there with: baitwright stock; and: baitwright ingredient list"}));
+}
+
+bool is_stock_name(const std::string& word, Store& store) {
+    return find_stock_name(word, store) || said_name(word, stock_names(store)).name;
 }
 
 Milligrams read_stock_mass(const std::string& text, const StockName& of) {

@@ -23,8 +23,8 @@ std::optional<Date> best_before_of(const Arguments& arguments, Date got_on);
 /// `--cold` or `--frozen`, or nothing.
 std::optional<StockState> state_of(const Arguments& arguments);
 
-/// The shop of `--shop` as the store writes it; empty where not given. One that no price was ever told of must be
-/// announced by `--new-shop`, else it is taken for a slip.
+/// The shop of `--shop` as the store writes it, said in all its words; empty where not given. One that no price was
+/// ever told of must be announced by `--new-shop`, else it is taken for a slip.
 std::string shop_of(const Arguments& arguments, const Store& store);
 
 /// A price that is not below zero.
@@ -43,7 +43,10 @@ struct StockName {
     StockKind kind = StockKind::ingredient;
     std::optional<Ingredient> ingredient;  ///< nothing for a mix
 };
+/// Throws NotFound.
 StockName stock_name(const std::string& word, Store& store);
+/// Whether a word names something of the kind.
+bool is_stock_name(const std::string& word, Store& store);
 
 /// The mass of an amount of it, above zero. A made-up mix is weighed: its amount must be a mass.
 Milligrams read_stock_mass(const std::string& text, const StockName& of);

@@ -9,6 +9,8 @@
 #include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
+#include "quantities/listed.h"
+#include "quantities/said_name.h"
 
 namespace baitwright {
 
@@ -136,17 +138,14 @@ Recipe mix_of_one(const Ingredient& ingredient) {
 template <class T>
 T called(const std::string& name, const Kind<T>& kind, std::vector<T> all) {
     std::vector<std::string> names;
-    std::string list;
-    for (T& one : all) {
-        if (folded_name(one.name) == folded_name(name)) return std::move(one);
-        names.push_back(one.name);
-        list += (list.empty() ? "there are: " : ", ") + one.name;
-    }
-    const std::string hint = did_you_mean(name, names);
-    throw NotFound("unknown-" + kind.one, "no " + kind.one + " is called " + in_quotes(name),
-                   !hint.empty() ? hint
-                                 : (list.empty() ? "there are none here" : list) + "; or name a file, as in my-" +
-                                       kind.one + ".toml");
+    for (const T& one : all) names.push_back(one.name);
+    const SaidName said = said_name(name, names);
+    for (T& one : all)
+        if (said.name && one.name == *said.name) return std::move(one);
+    const std::string list = names.empty() ? "there are none here" : "there are: " + joined(names, ", ");
+    throw NotFound(fault_of_name(name, names,
+                                 {"unknown-" + kind.one, "no " + kind.one + " is called " + in_quotes(name),
+                                  list + "; or name a file, as in my-" + kind.one + ".toml"}));
 }
 
 }  // namespace

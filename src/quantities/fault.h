@@ -68,6 +68,7 @@ public:
 /// A flag or word of the command line does not fit.
 class UsageError : public Error {
 public:
+    explicit UsageError(Fault fault) : Error(FaultClass::usage, std::move(fault)) {}
     UsageError(std::string code, std::string message, std::string hint)
         : Error(FaultClass::usage, Fault{std::move(code), std::move(message), std::move(hint)}) {}
 };
@@ -75,6 +76,7 @@ public:
 /// A name that is not on the shelf, or a file that is not there.
 class NotFound : public Error {
 public:
+    explicit NotFound(Fault fault) : Error(FaultClass::not_found, std::move(fault)) {}
     NotFound(std::string code, std::string message, std::string hint)
         : Error(FaultClass::not_found, Fault{std::move(code), std::move(message), std::move(hint)}) {}
 };

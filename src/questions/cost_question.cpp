@@ -5,7 +5,6 @@
 #include "bait/amount.h"
 #include "bait/ingredient.h"
 #include "quantities/date.h"
-#include "quantities/suggestion.h"
 #include "questions/read_flags.h"
 
 namespace baitwright {
@@ -32,6 +31,15 @@ StrategyRequest::Price read_price(const std::string& text) {
     return {name, read_rate(rate)};
 }
 
+/// As `Shelf::ingredient`, but what is wrong is wrong with the flag's value.
+Ingredient ingredient_called(const std::string& name, const Shelf& shelf) {
+    try {
+        return shelf.ingredient(name);
+    } catch (const NotFound& error) {
+        throw InputError(error.faults());
+    }
+}
+
 }  // namespace
 
 CostRequest cost_request(const Arguments& arguments, Date today) {
@@ -56,13 +64,8 @@ StockOnHand stock_told(const Arguments& arguments, const Shelf& shelf) {
     for (const std::string& text : arguments.values("--have")) {
         flag_value("--have", [&] {
             const auto [name, amount] = parted_at_equals(text, "how much there is", "--have \"brown crumb=400g\"");
-            const auto ingredient = shelf.find_ingredient(name);
-            if (!ingredient) {
-                const std::string hint = did_you_mean(name, shelf.ingredient_names());
-                throw InputError("unknown-ingredient", "no ingredient is called '" + name + "'",
-                                 hint.empty() ? "see them all with: baitwright ingredient list" : hint);
-            }
-            stock.put(ingredient->name, {mass_of_amount(read_amount(amount), *ingredient)});
+            const Ingredient ingredient = ingredient_called(name, shelf);
+            stock.put(ingredient.name, {mass_of_amount(read_amount(amount), ingredient)});
             return 0;
         });
     }

@@ -167,7 +167,7 @@ TEST_CASE("what has no price, or is not sold where one goes, is named and left o
     CHECK(answer.missing[1].why == NotOnSale::Why::not_sold_there);
     CHECK(answer.warnings.at(0).code == "no-price");
     CHECK(answer.warnings.at(1).code == "not-sold-there");
-    request.at = {"the mil"};
+    request.at = {"the mlil"};
     CHECK(fault_of([&] { shop(sessions, {}, request); }).hint == "did you mean 'the mill'?");
 }
 

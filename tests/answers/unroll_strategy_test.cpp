@@ -215,7 +215,8 @@ TEST_CASE("without a feed or a hookbait the others are as they were") {
     CHECK(less.feeds[0].written == 1);
     CHECK(less.put_ins.at(0).feed == 0);
     CHECK(unroll_strategy(bank(), strategy, leaving_out("maggots")).hookbaits.empty());
-    const Fault fault = fault_of([&] { (void)unroll_strategy(bank(), strategy, leaving_out("maggot")); });
+    CHECK(unroll_strategy(bank(), strategy, leaving_out("Maggot")).hookbaits.empty());
+    const Fault fault = fault_of([&] { (void)unroll_strategy(bank(), strategy, leaving_out("magots")); });
     CHECK(fault.code == "not-in-strategy");
     CHECK(fault.hint == "did you mean 'maggots'?");
     StrategyRequest all;

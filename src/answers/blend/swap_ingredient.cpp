@@ -9,6 +9,7 @@
 #include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
+#include "quantities/said_name.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -59,30 +60,31 @@ public:
 
 private:
     void part_the_mix() {
-        std::vector<std::string> names;
-        for (const SolidPart& part : mix_.solids) names.push_back(part.ingredient.name);
-        for (const std::string& without : request_.without) check_name(without, names);
+        std::vector<std::string> gone;
+        for (const std::string& without : request_.without) gone.push_back(dry_part_called(without));
         for (const SolidPart& part : mix_.solids) {
-            const bool gone = std::any_of(
-                request_.without.begin(), request_.without.end(),
-                [&](const std::string& without) { return folded_name(without) == folded_name(part.ingredient.name); });
-            (gone ? removed_ : rest_).push_back(part);
+            const bool is_gone = std::find(gone.begin(), gone.end(), part.ingredient.name) != gone.end();
+            (is_gone ? removed_ : rest_).push_back(part);
         }
     }
 
-    void check_name(const std::string& without, const std::vector<std::string>& names) const {
+    /// An additive of that very name comes before a dry part that is only said so.
+    [[nodiscard]] std::string dry_part_called(const std::string& without) const {
+        std::vector<std::string> dry, additives;
+        for (const SolidPart& part : mix_.solids) dry.push_back(part.ingredient.name);
+        for (const LiquidPart& part : mix_.liquids) additives.push_back(part.ingredient.name);
+        for (const ResolvedDose& dose : mix_.doses) additives.push_back(dose.ingredient.name);
         const auto is_it = [&](const std::string& name) { return folded_name(name) == folded_name(without); };
-        if (std::any_of(names.begin(), names.end(), is_it)) return;
-        const bool additive = std::any_of(mix_.liquids.begin(), mix_.liquids.end(),
-                                          [&](const LiquidPart& part) { return is_it(part.ingredient.name); }) ||
-                              std::any_of(mix_.doses.begin(), mix_.doses.end(),
-                                          [&](const ResolvedDose& dose) { return is_it(dose.ingredient.name); });
-        if (additive)
+        const bool additive = std::any_of(additives.begin(), additives.end(), is_it);
+        const SaidName said = additive ? SaidName{} : said_name(without, dry);
+        if (said.name) return *said.name;
+        if (additive || (said.several.empty() && said_name(without, additives).name))
             throw UsageError("not-a-dry-part", in_quotes(without) + " is dosed into the mix and is no dry part of it",
                              "a swap is for dry parts; leave the additive out, or dose another: baitwright dose");
-        const std::string near = did_you_mean(without, names);
-        throw NotFound("not-in-the-mix", "there is no " + in_quotes(without) + " in " + in_quotes(mix_.name),
-                       near.empty() ? "see what it holds with: baitwright recipe show " + in_quotes(mix_.name) : near);
+        throw NotFound(
+            fault_of_name(without, dry,
+                          {"not-in-the-mix", "there is no " + in_quotes(without) + " in " + in_quotes(mix_.name),
+                           "see what it holds with: baitwright recipe show " + in_quotes(mix_.name)}));
     }
 
     [[nodiscard]] bool may_stand_in(const Ingredient& ingredient) const {

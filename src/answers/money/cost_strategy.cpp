@@ -20,9 +20,9 @@ void set_prices(UnrolledStrategy& unrolled, const StrategyRequest& what_if) {
     std::set<std::string> names;
     for (const IngredientNeed& need : unrolled.totals) names.insert(need.ingredient.name);
     for (const StrategyRequest::Price& price : what_if.prices) {
-        auto name = named_among(price.of, names);
-        if (!name && what_if.absent == StrategyRequest::Absent::refused)
-            name = named_in(price.of, names, "'" + unrolled.name + "' takes");
+        const auto name = what_if.absent == StrategyRequest::Absent::refused
+                              ? named_in(price.of, names, "'" + unrolled.name + "' takes")
+                              : exactly_among(price.of, names);
         for (IngredientNeed& need : unrolled.totals)
             if (name && need.ingredient.name == *name) need.ingredient.packs = {price.pack};
     }

@@ -14,7 +14,7 @@
 #include "bait/price_book.h"
 #include "quantities/fault.h"
 #include "quantities/listed.h"
-#include "quantities/suggestion.h"
+#include "quantities/said_name.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -29,13 +29,12 @@ std::vector<std::string> shops_of(const std::vector<ShoppedIngredient>& ingredie
     return {shops.begin(), shops.end()};
 }
 
-void check_shop(const std::string& shop, const std::vector<std::string>& shops) {
-    if (std::find(shops.begin(), shops.end(), shop) != shops.end()) return;
-    std::string hint = did_you_mean(shop, shops);
-    if (hint.empty())
-        hint = shops.empty() ? "no price of what is needed names a shop"
-                             : "shops that sell something of it: " + listed(shops);
-    throw NotFound("unknown-shop", "'" + shop + "' sells nothing of what is needed", std::move(hint));
+std::string shop_called(const std::string& said, const std::vector<std::string>& shops) {
+    if (const auto shop = said_name(said, shops).name) return *shop;
+    throw NotFound(fault_of_name(said, shops,
+                                 {"unknown-shop", "'" + said + "' sells nothing of what is needed",
+                                  shops.empty() ? "no price of what is needed names a shop"
+                                                : "shops that sell something of it: " + listed(shops)}));
 }
 
 /// Builds the list out of what the programme over packs found.
@@ -51,8 +50,8 @@ public:
     ShopAnswer run() {
         std::vector<ShoppedIngredient> all = shopped_ingredients(answer_.sessions);
         shops_ = shops_of(all);
-        for (const std::string& shop : request_.at) check_shop(shop, shops_);
-        for (const ShopRequest::Delivery& delivery : request_.deliveries) check_shop(delivery.shop, shops_);
+        for (std::string& shop : request_.at) shop = shop_called(shop, shops_);
+        for (ShopRequest::Delivery& delivery : request_.deliveries) delivery.shop = shop_called(delivery.shop, shops_);
         take_currency(all);
         for (ShoppedIngredient& shopped : all) put_aside_or_ask(std::move(shopped));
         ask_shops();
@@ -213,7 +212,7 @@ private:
     }
 
     const StockOnHand& stock_;
-    const ShopRequest& request_;
+    ShopRequest request_;  ///< its shops named in full
     ShopAnswer answer_;
     std::vector<std::string> shops_;
     std::vector<ShoppedIngredient> ingredients_;  // those that can be had

@@ -6,7 +6,8 @@
 #include "answers/shared/mix_amount.h"
 #include "quantities/fault.h"
 #include "quantities/hair.h"
-#include "quantities/suggestion.h"
+#include "quantities/listed.h"
+#include "quantities/said_name.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -19,15 +20,13 @@ constexpr std::array<std::string_view, 3> feels_that_hold{"crumbly", "firm", "ta
 
 const PlannedFeedTotal& feed_called(const std::string& name, const SessionPlan& plan) {
     std::vector<std::string> names;
-    for (const PlannedFeedTotal& feed : plan.feeds) {
-        if (folded_name(feed.name) == folded_name(name)) return feed;
-        names.push_back(feed.name);
-    }
-    const std::string hint = did_you_mean(name, names);
-    std::string all;
-    for (const std::string& one : names) all += (all.empty() ? "" : ", ") + one;
-    throw UsageError("not-fed", "'" + plan.strategy + "' does not feed '" + name + "'",
-                     hint.empty() ? "it feeds " + all : hint);
+    for (const PlannedFeedTotal& feed : plan.feeds) names.push_back(feed.name);
+    const SaidName said = said_name(name, names);
+    for (const PlannedFeedTotal& feed : plan.feeds)
+        if (said.name && feed.name == *said.name) return feed;
+    throw UsageError(fault_of_name(
+        name, names,
+        {"not-fed", "'" + plan.strategy + "' does not feed '" + name + "'", "it feeds " + joined(names, ", ")}));
 }
 
 /// The feel that it is wetted to; empty where it goes in as it is.

@@ -5,6 +5,8 @@
 
 #include "bait/amount.h"
 #include "quantities/fault.h"
+#include "quantities/listed.h"
+#include "quantities/said_name.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 
@@ -46,23 +48,22 @@ Taken taken_of(const ResolvedMix& mix, const std::vector<Ratio>& additives, cons
     return taken;
 }
 
-[[noreturn]] void refuse_unknown(const ResolvedMix& mix, const std::string& name) {
+/// The ingredient of the mix that a person means. Throws UsageError.
+std::string name_in_mix(const ResolvedMix& mix, const std::string& said) {
     std::vector<std::string> names;
-    std::string listed;
     for (const SolidPart& part : mix.solids) names.push_back(part.ingredient.name);
     for (const LiquidPart& part : mix.liquids) names.push_back(part.ingredient.name);
     for (const ResolvedDose& dose : mix.doses) names.push_back(dose.ingredient.name);
-    for (const std::string& one : names) listed += (listed.empty() ? "" : ", ") + one;
-    const std::string hint = did_you_mean(name, names);
-    throw UsageError("not-in-mix", "'" + mix.name + "' holds no '" + name + "'",
-                     hint.empty() ? "it is made of " + listed : hint);
+    if (const auto name = said_name(said, names).name) return *name;
+    throw UsageError(fault_of_name(
+        said, names,
+        {"not-in-mix", "'" + mix.name + "' holds no '" + said + "'", "it is made of " + joined(names, ", ")}));
 }
 
 MixAmount most_from(const ResolvedMix& mix, const std::vector<Ratio>& additives, const OnHand& on_hand) {
     std::map<std::string, Mass> held;  // what is named twice is there twice
     for (const OnHand::Item& item : on_hand.items) {
-        const Taken taken = taken_of(mix, additives, item.of);
-        if (!taken.ingredient) refuse_unknown(mix, item.of);
+        const Taken taken = taken_of(mix, additives, name_in_mix(mix, item.of));
         held[taken.ingredient->name] += mass_of_amount(item.amount, *taken.ingredient);
     }
     MixAmount most{2 * most_dry, {}};

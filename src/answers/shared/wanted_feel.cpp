@@ -2,7 +2,8 @@
 
 #include "bait/wetness.h"
 #include "quantities/fault.h"
-#include "quantities/suggestion.h"
+#include "quantities/listed.h"
+#include "quantities/said_name.h"
 
 namespace baitwright {
 
@@ -17,16 +18,15 @@ WantedFeel wanted_feel(const std::vector<Feel>& feels, const Feel& own, const st
         return {feel_of(feels, *wetness).name, *wetness, WantedFeel::By::number};
     }
     if (!feel) return {own.name, own.aim};
-    if (const Feel* found = find_feel(feels, *feel)) return {found->name, found->aim};
     std::vector<std::string> names;
-    std::string listed;
-    for (const Feel& one : feels) {
-        names.push_back(one.name);
-        listed += (listed.empty() ? "" : ", ") + one.name;
-    }
-    const std::string hint = did_you_mean(*feel, names);
-    throw UsageError("unknown-feel", "no feel is called '" + *feel + "'",
-                     hint.empty() ? "the feels are: " + listed : hint);
+    for (const Feel& one : feels) names.push_back(one.name);
+    const SaidName said = said_name(*feel, names);
+    if (!said.name)
+        throw UsageError(fault_of_name(
+            *feel, names,
+            {"unknown-feel", "no feel is called '" + *feel + "'", "the feels are: " + joined(names, ", ")}));
+    const Feel* found = find_feel(feels, *said.name);
+    return {found->name, found->aim};
 }
 
 }  // namespace baitwright

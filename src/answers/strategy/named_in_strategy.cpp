@@ -5,6 +5,7 @@
 #include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/listed.h"
+#include "quantities/said_name.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -39,23 +40,18 @@ std::set<std::string> names_in(const Strategy& strategy, const Shelf& shelf) {
     return names;
 }
 
-std::optional<std::string> named_among(const std::string& word, const std::set<std::string>& names) {
-    const std::string folded = folded_name(word);
-    std::set<std::string> begun;
-    for (const std::string& name : names) {
-        if (folded_name(name) == folded) return name;
-        if (folded_name(name).rfind(folded + ",", 0) == 0) begun.insert(name);
-    }
-    if (begun.size() > 1)
-        throw UsageError("several-fit", "'" + word + "' may be any of: " + joined(begun, "; "), "write the whole name");
-    return begun.empty() ? std::nullopt : std::optional(*begun.begin());
+std::optional<std::string> exactly_among(const std::string& name, const std::set<std::string>& names) {
+    const std::string folded = folded_name(name);
+    for (const std::string& known : names)
+        if (folded_name(known) == folded) return known;
+    return std::nullopt;
 }
 
 std::string named_in(const std::string& word, const std::set<std::string>& names, const std::string& whose) {
-    if (auto found = named_among(word, names)) return *std::move(found);
-    const std::string hint = did_you_mean(word, {names.begin(), names.end()});
-    throw UsageError("not-in-strategy", whose + " no '" + word + "'",
-                     hint.empty() ? "there is: " + joined(names, "; ") : hint);
+    const std::vector<std::string> all(names.begin(), names.end());
+    if (auto found = said_name(word, all).name) return *std::move(found);
+    throw UsageError(fault_of_name(
+        word, all, {"not-in-strategy", whose + " no '" + word + "'", "there is: " + joined(names, "; ")}));
 }
 
 }  // namespace baitwright

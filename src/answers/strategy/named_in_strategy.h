@@ -13,11 +13,11 @@ namespace baitwright {
 /// not know is passed over.
 std::set<std::string> names_in(const Strategy& strategy, const Shelf& shelf);
 
-/// The one of them that a word means: the same name; or the only one that begins with it and a comma ("fishmeal" for
-/// "fishmeal, brown"). Nothing where there is none; throws UsageError "several-fit" where there are several.
-std::optional<std::string> named_among(const std::string& word, const std::set<std::string>& names);
+/// The one of them that has that name in full, or nothing.
+std::optional<std::string> exactly_among(const std::string& name, const std::set<std::string>& names);
 
-/// The same, throwing UsageError "not-in-strategy" with "did you mean". `whose` begins the message: "'margin' feeds".
+/// The one of them that a person means who says that (`quantities/said_name.h`). Throws UsageError "several-fit", or
+/// "not-in-strategy" with what is near. `whose` begins the message: "'margin' feeds".
 std::string named_in(const std::string& word, const std::set<std::string>& names, const std::string& whose);
 
 }  // namespace baitwright

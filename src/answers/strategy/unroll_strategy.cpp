@@ -185,10 +185,10 @@ private:
 
     void leave_out(const std::string& word) {
         const std::set<std::string> names = names_in(strategy_, shelf_);
-        if (const auto name = named_among(word, names))
-            without_.push_back(*name);
-        else if (request_.absent == StrategyRequest::Absent::refused)
+        if (request_.absent == StrategyRequest::Absent::refused)
             without_.push_back(named_in(word, names, "'" + strategy_.name + "' feeds"));
+        else if (const auto name = exactly_among(word, names))
+            without_.push_back(*name);
     }
 
     void add_up() {

@@ -1,0 +1,44 @@
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "answers/shared/find_entries.h"
+#include "bait/blend_spec.h"
+#include "bait/ingredient.h"
+#include "bait/recipe.h"
+#include "bait/strategy.h"
+#include "bait/venue.h"
+#include "library/open_library.h"
+
+/// What is searched of each kind of entry.
+namespace baitwright {
+
+SearchedEntry searched(const Ingredient& ingredient);
+SearchedEntry searched(const Recipe& recipe);
+SearchedEntry searched(const Strategy& strategy);
+SearchedEntry searched(const Venue& venue);
+SearchedEntry searched(const BlendSpec& blend);
+
+/// All that a library holds: ingredients, mixes, strategies, venues and blends, each in the order of their names.
+std::vector<SearchedEntry> all_searched(const LibraryPlace& place);
+
+/// Which of the entries of one kind hold all the words, rising. Throws Error "nothing-found" of the class answer_is_no,
+/// with names that are near.
+std::vector<std::size_t> places_found(const std::vector<std::string>& words, const std::vector<SearchedEntry>& entries);
+
+/// Those of the entries that hold all the words, in the order given; all of them where no word is said. Throws as
+/// `places_found`.
+template <class Entry>
+std::vector<Entry> those_with(const std::vector<std::string>& words, std::vector<Entry> entries) {
+    if (words.empty()) return entries;
+    std::vector<SearchedEntry> all;
+    for (const Entry& entry : entries) all.push_back(searched(entry));
+    std::vector<Entry> held;
+    for (const std::size_t place : places_found(words, all)) held.push_back(std::move(entries[place]));
+    return held;
+}
+
+}  // namespace baitwright
