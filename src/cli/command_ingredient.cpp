@@ -52,7 +52,7 @@ CommandSpec command_ingredient_list() {
             {{"--kind", "KIND", "only these: base, pellet, expander, seed, particle, powder, soil, liquid"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             list_ingredients,
-            "baitwright ingredient list --kind pellet"};
+            "baitwright ingredient list --kind pellet\nbaitwright ingredient list --csv"};
 }
 
 CommandSpec command_ingredient_show() {
@@ -61,7 +61,8 @@ CommandSpec command_ingredient_show() {
             {{"INGREDIENT", "its name"}},
             {{"--old", "", "the versions that were replaced"}},
             show_ingredient,
-            "baitwright ingredient show \"brown crumb\""};
+            R"(baitwright ingredient show "brown crumb"
+baitwright ingredient show "brown crumb" --old)"};
 }
 
 }  // namespace baitwright

@@ -38,8 +38,12 @@ CommandResult check_recipe(const Arguments& arguments, const Surroundings& aroun
 }  // namespace
 
 CommandSpec command_recipe_list() {
-    return {"recipe list", "the mixes of the library", {}, {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
-            list_recipes,  "baitwright recipe list"};
+    return {"recipe list",
+            "the mixes of the library",
+            {},
+            {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
+            list_recipes,
+            "baitwright recipe list\nbaitwright recipe list --csv"};
 }
 
 CommandSpec command_recipe_show() {
@@ -48,7 +52,8 @@ CommandSpec command_recipe_show() {
             {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
             {{"--old", "", "the versions that were replaced"}},
             show_recipe,
-            "baitwright recipe show \"silt bed\""};
+            R"(baitwright recipe show "silt bed"
+baitwright recipe show my-mix.toml)"};
 }
 
 CommandSpec command_recipe_check() {
@@ -57,7 +62,8 @@ CommandSpec command_recipe_check() {
             {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
             {},
             check_recipe,
-            "baitwright recipe check my-mix.toml"};
+            R"(baitwright recipe check my-mix.toml
+baitwright recipe check "silt bed")"};
 }
 
 }  // namespace baitwright

@@ -35,18 +35,20 @@ const Word venue_word{"VENUE", "the venue: its name, a TOML file, or - for stand
 CommandSpec command_venue_list() {
     return {"venue list", "the waters whose rules are shipped, to show how they are written",
             {},           {},
-            list_venues,  "baitwright venue list"};
+            list_venues,  "baitwright venue list\nbaitwright venue list --json"};
 }
 
 CommandSpec command_venue_show() {
     return {"venue show", "the rules of a water as they are written down",
             {venue_word}, {},
-            show_venue,   "baitwright venue show \"long pit\""};
+            show_venue,   R"(baitwright venue show "long pit"
+baitwright venue show my-water.toml)"};
 }
 
 CommandSpec command_venue_check() {
     return {"venue check", "everything that is wrong with a file of rules", {venue_word}, {},
-            check_venue,   "baitwright venue check my-water.toml"};
+            check_venue,   R"(baitwright venue check my-water.toml
+baitwright venue check "long pit")"};
 }
 
 }  // namespace baitwright
