@@ -54,7 +54,7 @@ struct CommandSpec {
     std::vector<Word> words;
     std::vector<Flag> flags;
     CommandResult (*run)(const Arguments&, const Surroundings&);
-    std::string_view example;
+    std::string_view example;  ///< one or two that work, parted by a line break; the first is shown with errors
     Effect effect = Effect::answers;
 };
 

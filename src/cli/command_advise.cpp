@@ -21,19 +21,20 @@ CommandResult run_advise(const Arguments& arguments, const Surroundings& around)
 }  // namespace
 
 CommandSpec command_advise() {
-    return {"advise",
-            "which strategies and mixes suit the day, and why: common practice, no source",
-            {},
-            {{"--season", "SEASON", "spring, summer, autumn or winter"},
-             {"--clarity", "CLARITY", "of the water: clear, tinged or coloured"},
-             {"--water-temp", "TEMPERATURE", "of the water: 6degC", false, "water-temp"},
-             {"--depth", "LENGTH", "of the water: 2.5m"},
-             {"--tow", "SPEED", "of the water: 5cm/s"},
-             {"--hours", "TIME", "how long you fish: 5h"},
-             {"--bed", "BED", "pale (sand, chalk) or dark (silt, leaves)"},
-             {"--fish", "FISH", "what you are after: bream; may be repeated", true}},
-            run_advise,
-            "baitwright advise --water-temp 6degC --clarity clear --fish roach"};
+    return {
+        "advise",
+        "which strategies and mixes suit the day, and why: common practice, no source",
+        {},
+        {{"--season", "SEASON", "spring, summer, autumn or winter"},
+         {"--clarity", "CLARITY", "of the water: clear, tinged or coloured"},
+         {"--water-temp", "TEMPERATURE", "of the water: 6degC", false, "water-temp"},
+         {"--depth", "LENGTH", "of the water: 2.5m"},
+         {"--tow", "SPEED", "of the water: 5cm/s"},
+         {"--hours", "TIME", "how long you fish: 5h"},
+         {"--bed", "BED", "pale (sand, chalk) or dark (silt, leaves)"},
+         {"--fish", "FISH", "what you are after: bream; may be repeated", true}},
+        run_advise,
+        "baitwright advise --water-temp 6degC --clarity clear --fish roach\nbaitwright advise --season summer --hours 5h --fish bream"};
 }
 
 }  // namespace baitwright

@@ -52,7 +52,8 @@ CommandSpec command_blend() {
              save_flag(),
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             run_blend,
-            "baitwright blend \"club sack\" --batch 25kg --bags 6"};
+            R"(baitwright blend "club sack" --batch 25kg --bags 6
+baitwright blend "winter lean" --save "my lean mix")"};
 }
 
 }  // namespace baitwright

@@ -75,7 +75,8 @@ CommandSpec command_card() {
             {{"STRATEGY", "its name, a TOML file, or - for standard input; NAME=3 for three sessions"}},
             card_flags(),
             run_card,
-            "baitwright card \"open carpet\" --start 09:30 -o sheet.pdf"};
+            R"(baitwright card "open carpet" --start 09:30 -o sheet.pdf
+baitwright card "open carpet" --length 3h --people 2 -o sheet.png)"};
 }
 
 }  // namespace baitwright

@@ -81,7 +81,8 @@ CommandSpec command_cost() {
             {{"STRATEGY", "its name, a TOML file, or - for standard input; NAME=3 for three sessions"}},
             cost_flags(),
             cost,
-            "baitwright cost \"open carpet\" --length 3h"};
+            R"(baitwright cost "open carpet" --length 3h
+baitwright cost "open carpet" --price "brown crumb=£2.10/kg")"};
 }
 
 CommandSpec command_compare() {
@@ -90,7 +91,8 @@ CommandSpec command_compare() {
             {{"STRATEGY", "two or more: names or TOML files; NAME=3 for three sessions", true}},
             cost_flags(),
             compare,
-            R"(baitwright compare "open carpet" "tight balls" "pellet led")"};
+            R"(baitwright compare "open carpet" "tight balls" "pellet led"
+baitwright compare "open carpet" "pellet led" --length 3h --people 2)"};
 }
 
 }  // namespace baitwright

@@ -53,7 +53,8 @@ CommandSpec command_dose() {
              {"--feel", "FEEL", "of a mix"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             run_dose,
-            R"(baitwright dose "sweet liquid" --amount 2pt --bait "fishmeal pellet 4 mm" --rate "20 ml per kg dry")"};
+            R"(baitwright dose "sweet liquid" --amount 500g --rate "20 ml per kg dry"
+baitwright dose "silt bed" --amount 1kg)"};
 }
 
 }  // namespace baitwright

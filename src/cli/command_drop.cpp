@@ -59,7 +59,8 @@ CommandSpec command_drop() {
          {"--cup-weighs", "MASS", "your scale: one level cupful, wet"},
          {"--csv", "", "the classes of grains as CSV, unrounded"}},
         run_drop,
-        "baitwright drop \"silt bed\" --depth 2.5m --tow 2cm/s --cup 250ml --feel soft"};
+        R"(baitwright drop "silt bed" --depth 2.5m --tow 2cm/s --cup 250ml --feel soft
+baitwright drop "silt bed" --depth 2.5m --cup 250ml --compare feels)"};
     for (const Flag& flag : picture_flags()) spec.flags.push_back(flag);
     return spec;
 }

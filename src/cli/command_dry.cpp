@@ -26,15 +26,16 @@ CommandSpec command_dry() {
             {{"RECIPE", "the mix in the tub: its name, a TOML file, or - for standard input"}},
             {{"--tub", "SIZE", "its open face: 40x30cm, or 35cm across for a round one", false, "tub"},
              {"--hours", "TIME", "how long it stands: 5, 90min"},
-             {"--dry-mass", "MASS", "the dry mix in it (default 1kg)"},
+             {"--dry-mass", "MASS", "the dry mix in it (default: 1kg)"},
              {"--feel", "FEEL", "how wet it starts (default: the mix's own feel)"},
-             {"--air-temp", "TEMPERATURE", "of the air (default 18degC)"},
-             {"--humidity", "SHARE", "of the air (default 60%)"},
-             {"--wind", "SPEED", "over the tub (default 2m/s)"},
+             {"--air-temp", "TEMPERATURE", "of the air (default: 18degC)"},
+             {"--humidity", "SHARE", "of the air (default: 60%)"},
+             {"--wind", "SPEED", "over the tub (default: 2m/s)"},
              {"--covered", "", "it has a lid on"},
              {"--sun", "", "it stands in the sun"}},
             run_dry,
-            "baitwright dry \"silt bed\" --tub 40x30cm --hours 5 --air-temp 24degC"};
+            R"(baitwright dry "silt bed" --tub 40x30cm --hours 5 --air-temp 24degC
+baitwright dry "silt bed" --tub "35cm across" --hours 3 --covered)"};
 }
 
 }  // namespace baitwright

@@ -54,7 +54,7 @@ CommandSpec command_ingredient_list() {
             {{"--kind", "KIND", "only these: base, pellet, expander, seed, particle, powder, soil, liquid"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             list_ingredients,
-            "baitwright ingredient list --kind pellet"};
+            "baitwright ingredient list --kind pellet\nbaitwright ingredient list --csv"};
 }
 
 CommandSpec command_ingredient_show() {
@@ -63,7 +63,8 @@ CommandSpec command_ingredient_show() {
             {{"INGREDIENT", "its name"}},
             show_flags(),
             show_ingredient,
-            "baitwright ingredient show \"brown crumb\""};
+            R"(baitwright ingredient show "brown crumb"
+baitwright ingredient show "brown crumb" --old)"};
 }
 
 }  // namespace baitwright

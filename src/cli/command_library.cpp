@@ -1,6 +1,7 @@
 #include "cli/commands.h"
 
 #include "answers/mix/measured_marks.h"
+#include "bait/ingredient_kind.h"
 #include "cli/add_file.h"
 #include "cli/output_file.h"
 #include "cli/result_formats.h"
@@ -11,6 +12,8 @@
 #include "library/change_library.h"
 #include "library/edited_ingredient.h"
 #include "library/named.h"
+#include "quantities/in_quotes.h"
+#include "quantities/listed.h"
 #include "questions/read_flags.h"
 #include "report/replies.h"
 
@@ -34,6 +37,35 @@ CommandResult add_ingredients(const Arguments& arguments, const Surroundings& ar
     return add_file(arguments, around, EntryKind::ingredient, path);
 }
 
+/// A new ingredient has a kind: told, or that of the one it is like.
+void refuse_without_kind(const Arguments& arguments, const std::vector<KeyValue>& values) {
+    if (arguments.has("--like")) return;
+    for (const KeyValue& value : values)
+        if (value.key == "kind") return;
+    throw UsageError("no-kind", "what kind of ingredient is " + in_quotes(arguments.words().front()) + "?",
+                     "start from one like it: --like \"brown crumb\"; or say --kind, one of\n    " +
+                         baitwright::joined(ingredient_kind_names, ", "));
+}
+
+/// A hint for a file, `add a line such as colour = "red"`, as one for the command line: `add --set "colour=red"`.
+std::string hint_with_set(const std::string& hint) {
+    const std::string for_a_file = "add a line such as ";
+    const auto equals = hint.find(" = \"");
+    if (!hint.starts_with(for_a_file) || equals == std::string::npos || !hint.ends_with('"')) return hint;
+    return "add --set \"" + hint.substr(for_a_file.size(), equals - for_a_file.size()) + "=" + hint.substr(equals + 4);
+}
+
+Ingredient told_ingredient(const std::string& name, const std::optional<Ingredient>& like,
+                           const std::vector<KeyValue>& values) {
+    try {
+        return edited_ingredient(name, like, values);
+    } catch (const InputError& error) {
+        std::vector<Fault> faults = error.faults();
+        for (Fault& fault : faults) fault.hint = hint_with_set(fault.hint);
+        throw InputError(std::move(faults));
+    }
+}
+
 CommandResult add_ingredient(const Arguments& arguments, const Surroundings& around) {
     refuse_folder(around);
     const std::string& word = arguments.words().front();
@@ -45,10 +77,11 @@ CommandResult add_ingredient(const Arguments& arguments, const Surroundings& aro
     if (const auto kind = arguments.value("--kind")) values.push_back({"kind", *kind});
     for (const std::string& text : arguments.values("--set"))
         values.push_back(flag_value("--set", [&] { return read_key_value(text); }));
+    refuse_without_kind(arguments, values);
     Store store = open_store(around.library);
     std::optional<Ingredient> like;
     if (const auto name = arguments.value("--like")) like = store.ingredient(*name);
-    const Ingredient made = edited_ingredient(word, like, values);
+    const Ingredient made = told_ingredient(word, like, values);
     return given(arguments, change_reply("ingredient add", names_of(put_ingredients(store, {made}, around.today))));
 }
 
@@ -165,7 +198,8 @@ CommandSpec command_ingredient_add() {
              {"--like", "INGREDIENT", "start from the values of this one"},
              {"--set", "KEY=VALUE", "a value, by its key in the files: \"absorption=0.7 g/g\"; may be repeated", true}},
             add_ingredient,
-            R"(baitwright ingredient add "red crumb" --like "brown crumb" --set colour=red)",
+            R"(baitwright ingredient add "red crumb" --like "brown crumb" --set colour=red
+baitwright ingredient add "club pellet" --like "fishmeal pellet 4 mm")",
             Effect::stores};
 }
 
@@ -178,10 +212,11 @@ CommandSpec command_ingredient_measure() {
                       {"--moisture", "SHARE", "of the bag: \"8 %\""},
                       {"--vessel", "VOLUME", "level vessel: what it holds, 1pt"},
                       {"--holds", "MASS", "level vessel: what that weighs, 240g"},
-                      {"--spread", "SHARE", "how far your measurements differ (default 5 %)"},
+                      {"--spread", "SHARE", "how far your measurements differ (default: 5 %)"},
                       {"--how", "TEXT", "how you measured, in your words"}},
                      measure,
-                     R"(baitwright ingredient measure "brown crumb" --absorption "0.7 g/g")",
+                     R"(baitwright ingredient measure "brown crumb" --absorption "0.7 g/g"
+baitwright ingredient measure "brown crumb" --vessel 1pt --holds 240g)",
                      Effect::stores};
     for (const Flag& flag : soak_test_flags()) spec.flags.push_back(flag);
     return spec;
@@ -193,7 +228,7 @@ CommandSpec command_ingredient_import() {
             {{"FILE", "ending in .toml or .csv"}},
             {},
             import_file,
-            "baitwright ingredient import my-bags.csv",
+            "baitwright ingredient import my-bags.csv\nbaitwright ingredient import my-bags.toml",
             Effect::stores};
 }
 
@@ -205,7 +240,8 @@ CommandSpec command_ingredient_export() {
              {"--to", "FILE", "write it to this file, not to the screen"},
              {"--replace", "", "write over a file that is there"}},
             export_file,
-            "baitwright ingredient export --csv --to bags.csv"};
+            R"(baitwright ingredient export --csv --to bags.csv
+baitwright ingredient export "brown crumb")"};
 }
 
 CommandSpec command_recipe_add() {
@@ -214,7 +250,7 @@ CommandSpec command_recipe_add() {
             {{"FILE", "ending in .toml, or - for standard input"}},
             {},
             recipe_add,
-            "baitwright recipe add my-mix.toml",
+            "baitwright recipe add my-mix.toml\nbaitwright recipe add - < my-mix.toml",
             Effect::stores};
 }
 

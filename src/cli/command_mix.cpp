@@ -60,7 +60,8 @@ CommandSpec command_mix() {
             {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
             mix_flags(),
             run_mix,
-            "baitwright mix \"silt bed\" --balls 20x55mm --feel firm"};
+            R"(baitwright mix "silt bed" --wet-volume 3l
+baitwright mix "silt bed" --balls 20x55mm --feel firm)"};
 }
 
 }  // namespace baitwright

@@ -132,7 +132,8 @@ CommandSpec command_page() {
               "what is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
              {"--empty-shed", "", "as if nothing were in the shed"}},
             run_page,
-            "baitwright page \"open carpet\" --start 09:30 -o bank.html"};
+            R"(baitwright page "open carpet" --start 09:30 -o bank.html
+baitwright page "open carpet" "tight balls" -o bank.html)"};
 }
 
 }  // namespace baitwright

@@ -24,7 +24,7 @@ std::vector<Flag> flags_of_plan() {
     flags.push_back({"--now", "CLOCK", "on the day, what time it is: 11:20, or minutes after the start"});
     flags.push_back(
         {"--left", "AMOUNT", "with --now: what is left, as it goes in: \"1.5 l silt bed\"; may be repeated", true});
-    flags.push_back({"--bites", "WORD", "with --now: steady, slow or none (default steady)"});
+    flags.push_back({"--bites", "WORD", "with --now: steady, slow or none (default: steady)"});
     return flags;
 }
 
@@ -36,7 +36,8 @@ CommandSpec command_plan() {
             {{"STRATEGY", "its name, a TOML file, or - for standard input; NAME=3 for three sessions"}},
             flags_of_plan(),
             run_plan,
-            "baitwright plan \"open carpet\" --start 09:30"};
+            R"(baitwright plan "open carpet" --start 09:30
+baitwright plan "open carpet" --start 09:30 --now 11:20 --left "1.5 l silt bed")"};
 }
 
 }  // namespace baitwright

@@ -1,11 +1,15 @@
 #include "cli/commands.h"
 
+#include <algorithm>
+
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "library/change_shed.h"
+#include "quantities/listed.h"
 #include "quantities/said_name.h"
 #include "quantities/suggestion.h"
 #include "questions/read_flags.h"
+#include "report/display.h"
 #include "report/price_report.h"
 
 namespace baitwright {
@@ -22,9 +26,23 @@ void refuse_mistyped_verb(const Arguments& arguments, const Store& store) {
                          "did you mean 'price " + *verb + "'?");
 }
 
+/// No --pack, and the ingredient comes in packs of several sizes: which one is meant?
+void refuse_any_pack(const Ingredient& ingredient) {
+    std::vector<std::string> sizes;
+    for (const Pack& pack : ingredient.packs)
+        if (const std::string size = shown_pack(pack); std::find(sizes.begin(), sizes.end(), size) == sizes.end())
+            sizes.push_back(size);
+    if (sizes.size() < 2) return;
+    for (std::string& size : sizes) size = "--pack \"" + size + "\"";
+    throw UsageError("several-packs",
+                     "--pack: " + ingredient.name + " comes in packs of more than one size: which is it?",
+                     "say it with " + baitwright::joined(sizes, " or "));
+}
+
 Pack told_pack(const Arguments& arguments, const Ingredient& ingredient, const Store& store, Date on) {
     Pack pack;
     pack.on = on;
+    if (!arguments.has("--pack")) refuse_any_pack(ingredient);
     const std::string size = arguments.value("--pack").value_or("1 pack");
     const Packs packs = flag_value("--pack", [&] { return read_packs(size, ingredient); });
     if (packs.count != 1)
@@ -89,10 +107,11 @@ CommandSpec command_price() {
              {"--is", "PRICE", "what the pack costs: £4.20, 340p, \"3.40 EUR\""},
              {"--shop", "SHOP", "where", false, "shop"},
              {"--new-shop", "", "this shop is new: no price from it yet"},
-             {"--on", "DATE", "the day you saw it: 2026-03-01 (default today)"},
+             {"--on", "DATE", "the day you saw it: 2026-03-01 (default: today)"},
              prices_csv_flag},
             tell,
-            "baitwright price \"fishmeal, brown\" --pack 1kg --is £4.40 --shop \"the mill\"",
+            R"(baitwright price "fishmeal, brown" --pack 1kg --is £4.40 --shop "the mill"
+baitwright price "brown crumb" --pack 1kg --is £2.10)",
             Effect::stores};
 }
 
@@ -102,7 +121,8 @@ CommandSpec command_price_list() {
             {{"INGREDIENT", "only these", true, false}},
             {{"--shop", "SHOP", "only of this shop"}, prices_csv_flag},
             list_prices,
-            "baitwright price list \"brown crumb\""};
+            R"(baitwright price list "brown crumb"
+baitwright price list --shop "the mill")"};
 }
 
 CommandSpec command_price_history() {
@@ -111,7 +131,8 @@ CommandSpec command_price_history() {
             {{"INGREDIENT", "its name"}},
             {prices_csv_flag},
             price_history,
-            "baitwright price history \"brown crumb\""};
+            R"(baitwright price history "brown crumb"
+baitwright price history "brown crumb" --csv)"};
 }
 
 }  // namespace baitwright

@@ -46,7 +46,7 @@ CommandSpec command_recipe_list() {
             {{"WORD", "only those with these words in name, feel or notes", true, false}},
             {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             list_recipes,
-            "baitwright recipe list"};
+            "baitwright recipe list\nbaitwright recipe list --csv"};
 }
 
 CommandSpec command_recipe_show() {
@@ -55,7 +55,8 @@ CommandSpec command_recipe_show() {
             {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
             show_flags(),
             show_recipe,
-            "baitwright recipe show \"silt bed\""};
+            R"(baitwright recipe show "silt bed"
+baitwright recipe show my-mix.toml)"};
 }
 
 CommandSpec command_recipe_check() {
@@ -64,7 +65,8 @@ CommandSpec command_recipe_check() {
             {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
             {},
             check_recipe,
-            "baitwright recipe check my-mix.toml"};
+            R"(baitwright recipe check my-mix.toml
+baitwright recipe check "silt bed")"};
 }
 
 }  // namespace baitwright

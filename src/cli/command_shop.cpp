@@ -44,8 +44,8 @@ CommandSpec command_shop() {
     return {"shop",
             "what to buy for one or many sessions: the cheapest whole packs, on top of what the shed holds",
             {{"STRATEGY", "names or TOML files, in the order of the sessions; NAME=3 for three of them", true}},
-            {{"--on", "DATE", "the day of the first session: 2026-11-28 (default today)"},
-             {"--every", "TIME", "from one session to the next, in whole days (default 7d)"},
+            {{"--on", "DATE", "the day of the first session: 2026-11-28 (default: today)"},
+             {"--every", "TIME", "from one session to the next, in whole days (default: 7d)"},
              {"--people", "NUMBER", "how many anglers, each feeding all of it", false, "people"},
              {"--at", "SHOP", "buy only at this shop; may be repeated", true},
              {"--one-shop", "", "buy all of it at one shop"},
@@ -56,7 +56,8 @@ CommandSpec command_shop() {
              {"--empty-shed", "", "as if nothing were in the shed"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             shop,
-            R"(baitwright shop "open carpet=6" "tight balls=2" --every 7d)"};
+            R"(baitwright shop "open carpet=6" "tight balls=2" --every 7d
+baitwright shop "open carpet" --one-shop)"};
 }
 
 }  // namespace baitwright

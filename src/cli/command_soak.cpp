@@ -57,23 +57,24 @@ CommandSpec command_soak() {
          {"--bites", "NUMBER", "hook pellets by the bites an hour, with --length"},
          {"--length", "TIME", "of the session: 5h"},
          {"--spare", "SHARE", "extra, to be safe: 10%"},
-         {"--water-temp", "TEMPERATURE", "of the water poured on: 8degC (default 15degC)", false, "water-temp"},
+         {"--water-temp", "TEMPERATURE", "of the water poured on: 8degC (default: 15degC)", false, "water-temp"},
          {"--compare-temps", "", "the times at 5 and 20 degC side by side"},
          {"--method", "METHOD", "covered (soak and drain) or measured (just the water they take)"},
-         {"--uptake", "SHARE", "of all the water they can take (default 40%)"},
+         {"--uptake", "SHARE", "of all the water they can take (default: 40%)"},
          {"--soaked", "TIME", "how long they were under water; tells how they are now"},
          {"--ready-at", "CLOCK", "when all must be ready: 08:30"},
          {"--with", "NAME=DOSE", R"(stirred into the water: "glycerol=20ml", "salt=20 g per l water")", true},
          {"--strokes", "NUMBER", "of the pump, for expanders (default: what sinks them)"},
-         {"--pump", "VOLUME", "what a stroke draws (default 100ml)", false, "pump"},
-         {"--vessel", "VOLUME", "the pump's whole vessel (default 500ml)", false, "vessel"},
-         {"--air", "PRESSURE", "of the day (default 101.3kPa)"},
+         {"--pump", "VOLUME", "what a stroke draws (default: 100ml)", false, "pump"},
+         {"--vessel", "VOLUME", "the pump's whole vessel (default: 500ml)", false, "vessel"},
+         {"--air", "PRESSURE", "of the day (default: 101.3kPa)"},
          {"--cup", "SIZE", "for counting grains: 250ml, \"toss pot 25\""},
          {"--ball", "SIZE", "for counting grains: 50mm, egg"},
-         {"--carpet", "LENGTH", "how wide one cupful lies (default 1m)"},
+         {"--carpet", "LENGTH", "how wide one cupful lies (default: 1m)"},
          {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
         run_soak,
-        "baitwright soak \"fishmeal pellet 4 mm\" --amount 2pt --water-temp 8degC"};
+        R"(baitwright soak "fishmeal pellet 4 mm" --amount 2pt --water-temp 8degC
+baitwright soak "fishmeal micro pellet 2 mm" --amount 500g --ready-at 08:30)"};
     for (const Flag& flag : picture_flags()) spec.flags.push_back(flag);
     return spec;
 }

@@ -74,7 +74,8 @@ CommandSpec command_stock() {
             {{"--all", "", "all of a very full shed, not just the first 60 names"},
              {"--csv", "", "as CSV for a spreadsheet, a row for each lot, unrounded"}},
             show_stock,
-            "baitwright stock"};
+            R"(baitwright stock
+baitwright stock "brown crumb")"};
 }
 
 CommandSpec command_stock_history() {
@@ -83,7 +84,8 @@ CommandSpec command_stock_history() {
             {{"NAME", "the ingredient or mix"}},
             {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             stock_history,
-            "baitwright stock history \"brown crumb\""};
+            R"(baitwright stock history "brown crumb"
+baitwright stock history "silt bed" --csv)"};
 }
 
 }  // namespace baitwright

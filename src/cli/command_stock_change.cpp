@@ -13,7 +13,7 @@ namespace baitwright {
 
 namespace {
 
-const Flag on_flag{"--on", "DATE", "the day it happened: 2026-03-01 (default today)"};
+const Flag on_flag{"--on", "DATE", "the day it happened: 2026-03-01 (default: today)"};
 const Flag best_before_flag{"--best-before", "DATE", "the date on the bag (default: by how long it keeps)"};
 const Flag cold_flag{"--cold", "", "kept in the cold"};
 const Flag frozen_flag{"--frozen", "", "kept in the freezer"};
@@ -116,7 +116,8 @@ CommandSpec command_stock_buy() {
              frozen_flag,
              lots_csv_flag},
             run_buy,
-            "baitwright stock buy \"brown crumb\" 1kg --price £2.10 --shop \"the mill\"",
+            R"(baitwright stock buy "brown crumb" 1kg --price £2.10 --shop "the mill"
+baitwright stock buy "maize meal" 2x500g --best-before 2027-06-30)",
             Effect::stores};
 }
 
@@ -130,7 +131,8 @@ CommandSpec command_stock_keep() {
              {"--best-before", "DATE", "in place of the usual: two days cold, three months frozen"},
              lots_csv_flag},
             run_keep,
-            "baitwright stock keep \"silt bed\" 1.2kg --frozen",
+            R"(baitwright stock keep "silt bed" 1.2kg --frozen
+baitwright stock keep "silt bed" 800g)",
             Effect::stores};
 }
 
@@ -144,7 +146,8 @@ CommandSpec command_stock_count() {
              only_frozen_flag,
              lots_csv_flag},
             run_count,
-            "baitwright stock count \"brown crumb\" 1.5kg",
+            R"(baitwright stock count "brown crumb" 1.5kg
+baitwright stock count "brown crumb" none)",
             Effect::stores};
 }
 
@@ -154,7 +157,8 @@ CommandSpec command_stock_use() {
             {{"NAME", "the ingredient or mix"}, amount_word},
             {on_flag, only_cold_flag, only_frozen_flag, lots_csv_flag},
             run_use,
-            "baitwright stock use \"brown crumb\" 400g",
+            R"(baitwright stock use "brown crumb" 400g
+baitwright stock use "silt bed" 500g --frozen)",
             Effect::stores};
 }
 
@@ -164,7 +168,8 @@ CommandSpec command_stock_waste() {
             {{"NAME", "the ingredient or mix"}, amount_word},
             {on_flag, only_cold_flag, only_frozen_flag, lots_csv_flag},
             run_waste,
-            "baitwright stock waste \"white bread, liquidised\" 200g",
+            R"(baitwright stock waste "white bread, liquidised" 200g
+baitwright stock waste "silt bed" 300g --cold)",
             Effect::stores};
 }
 
@@ -174,7 +179,7 @@ CommandSpec command_stock_undo() {
             {{"ENTRY", "its number (default: the last one)", false, false}},
             {lots_csv_flag},
             run_undo,
-            "baitwright stock undo",
+            "baitwright stock undo\nbaitwright stock undo 3",
             Effect::stores};
 }
 

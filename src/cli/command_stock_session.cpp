@@ -34,10 +34,11 @@ CommandSpec command_stock_session() {
             {{"STRATEGY", "its name, a TOML file, or - for standard input"}},
             {{"--length", "TIME", "how long the session lasts: 3h"},
              {"--people", "NUMBER", "how many anglers, each feeding all of it"},
-             {"--on", "DATE", "the day of the session: 2026-11-28 (default today)"},
+             {"--on", "DATE", "the day of the session: 2026-11-28 (default: today)"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             run_stock_session,
-            "baitwright stock session \"open carpet\" --on 2026-11-28",
+            R"(baitwright stock session "open carpet"
+baitwright stock session "open carpet" --length 3h --people 2)",
             Effect::stores};
 }
 

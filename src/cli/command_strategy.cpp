@@ -54,19 +54,21 @@ CommandSpec command_strategy_list() {
             {{"WORD", "only those with these words in name or notes", true, false}},
             {{"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             list_strategies,
-            "baitwright strategy list"};
+            "baitwright strategy list\nbaitwright strategy list --csv"};
 }
 
 CommandSpec command_strategy_show() {
     return {"strategy show", "a strategy as it is written down: what goes in when, and what it is for",
             {strategy_word}, show_flags(),
-            show_strategy,   "baitwright strategy show \"open carpet\""};
+            show_strategy,   R"(baitwright strategy show "open carpet"
+baitwright strategy show my-day.toml)"};
 }
 
 CommandSpec command_strategy_check() {
     return {"strategy check", "everything that is wrong with a strategy, before you stand at the water",
             {strategy_word},  {},
-            check_strategy,   "baitwright strategy check my-day.toml"};
+            check_strategy,   R"(baitwright strategy check my-day.toml
+baitwright strategy check "open carpet")"};
 }
 
 CommandSpec command_strategy_add() {
@@ -75,7 +77,7 @@ CommandSpec command_strategy_add() {
             {{"FILE", "ending in .toml, or - for standard input"}},
             {},
             add_strategy,
-            "baitwright strategy add my-day.toml",
+            "baitwright strategy add my-day.toml\nbaitwright strategy add - < my-day.toml",
             Effect::stores};
 }
 

@@ -52,14 +52,15 @@ CommandSpec command_swap() {
             "what to use in place of what ran out, and what that changes",
             {{"RECIPE", "the mix: its name, a TOML file, or - for standard input"}},
             {{"--without", "INGREDIENT", "what ran out; may be repeated", true},
-             {"--at-most", "NUMBER", "how many ingredients may stand in: 1 to 3 (default 2)"},
+             {"--at-most", "NUMBER", "how many ingredients may stand in: 1 to 3 (default: 2)"},
              {"--rest-may-move", "SHARE",
               "how far each other share may rise or fall, as a share of itself: 10% (default: not at all)"},
              {"--from-stock", "", "use only what is in the shed, however little of it"},
              save_flag(),
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             run_swap,
-            R"(baitwright swap "silt bed" --without "fishmeal, brown")"};
+            R"(baitwright swap "silt bed" --without "fishmeal, brown"
+baitwright swap "silt bed" --without "brown crumb" --at-most 1)"};
 }
 
 }  // namespace baitwright

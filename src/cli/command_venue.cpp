@@ -47,18 +47,20 @@ CommandSpec command_venue_list() {
             {{"WORD", "only those with these words in name or rules", true, false}},
             {},
             list_venues,
-            "baitwright venue list"};
+            "baitwright venue list\nbaitwright venue list --json"};
 }
 
 CommandSpec command_venue_show() {
     return {"venue show", "the rules of a water as they are written down",
             {venue_word}, show_flags(),
-            show_venue,   "baitwright venue show \"long pit\""};
+            show_venue,   R"(baitwright venue show "long pit"
+baitwright venue show my-water.toml)"};
 }
 
 CommandSpec command_venue_check() {
     return {"venue check", "everything that is wrong with a file of rules", {venue_word}, {},
-            check_venue,   "baitwright venue check my-water.toml"};
+            check_venue,   R"(baitwright venue check my-water.toml
+baitwright venue check "long pit")"};
 }
 
 CommandSpec command_venue_add() {

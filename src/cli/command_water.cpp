@@ -32,7 +32,8 @@ CommandSpec command_water() {
              {"--feel", "FEEL", "how wet you want it (default: the mix's own feel)"},
              {"--water-temp", "TEMPERATURE", "of the water poured in: 8degC", false, "water-temp"}},
             run_water,
-            "baitwright water \"silt bed\" --dry-mass 1kg --added 820ml --minutes 5"};
+            R"(baitwright water "silt bed" --dry-mass 1kg --added 820ml --minutes 5
+baitwright water "silt bed" --dry-mass 1kg --weighs 1.6kg)"};
 }
 
 }  // namespace baitwright

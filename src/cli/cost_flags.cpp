@@ -21,7 +21,7 @@ std::vector<Flag> cost_flags() {
         {"--empty-shed", "", "as if nothing were in the shed"},
         {"--reused-frozen", "SHARE",
          "how much of each session's damp mix is frozen for the next: 50%; it is not paid for twice"},
-        {"--on", "DATE", "the day of the session: 2026-11-28 (default today)"},
+        {"--on", "DATE", "the day of the session: 2026-11-28 (default: today)"},
         {"--seed", "NUMBER", "another random draw for the ranges"},
         {"--csv", "", "as CSV for a spreadsheet, unrounded"},
     };

@@ -2,6 +2,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include "cli/help.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -129,7 +130,7 @@ private:
                 "missing-word",
                 "'" + std::string(command_.verb) + "' needs " + std::string(command_.words[words.size()].name) + ": " +
                     std::string(command_.words[words.size()].help),
-                command_.example.empty() ? see_help(command_) : "for example: " + std::string(command_.example));
+                examples(command_).empty() ? see_help(command_) : "for example: " + examples(command_).front());
         if (!endless && words.size() > most) refuse_unknown(command_, words[most]);
     }
 

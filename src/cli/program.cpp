@@ -8,14 +8,15 @@
 
 #include "cli/commands.h"
 #include "cli/help.h"
+#include "cli/help_topics.h"
 #include "cli/new_store_told.h"
 #include "cli/output_file.h"
 #include "cli/parse_arguments.h"
 #include "cli/usual_told.h"
+#include "cli/ways_out.h"
 #include "quantities/date.h"
 #include "quantities/in_quotes.h"
 #include "quantities/plain_words.h"
-#include "quantities/suggestion.h"
 #include "questions/shown_units_of.h"
 #include "report/fault_text.h"
 #include "report/json.h"
@@ -91,30 +92,6 @@ const CommandSpec* find_command(const std::vector<std::string>& given, std::size
     return found;
 }
 
-[[noreturn]] void refuse_command(const std::vector<std::string>& given) {
-    std::vector<std::string> verbs;
-    std::string subcommands, last_words;
-    for (const CommandSpec& command : all_commands()) {
-        verbs.emplace_back(command.verb);
-        if (!command.verb.starts_with(given[0] + " ")) continue;
-        subcommands += "\n    baitwright " + std::string(command.verb);
-        last_words += (last_words.empty() ? "" : ", ") + std::string(command.verb.substr(given[0].size() + 1));
-    }
-    if (!subcommands.empty())
-        throw UsageError("incomplete-command",
-                         "'" + given[0] + "' needs a subcommand: " + last_words +
-                             (given.size() > 1 ? "; '" + given[1] + "' is none of them" : ""),
-                         "one of these:" + subcommands);
-    if (given[0].starts_with("-"))
-        throw UsageError("unknown-command", "'" + given[0] + "' stands before any command",
-                         "flags come after it, as in: baitwright mix \"silt bed\" --json");
-    for (const CommandSpec& command : all_commands())
-        verbs.emplace_back(command.verb.substr(0, command.verb.find(' ')));
-    const std::string hint = did_you_mean(given[0], verbs);
-    throw UsageError("unknown-command", "'" + given[0] + "' is not a command",
-                     hint.empty() ? "see: baitwright --help" : hint);
-}
-
 /// Every word passes the gate that files pass, so that none is stored or shown that drives a terminal.
 void refuse_unfit_words(const std::vector<std::string>& words) {
     for (const std::string& word : words)
@@ -123,14 +100,22 @@ void refuse_unfit_words(const std::vector<std::string>& words) {
                              "write it in plain letters; a file with such a name must be renamed first");
 }
 
-/// Help with the command or the group that these words begin with; with everything where there are no words.
+/// Help with the command, the group or the topic that these words begin with; with everything where there are no words.
 std::string help_with(const std::vector<std::string>& words) {
-    if (words.empty()) return help_text();
+    if (words.empty() || asks_for_help(words[0])) return help_text();
     std::size_t used = 0;
     if (const CommandSpec* command = find_command(words, used)) return help_text(*command);
-    std::string group = help_of_group(words[0]);
-    if (group.empty()) refuse_command(words);
-    return group;
+    std::string text = help_of_group(words[0]);
+    if (text.empty()) text = topic_text(words[0]);
+    if (text.empty()) refuse_help(words);
+    return text;
+}
+
+/// "mix help", "stock buy help", "recipe list help": words that meant help, for as they stand they were refused.
+bool meant_help(const std::vector<std::string>& rest, const Error& refusal) {
+    if (rest.empty() || rest.back() != "help") return false;
+    const bool refused = refusal.fault_class() == FaultClass::usage || refusal.fault_class() == FaultClass::not_found;
+    return refusal.faults().front().code == "surplus-word" || (rest.size() == 1 && refused);
 }
 
 /// What stays done where the answer of a run that went well cannot be written.
@@ -193,7 +178,7 @@ const std::vector<Flag>& common_flags() {
     static const std::vector<Flag> flags{
         {"--json", "", "the answer as JSON, unrounded"},
         {"--store", "FILE", "use this store in place of the usual one"},
-        {"--library", "FOLDER", "use the TOML files below this folder in place of the store"},
+        {"--library", "FOLDER", "read the TOML files below this folder instead"},
     };
     return flags;
 }
@@ -214,9 +199,15 @@ CommandResult run_program(const std::vector<std::string>& given) {
         return {help_with(given), 0};
     std::size_t words = 0;
     const CommandSpec* command = find_command(given, words);
+    if (!command && given.size() == 2 && given[1] == "help") return {help_with(given), 0};
     if (!command) refuse_command(given);
     const std::vector<std::string> rest(given.begin() + static_cast<std::ptrdiff_t>(words), given.end());
-    return run_command(*command, rest);
+    try {
+        return run_command(*command, rest);
+    } catch (const Error& refusal) {
+        if (meant_help(rest, refusal)) return {help_text(*command), 0};
+        throw;
+    }
 }
 
 std::string error_text(const Error& error, const std::vector<std::string>& given) {

@@ -50,7 +50,7 @@ Ratio read_through(const std::string& text) {
 std::vector<Flag> soak_test_flags() {
     return {{"--soak-test", "TEST", "of a pellet: dry mass, time under water, drained mass: \"100g 10min 142g\""},
             {"--soaked-through", "TEST", "of a pellet: dry mass, and drained after a night under water: \"100g 185g\""},
-            {"--water-temp", "TEMPERATURE", "of the soak test's water (default 15degC)"}};
+            {"--water-temp", "TEMPERATURE", "of the soak test's water (default: 15degC)"}};
 }
 
 std::vector<KeyValue> read_soak_test(const Arguments& arguments, const Ingredient& pellet, Date today) {

@@ -1,3 +1,5 @@
+#include "quantities/named_sizes.h"
+
 #include <fmt/format.h>
 
 #include <array>
@@ -77,7 +79,23 @@ Q size_of(std::string_view text, const Sizes& sizes, std::string_view kind, std:
                      size_hint(name, sizes, example));
 }
 
+template <class Sizes>
+std::vector<std::pair<std::string, std::string>> named_with(const Sizes& sizes, std::string_view unit, double in_si) {
+    std::vector<std::pair<std::string, std::string>> list;
+    for (const auto& named : sizes)
+        list.emplace_back(named.name, fmt::format("{:.0f} {}", named.size.si() / in_si, unit));
+    return list;
+}
+
 }  // namespace
+
+std::vector<std::pair<std::string, std::string>> named_ball_sizes() {
+    return named_with(ball_sizes, "mm", millimetre.in_si);
+}
+
+std::vector<std::pair<std::string, std::string>> named_vessel_sizes() {
+    return named_with(vessel_sizes, "ml", millilitre.in_si);
+}
 
 Length parse_ball_size(std::string_view text) {
     return size_of<Length>(text, ball_sizes, "a ball", "55 mm");

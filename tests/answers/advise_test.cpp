@@ -126,17 +126,35 @@ TEST_CASE("colours and feels favour the mixes that have them") {
     for (const AdvisedMix& mix : advise(shelf, {firm}, {}).mixes) CHECK(mix.score == (mix.feel == "firm" ? 1 : 0));
 }
 
-TEST_CASE("a fish that nobody has heard of is refused, with the nearest known") {
+TEST_CASE("a fish is known whatever its capitals, in the singular and the plural") {
+    CHECK(is_same_fish("skimmer", "skimmers"));
+    CHECK(is_same_fish("tenches", "tench"));
+    CHECK_FALSE(is_same_fish("carp", "crucian"));
+    CHECK_FALSE(is_same_fish("rud", "rudd"));
     const Water shelf;
     AdviceRule silver = rule("feeding");
-    silver.when.fish = {"roach"};
+    silver.when.fish = {"roach", "skimmers"};
+    for (const char* typed : {"roach", "Roach", "ROACHES", "roachs", "skimmer", "Skimmers"}) {
+        CAPTURE(typed);
+        Circumstances now;
+        now.fish = {typed};
+        const AdviseAnswer answer = advise(shelf, {silver}, now);
+        CHECK(answer.advice.size() == 1);
+        CHECK((answer.now.fish.front() == "roach" || answer.now.fish.front() == "skimmers"));
+    }
+}
+
+TEST_CASE("a fish that nobody has heard of is refused, with the nearest known and all of them") {
+    const Water shelf;
+    AdviceRule silver = rule("feeding");
+    silver.when.fish = {"roach", "skimmer", "skimmers"};
     Circumstances now;
     now.fish = {"roahc"};
     try {
         advise(shelf, {silver}, now);
         FAIL("it was taken");
-    } catch (const InputError& error) {
+    } catch (const UsageError& error) {
         CHECK(error.faults().front().code == "unknown-fish");
-        CHECK(error.faults().front().hint.find("roach") != std::string::npos);
+        CHECK(error.faults().front().hint == "did you mean 'roach'? these are known:\n    roach, skimmer");
     }
 }

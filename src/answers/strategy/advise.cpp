@@ -8,6 +8,8 @@
 #include "answers/strategy/unroll_strategy.h"
 #include "bait/resolve_mix.h"
 #include "quantities/fault.h"
+#include "quantities/in_quotes.h"
+#include "quantities/listed.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -57,22 +59,48 @@ AdvisedMix advised(const Shelf& shelf, const Recipe& recipe, const AdviseAnswer&
     return found;
 }
 
-void refuse_unknown_fish(const Shelf& shelf, const std::vector<AdviceRule>& rules,
-                         const std::vector<std::string>& fish) {
+/// The fish that the rules know, each once, in the order of the rules.
+std::vector<std::string> fish_of_rules(const std::vector<AdviceRule>& rules) {
     std::vector<std::string> known;
-    for (const AdviceRule& rule : rules) known.insert(known.end(), rule.when.fish.begin(), rule.when.fish.end());
-    for (const std::string& one_of : fish) {
-        if (std::find(known.begin(), known.end(), one_of) != known.end()) continue;
-        bool named = false;
-        for (const std::string& name : shelf.strategy_names())
-            named = named || names_fish(shelf.strategy(name).purpose, one_of);
-        for (const std::string& name : shelf.recipe_names())
-            named = named || names_fish(shelf.recipe(name).purpose, one_of);
-        if (named) continue;
-        const std::string hint = did_you_mean(one_of, known);
-        throw InputError("unknown-fish", "nothing is known of feeding for '" + one_of + "'",
-                         hint.empty() ? "leave it out, or write an [[advice]] for it" : hint);
-    }
+    for (const AdviceRule& rule : rules)
+        for (const std::string& fish : rule.when.fish)
+            if (std::find_if(known.begin(), known.end(),
+                             [&](const std::string& other) { return is_same_fish(fish, other); }) == known.end())
+                known.push_back(fish);
+    return known;
+}
+
+bool a_purpose_names(const Shelf& shelf, const std::string& fish) {
+    for (const std::string& name : shelf.strategy_names())
+        if (names_fish(shelf.strategy(name).purpose, fish)) return true;
+    for (const std::string& name : shelf.recipe_names())
+        if (names_fish(shelf.recipe(name).purpose, fish)) return true;
+    return false;
+}
+
+[[noreturn]] void refuse_fish(const std::string& fish, const std::vector<std::string>& known) {
+    const std::string nearest = did_you_mean(fish, known);
+    const std::string all =
+        known.empty() ? "leave it out, or write an [[advice]] for it" : "these are known:\n    " + joined(known, ", ");
+    throw UsageError("unknown-fish", "--fish: nothing is known of feeding for " + in_quotes(fish),
+                     nearest.empty() ? all : nearest + " " + all);
+}
+
+/// The fish as rules and purposes name it, in small letters and in the singular or the plural as they do.
+std::string known_fish(const Shelf& shelf, const std::vector<AdviceRule>& rules, const std::string& typed) {
+    const std::string fish = folded_name(typed);
+    for (const AdviceRule& rule : rules)
+        for (const std::string& known : rule.when.fish)
+            if (known == fish) return known;
+    const std::vector<std::string> known = fish_of_rules(rules);
+    for (const std::string& other : known)
+        if (is_same_fish(fish, other)) return other;
+    for (const std::string_view ending : {"", "s", "es"})
+        if (fish.size() > ending.size() + 2 && fish.ends_with(ending)) {
+            const std::string one = fish.substr(0, fish.size() - ending.size());
+            if (a_purpose_names(shelf, one)) return one;
+        }
+    refuse_fish(typed, known);
 }
 
 template <class Advised>
@@ -83,11 +111,11 @@ void rank(std::vector<Advised>& all) {
 }  // namespace
 
 AdviseAnswer advise(const Shelf& shelf, const std::vector<AdviceRule>& rules, const Circumstances& now) {
-    refuse_unknown_fish(shelf, rules, now.fish);
     AdviseAnswer answer;
     answer.now = now;
+    for (std::string& fish : answer.now.fish) fish = known_fish(shelf, rules, fish);
     for (const AdviceRule& rule : rules) {
-        if (!holds(rule, now)) continue;
+        if (!holds(rule, answer.now)) continue;
         answer.advice.push_back(rule);
         if (!rule.share) continue;
         answer.share.low *= rule.share->low;

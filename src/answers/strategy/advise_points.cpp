@@ -80,6 +80,12 @@ bool names_fish(std::string_view text, std::string_view fish) {
     return false;
 }
 
+bool is_same_fish(std::string_view fish, std::string_view other) {
+    if (fish.size() > other.size()) std::swap(fish, other);
+    const std::string_view ending = other.substr(fish.size());
+    return other.starts_with(fish) && (ending.empty() || ending == "s" || ending == "es");
+}
+
 std::vector<AdvicePoint> points_of(const Strategy& strategy, const std::vector<AdviceRule>& holding,
                                    const Circumstances& now) {
     std::vector<AdvicePoint> points;

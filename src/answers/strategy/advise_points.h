@@ -17,4 +17,7 @@ std::vector<AdvicePoint> points_of(const Recipe& recipe, const std::string& feel
 /// Whether the text has the fish as a word, in the singular or the plural.
 bool names_fish(std::string_view text, std::string_view fish);
 
+/// Whether two words in small letters name one fish, in the singular or the plural: "skimmer" and "skimmers".
+bool is_same_fish(std::string_view fish, std::string_view other);
+
 }  // namespace baitwright
