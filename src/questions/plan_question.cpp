@@ -22,10 +22,6 @@ Time read_work_from(const std::string& text, const std::optional<int>& start) {
 
 }  // namespace
 
-bool is_clock(const std::string& text) {
-    return text.find(':') != std::string::npos;
-}
-
 Time minutes_between(int earlier, int later) {
     return ((later - earlier + minutes_a_day) % minutes_a_day) * minute;
 }
