@@ -25,16 +25,6 @@ Area read_tub(const std::string& text) {
     return in_range(parse<Length>(first_side)) * wide;
 }
 
-/// "5", as people say hours, or with a unit: "90min".
-Time read_hours(const std::string& text) {
-    try {
-        return parse<Time>(text);
-    } catch (const InputError& error) {
-        if (error.faults().front().code != "no-unit") throw;
-        return parse_number(text) * hour;
-    }
-}
-
 }  // namespace
 
 DryRequest dry_request(const Arguments& arguments) {
@@ -50,7 +40,8 @@ DryRequest dry_request(const Arguments& arguments) {
     read_flag(arguments, "--hours", [&](const std::string& text) { request.hours = read_hours(text); });
     read_flag(arguments, "--dry-mass",
               [&](const std::string& text) { request.dry_mass = in_range(parse<Mass>(text)); });
-    read_flag(arguments, "--air-temp", [&](const std::string& text) { request.air = parse<Temperature>(text); });
+    read_flag(arguments, "--air-temp",
+              [&](const std::string& text) { request.air = read_temperature(arguments, text); });
     read_flag(arguments, "--humidity", [&](const std::string& text) { request.humidity = parse<Ratio>(text); });
     read_flag(arguments, "--wind", [&](const std::string& text) { request.wind = parse<Speed>(text); });
     return request;
