@@ -3,6 +3,7 @@
 #include <CLI/CLI.hpp>
 
 #include "cli/help.h"
+#include "cli/words_of_value.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -43,6 +44,19 @@ std::string with_value(const Flag& flag, const std::string& value) {
     return std::string(flag.name) + (flag.name.starts_with("--") ? "=" : "") + value;
 }
 
+/// The value, with the words behind `at` that belong to it: "--depth 8 ft 6 in". `at` moves to the last of them.
+std::string whole_value(const CommandSpec& command, const Flag& flag, const std::string& value,
+                        const std::vector<std::string>& given, std::size_t& at) {
+    std::vector<std::string> after;
+    for (std::size_t i = at + 1; i < given.size() && !find_flag(command, given[i].substr(0, given[i].find('='))); ++i)
+        after.push_back(given[i]);
+    const std::size_t more = words_of_value(flag.value, value, after);
+    std::string whole = value;
+    for (std::size_t i = 0; i < more; ++i) whole += ' ' + after[i];
+    at += more;
+    return whole;
+}
+
 /// CLI11 would take "-5 ml" after a flag for a flag of its own, and an empty value for none: join value to flag, so
 /// that we can say what is wrong.
 std::vector<std::string> joined(const CommandSpec& command, const std::vector<std::string>& given) {
@@ -57,14 +71,14 @@ std::vector<std::string> joined(const CommandSpec& command, const std::vector<st
             continue;
         }
         if (equals != std::string::npos && equals + 1 < given[i].size()) {
-            result.push_back(with_value(*flag, given[i].substr(equals + 1)));
+            result.push_back(with_value(*flag, whole_value(command, *flag, given[i].substr(equals + 1), given, i)));
             continue;
         }
         if (equals != std::string::npos || i + 1 == given.size() || given[i + 1].empty() ||
             find_flag(command, given[i + 1]))
             refuse_missing_value(command, *flag);
-        result.push_back(with_value(*flag, given[i + 1]));
         ++i;
+        result.push_back(with_value(*flag, whole_value(command, *flag, given[i], given, i)));
     }
     return result;
 }

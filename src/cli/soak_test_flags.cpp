@@ -76,7 +76,7 @@ std::vector<KeyValue> read_soak_test(const Arguments& arguments, const Ingredien
     read_flag(arguments, "--soak-test", [&](const std::string& text) {
         SoakTest test = read_test(text);
         read_flag(arguments, "--water-temp",
-                  [&](const std::string& warmth) { test.water = parse<Temperature>(warmth); });
+                  [&](const std::string& warmth) { test.water = read_temperature(arguments, warmth); });
         if (!(test.water >= Temperature::from_celsius(0) && test.water <= Temperature::from_celsius(60)))
             throw InputError("out-of-range", "the water must be from 0 to 60 degC", "for example --water-temp 15degC");
         const Diffusivity diffusivity = diffusivity_of_test(pellet, capacity, test);

@@ -49,6 +49,11 @@ int whole_count(std::string_view count, std::string_view whole) {
 
 }  // namespace
 
+int parse_count(std::string_view text) {
+    const auto count = trimmed(text);
+    return whole_count(count, count);
+}
+
 CountedSize parse_counted_size(std::string_view text) {
     const auto whole = trimmed(text);
     const auto times = first_times(whole);

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "quantities/amount_words.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
@@ -38,7 +39,7 @@ constexpr std::array vessel_sizes{
 
 bool is_name(std::string_view text) {
     std::string_view rest = text;
-    return !text.empty() && !take_number(rest);
+    return !text.empty() && !take_number(rest) && !amount_in_words(text);
 }
 
 std::string digits_in(std::string_view name) {
@@ -103,6 +104,14 @@ Length parse_ball_size(std::string_view text) {
 
 Volume parse_vessel_size(std::string_view text) {
     return size_of<Volume>(text, vessel_sizes, "a cup or pot", "250 ml");
+}
+
+std::string named_ball_sizes() {
+    return listed(ball_sizes);
+}
+
+std::string named_vessel_sizes() {
+    return listed(vessel_sizes);
 }
 
 }  // namespace baitwright

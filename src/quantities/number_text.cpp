@@ -196,6 +196,11 @@ double take_usable_number(std::string_view& rest, std::string_view whole, std::s
     return *value;
 }
 
+bool is_bare_number(std::string_view text) {
+    std::string_view rest = trimmed(text);
+    return take_number(rest) && rest.empty();
+}
+
 double parse_number(std::string_view text) {
     const std::string_view whole = trimmed(text);
     std::string_view rest = whole;

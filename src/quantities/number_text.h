@@ -23,6 +23,9 @@ std::optional<double> take_number(std::string_view& rest);
 /// nothing) or "too-large". `whole` is what the person wrote, `example` what would do ("400 g").
 double take_usable_number(std::string_view& rest, std::string_view whole, std::string_view example);
 
+/// Whether the text is a number and nothing behind it: "12", "½", "-3", right or wrong.
+bool is_bare_number(std::string_view text);
+
 /// A plain number: "12", "1.5", "½", "2½", "3/4", "1e-3". No unit, no comma; nan and infinities are refused.
 double parse_number(std::string_view text);
 

@@ -3,7 +3,9 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <utility>
 
+#include "quantities/amount_words.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/unit_table.h"
@@ -19,9 +21,10 @@ struct Part {
     std::string_view text;
 };
 
+/// A unit's first letter, or the mark of feet, inches or a share.
 bool starts_a_word(char c) {
     const bool letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-    return letter || c == '%' || static_cast<unsigned char>(c) >= 0x80U;
+    return letter || c == '%' || c == '\'' || c == '"' || static_cast<unsigned char>(c) >= 0x80U;
 }
 
 /// The first `count` words, with the blanks between them; empty where there are not so many.
@@ -35,6 +38,31 @@ std::string_view first_words(std::string_view text, int count) {
     return text.substr(0, end);
 }
 
+/// The "30" of "2h30" and "2 h 30": two digits that end the text, below sixty.
+bool is_minutes_of_an_hour(std::string_view text) {
+    const auto digits = take_digits(text);
+    return text.empty() && digits.size() == 2 && digits.front() < '6';
+}
+
+const UnitRow* take_unit(std::string_view& rest);
+
+/// Whether the "6in" of "8ft6in" follows, or the "30" of "2h30".
+bool goes_on(std::string_view rest, const UnitRow& before) {
+    if (before.symbol == "h" && is_minutes_of_an_hour(rest)) return true;
+    if (!comes_in_parts(before.measure) || !take_number(rest)) return false;
+    rest = trimmed(rest);
+    return !rest.empty() && starts_a_word(rest.front()) && take_unit(rest) != nullptr;
+}
+
+/// Takes the "ft" off "ft6in", where the parts are written without blanks.
+const UnitRow* take_glued_unit(std::string_view& rest) {
+    const auto name = rest.substr(0, rest.find_first_of("0123456789 \t\r\n"));
+    const auto* row = unit_called(name);
+    if (!row || !goes_on(rest.substr(name.size()), *row)) return nullptr;
+    rest.remove_prefix(name.size());
+    return row;
+}
+
 /// Takes the unit off the front of `rest`, longest name first: "fl oz" before "fl". Null where it is not known.
 const UnitRow* take_unit(std::string_view& rest) {
     for (int words = 3; words >= 1; --words) {
@@ -45,7 +73,7 @@ const UnitRow* take_unit(std::string_view& rest) {
             return row;
         }
     }
-    return nullptr;
+    return take_glued_unit(rest);
 }
 
 [[noreturn]] void refuse_unknown_unit(std::string_view whole, std::string_view word, Measure needed) {
@@ -59,8 +87,17 @@ const UnitRow* take_unit(std::string_view& rest) {
                      fmt::format("write {} as in {}", measure_name(needed), measure_example(needed)));
 }
 
-/// Takes a number and its unit off the front of `rest`; the unit must measure what is needed.
-Part take_part(std::string_view& rest, std::string_view whole, Measure needed) {
+void require_measure(const UnitRow& unit, std::string_view text, Measure needed) {
+    if (unit.measure == needed) return;
+    throw InputError("wrong-dimension",
+                     fmt::format("{} is {}, but {} is needed here", in_quotes(text), measure_name(unit.measure),
+                                 measure_name(needed)),
+                     units_that_fit(needed));
+}
+
+/// Takes a number and its unit off the front of `rest`; the unit must measure what is needed. Behind hours, which
+/// `before` may be, an "m" is minutes: "1h30m".
+Part take_part(std::string_view& rest, std::string_view whole, Measure needed, const UnitRow* before = nullptr) {
     const std::string_view start = trimmed(rest);
     const double number = take_usable_number(rest, whole, measure_example(needed));
     rest = trimmed(rest);
@@ -71,13 +108,10 @@ Part take_part(std::string_view& rest, std::string_view whole, Measure needed) {
     if (!starts_a_word(rest.front()) || rest.front() == 'x') refuse_rest(whole, rest, needed);
     const auto* unit = take_unit(rest);
     if (!unit) refuse_unknown_unit(whole, first_words(rest, 1), needed);
+    const bool after_hours = before && before->symbol == "h";
+    if (after_hours && unit->symbol == "m") unit = unit_called("min");
     const auto text = start.substr(0, start.size() - rest.size());
-    if (unit->measure != needed) {
-        throw InputError("wrong-dimension",
-                         fmt::format("{} is {}, but {} is needed here", in_quotes(text), measure_name(unit->measure),
-                                     measure_name(needed)),
-                         units_that_fit(needed));
-    }
+    require_measure(*unit, text, needed);
     return {number, unit, text};
 }
 
@@ -92,7 +126,11 @@ Part take_further_part(std::string_view& rest, std::string_view whole, const Par
         throw InputError("out-of-order", fmt::format("{} has a sign inside", in_quotes(whole)),
                          "a sign belongs in front of the whole");
     }
-    const Part part = take_part(rest, whole, needed);
+    if (before.unit->symbol == "h" && is_minutes_of_an_hour(trimmed(rest))) {
+        const std::string_view minutes = std::exchange(rest, {});
+        return {*number, unit_called("min"), trimmed(minutes)};
+    }
+    const Part part = take_part(rest, whole, needed, before.unit);
     if (part.unit->in_si >= before.unit->in_si) {
         throw InputError("out-of-order", fmt::format("{} has its parts out of order", in_quotes(whole)),
                          "write the larger unit first, each once, as in 1 lb 4 oz");
@@ -102,6 +140,10 @@ Part take_further_part(std::string_view& rest, std::string_view whole, const Par
 
 double read_si(std::string_view text, Measure needed) {
     const std::string_view whole = trimmed(text);
+    if (const auto said = comes_in_parts(needed) ? amount_in_words(whole) : std::nullopt) {
+        require_measure(*said->unit, whole, needed);
+        return said->number * said->unit->in_si;
+    }
     std::string_view rest = whole;
     Part part = take_part(rest, whole, needed);
     const bool negative = std::signbit(part.number);
@@ -181,6 +223,21 @@ const UnitRow* unit_used(std::string_view text) {
         if (!used) used = unit;
     }
     return used;
+}
+
+std::optional<Measure> measured_in(std::string_view text) {
+    if (const auto said = amount_in_words(text)) return said->unit->measure;
+    std::string_view rest = text;
+    if (!take_number(rest)) return std::nullopt;
+    rest = trimmed(rest);
+    const auto* unit = rest.empty() ? nullptr : take_unit(rest);
+    if (!unit) return std::nullopt;
+    try {
+        read_si(text, unit->measure);
+        return unit->measure;
+    } catch (const InputError&) {
+        return std::nullopt;
+    }
 }
 
 std::string exact_text(Temperature temperature) {

@@ -27,27 +27,27 @@ constexpr bool unoffered = false;
 using enum Measure;
 
 constexpr std::array unit_rows{
-    UnitRow{"g", mass, gram.in_si, offered, "g|gram|grams|gramme|grammes"},
-    UnitRow{"kg", mass, kilogram.in_si, offered, "kg|kilo|kilos|kilogram|kilograms|kilogramme|kilogrammes"},
+    UnitRow{"g", mass, gram.in_si, offered, "g|gm|gms|gram|grams|gramme|grammes"},
+    UnitRow{"kg", mass, kilogram.in_si, offered, "kg|kgs|kilo|kilos|kilogram|kilograms|kilogramme|kilogrammes"},
     UnitRow{"mg", mass, 1e-6, unoffered, "mg|milligram|milligrams"},
-    UnitRow{"oz", mass, ounce.in_si, offered, "oz|ounce|ounces"},
+    UnitRow{"oz", mass, ounce.in_si, offered, "oz|ozs|ounce|ounces"},
     UnitRow{"lb", mass, pound.in_si, offered, "lb|lbs|pound|pounds"},
     UnitRow{"st", mass, stone.in_si, unoffered, "st|stone|stones"},
 
-    UnitRow{"ml", volume, millilitre.in_si, offered, "ml|millilitre|millilitres|milliliter|milliliters"},
-    UnitRow{"l", volume, litre.in_si, offered, "l|litre|litres|liter|liters"},
+    UnitRow{"ml", volume, millilitre.in_si, offered, "ml|mls|cc|millilitre|millilitres|milliliter|milliliters"},
+    UnitRow{"l", volume, litre.in_si, offered, "l|ltr|ltrs|litre|litres|liter|liters"},
     UnitRow{"cl", volume, 1e-5, unoffered, "cl|centilitre|centilitres|centiliter|centiliters"},
-    UnitRow{"pt", volume, imperial_pint.in_si, offered, "pt|pint|pints"},
-    UnitRow{"floz", volume, imperial_fluid_ounce.in_si, offered, "floz|fl oz|fluid ounce|fluid ounces"},
-    UnitRow{"gal", volume, imperial_gallon.in_si, unoffered, "gal|gallon|gallons"},
-    UnitRow{"USpt", volume, us_pint.in_si, unoffered, "uspt|us pt|us pint|us pints"},
+    UnitRow{"pt", volume, imperial_pint.in_si, offered, "pt|pts|pint|pints"},
+    UnitRow{"floz", volume, imperial_fluid_ounce.in_si, offered, "floz|fl oz|fl ozs|fluid ounce|fluid ounces"},
+    UnitRow{"gal", volume, imperial_gallon.in_si, unoffered, "gal|gals|gallon|gallons"},
+    UnitRow{"USpt", volume, us_pint.in_si, unoffered, "uspt|us pt|us pts|us pint|us pints"},
     UnitRow{"USfloz", volume, us_pint.in_si / 16, unoffered, "usfloz|us floz|us fl oz"},
 
-    UnitRow{"mm", length, millimetre.in_si, offered, "mm|millimetre|millimetres|millimeter|millimeters"},
-    UnitRow{"cm", length, centimetre.in_si, offered, "cm|centimetre|centimetres|centimeter|centimeters"},
+    UnitRow{"mm", length, millimetre.in_si, offered, "mm|mms|millimetre|millimetres|millimeter|millimeters"},
+    UnitRow{"cm", length, centimetre.in_si, offered, "cm|cms|centimetre|centimetres|centimeter|centimeters"},
     UnitRow{"m", length, metre.in_si, offered, "m|metre|metres|meter|meters"},
-    UnitRow{"in", length, inch.in_si, offered, "in|inch|inches"},
-    UnitRow{"ft", length, foot.in_si, offered, "ft|foot|feet"},
+    UnitRow{"in", length, inch.in_si, offered, "in|ins|inch|inches|\"|\u2033|\u201d"},
+    UnitRow{"ft", length, foot.in_si, offered, "ft|foot|feet|'|\u2032|\u2019"},
 
     UnitRow{"s", Measure::time, second.in_si, offered, "s|sec|secs|second|seconds"},
     UnitRow{"min", Measure::time, minute.in_si, offered, "min|mins|minute|minutes"},
@@ -86,8 +86,10 @@ constexpr std::array unit_rows{
     UnitRow{"g/g", ratio, one.in_si, offered, "g/g"},
     UnitRow{"kg/kg", ratio, one.in_si, unoffered, "kg/kg"},
 
-    UnitRow{"degC", temperature, kelvin.in_si, offered, "degc|deg c|\u00b0c|\u2103|c|celsius"},
-    UnitRow{"degF", temperature, kelvin.in_si / 1.8, offered, "degf|deg f|\u00b0f|\u2109|f|fahrenheit"},
+    UnitRow{"degC", temperature, kelvin.in_si, offered,
+            "degc|deg c|degs c|degrees c|degrees celsius|\u00b0c|\u00b0 c|\u2103|c|celsius|centigrade"},
+    UnitRow{"degF", temperature, kelvin.in_si / 1.8, offered,
+            "degf|deg f|degs f|degrees f|degrees fahrenheit|\u00b0f|\u00b0 f|\u2109|f|fahrenheit"},
     UnitRow{"K", temperature, kelvin.in_si, offered, "k|kelvin"},
 };
 

@@ -46,14 +46,14 @@ Circumstances circumstances(const Arguments& arguments) {
     read_flag(arguments, "--clarity", [&](const std::string& text) { now.clarity = read_word(text, clarity_names); });
     read_flag(arguments, "--bed", [&](const std::string& text) { now.bed = read_word(text, bed_names); });
     read_flag(arguments, "--water-temp", [&](const std::string& text) {
-        now.temperature = parse<Temperature>(text);
+        now.temperature = read_temperature(arguments, text);
         check_water_temperature(*now.temperature);
     });
     read_flag(arguments, "--depth", [&](const std::string& text) {
         now.depth = up_to(parse<Length>(text), 100.0 * metre, "above 0 and at most 100 m");
     });
     read_flag(arguments, "--hours", [&](const std::string& text) {
-        now.hours = up_to(parse<Time>(text), 24.0 * hour, "above 0 and at most 24 h, as in --hours 5h");
+        now.hours = up_to(read_hours(text), 24.0 * hour, "above 0 and at most 24 h, as in --hours 5h");
     });
     read_flag(arguments, "--tow", [&](const std::string& text) {
         now.tow = parse<Speed>(text);

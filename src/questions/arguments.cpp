@@ -19,6 +19,11 @@ std::optional<std::string> Arguments::usual(const std::string& key) const {
     return found->second.front();
 }
 
+std::vector<std::string> Arguments::usual_values(const std::string& key) const {
+    const auto found = usual_.find(key);
+    return found == usual_.end() ? std::vector<std::string>{} : found->second;
+}
+
 void Arguments::give_usual(const std::string& flag, const std::string& key) {
     const auto found = usual_.find(key);
     if (found == usual_.end() || found->second.empty() || has(flag)) return;

@@ -31,6 +31,8 @@ public:
 
     /// The first of what is usual by that key, or nothing.
     [[nodiscard]] std::optional<std::string> usual(const std::string& key) const;
+    /// All that is usual by that key, in the order in which it was said.
+    [[nodiscard]] std::vector<std::string> usual_values(const std::string& key) const;
     /// Gives a flag that was not typed what is usual by that key; nothing is done where the flag was typed, or where
     /// nothing is usual.
     void give_usual(const std::string& flag, const std::string& key);

@@ -8,7 +8,8 @@ namespace {
 
 /// "15ml in 0.5pt of fishmeal micro pellet 2 mm"
 AdditiveRequest::Carried read_carried(const std::string& text) {
-    const auto in = text.find(" in "), of = text.find(" of ", in == std::string::npos ? 0 : in);
+    const auto in = behind_amount(text, " in ");
+    const auto of = behind_amount(text, " of ", in == std::string::npos ? 0 : in + 4);
     if (in == std::string::npos || of == std::string::npos)
         throw InputError("no-earlier-dose", "'" + text + "' does not say what went into how much of what",
                          "write it as in --as \"15ml in 0.5pt of fishmeal micro pellet 2 mm\"");

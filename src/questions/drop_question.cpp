@@ -91,7 +91,8 @@ DropRequest drop_request(const Arguments& arguments) {
     read_flag(arguments, "--tow-bottom", [&](const std::string& text) { request.tow_bottom = parse<Speed>(text); });
     read_flag(arguments, "--water", [&](const std::string& text) { request.kind = read_kind(text); });
     read_flag(arguments, "--squeeze", [&](const std::string& text) { request.squeeze = read_squeeze(text); });
-    read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water = parse<Temperature>(text); });
+    read_flag(arguments, "--water-temp",
+              [&](const std::string& text) { request.water = read_temperature(arguments, text); });
     request.hook = arguments.value("--hook");
     read_own_look(arguments, request.own);
     refuse_unfit_flags(arguments, request);

@@ -6,20 +6,6 @@
 
 namespace baitwright {
 
-namespace {
-
-/// "5", as people say hours, or with a unit: "90min".
-Time read_hours(const std::string& text) {
-    try {
-        return parse<Time>(text);
-    } catch (const InputError& error) {
-        if (error.faults().front().code != "no-unit") throw;
-        return parse_number(text) * hour;
-    }
-}
-
-}  // namespace
-
 Area read_tub(const std::string& text) {
     const auto cross = text.find('x');
     if (cross == std::string::npos) {
@@ -49,7 +35,8 @@ DryRequest dry_request(const Arguments& arguments) {
     read_flag(arguments, "--hours", [&](const std::string& text) { request.hours = read_hours(text); });
     read_flag(arguments, "--dry-mass",
               [&](const std::string& text) { request.dry_mass = in_range(parse<Mass>(text)); });
-    read_flag(arguments, "--air-temp", [&](const std::string& text) { request.air = parse<Temperature>(text); });
+    read_flag(arguments, "--air-temp",
+              [&](const std::string& text) { request.air = read_temperature(arguments, text); });
     read_flag(arguments, "--humidity", [&](const std::string& text) { request.humidity = parse<Ratio>(text); });
     read_flag(arguments, "--wind", [&](const std::string& text) { request.wind = parse<Speed>(text); });
     return request;

@@ -1,5 +1,9 @@
 #include "questions/mix_question.h"
 
+#include <fmt/format.h>
+
+#include "answers/plan/plan_request.h"
+#include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 #include "questions/read_flags.h"
 
@@ -24,9 +28,49 @@ ForOnce::Extra read_extra(const std::string& text) {
     return {name, read_amount(amount)};
 }
 
-Vessels vessels(const std::string& text, std::string called) {
+/// The cups and pots of the person's usual kit, or its feeders.
+std::vector<KitItem> usual_vessels(const Arguments& arguments, bool feeders) {
+    std::vector<KitItem> found;
+    for (const std::string& text : arguments.usual_values("kit")) {
+        KitItem item = parse_kit(text);
+        const bool cup = item.kind == KitItem::Kind::cup || item.kind == KitItem::Kind::pot;
+        if (feeders ? item.kind == KitItem::Kind::feeder : cup) found.push_back(std::move(item));
+    }
+    return found;
+}
+
+[[noreturn]] void ask_for_size(const std::string& count, const char* flag, const std::string& called,
+                               const std::string& usual_ones, const char* size) {
+    const std::string which = usual_ones.empty() ? "" : "the usual ones are " + usual_ones + "; ";
+    throw InputError("no-size", fmt::format("how large is a {}?", called),
+                     fmt::format("{}type {} {}x{}", which, flag, trimmed(count), size));
+}
+
+/// "4" of the one cup, pot or feeder that the person always uses.
+Vessels vessels_alone(const std::string& count, const std::string& called, const Arguments& arguments) {
+    const bool feeders = called == "feeder";
+    const int number = parse_count(count);
+    const std::vector<KitItem> usual = usual_vessels(arguments, feeders);
+    if (usual.size() == 1) return {number, usual.front().size, called};
+    std::string names;
+    for (const KitItem& item : usual) names += (names.empty() ? "" : ", ") + item.name;
+    if (names.empty() && !feeders) names = named_vessel_sizes();
+    ask_for_size(count, feeders ? "--feeders" : "--cups", called, names, feeders ? "30ml" : "250ml");
+}
+
+Vessels vessels(const std::string& text, std::string called, const Arguments& arguments) {
+    if (is_bare_number(text)) return vessels_alone(text, called, arguments);
     const CountedSize counted = parse_counted_size(text);
     return {counted.count, in_range(parse_vessel_size(counted.size)), std::move(called)};
+}
+
+Balls balls(const std::string& text) {
+    if (is_bare_number(text)) {
+        parse_count(text);
+        ask_for_size(text, "--balls", "ball", named_ball_sizes(), "55mm");
+    }
+    const CountedSize counted = parse_counted_size(text);
+    return {counted.count, in_range(parse_ball_size(counted.size))};
 }
 
 MixTarget read_target(const std::string& flag, const Arguments& arguments) {
@@ -34,11 +78,10 @@ MixTarget read_target(const std::string& flag, const Arguments& arguments) {
     if (flag == "--wet-volume") return WetVolume{in_range(parse_vessel_size(text))};
     if (flag == "--wet-mass") return WetMass{in_range(parse<Mass>(text))};
     if (flag == "--dry-mass") return DryMass{in_range(parse<Mass>(text))};
-    if (flag == "--cups") return vessels(text, "cup");
-    if (flag == "--feeders") return vessels(text, "feeder");
+    if (flag == "--cups") return vessels(text, "cup", arguments);
+    if (flag == "--feeders") return vessels(text, "feeder", arguments);
     if (flag == "--have") return on_hand(arguments.values(flag));
-    const CountedSize counted = parse_counted_size(text);
-    return Balls{counted.count, in_range(parse_ball_size(counted.size))};
+    return balls(text);
 }
 
 MixTarget target(const Arguments& arguments) {
@@ -78,7 +121,7 @@ MixRequest mix_request(const Arguments& arguments) {
     read_flag(arguments, "--people",
               [&](const std::string& text) { request.people = read_count(text, "for example --people 4"); });
     read_flag(arguments, "--water-temp",
-              [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });
+              [&](const std::string& text) { request.water_temperature = read_temperature(arguments, text); });
     read_flag(arguments, "--added",
               [&](const std::string& text) { request.already_added = nothing_or_in_range(parse<Volume>(text)); });
     read_flag(arguments, "--seed", [&](const std::string& text) { request.seed = read_seed(text); });

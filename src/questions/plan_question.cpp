@@ -22,10 +22,6 @@ Time read_work_from(const std::string& text, const std::optional<int>& start) {
 
 }  // namespace
 
-bool is_clock(const std::string& text) {
-    return text.find(':') != std::string::npos;
-}
-
 Time minutes_between(int earlier, int later) {
     return ((later - earlier + minutes_a_day) % minutes_a_day) * minute;
 }
@@ -36,7 +32,8 @@ PlanRequest plan_request(const Arguments& arguments, Date today) {
     read_flag(arguments, "--start", [&](const std::string& text) { request.start = parse_clock(text); });
     read_flag(arguments, "--from",
               [&](const std::string& text) { request.work_from = read_work_from(text, request.start); });
-    read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water = parse<Temperature>(text); });
+    read_flag(arguments, "--water-temp",
+              [&](const std::string& text) { request.water = read_temperature(arguments, text); });
     for (const std::string& text : arguments.values("--kit"))
         request.kit.push_back(flag_value("--kit", [&] { return parse_kit(text); }));
     return request;

@@ -10,8 +10,6 @@ namespace baitwright {
 /// What the flags ask for, but the strategy and the venue. Throws UsageError, naming the flag.
 PlanRequest plan_request(const Arguments& arguments, Date today);
 
-/// "11:20" and not "110 min".
-bool is_clock(const std::string& text);
 /// From one time of the day on to the next of the other.
 Time minutes_between(int earlier, int later);
 

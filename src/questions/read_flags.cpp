@@ -1,5 +1,7 @@
 #include "questions/read_flags.h"
 
+#include "quantities/in_quotes.h"
+
 namespace baitwright {
 
 MassOrVolume read_amount(const std::string& text) {
@@ -11,6 +13,23 @@ MassOrVolume read_amount(const std::string& text) {
         if (error.faults().front().code != "wrong-dimension") throw;
         return in_range(parse<Volume>(text));
     }
+}
+
+Temperature read_temperature(const Arguments& arguments, const std::string& text) {
+    if (!is_bare_number(text)) return parse<Temperature>(text);
+    if (arguments.usual("units") != "imperial") return Temperature::from_celsius(parse_number(text));
+    throw InputError("no-unit", in_quotes(text) + " has no unit", "write it as in 12degC or 54degF");
+}
+
+Time read_hours(const std::string& text) {
+    return is_bare_number(text) ? parse_number(text) * hour : parse<Time>(text);
+}
+
+std::size_t behind_amount(const std::string& text, const std::string& between, std::size_t from) {
+    const std::size_t first = text.find(between, from);
+    for (std::size_t at = first; at != std::string::npos; at = text.find(between, at + 1))
+        if (measured_in(std::string_view(text).substr(from, at - from))) return at;
+    return first;
 }
 
 Mass read_batch(const std::string& text) {

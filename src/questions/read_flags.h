@@ -22,6 +22,17 @@ void read_flag(const Arguments& arguments, const std::string& flag, Read&& read)
 /// "400 g" or "2 pt".
 MassOrVolume read_amount(const std::string& text);
 
+/// "8 degC", "46 F"; a bare number is degC, as the water's thermometer shows it, but where a person's usual units are
+/// imperial, who may mean degF: InputError "no-unit". The range is not looked at.
+Temperature read_temperature(const Arguments& arguments, const std::string& text);
+
+/// "5", as people say hours, or with a unit: "90min". The range is not looked at.
+Time read_hours(const std::string& text);
+
+/// Where in the text the word `between` (" of ", " in ") stands behind an amount: at "15ml" of "15ml in 2pt of ...",
+/// not inside "quarter of a pint". Where it stands first, if behind none; npos where it does not stand at all.
+std::size_t behind_amount(const std::string& text, const std::string& between, std::size_t from = 0);
+
 /// "25 kg": a batch of dry mix, from 1 g to 10 t.
 Mass read_batch(const std::string& text);
 

@@ -12,8 +12,7 @@ namespace {
 /// "11:20" with a start; "110" or "110 min" after it.
 Time read_now(const std::string& text, const std::optional<int>& start) {
     if (!is_clock(text)) {
-        if (text.find_first_not_of("0123456789") == std::string::npos && !text.empty())
-            return nothing_or_in_range(parse_number(text) * minute);
+        if (is_bare_number(text)) return nothing_or_in_range(parse_number(text) * minute);
         return nothing_or_in_range(parse<Time>(text));
     }
     if (!start)
@@ -22,12 +21,20 @@ Time read_now(const std::string& text, const std::optional<int>& start) {
     return minutes_between(*start, parse_clock(text));
 }
 
+/// Where the longest amount at the front ends, before a blank: "half a pint" of "half a pint of maggots". Where the
+/// first figures with their unit end, if none reads as one; npos where a blank or a word is wanting.
+std::size_t end_of_amount(const std::string& text) {
+    if (measured_in(text)) return std::string::npos;
+    for (auto blank = text.rfind(' '); blank != std::string::npos && blank > 0; blank = text.rfind(' ', blank - 1))
+        if (measured_in(std::string_view(text).substr(0, blank))) return blank;
+    const std::size_t end = text.find_first_not_of("0123456789.½¼¾/ ");
+    return end == std::string::npos ? text.size() : text.find(' ', end);
+}
+
 /// "1.5 l silt bed", "300 g of maggots".
 LeftOver read_left(const std::string& text) {
-    const auto blank = text.find(' ');
-    std::size_t end = text.find_first_not_of("0123456789.½¼¾/ ");
-    end = end == std::string::npos ? text.size() : text.find(' ', end);
-    if (blank == std::string::npos || end == std::string::npos || end + 1 >= text.size())
+    const std::size_t end = end_of_amount(text);
+    if (end == std::string::npos || end + 1 >= text.size())
         throw InputError("no-amount", in_quotes(text) + " does not say how much of what is left",
                          "write it as in --left \"1.5 l silt bed\"");
     std::string name = text.substr(end + 1);

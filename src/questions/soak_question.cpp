@@ -66,7 +66,7 @@ InTheWater read_with(const std::string& text) {
 
 /// "500g of fishmeal micro pellet 2 mm"
 AsManyAs read_as_many(const std::string& text) {
-    const auto of = text.find(" of ");
+    const auto of = behind_amount(text, " of ");
     if (of == std::string::npos)
         throw InputError("no-pellet", "'" + text + "' does not say how much of what",
                          "write it as in --grains-of \"500g of fishmeal micro pellet 2 mm\"");
@@ -135,7 +135,8 @@ SoakRequest soak_request(const Arguments& arguments) {
     for (const std::string& word : arguments.words()) request.items.push_back(read_item(word));
     request.total = read_total(arguments);
     read_flag(arguments, "--spare", [&](const std::string& text) { request.spare = parse<Ratio>(text); });
-    read_flag(arguments, "--water-temp", [&](const std::string& text) { request.water = parse<Temperature>(text); });
+    read_flag(arguments, "--water-temp",
+              [&](const std::string& text) { request.water = read_temperature(arguments, text); });
     read_flag(arguments, "--method", [&](const std::string& text) { request.method = read_method(text); });
     if (arguments.has("--uptake") && arguments.has("--soaked"))
         throw UsageError("two-soaks", "--uptake and --soaked were both given",

@@ -8,12 +8,7 @@ namespace {
 
 /// "--minutes 5" as people say it, or with a unit: "1h".
 Time read_minutes(const std::string& text) {
-    try {
-        return nothing_or_in_range(parse<Time>(text));
-    } catch (const InputError& error) {
-        if (error.faults().front().code != "no-unit") throw;
-        return nothing_or_in_range(parse_number(text) * minute);
-    }
+    return nothing_or_in_range(is_bare_number(text) ? parse_number(text) * minute : parse<Time>(text));
 }
 
 }  // namespace
@@ -34,7 +29,7 @@ TubRequest tub_request(const Arguments& arguments) {
               [&](const std::string& text) { request.water = TubWeighs{in_range(parse<Mass>(text))}; });
     read_flag(arguments, "--minutes", [&](const std::string& text) { request.since = read_minutes(text); });
     read_flag(arguments, "--water-temp",
-              [&](const std::string& text) { request.water_temperature = parse<Temperature>(text); });
+              [&](const std::string& text) { request.water_temperature = read_temperature(arguments, text); });
     request.feel = arguments.value("--feel");
     return request;
 }

@@ -1,17 +1,10 @@
 #pragma once
 
-#include <array>
 #include <string>
-#include <string_view>
+
+#include "bait/entry_kind.h"
 
 namespace baitwright {
-
-/// What a library holds. The words stand in the tables.
-enum class EntryKind { ingredient, mix, strategy, venue, blend };
-inline constexpr std::array<std::string_view, 5> entry_kind_names{"ingredient", "mix", "strategy", "venue", "blend"};
-constexpr std::string_view name_of(EntryKind kind) {
-    return entry_kind_names[static_cast<std::size_t>(kind)];
-}
 
 /// Where an entry came from: the program's own files, or the person.
 enum class EntryOwner { shipped, person };

@@ -104,7 +104,7 @@ TEST_CASE("what is no mass is refused, saying what is wrong and what would do") 
         {"15 %", "wrong-dimension", "'15 %' is a ratio, but a mass is needed here", mass_units},
         {"1 lb 4 mm", "wrong-dimension", "'4 mm' is a length, but a mass is needed here", mass_units},
         {"400 grm", "unknown-unit", "'400 grm': unknown unit 'grm'", "did you mean 'g'?"},
-        {"5 kgs", "unknown-unit", "'5 kgs': unknown unit 'kgs'", "did you mean 'kg'?"},
+        {"5 kgz", "unknown-unit", "'5 kgz': unknown unit 'kgz'", "did you mean 'kg'?"},
         {"5 bags", "unknown-unit", "'5 bags': unknown unit 'bags'", mass_units},
         {"5 lb, 4 oz", "unknown-unit", "'5 lb, 4 oz': unknown unit 'lb,'", "did you mean 'lb'?"},
         {"1,5 kg", "not-a-number", "'1,5 kg' has a comma in its number", "write 1.5"},

@@ -1,21 +1,15 @@
 #pragma once
 
-#include <array>
 #include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "bait/entry_kind.h"
+
 /// Entries of a library looked up by words that stand somewhere in them.
 namespace baitwright {
-
-enum class EntryKind { ingredient, mix, strategy, venue, blend };
-
-inline constexpr std::array<std::string_view, 5> entry_kind_names{"ingredient", "mix", "strategy", "venue", "blend"};
-constexpr std::string_view name_of(EntryKind kind) {
-    return entry_kind_names[static_cast<std::size_t>(kind)];
-}
 
 /// A text of an entry that is searched. A trait is a word or two (kind, colour, feel), a note runs on.
 struct SearchedText {
