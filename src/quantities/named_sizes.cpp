@@ -106,11 +106,11 @@ Volume parse_vessel_size(std::string_view text) {
     return size_of<Volume>(text, vessel_sizes, "a cup or pot", "250 ml");
 }
 
-std::string named_ball_sizes() {
+std::string ball_size_names() {
     return listed(ball_sizes);
 }
 
-std::string named_vessel_sizes() {
+std::string vessel_size_names() {
     return listed(vessel_sizes);
 }
 

@@ -65,8 +65,8 @@ int parse_count(std::string_view text);
 Length parse_ball_size(std::string_view text);
 Volume parse_vessel_size(std::string_view text);
 /// All names there are, as a message lists them: "walnut, golf ball, ...".
-std::string named_ball_sizes();
-std::string named_vessel_sizes();
+std::string ball_size_names();
+std::string vessel_size_names();
 
 /// The shortest text that `parse` reads back to the same value within 1e-12 relative, in the unit named (by custom g,
 /// ml, mm, s, g/l, cm/s, m2/s, kJ/mol, kPa; ratios in %): for files and export, not for display.

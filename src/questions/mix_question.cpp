@@ -54,7 +54,7 @@ Vessels vessels_alone(const std::string& count, const std::string& called, const
     if (usual.size() == 1) return {number, usual.front().size, called};
     std::string names;
     for (const KitItem& item : usual) names += (names.empty() ? "" : ", ") + item.name;
-    if (names.empty() && !feeders) names = named_vessel_sizes();
+    if (names.empty() && !feeders) names = vessel_size_names();
     ask_for_size(count, feeders ? "--feeders" : "--cups", called, names, feeders ? "30ml" : "250ml");
 }
 
@@ -67,7 +67,7 @@ Vessels vessels(const std::string& text, std::string called, const Arguments& ar
 Balls balls(const std::string& text) {
     if (is_bare_number(text)) {
         parse_count(text);
-        ask_for_size(text, "--balls", "ball", named_ball_sizes(), "55mm");
+        ask_for_size(text, "--balls", "ball", ball_size_names(), "55mm");
     }
     const CountedSize counted = parse_counted_size(text);
     return {counted.count, in_range(parse_ball_size(counted.size))};

@@ -11,12 +11,12 @@ using namespace baitwright;
 
 namespace {
 
-Arguments typed(const std::string& flag, const std::string& value, Usual usual = {}) {
+Arguments typed_by_one(const std::string& flag, const std::string& value, Usual usual = {}) {
     return {{"silt bed"}, {{flag, {value}}}, std::move(usual)};
 }
 
 Vessels vessels_of(const std::string& flag, const std::string& value, std::vector<std::string> kit) {
-    return std::get<Vessels>(mix_request(typed(flag, value, {{"kit", std::move(kit)}})).target);
+    return std::get<Vessels>(mix_request(typed_by_one(flag, value, {{"kit", std::move(kit)}})).target);
 }
 
 }  // namespace
@@ -35,7 +35,7 @@ TEST_CASE("a number of cups is of the one cup or pot that the person always uses
 
 TEST_CASE("a number of cups alone is answered with the sizes there are") {
     const auto asked = [](const std::string& flag, std::vector<std::string> kit) {
-        return fault_of([&] { mix_request(typed(flag, "4", {{"kit", std::move(kit)}})); });
+        return fault_of([&] { mix_request(typed_by_one(flag, "4", {{"kit", std::move(kit)}})); });
     };
     const Fault none = asked("--cups", {});
     CHECK(none.code == "no-size");
@@ -48,16 +48,16 @@ TEST_CASE("a number of cups alone is answered with the sizes there are") {
     CHECK(asked("--feeders", {"cup 250"}).hint == "type --feeders 4x30ml");
     CHECK(asked("--balls", {"cup 250"}).hint ==
           "the usual ones are walnut, golf ball, egg, satsuma, orange; type --balls 4x55mm");
-    CHECK(fault_of([] { mix_request(typed("--cups", "4.5", {{"kit", {"cup 250"}}})); }).code == "bad-count");
-    CHECK(fault_of([] { mix_request(typed("--balls", "0")); }).code == "bad-count");
+    CHECK(fault_of([] { mix_request(typed_by_one("--cups", "4.5", {{"kit", {"cup 250"}}})); }).code == "bad-count");
+    CHECK(fault_of([] { mix_request(typed_by_one("--balls", "0")); }).code == "bad-count");
 }
 
 TEST_CASE("a bare temperature is in degC, but not where the usual units are imperial") {
-    CHECK(read_temperature(typed("--water-temp", "8"), "8").in_celsius() == Approx(8));
-    CHECK(read_temperature(typed("--water-temp", "8", {{"units", {"metric"}}}), "8").in_celsius() == Approx(8));
-    CHECK(mix_request(typed("--water-temp", "12")).water_temperature.in_celsius() == Approx(12));
-    CHECK(circumstances(typed("--water-temp", "6.5")).temperature->in_celsius() == Approx(6.5));
-    const Arguments imperial = typed("--air-temp", "50", {{"units", {"imperial"}}});
+    CHECK(read_temperature(typed_by_one("--water-temp", "8"), "8").in_celsius() == Approx(8));
+    CHECK(read_temperature(typed_by_one("--water-temp", "8", {{"units", {"metric"}}}), "8").in_celsius() == Approx(8));
+    CHECK(mix_request(typed_by_one("--water-temp", "12")).water_temperature.in_celsius() == Approx(12));
+    CHECK(circumstances(typed_by_one("--water-temp", "6.5")).temperature->in_celsius() == Approx(6.5));
+    const Arguments imperial = typed_by_one("--air-temp", "50", {{"units", {"imperial"}}});
     const Fault fault = fault_of([&] { read_temperature(imperial, "50"); });
     CHECK(fault.code == "no-unit");
     CHECK(fault.message == "'50' has no unit");
@@ -66,7 +66,7 @@ TEST_CASE("a bare temperature is in degC, but not where the usual units are impe
 }
 
 TEST_CASE("bare hours are hours for dry and for advise") {
-    CHECK(circumstances(typed("--hours", "4")).hours->in(hour) == Approx(4));
+    CHECK(circumstances(typed_by_one("--hours", "4")).hours->in(hour) == Approx(4));
     const Arguments dry({"silt bed"}, {{"--tub", {"40 x 30 cm"}}, {"--hours", {"4"}}, {"--air-temp", {"30"}}});
     CHECK(dry_request(dry).hours.in(hour) == Approx(4));
     CHECK(dry_request(dry).air.in_celsius() == Approx(30));
