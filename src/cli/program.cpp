@@ -178,7 +178,7 @@ const std::vector<CommandSpec>& all_commands() {
         command_strategy_add(), command_venue_list(), command_venue_show(), command_venue_check(), command_stock(),
         command_stock_history(), command_stock_buy(), command_stock_keep(), command_stock_count(),
         command_stock_use(), command_stock_waste(), command_stock_undo(), command_stock_session(), command_price(),
-        command_price_list(), command_price_history()};
+        command_price_list(), command_price_history(), command_price_convert()};
     // clang-format on
     return commands;
 }

@@ -16,11 +16,11 @@ std::vector<std::string> texts_of(const Json& request, std::string_view key) {
     return texts ? texts->texts() : std::vector<std::string>{};
 }
 
-Arguments arguments_of(const Json& request) {
+Arguments arguments_of(const Json& request, const Usual& usual) {
     std::map<std::string, std::vector<std::string>> flags;
     if (const Json* given = request.find("flags"))
         for (const std::string& flag : given->keys()) flags[flag] = given->at(flag).texts();
-    return {texts_of(request, "words"), std::move(flags)};
+    return {texts_of(request, "words"), std::move(flags), usual};
 }
 
 /// The feel of each mix where it is fed first.
@@ -92,6 +92,8 @@ Json Bank::answer(const Json& request) {
     if (what == "open") {
         add_usual(request);
         add_library(request);
+        if (const Json* currency = request.find("currency"); currency && !currency->is_null())
+            opened_.usual["currency"] = {currency->text()};
         opened_.today = parse_date(request.at("today").text());
         opened_.have = stock_told(Arguments({}, {{"--have", texts_of(request, "have")}}), opened_.shelf);
         return contents(opened_.shelf);
@@ -100,7 +102,7 @@ Json Bank::answer(const Json& request) {
         add_library(request);
         return contents(opened_.shelf);
     }
-    const Arguments arguments = arguments_of(request);
+    const Arguments arguments = arguments_of(request, opened_.usual);
     if (arguments.words().empty()) return fault_reply("missing-word", "a question without a name");
     return answer_of(opened_, what, arguments, wanted_of(request));
 }

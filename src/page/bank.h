@@ -9,8 +9,9 @@ namespace baitwright {
 /// same JSON.
 ///
 /// Requests, all JSON records with `ask`:
-/// * `open` {usual: TOML, library: TOML, today: ISO 8601 date, have: ["brown crumb=400g", ...]}: what is asked from
-/// here on is asked of it; `usual`, which may be left out, are the ingredients that measured ones took the place of;
+/// * `open` {usual: TOML, library: TOML, today: ISO 8601 date, have: ["brown crumb=400g", ...], currency: "EUR"}: what
+/// is asked from here on is asked of it; `usual`, which may be left out, are the ingredients that measured ones took
+/// the place of; `currency`, which may be left out or null, is the one that the person always uses;
 ///   `add` {library}: more entries on the same shelf. Reply: {mixes: [{name, feel}], feels: [name], strategies: [{name,
 ///   length_minutes, depth_m, tow_cm_s, water_temp_c, mixes: [name], feels: {mix: feel}}], pellets: [{name, kind}]}.
 /// * `mix`, `water`, `dry`, `soak`, `drop`, `cost`, `plan` {words: [text], flags: {"--cups": ["4x250ml"]}, give:

@@ -160,6 +160,7 @@ void answer_ahead(Json& data) {
     data["contents"] = bank.ask({{"ask", "open"},
                                  {"library", data["library"]},
                                  {"usual", data["usual"]},
+                                 {"currency", data["currency"]},
                                  {"today", data["made_on"]},
                                  {"have", data["have"]}});
     data["known"] = Json::array();
@@ -192,6 +193,7 @@ Json bank_data(const BankContents& contents) {
               {"strategies", std::move(names)},
               {"have", have_words(contents)},
               {"usual", usual_entries(contents)},
+              {"currency", contents.usual_currency ? Json(contents.usual_currency->code) : Json()},
               {"library", toml_text(contents.library->feels()) + entries.toml() + strategies.toml()},
               {"more", other_entries(*contents.library, entries)}};
     data["id"] = digest_of(json_line(data, JsonLetters::utf8));

@@ -63,6 +63,7 @@ MixState read_state(const std::string& text) {
 MixRequest mix_request(const Arguments& arguments) {
     MixRequest request;
     request.target = target(arguments);
+    request.usual_currency = usual_currency(arguments);
     request.feel = arguments.value("--feel");
     read_flag(arguments, "--wetness", [&](const std::string& text) { request.wetness = parse_number(text); });
     read_flag(arguments, "--state", [&](const std::string& text) { request.state = read_state(text); });

@@ -31,8 +31,10 @@ struct StrategyComparison {
 /// left out or priced must be `fed` by one at least. Throws UsageError "not-in-strategy" and "several-fit".
 StrategyRequest what_if_of_all(StrategyRequest what_if, const std::set<std::string>& fed);
 
-/// Each was costed as if it were the only one: they share neither packs nor stock. Throws InputError "mixed-currencies"
-/// where two strategies are priced in two.
+/// The currency in which they can all be compared: `answer_currency` over all that any of them takes.
+const Currency* currency_over(const std::vector<StrategyCost>& costs, const Currency* usual);
+
+/// Each was costed as if it were the only one, all in one currency: they share neither packs nor stock.
 StrategyComparison compare_strategies(std::vector<StrategyCost> costs);
 
 /// The ingredient that makes most of what a strategy uses; nothing where nothing has a price.

@@ -9,10 +9,10 @@
 
 namespace baitwright {
 
-std::optional<Warning> stale_prices(const std::vector<const Ingredient*>& ingredients, Date today) {
+std::optional<Warning> stale_prices(const std::vector<const Ingredient*>& ingredients, Date today, const Currency* in) {
     std::vector<std::string> stale;
     for (const Ingredient* ingredient : ingredients) {
-        const Pack* pack = pricing_pack(*ingredient);
+        const Pack* pack = pricing_pack(*ingredient, in);
         if (!pack || !is_stale(*pack, today)) continue;
         std::string dated = ingredient->name + " (" + date_text(*pack->on) + ")";
         if (std::find(stale.begin(), stale.end(), dated) == stale.end()) stale.push_back(std::move(dated));
@@ -32,6 +32,26 @@ std::optional<Warning> no_price_warning(const std::vector<std::string>& names, c
                    "no price is known for " + listed(names) + ", so " + left_out_of + " leaves " +
                        (names.size() == 1 ? "it" : "them") + " out",
                    true};
+}
+
+std::optional<Warning> other_currency_warning(const std::vector<PricedElsewhere>& elsewhere, const Currency& in,
+                                              const std::string& left_out_of) {
+    if (elsewhere.empty()) return std::nullopt;
+    return Warning{"other-currency",
+                   no_price_in(in, elsewhere) + ", so " + left_out_of + " leaves " +
+                       (elsewhere.size() == 1 ? "it" : "them") +
+                       " out; put all prices into one currency: " + convert_command(in),
+                   true};
+}
+
+std::vector<std::string> priced_nowhere(const std::vector<std::string>& unpriced,
+                                        const std::vector<PricedElsewhere>& elsewhere) {
+    std::vector<std::string> names = unpriced;
+    std::erase_if(names, [&](const std::string& name) {
+        return std::any_of(elsewhere.begin(), elsewhere.end(),
+                           [&](const PricedElsewhere& one) { return one.name == name; });
+    });
+    return names;
 }
 
 std::vector<const Ingredient*> ingredients_of(const ResolvedMix& mix) {
