@@ -36,16 +36,12 @@ std::vector<StrategyCost> costs_of(const std::vector<Named<Strategy>>& named, co
     std::set<std::string> fed;
     for (const Named<Strategy>& one : named) fed.merge(names_in(one.value, one.shelf()));
     request.what_if = what_if_of_all(request.what_if, fed);
-    const auto cost_of = [&](std::size_t i) {
+    const auto cost_of = [&](std::size_t i, const Currency* in) {
         request.what_if.times = words[i].times;
+        request.currency = in;
         return with_places(named[i], [&] { return cost_strategy(named[i].shelf(), named[i].value, stock, request); });
     };
-    std::vector<StrategyCost> costs;
-    for (std::size_t i = 0; i < named.size(); ++i) costs.push_back(cost_of(i));
-    request.currency = currency_over(costs, request.usual_currency);
-    for (std::size_t i = 0; i < named.size(); ++i)
-        if (costs[i].currency && !(*costs[i].currency == *request.currency)) costs[i] = cost_of(i);
-    return costs;
+    return costs_in_one_currency(named.size(), cost_of, request.usual_currency);
 }
 
 void refuse_twins(const std::vector<TimedWord>& words) {

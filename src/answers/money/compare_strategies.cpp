@@ -71,10 +71,17 @@ StrategyRequest what_if_of_all(StrategyRequest what_if, const std::set<std::stri
     return what_if;
 }
 
-const Currency* currency_over(const std::vector<StrategyCost>& costs, const Currency* usual) {
+std::vector<StrategyCost> costs_in_one_currency(std::size_t strategies, const CostOf& cost_of, const Currency* usual) {
+    std::vector<StrategyCost> costs;
     std::vector<PricedIn> priced;
-    for (const StrategyCost& cost : costs) priced.insert(priced.end(), cost.priced_in.begin(), cost.priced_in.end());
-    return answer_currency(priced, usual);
+    for (std::size_t i = 0; i < strategies; ++i) {
+        costs.push_back(cost_of(i, nullptr));
+        priced.insert(priced.end(), costs[i].priced_in.begin(), costs[i].priced_in.end());
+    }
+    const Currency* currency = answer_currency(priced, usual);
+    for (std::size_t i = 0; i < strategies; ++i)
+        if (costs[i].currency && !(*costs[i].currency == *currency)) costs[i] = cost_of(i, currency);
+    return costs;
 }
 
 StrategyComparison compare_strategies(std::vector<StrategyCost> costs) {
