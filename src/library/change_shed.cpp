@@ -7,6 +7,7 @@
 #include "bait/price_book.h"
 #include "bait/resolve_mix.h"
 #include "quantities/fault.h"
+#include "quantities/in_quotes.h"
 #include "quantities/listed.h"
 #include "quantities/suggestion.h"
 
@@ -57,8 +58,8 @@ std::optional<Warning> prices_apart(const Store& store, const Money& told) {
     return Warning{"other-currency",
                    (prices == 1 ? "1 other price is in " : std::to_string(prices) + " other prices are in ") +
                        listed(others) + ", and " + code + " does not add up with " +
-                       (others.size() == 1 ? "that" : "those") +
-                       "; put all into one: " + convert_command(told.currency())};
+                       (others.size() == 1 ? "that" : "those") + "; put all into one with " +
+                       in_quotes(convert_command(told.currency()))};
 }
 
 [[noreturn]] void refuse_missing(const std::string& recipe, const std::vector<std::string>& missing) {

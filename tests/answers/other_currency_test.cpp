@@ -73,10 +73,9 @@ TEST_CASE("a session is costed in the currency that most of it is priced in, and
     const Warning* warning = warning_of(cost.warnings, "other-currency");
     REQUIRE(warning);
     CHECK(warning->answer_is_no);
-    CHECK(
-        warning->message ==
-        "no price in GBP: casters (\u20ac3.90), so the cost leaves it out; put all prices into one currency: baitwright "
-        "price convert --to GBP --at RATE");
+    CHECK(warning->message ==
+          "no price in GBP: casters (€3.90), so the cost leaves it out; put all prices into one currency with "
+          "'baitwright price convert --to GBP --at RATE'");
     CHECK_FALSE(warning_of(cost.warnings, "no-price"));
 }
 

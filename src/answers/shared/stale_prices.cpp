@@ -5,6 +5,7 @@
 #include "answers/shared/stock_answer.h"
 #include "bait/price_book.h"
 #include "bait/pricing.h"
+#include "quantities/in_quotes.h"
 #include "quantities/listed.h"
 
 namespace baitwright {
@@ -39,8 +40,8 @@ std::optional<Warning> other_currency_warning(const std::vector<PricedElsewhere>
     if (elsewhere.empty()) return std::nullopt;
     return Warning{"other-currency",
                    no_price_in(in, elsewhere) + ", so " + left_out_of + " leaves " +
-                       (elsewhere.size() == 1 ? "it" : "them") +
-                       " out; put all prices into one currency: " + convert_command(in),
+                       (elsewhere.size() == 1 ? "it" : "them") + " out; put all prices into one currency with " +
+                       in_quotes(convert_command(in)),
                    true};
 }
 
