@@ -81,9 +81,9 @@ std::vector<Warning> unpriced_on_page(const BankContents& contents) {
         for (const std::string& name : priced_nowhere(cost.unpriced, cost.elsewhere))
             if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
         if (cost.elsewhere.empty()) continue;
-        auto other = other_currency_warning(cost.elsewhere, *cost.currency,
-                                            "the cost of " + in_quotes(carried.strategy.name) + " on the page");
-        warnings.push_back(*std::move(other));
+        const std::string cost_there = "the cost of " + in_quotes(carried.strategy.name) + " on the page";
+        warnings.push_back(
+            other_currency_warning(cost.elsewhere, *cost.currency, leaves_out(cost_there, cost.elsewhere.size())));
     }
     if (auto unpriced = no_price_warning(names, "the cost on the page"))
         warnings.insert(warnings.begin(), *std::move(unpriced));

@@ -54,11 +54,10 @@ std::optional<Warning> prices_apart(const Store& store, const Money& told) {
         prices += count.prices;
     }
     if (prices == 0) return std::nullopt;
-    const std::string code(told.currency().code);
     return Warning{"other-currency",
                    (prices == 1 ? "1 other price is in " : std::to_string(prices) + " other prices are in ") +
-                       listed(others) + ", and " + code + " does not add up with " +
-                       (others.size() == 1 ? "that" : "those") + "; put all into one with " +
+                       listed(others) + ", which " + (others.size() == 1 ? "does" : "do") + " not add up with " +
+                       std::string(told.currency().code) + "; put all into one with " +
                        in_quotes(convert_command(told.currency()))};
 }
 

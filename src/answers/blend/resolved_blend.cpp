@@ -72,7 +72,7 @@ private:
         if (candidate.price ? !(candidate.price->currency() == *blend_.currency) : elsewhere.has_value())
             return refuse(subject, "other-currency", no_price_in(*blend_.currency, {*elsewhere}),
                           candidate.price ? "give its price here in " + std::string(blend_.currency->code)
-                                          : "put all prices into one currency: " + convert_command(*blend_.currency));
+                                          : "put all into one: " + convert_command(*blend_.currency));
         if (!candidate.price && !pack)
             return refuse(subject, "no-price", "no price is known for " + in_quotes(ingredient.name),
                           "give it one here: price = \"\u00a31.40 per kg\"; or give it a [[pack]] with a price");

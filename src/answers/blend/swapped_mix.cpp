@@ -105,7 +105,8 @@ private:
         for (const Ingredient* ingredient : ingredients)
             if (auto other = priced_elsewhere(*ingredient, answer_.currency)) elsewhere.push_back(*std::move(other));
         if (elsewhere.empty()) return;
-        answer_.warnings.push_back(*other_currency_warning(elsewhere, *answer_.currency, "the price of a kilo"));
+        answer_.warnings.push_back(
+            other_currency_warning(elsewhere, *answer_.currency, "the prices of a kilo are not compared"));
         answer_.warnings.back().answer_is_no = false;  // the swap is right all the same
     }
 

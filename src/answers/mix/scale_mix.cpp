@@ -146,7 +146,8 @@ private:
                     {"no-price", "no price is known for " + line.ingredient->name + ", so the cost leaves it out"});
         }
         if (elsewhere.empty()) return complete;
-        answer_.warnings.push_back(*other_currency_warning(elsewhere, *answer_.currency, "the cost"));
+        answer_.warnings.push_back(
+            other_currency_warning(elsewhere, *answer_.currency, leaves_out("the cost", elsewhere.size())));
         answer_.warnings.back().answer_is_no = false;  // the mix is right all the same
         return complete;
     }

@@ -132,9 +132,9 @@ void warn_of_stale_prices(StrategyCost& cost, const std::vector<PricedIngredient
 void warn_of_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced, const std::optional<Date>& on) {
     if (auto warning = no_price_warning(priced_nowhere(cost.unpriced, cost.elsewhere), "the cost"))
         cost.warnings.push_back(*std::move(warning));
-    if (cost.asked_in)
-        if (auto warning = other_currency_warning(cost.elsewhere, *cost.asked_in, "the cost"))
-            cost.warnings.push_back(*std::move(warning));
+    if (!cost.elsewhere.empty())
+        cost.warnings.push_back(
+            other_currency_warning(cost.elsewhere, *cost.asked_in, leaves_out("the cost", cost.elsewhere.size())));
     if (!cost.paid_elsewhere.empty())
         cost.warnings.push_back({"paid-in-other-currency",
                                  "not all that the shed holds of " + listed(cost.paid_elsewhere) + " was paid for in " +

@@ -211,7 +211,8 @@ private:
         }
         if (auto warning = no_price_warning(unpriced, "the sum")) answer_.warnings.push_back(*std::move(warning));
         if (!elsewhere_.empty())
-            answer_.warnings.push_back(*other_currency_warning(elsewhere_, *answer_.currency, "the sum"));
+            answer_.warnings.push_back(
+                other_currency_warning(elsewhere_, *answer_.currency, leaves_out("the sum", elsewhere_.size())));
         if (!elsewhere.empty())
             answer_.warnings.push_back({"not-sold-there",
                                         "the shops that you go to do not sell " + listed(elsewhere) +

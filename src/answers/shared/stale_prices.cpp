@@ -30,19 +30,19 @@ std::optional<Warning> stale_warning(const std::vector<std::string>& dated) {
 std::optional<Warning> no_price_warning(const std::vector<std::string>& names, const std::string& left_out_of) {
     if (names.empty()) return std::nullopt;
     return Warning{"no-price",
-                   "no price is known for " + listed(names) + ", so " + left_out_of + " leaves " +
-                       (names.size() == 1 ? "it" : "them") + " out",
-                   true};
+                   "no price is known for " + listed(names) + ", so " + leaves_out(left_out_of, names.size()), true};
 }
 
-std::optional<Warning> other_currency_warning(const std::vector<PricedElsewhere>& elsewhere, const Currency& in,
-                                              const std::string& left_out_of) {
-    if (elsewhere.empty()) return std::nullopt;
-    return Warning{"other-currency",
-                   no_price_in(in, elsewhere) + ", so " + left_out_of + " leaves " +
-                       (elsewhere.size() == 1 ? "it" : "them") + " out; put all prices into one currency with " +
-                       in_quotes(convert_command(in)),
-                   true};
+std::string leaves_out(const std::string& what, std::size_t things) {
+    return what + " leaves " + (things == 1 ? "it" : "them") + " out";
+}
+
+Warning other_currency_warning(const std::vector<PricedElsewhere>& elsewhere, const Currency& in,
+                               const std::string& so) {
+    return {"other-currency",
+            no_price_in(in, elsewhere) + ", so " + so + "; put all prices into one currency with " +
+                in_quotes(convert_command(in)),
+            true};
 }
 
 std::vector<std::string> priced_nowhere(const std::vector<std::string>& unpriced,

@@ -19,10 +19,13 @@ std::optional<Warning> stale_prices(const std::vector<const Ingredient*>& ingred
 /// The warning for ingredients of which no price is known, left out of what is told: "the cost". The answer is no.
 std::optional<Warning> no_price_warning(const std::vector<std::string>& names, const std::string& left_out_of);
 
-/// The warning "other-currency" for what is priced in another currency than the answer's, which leaves it out as if it
-/// had no price: with the command that mends it. Nothing where there is none. The answer is no.
-std::optional<Warning> other_currency_warning(const std::vector<PricedElsewhere>& elsewhere, const Currency& in,
-                                              const std::string& left_out_of);
+/// "the cost leaves them out"
+std::string leaves_out(const std::string& what, std::size_t things);
+
+/// The warning "other-currency" for what is priced in another currency than the answer's, and counts as without a
+/// price: with what comes of it (`leaves_out`), and the command that mends it. They must not be none. The answer is no.
+Warning other_currency_warning(const std::vector<PricedElsewhere>& elsewhere, const Currency& in,
+                               const std::string& so);
 
 /// Those of the names that have no price in any currency.
 std::vector<std::string> priced_nowhere(const std::vector<std::string>& unpriced,
