@@ -1,44 +1,63 @@
 #include "bait/one_currency.h"
 
 #include <algorithm>
+#include <set>
 
-#include "quantities/fault.h"
-#include "quantities/in_quotes.h"
+#include "bait/pricing.h"
+#include "quantities/listed.h"
 
 namespace baitwright {
 
-std::string MixedCurrencies::message() const {
-    const std::string first(one.currency->code), second(other.currency->code);
-    if (one.name == other.name) return in_quotes(one.name) + " is priced both in " + first + " and in " + second;
-    return in_quotes(one.name) + " is priced in " + first + " and " + in_quotes(other.name) + " in " + second +
-           ", and the two do not add up";
+namespace {
+
+std::size_t things_priced_in(const std::vector<PricedIn>& priced, const Currency& currency) {
+    std::set<std::string> names;
+    for (const PricedIn& one : priced)
+        if (*one.currency == currency) names.insert(one.name);
+    return names.size();
 }
 
-std::optional<MixedCurrencies> mixed_currencies(const std::vector<PricedIn>& priced) {
-    const PricedIn* first = nullptr;
-    for (const PricedIn& item : priced) {
-        if (!item.currency) continue;
-        if (!first) first = &item;
-        if (*item.currency == *first->currency) continue;
-        const auto its_own = std::find_if(priced.begin(), priced.end(), [&](const PricedIn& other) {
-            return other.name == item.name && other.currency && !(*other.currency == *item.currency);
-        });
-        return MixedCurrencies{its_own == priced.end() ? *first : *its_own, item};
+}  // namespace
+
+const Currency* answer_currency(const std::vector<PricedIn>& priced, const Currency* usual) {
+    const Currency* most = nullptr;
+    std::size_t things = 0;
+    for (const PricedIn& one : priced) {
+        if (usual && *one.currency == *usual) return usual;
+        if (most && *one.currency == *most) continue;
+        const std::size_t here = things_priced_in(priced, *one.currency);
+        if (here <= things) continue;
+        most = one.currency;
+        things = here;
     }
-    return std::nullopt;
+    return most;
 }
 
-const Currency* one_currency(const std::vector<PricedIn>& priced, const std::string& hint) {
-    if (const auto mixed = mixed_currencies(priced)) {
-        const bool for_this_once = !hint.empty() && mixed->one.name != mixed->other.name;
-        throw InputError(
-            "mixed-currencies", mixed->message(),
-            "price everything in one currency" +
-                (for_this_once ? "; for this once with --price \"" + mixed->other.name + hint + "\"" : ""));
+std::string convert_command(const Currency& to) {
+    return "baitwright price convert --to " + std::string(to.code) + " --at RATE";
+}
+
+std::string no_price_in(const Currency& currency, const std::vector<PricedElsewhere>& elsewhere) {
+    std::vector<std::string> names;
+    names.reserve(elsewhere.size());
+    for (const PricedElsewhere& one : elsewhere) names.push_back(one.name + " (" + money_text(one.price) + ")");
+    return "no price in " + std::string(currency.code) + ": " + listed(names);
+}
+
+void add_currencies(std::vector<PricedIn>& priced, const Ingredient& ingredient) {
+    const auto first = static_cast<std::ptrdiff_t>(priced.size());
+    for (const Pack& pack : ingredient.packs) {
+        if (!pack.price) continue;
+        const auto same = [&](const PricedIn& one) { return *one.currency == pack.price->currency(); };
+        if (std::none_of(priced.begin() + first, priced.end(), same))
+            priced.push_back({ingredient.name, &pack.price->currency()});
     }
-    const auto first =
-        std::find_if(priced.begin(), priced.end(), [](const PricedIn& item) { return item.currency != nullptr; });
-    return first == priced.end() ? nullptr : first->currency;
+}
+
+std::optional<PricedElsewhere> priced_elsewhere(const Ingredient& ingredient, const Currency* currency) {
+    const Pack* pack = pricing_pack(ingredient);
+    if (!pack || pricing_pack(ingredient, currency)) return std::nullopt;
+    return PricedElsewhere{ingredient.name, *pack->price};
 }
 
 }  // namespace baitwright

@@ -1,12 +1,8 @@
 #include "bait/price_book.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 
-#include "bait/one_currency.h"
-#include "quantities/fault.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -24,22 +20,19 @@ bool same_price(const Pack& a, const Pack& b) {
     return same_offer(a, b) && a.price == b.price && a.on == b.on;
 }
 
-void refuse_other_currency(const PriceBook& book, const Pack& told) {
-    std::vector<PricedIn> priced{{"told", &told.price->currency()}};
-    for (const Pack& pack : book.packs)
-        if (pack.price && !same_offer(pack, told)) priced.push_back({"other", &pack.price->currency()});
-    const auto mixed = mixed_currencies(priced);
-    if (!mixed) return;
-    const std::string theirs(mixed->other.currency->code), its(told.price->currency().code);
-    throw InputError(
-        "mixed-currencies",
-        fmt::format("{} is in {}, but its other packs are priced in {}", money_text(*told.price), its, theirs),
-        fmt::format("price everything in one currency: {} and {} cannot be compared or added", its, theirs));
-}
-
 void keep_old(PriceBook& book, const Pack& pack) {
     const auto same = [&](const Pack& one) { return same_price(one, pack); };
     if (pack.price && std::none_of(book.old.begin(), book.old.end(), same)) book.old.push_back(pack);
+}
+
+/// Where it goes: the same offer, or a pack of that size of which nothing but the size is known.
+std::vector<Pack>::iterator place_for(std::vector<Pack>& packs, const Pack& told) {
+    const auto same = [&](const Pack& pack) { return same_offer(pack, told); };
+    const auto known = std::find_if(packs.begin(), packs.end(), same);
+    if (known != packs.end()) return known;
+    return std::find_if(packs.begin(), packs.end(), [&](const Pack& pack) {
+        return !pack.price && pack.shop.empty() && same_size(pack.size, told.size);
+    });
 }
 
 }  // namespace
@@ -49,9 +42,7 @@ bool same_offer(const Pack& a, const Pack& b) {
 }
 
 void enter_price(PriceBook& book, const Pack& told) {
-    refuse_other_currency(book, told);
-    const auto same = [&](const Pack& pack) { return same_offer(pack, told); };
-    const auto known = std::find_if(book.packs.begin(), book.packs.end(), same);
+    const auto known = place_for(book.packs, told);
     if (known == book.packs.end()) {
         book.packs.push_back(told);
     } else if (known->price && known->on > told.on) {

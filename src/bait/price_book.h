@@ -15,12 +15,18 @@ struct PriceBook {
     std::vector<Pack> old;  ///< in the order in which they were replaced or told
 };
 
+/// An ingredient's name and its packs, with a price or without.
+struct NamedPacks {
+    std::string name;
+    std::vector<Pack> packs;
+};
+
 /// The same pack at the same shop, whatever it costs.
 bool same_offer(const Pack& a, const Pack& b);
 
 /// Puts a price into the book. It goes in the place of that size and shop's older one (one without a date is older than
-/// any), which joins the old ones; where a newer one is known it joins them itself. Told twice it stands once.
-/// Throws InputError "mixed-currencies", naming both, where the other packs are priced in another currency.
+/// any), which joins the old ones; where a newer one is known it joins them itself. A pack of that size with neither
+/// price nor shop takes it. Told twice it stands once. The other packs may be priced in another currency.
 void enter_price(PriceBook& book, const Pack& told);
 
 /// Over a year old on that day; a price without a date never is, for nobody can tell.

@@ -22,17 +22,21 @@ Mass mass_in(const Pack& pack, const Ingredient& ingredient) {
     return mass_of_amount(pack.size, ingredient);
 }
 
-const Pack* pricing_pack(const Ingredient& ingredient) {
+bool has_price(const Pack& pack, const Currency* in) {
+    return pack.price && (!in || pack.price->currency() == *in);
+}
+
+const Pack* pricing_pack(const Ingredient& ingredient, const Currency* in) {
     const Pack* best = nullptr;
     for (const Pack& pack : ingredient.packs)
-        if (pack.price && (!best || better(pack, *best, ingredient))) best = &pack;
+        if (has_price(pack, in) && (!best || better(pack, *best, ingredient))) best = &pack;
     return best;
 }
 
-std::vector<Pack> offered_packs(const Ingredient& ingredient) {
+std::vector<Pack> offered_packs(const Ingredient& ingredient, const Currency* in) {
     std::vector<Pack> offered;
     for (const Pack& pack : ingredient.packs) {
-        if (!pack.price) continue;
+        if (!has_price(pack, in)) continue;
         const auto same = std::find_if(offered.begin(), offered.end(), [&](const Pack& other) {
             // On one day in two currencies: neither is the newer, so both stand.
             const bool comparable = other.on != pack.on || other.price->currency() == pack.price->currency();
@@ -46,8 +50,8 @@ std::vector<Pack> offered_packs(const Ingredient& ingredient) {
     return offered;
 }
 
-std::optional<double> exact_cost_minor(const Ingredient& ingredient, Mass mass) {
-    const Pack* pack = pricing_pack(ingredient);
+std::optional<double> exact_cost_minor(const Ingredient& ingredient, Mass mass, const Currency* in) {
+    const Pack* pack = pricing_pack(ingredient, in);
     if (!pack) return std::nullopt;
     return static_cast<double>(pack->price->minor()) * (mass / mass_in(*pack, ingredient));
 }

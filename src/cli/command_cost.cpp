@@ -36,13 +36,12 @@ std::vector<StrategyCost> costs_of(const std::vector<Named<Strategy>>& named, co
     std::set<std::string> fed;
     for (const Named<Strategy>& one : named) fed.merge(names_in(one.value, one.shelf()));
     request.what_if = what_if_of_all(request.what_if, fed);
-    std::vector<StrategyCost> costs;
-    for (std::size_t i = 0; i < named.size(); ++i) {
+    const auto cost_of = [&](std::size_t i, const Currency* in) {
         request.what_if.times = words[i].times;
-        costs.push_back(
-            with_places(named[i], [&] { return cost_strategy(named[i].shelf(), named[i].value, stock, request); }));
-    }
-    return costs;
+        request.currency = in;
+        return with_places(named[i], [&] { return cost_strategy(named[i].shelf(), named[i].value, stock, request); });
+    };
+    return costs_in_one_currency(named.size(), cost_of, request.usual_currency);
 }
 
 void refuse_twins(const std::vector<TimedWord>& words, const std::vector<Named<Strategy>>& named) {

@@ -55,6 +55,8 @@ BankContents contents_of(const Arguments& arguments, const Surroundings& around,
     contents.library = &shelf;
     contents.made_on = around.today;
     contents.version = around.version;
+    contents.usual_currency = usual_currency(arguments);
+    contents.always = arguments.all_usual();
     read_flag(arguments, "--start", [&](const std::string& text) { contents.start = parse_clock(text); });
     read_flag(arguments, "--people",
               [&](const std::string& text) { contents.people = read_count(text, "for example --people 4"); });
@@ -67,21 +69,26 @@ BankContents contents_of(const Arguments& arguments, const Surroundings& around,
 }
 
 /// What the page's sums will leave out.
-std::optional<Warning> unpriced_on_page(const BankContents& contents) {
+std::vector<Warning> unpriced_on_page(const BankContents& contents) {
     std::vector<std::string> names;
+    std::vector<Warning> warnings;
     CostRequest request;
     request.on = contents.made_on;
+    request.usual_currency = contents.usual_currency;
     request.what_if.people = contents.people;
     request.ranges = CostRequest::Ranges::left_out;
     for (const CarriedStrategy& carried : contents.strategies) {
-        try {
-            for (const std::string& name :
-                 cost_strategy(*carried.shelf, carried.strategy, contents.stock, request).unpriced)
-                if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
-        } catch (const InputError&) {  // two currencies: the page itself says so where it tells the cost
-        }
+        const StrategyCost cost = cost_strategy(*carried.shelf, carried.strategy, contents.stock, request);
+        for (const std::string& name : priced_nowhere(cost.unpriced, cost.elsewhere))
+            if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+        if (cost.elsewhere.empty()) continue;
+        const std::string cost_there = "the cost of " + in_quotes(carried.strategy.name) + " on the page";
+        warnings.push_back(
+            other_currency_warning(cost.elsewhere, *cost.currency, leaves_out(cost_there, cost.elsewhere.size())));
     }
-    return no_price_warning(names, "the cost on the page");
+    if (auto unpriced = no_price_warning(names, "the cost on the page"))
+        warnings.insert(warnings.begin(), *std::move(unpriced));
+    return warnings;
 }
 
 Told page_told(const std::vector<std::string>& names, const std::string& file, std::size_t bytes,
@@ -104,8 +111,7 @@ CommandResult run_page(const Arguments& arguments, const Surroundings& around) {
     const Json data = bank_data(contents);
     const std::string page = bank_page(bank_template(), data);
     write_text_file(file, page);
-    const std::optional<Warning> unpriced = unpriced_on_page(contents);
-    const std::vector<Warning> warnings = unpriced ? std::vector<Warning>{*unpriced} : std::vector<Warning>{};
+    const std::vector<Warning> warnings = unpriced_on_page(contents);
     const auto record = [&] {
         Json json = json_record("page", warnings);
         json["file"] = file;
@@ -113,9 +119,9 @@ CommandResult run_page(const Arguments& arguments, const Surroundings& around) {
         for (const char* key : {"id", "made_on", "start", "people", "strategies", "have"}) json[key] = data[key];
         return json;
     };
-    return given(
-        arguments,
-        {unpriced ? 1 : 0, [&] { return page_told(data["strategies"].texts(), file, page.size(), warnings); }, record});
+    return given(arguments,
+                 {warnings.empty() ? 0 : 1,
+                  [&] { return page_told(data["strategies"].texts(), file, page.size(), warnings); }, record});
 }
 
 }  // namespace

@@ -48,7 +48,7 @@ Pack told_pack(const Arguments& arguments, const Ingredient& ingredient, const S
     if (packs.count != 1)
         throw UsageError("out-of-range", "--pack: the price is that of one pack", "for example --pack 1kg");
     pack.size = packs.size;
-    pack.price = flag_value("--is", [&] { return read_price(*arguments.value("--is")); });
+    pack.price = flag_value("--is", [&] { return read_money(*arguments.value("--is"), arguments); });
     pack.shop = shop_of(arguments, store);
     return pack;
 }

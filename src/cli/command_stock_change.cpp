@@ -34,7 +34,8 @@ CommandResult run_buy(const Arguments& arguments, const Surroundings& around) {
     const Packs packs = read_packs(arguments.words().at(1), ingredient);
     purchase.packs = packs.count;
     purchase.pack = {packs.size, {}, on, shop_of(arguments, store)};
-    read_flag(arguments, "--price", [&](const std::string& text) { purchase.pack.price = read_price(text); });
+    read_flag(arguments, "--price",
+              [&](const std::string& text) { purchase.pack.price = read_money(text, arguments); });
     purchase.lot.state = state_of(arguments).value_or(usual_state(ingredient.keeps));
     purchase.lot.got_on = on;
     purchase.lot.best_before = best ? best : best_before(on, purchase.lot.state, ingredient.keeps);

@@ -59,5 +59,6 @@ CommandSpec command_stock_session();
 CommandSpec command_price();
 CommandSpec command_price_list();
 CommandSpec command_price_history();
+CommandSpec command_price_convert();
 
 }  // namespace baitwright

@@ -146,7 +146,7 @@ std::vector<CommandSpec> made_commands() {
     add_own(EntryKind::blend);
     add({command_stock(), command_stock_history(), command_stock_buy(), command_stock_keep(), command_stock_count(),
          command_stock_use(), command_stock_waste(), command_stock_undo(), command_stock_session(), command_price(),
-         command_price_list(), command_price_history()});
+         command_price_list(), command_price_history(), command_price_convert()});
     return commands;
 }
 

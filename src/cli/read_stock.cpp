@@ -136,10 +136,6 @@ std::string shop_of(const Arguments& arguments, const Store& store) {
                      (nearest.empty() ? "" : nearest + " ") + "add --new-shop if it is a new one");
 }
 
-Money read_price(const std::string& text) {
-    return in_range(parse_money(text));
-}
-
 Packs read_packs(const std::string& text, const Ingredient& ingredient) {
     if (const auto count = packs_in(text)) return {one_pack_size(ingredient), *count};
     if (!is_counted(text)) return {read_amount(text), 1};

@@ -27,9 +27,6 @@ std::optional<StockState> state_of(const Arguments& arguments);
 /// ever told of must be announced by `--new-shop`, else it is taken for a slip.
 std::string shop_of(const Arguments& arguments, const Store& store);
 
-/// A price that is not below zero.
-Money read_price(const std::string& text);
-
 /// Packs of one size: "2x5kg"; "2 packs", where the ingredient comes in one size only; "400 g" and "2 pt" are one pack.
 struct Packs {
     std::variant<Mass, Volume> size;

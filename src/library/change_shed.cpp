@@ -4,8 +4,10 @@
 
 #include "answers/mix/mix_for_once.h"
 #include "answers/shared/stale_prices.h"
+#include "bait/one_currency.h"
 #include "bait/price_book.h"
 #include "quantities/fault.h"
+#include "quantities/in_quotes.h"
 #include "quantities/listed.h"
 #include "quantities/suggestion.h"
 
@@ -42,6 +44,23 @@ std::vector<std::string> names_in(const ResolvedMix& mix) {
     return names;
 }
 
+/// Where other prices in use are in other currencies than this one: how many, and what to type.
+std::optional<Warning> prices_apart(const Store& store, const Money& told) {
+    std::vector<std::string> others;
+    std::int64_t prices = 0;
+    for (const CurrencyCount& count : store.currencies_in_use()) {
+        if (*count.currency == told.currency()) continue;
+        others.emplace_back(count.currency->code);
+        prices += count.prices;
+    }
+    if (prices == 0) return std::nullopt;
+    return Warning{"other-currency",
+                   (prices == 1 ? "1 other price is in " : std::to_string(prices) + " other prices are in ") +
+                       listed(others) + ", which " + (others.size() == 1 ? "does" : "do") + " not add up with " +
+                       std::string(told.currency().code) + "; put all into one with " +
+                       in_quotes(convert_command(told.currency()))};
+}
+
 [[noreturn]] void refuse_missing(const std::string& recipe, const std::vector<std::string>& missing) {
     throw Error(FaultClass::answer_is_no,
                 Fault{"not-in-shed",
@@ -52,13 +71,16 @@ std::vector<std::string> names_in(const ResolvedMix& mix) {
 }  // namespace
 
 StockChangeAnswer buy(Store& store, const Purchase& purchase) {
-    return changed(store, [&](Shed& shed) {
+    StockChangeAnswer answer = changed(store, [&](Shed& shed) {
         if (purchase.pack.price) store.put_price(purchase.name, purchase.pack);
         Arrival arrival{purchase.name, StockKind::ingredient, purchase.lot};
         arrival.lot.paid = paid_for(purchase);
         arrival.lot.shop = purchase.pack.shop;
         return shed.add(Happening::bought, arrival);
     });
+    if (purchase.pack.price)
+        if (auto apart = prices_apart(store, *purchase.pack.price)) answer.warnings.push_back(*std::move(apart));
+    return answer;
 }
 
 StockChangeAnswer keep(Store& store, const Arrival& arrival) {
@@ -86,7 +108,19 @@ PriceChange tell_price(Store& store, const std::string& ingredient, const Pack& 
         store.put_price(ingredient, told);
     });
     change.in_use = !change.before || change.before->on <= told.on;
+    if (auto apart = prices_apart(store, *told.price); apart && change.in_use)
+        change.warnings.push_back(*std::move(apart));
     return change;
+}
+
+PriceConversion convert_prices(Store& store, const ConvertRequest& request) {
+    if (request.doing == ConvertRequest::Doing::only_shown) return convert_prices(store.all_packs(), request);
+    PriceConversion conversion;
+    store.change([&] {
+        conversion = convert_prices(store.all_packs(), request);
+        for (const NamedPacks& each : conversion.changed) store.put_packs(each.name, each.packs);
+    });
+    return conversion;
 }
 
 OnHand on_hand_in_shed(const Recipe& recipe, const Shelf& shelf, const Shed& shed, const MixRequest& asked, Date today,

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "answers/mix/mix_answer.h"
+#include "answers/money/convert_prices.h"
 #include "answers/money/price_answer.h"
 #include "answers/shared/mix_request.h"
 #include "answers/shared/stock_answer.h"
@@ -28,8 +29,12 @@ StockChangeAnswer count(Store& store, const StockCount& count, const Reach& reac
 StockChangeAnswer take(Store& store, Happening what, const StockNeed& need, const Reach& reach);
 StockChangeAnswer undo(Store& store, std::optional<std::int64_t> entry, Date today);
 
-/// Enters the price of a pack. Throws InputError "mixed-currencies".
+/// Enters the price of a pack, with a warning where other prices in use are in another currency.
 PriceChange tell_price(Store& store, const std::string& ingredient, const Pack& told);
+
+/// Converts all prices in use, or takes them out of use, unless it is only to be shown. Throws what `convert_prices` of
+/// a library throws; then nothing is changed.
+PriceConversion convert_prices(Store& store, const ConvertRequest& request);
 
 /// What the shed holds of everything that a mix takes, without what is left out for once. Throws Error (answer_is_no)
 /// "not-in-shed", naming all of which it holds none. What is past its best counts, and is named in the warnings.

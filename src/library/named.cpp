@@ -7,10 +7,10 @@
 #include "library/all_faults.h"
 #include "library/shipped_files.h"
 #include "quantities/in_quotes.h"
-#include "quantities/suggestion.h"
-#include "quantities/units.h"
 #include "quantities/listed.h"
 #include "quantities/said_name.h"
+#include "quantities/suggestion.h"
+#include "quantities/units.h"
 
 namespace baitwright {
 

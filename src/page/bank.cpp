@@ -20,23 +20,17 @@ std::vector<std::string> texts_of(const Json& request, std::string_view key) {
 
 std::string text_of(const Json& request, std::string_view key) {
     const Json* text = request.find(key);
-    return text ? text->text() : std::string();
+    return text && !text->is_null() ? text->text() : std::string();
 }
 
-/// What a person always uses, as a question says it; the page's own units where it says none.
-Usual usual_of(const Json& request, const std::string& units) {
-    Usual usual;
-    if (!units.empty()) usual["units"] = {units};
-    if (const Json* given = request.find("usual"))
-        for (const std::string& key : given->keys()) usual[key] = given->at(key).texts();
-    return usual;
-}
-
-Arguments arguments_of(const Json& request, const std::string& units) {
+/// `usual` is what the page was made with; a question may say otherwise.
+Arguments arguments_of(const Json& request, Usual usual) {
     std::map<std::string, std::vector<std::string>> flags;
     if (const Json* given = request.find("flags"))
         for (const std::string& flag : given->keys()) flags[flag] = given->at(flag).texts();
-    return {texts_of(request, "words"), std::move(flags), usual_of(request, units)};
+    if (const Json* given = request.find("usual"))
+        for (const std::string& key : given->keys()) usual[key] = given->at(key).texts();
+    return {texts_of(request, "words"), std::move(flags), std::move(usual)};
 }
 
 /// The feel of each mix where it is fed first.
@@ -108,7 +102,8 @@ Json Bank::answer(const Json& request) {
     if (what == "open") {
         add_usual(request);
         add_library(request);
-        units_ = text_of(request, "units");
+        for (const char* key : {"units", "currency"})
+            if (const std::string word = text_of(request, key); !word.empty()) opened_.usual[key] = {word};
         opened_.today = parse_date(request.at("today").text());
         opened_.have = stock_told(Arguments({}, {{"--have", texts_of(request, "have")}}), opened_.shelf);
         return contents(opened_.shelf);
@@ -117,7 +112,7 @@ Json Bank::answer(const Json& request) {
         add_library(request);
         return contents(opened_.shelf);
     }
-    const Arguments arguments = arguments_of(request, units_);
+    const Arguments arguments = arguments_of(request, opened_.usual);
     if (arguments.words().empty()) return fault_reply("missing-word", "a question without a name");
     const UnitsShownHere asked_in(shown_units_of(arguments));
     return answer_of(opened_, what, arguments, wanted_of(request));

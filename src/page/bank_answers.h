@@ -14,6 +14,7 @@ struct OpenedBank {
     MemoryShelf shelf;
     Date today;
     StockOnHand have;
+    Usual usual;  ///< what the person always uses
 
     /// What the flags say is in the shed, else what was there.
     [[nodiscard]] StockOnHand stock(const Arguments& arguments) const;

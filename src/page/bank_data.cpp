@@ -140,15 +140,35 @@ std::string digest_of(const std::string& text) {
     return fmt::format("{:016x}", hash);
 }
 
+std::optional<std::string> first_of(const Usual& usual, const char* key) {
+    const auto found = usual.find(key);
+    return found == usual.end() || found->second.empty() ? std::nullopt : std::optional(found->second.front());
+}
+
+/// As the fields of the page write it.
+Json always_json(const Usual& usual) {
+    Json always;
+    for (const char* key : {"pump", "vessel"}) {
+        const auto told = first_of(usual, key);
+        always[key] = told ? Json(amount_text(parse<Volume>(*told))) : Json();
+    }
+    const auto warmth = first_of(usual, "water-temp");
+    always["water_temp"] =
+        warmth ? Json(number_text_within(parse<Temperature>(*warmth).in_celsius(), 1e-9) + " \u00b0C") : Json();
+    return always;
+}
+
 /// What a phone asks of Mix when it opens the strategy for the first time (`mix_place.js`), word for word.
-Json first_question(const Json& strategy, const Json& mixes, int people) {
+Json first_question(const Json& strategy, const Json& mixes, const Json& always, int people) {
     const Json& mix = strategy["mixes"].empty() ? mixes[0]["name"] : strategy["mixes"][0];
     Json flags{{"--wet-volume", {"3 l"}}};
     const auto own = std::find_if(mixes.begin(), mixes.end(), [&](const Json& one) { return one["name"] == mix; });
     if (const Json* fed = strategy["feels"].find(mix.text()); fed && !(*fed == (*own)["feel"]))
         flags["--feel"] = Json::array({*fed});
     const Json& warmth = strategy["water_temp_c"];
-    flags["--water-temp"] = {(warmth.is_null() ? std::string("15") : number_text(warmth.number())) + " \u00b0C"};
+    flags["--water-temp"] = {!always["water_temp"].is_null()
+                                 ? always["water_temp"].text()
+                                 : (warmth.is_null() ? std::string("15") : number_text(warmth.number())) + " \u00b0C"};
     flags["--people"] = {std::to_string(people)};
     return {{"ask", "mix"}, {"words", Json::array({mix})}, {"flags", flags}, {"give", {"told", "json"}}};
 }
@@ -160,13 +180,15 @@ void answer_ahead(Json& data) {
     data["contents"] = bank.ask({{"ask", "open"},
                                  {"library", data["library"]},
                                  {"usual", data["usual"]},
+                                 {"currency", data["currency"]},
+                                 {"units", data["units"]},
                                  {"today", data["made_on"]},
                                  {"have", data["have"]}});
     data["known"] = Json::array();
     if (data["contents"]["mixes"].empty()) return;
     for (const Json& strategy : data["contents"]["strategies"]) {
-        const Json question =
-            first_question(strategy, data["contents"]["mixes"], static_cast<int>(data["people"].number()));
+        const Json question = first_question(strategy, data["contents"]["mixes"], data["always"],
+                                             static_cast<int>(data["people"].number()));
         data["known"].push_back({{"asked", question}, {"reply", bank.ask(question)}});
     }
 }
@@ -192,6 +214,9 @@ Json bank_data(const BankContents& contents) {
               {"strategies", std::move(names)},
               {"have", have_words(contents)},
               {"usual", usual_entries(contents)},
+              {"currency", contents.usual_currency ? Json(contents.usual_currency->code) : Json()},
+              {"units", first_of(contents.always, "units").value_or("")},
+              {"always", always_json(contents.always)},
               {"library", toml_text(contents.library->feels()) + entries.toml() + strategies.toml()},
               {"more", other_entries(*contents.library, entries)}};
     data["id"] = digest_of(json_line(data, JsonLetters::utf8));

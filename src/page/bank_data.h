@@ -7,6 +7,7 @@
 #include "bait/shelf.h"
 #include "bait/stock_on_hand.h"
 #include "bait/strategy.h"
+#include "bait/usual.h"
 #include "report/json.h"
 
 namespace baitwright {
@@ -26,13 +27,17 @@ struct BankContents {
     std::string version;       ///< of the program
     std::optional<int> start;  ///< minutes since midnight
     int people = 1;
+    const Currency* usual_currency = nullptr;  ///< what the person always uses; may be null
+    Usual always;                              ///< the same of pump, vessel, water and units, as it was told once
 };
 
-/// {id, version, made_on, start, people, strategies: [name], have: ["brown crumb=400 g"], usual, library, more,
-/// contents, known}: `usual` is TOML with the ingredients that measured ones took the place of, `library` is TOML with
-/// all that the strategies need, `more` with the other mixes, what is in them, and the other pellets. `id` is another
-/// where anything that is worked out from would be another. `contents` is what `Bank` replies to `open`, `known` its
-/// replies to what a phone asks first:
+/// {id, version, made_on, start, people, strategies: [name], have: ["brown crumb=400 g"], usual, currency, units,
+/// always, library, more, contents, known}: `usual` is TOML with the ingredients that measured ones took the place of,
+/// `library` is TOML with all that the strategies need, `currency` the code of the one that the person always uses or
+/// null, `units` "metric", "imperial", "both" or empty, `always` the {pump, vessel, water_temp} that the fields begin
+/// with, each with its unit or null, `more` with the other mixes, what is in them, and the other pellets. `id` is
+/// another where anything that is worked out from would be another. `contents` is what `Bank` replies to `open`,
+/// `known` its replies to what a phone asks first:
 /// [{asked, reply}]. Throws UsageError "two-meanings" where two strategies mean different things by a name.
 Json bank_data(const BankContents& contents);
 

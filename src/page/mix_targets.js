@@ -67,5 +67,6 @@ function feelChoices(mix) {
 }
 
 function temperatureText() {
+  if (bank.data.always && bank.data.always.water_temp) return bank.data.always.water_temp;
   return bank.strategy.water_temp_c === null ? "15 \u00b0C" : `${bank.strategy.water_temp_c} \u00b0C`;
 }

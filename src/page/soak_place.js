@@ -5,6 +5,7 @@
 function soakPlace(section) {
   const kept = bank.kept.soak;
   if (kept.water_temp === null) kept.water_temp = temperatureText();
+  if (!kept.vessel && bank.data.always && bank.data.always.vessel) kept.vessel = bank.data.always.vessel;
   kept.pellets = kept.pellets.filter((pellet) => pelletNames().includes(pellet.name));
   if (!kept.pellets.length && bank.library.pellets.length) kept.pellets.push(freshPellet(pelletNames()[0]));
   const fields = makeSoakFields(kept, changed);
@@ -42,6 +43,11 @@ function hasKind(kept, kind) {
   return kept.pellets.some((pellet) => kindOfPellet(pellet.name) === kind);
 }
 
+// What a stroke of the person's pump draws; the program's own where none was told.
+function usualPump() {
+  return (bank.data.always && bank.data.always.pump) || "";
+}
+
 // Pellets soak, expanders are pumped; what goes with neither of those named is out of sight.
 function aimSoak(fields, kept) {
   for (const one of [fields.method, fields.uptake]) one.node.hidden = !hasKind(kept, "pellet");
@@ -50,7 +56,7 @@ function aimSoak(fields, kept) {
 
 function soakFlags(kept) {
   const soaked = hasKind(kept, "pellet") ? { "--method": kept.method, "--uptake": kept.uptake } : {};
-  const pumped = hasKind(kept, "expander") ? { "--strokes": kept.strokes, "--vessel": kept.vessel } : {};
+  const pumped = hasKind(kept, "expander") ? { "--strokes": kept.strokes, "--vessel": kept.vessel, "--pump": usualPump() } : {};
   return flagsOf({ "--water-temp": kept.water_temp, ...soaked, ...pumped });
 }
 

@@ -49,6 +49,10 @@ std::vector<std::int64_t> round_to_sum(const std::vector<double>& exact_minor);
 /// Reads "£3.40", "3.40 GBP", "GBP 3.40", "340p"; throws InputError.
 Money parse_money(std::string_view text);
 
+/// The same, for a person who may have said which currency is theirs: a bare "3.40" is of that one. Where it is null,
+/// the fault says how to tell it once.
+Money parse_money(std::string_view text, const Currency* bare);
+
 /// Writes "£3.40"; a currency without a sign as "3.40 CHF".
 std::string money_text(const Money& money);
 

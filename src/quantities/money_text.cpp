@@ -78,15 +78,16 @@ std::int64_t minor_units(const Amount& amount, int minor_digits, std::string_vie
 /// What follows the amount: a currency where none stood in front, and no more.
 const Currency* currency_behind(std::string_view rest, const Currency* in_front, std::string_view whole) {
     rest = trimmed(rest);
-    if (rest.empty() && !in_front) {
-        throw InputError("no-currency", fmt::format("{} has no currency", in_quotes(whole)),
-                         "as in £3.40, 3.40 EUR or 340p");
-    }
     if (in_front && !rest.empty()) refuse(whole, "has more than an amount and its currency");
     if (in_front) return in_front;
     const auto* behind = take_currency(rest);
     if (!behind || !rest.empty()) refuse(whole, "has more than an amount and its currency");
     return behind;
+}
+
+[[noreturn]] void refuse_bare(std::string_view whole, std::string_view way_out) {
+    throw InputError("no-currency", fmt::format("{} has no currency", in_quotes(whole)),
+                     fmt::format("as in £3.40, 3.40 EUR or 340p{}", way_out));
 }
 
 [[noreturn]] void refuse_digits(std::string_view whole, std::string_view unit, int minor_digits) {
@@ -107,9 +108,8 @@ Money money_of(const Amount& amount, const Currency& currency, int minor_digits,
     return {negative ? -minor : minor, currency};
 }
 
-}  // namespace
-
-Money parse_money(std::string_view text) {
+/// An amount without a currency is of `bare`, or refused with a way out where that is null.
+Money read_money(std::string_view text, const Currency* bare, std::string_view way_out) {
     const auto whole = trimmed(text);
     if (whole.empty()) throw InputError("not-a-number", "nothing is written", "as in £3.40, 3.40 EUR or 340p");
     auto rest = whole;
@@ -119,8 +119,24 @@ Money parse_money(std::string_view text) {
     if (in_front && !negative) negative = take_minus(rest);
     const auto amount = take_amount(rest, whole);
     if (!in_front && trimmed(rest) == "p") return money_of(amount, currency_named("GBP"), 0, negative, whole);
+    if (!in_front && trimmed(rest).empty()) {
+        if (!bare) refuse_bare(whole, way_out);
+        if (bare->minor_digits == 0 && !amount.fraction.empty())
+            refuse_digits(whole, fmt::format("your currency, {},", bare->code), 0);
+        return money_of(amount, *bare, bare->minor_digits, negative, whole);
+    }
     const auto* currency = currency_behind(rest, in_front, whole);
     return money_of(amount, *currency, currency->minor_digits, negative, whole);
+}
+
+}  // namespace
+
+Money parse_money(std::string_view text) {
+    return read_money(text, nullptr, "");
+}
+
+Money parse_money(std::string_view text, const Currency* bare) {
+    return read_money(text, bare, "; or tell it once: baitwright usual --currency GBP");
 }
 
 std::string money_text(const Money& money) {

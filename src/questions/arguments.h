@@ -29,6 +29,8 @@ public:
     /// True where the person typed the flag, and it was not given by `give_usual`.
     [[nodiscard]] bool typed(const std::string& flag) const { return has(flag) && given_usual_.count(flag) == 0; }
 
+    /// All that is usual for the person.
+    [[nodiscard]] const Usual& all_usual() const { return usual_; }
     /// The first of what is usual by that key, or nothing.
     [[nodiscard]] std::optional<std::string> usual(const std::string& key) const;
     /// All that is usual by that key, in the order in which it was said.

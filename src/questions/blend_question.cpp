@@ -6,6 +6,7 @@ namespace baitwright {
 
 BlendRequest blend_request(const Arguments& arguments) {
     BlendRequest request;
+    request.usual_currency = usual_currency(arguments);
     read_flag(arguments, "--batch", [&](const std::string& text) { request.batch = read_batch(text); });
     return request;
 }

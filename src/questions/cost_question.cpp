@@ -12,13 +12,13 @@ namespace baitwright {
 namespace {
 
 /// "£4/kg", "£3.10/900 g", "£2/pt": a pack of that size at that price.
-Pack read_rate(const std::string& text) {
+Pack read_rate(const std::string& text, const Arguments& arguments) {
     const auto slash = text.find('/');
     if (slash == std::string::npos || slash + 1 == text.size())
         throw InputError("no-amount", "'" + text + "' does not say what that is the price of",
                          "write it as in --price \"brown crumb=£2.10/kg\"");
     Pack pack;
-    pack.price = in_range(parse_money(text.substr(0, slash)));
+    pack.price = read_money(text.substr(0, slash), arguments);
     std::string size = text.substr(slash + 1);
     size.erase(0, size.find_first_not_of(' '));
     if (size.empty() || !std::isdigit(static_cast<unsigned char>(size.front()))) size = "1 " + size;
@@ -26,9 +26,9 @@ Pack read_rate(const std::string& text) {
     return pack;
 }
 
-StrategyRequest::Price read_price(const std::string& text) {
+StrategyRequest::Price read_price(const std::string& text, const Arguments& arguments) {
     const auto [name, rate] = parted_at_equals(text, "what it costs", "--price \"brown crumb=£2.10/kg\"");
-    return {name, read_rate(rate)};
+    return {name, read_rate(rate, arguments)};
 }
 
 /// As `Shelf::ingredient`, but what is wrong is wrong with the flag's value.
@@ -45,12 +45,13 @@ Ingredient ingredient_called(const std::string& name, const Shelf& shelf) {
 CostRequest cost_request(const Arguments& arguments, Date today) {
     CostRequest request;
     request.on = today;
+    request.usual_currency = usual_currency(arguments);
     StrategyRequest& what_if = request.what_if;
     read_flag(arguments, "--length", [&](const std::string& text) { what_if.length = in_range(parse<Time>(text)); });
     what_if.feel = arguments.value("--feel");
     what_if.without = arguments.values("--without");
     for (const std::string& text : arguments.values("--price"))
-        what_if.prices.push_back(flag_value("--price", [&] { return read_price(text); }));
+        what_if.prices.push_back(flag_value("--price", [&] { return read_price(text, arguments); }));
     read_flag(arguments, "--people",
               [&](const std::string& text) { what_if.people = read_count(text, "for example --people 4"); });
     read_flag(arguments, "--reused-frozen", [&](const std::string& text) { what_if.reused = parse<Ratio>(text); });

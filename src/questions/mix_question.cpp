@@ -114,6 +114,7 @@ MixRequest mix_request(const Arguments& arguments) {
     request.once.without = arguments.values("--without");
     for (const std::string& text : arguments.values("--with"))
         request.once.with.push_back(flag_value("--with", [&] { return read_extra(text); }));
+    request.usual_currency = usual_currency(arguments);
     request.feel = arguments.value("--feel");
     read_flag(arguments, "--wetness", [&](const std::string& text) { request.wetness = parse_number(text); });
     read_flag(arguments, "--state", [&](const std::string& text) { request.state = read_state(text); });

@@ -39,6 +39,16 @@ Mass read_batch(const std::string& text) {
     return batch;
 }
 
+const Currency* usual_currency(const Arguments& arguments) {
+    const auto told = arguments.usual("currency");
+    if (!told) return nullptr;
+    return &flag_value("what you always use", [&]() -> const Currency& { return currency_named(*told); });
+}
+
+Money read_money(const std::string& text, const Arguments& arguments) {
+    return in_range(parse_money(text, usual_currency(arguments)));
+}
+
 int read_count(const std::string& text, const char* example) {
     const double number = parse_number(text);
     if (!(number >= 1 && number <= 1000) || number != static_cast<int>(number))

@@ -36,6 +36,12 @@ std::size_t behind_amount(const std::string& text, const std::string& between, s
 /// "25 kg": a batch of dry mix, from 1 g to 10 t.
 Mass read_batch(const std::string& text);
 
+/// The currency that the person always uses; null where they told none. Throws UsageError "unknown-currency".
+const Currency* usual_currency(const Arguments& arguments);
+
+/// "£3.40"; a bare "3.40" is of the currency that the person always uses.
+Money read_money(const std::string& text, const Arguments& arguments);
+
 /// A whole number from 1 to 1000; `example` is the hint where it is none.
 int read_count(const std::string& text, const char* example);
 

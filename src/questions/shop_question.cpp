@@ -10,9 +10,9 @@ namespace {
 
 constexpr std::size_t most_sessions = 400;
 
-ShopRequest::Delivery read_delivery(const std::string& text) {
+ShopRequest::Delivery read_delivery(const std::string& text, const Arguments& arguments) {
     const auto [shop, charge] = parted_at_equals(text, "what it asks for bringing it", "--delivery \"the mill=£4.50\"");
-    return {shop, in_range(parse_money(charge))};
+    return {shop, read_money(charge, arguments)};
 }
 
 }  // namespace
@@ -32,9 +32,10 @@ SessionDays session_days(const Arguments& arguments, Date today) {
 ShopRequest shop_request(const Arguments& arguments, Date today) {
     ShopRequest request;
     request.today = today;
+    request.usual_currency = usual_currency(arguments);
     request.at = arguments.values("--at");
     for (const std::string& text : arguments.values("--delivery"))
-        request.deliveries.push_back(flag_value("--delivery", [&] { return read_delivery(text); }));
+        request.deliveries.push_back(flag_value("--delivery", [&] { return read_delivery(text, arguments); }));
     if (arguments.has("--one-shop")) request.trips = ShopRequest::Trips::one_shop;
     read_flag(arguments, "--most-left",
               [&](const std::string& text) { request.most_left_over = nothing_or_in_range(parse<Mass>(text)); });

@@ -25,6 +25,7 @@ int read_at_most(const std::string& text) {
 
 SwapRequest swap_request(const Arguments& arguments) {
     SwapRequest request;
+    request.usual_currency = usual_currency(arguments);
     request.without = arguments.values("--without");
     if (request.without.empty())
         throw UsageError("nothing-out", "what did you run out of?", "say it with --without \"fishmeal, brown\"");

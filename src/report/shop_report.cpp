@@ -7,6 +7,7 @@
 
 #include "answers/shared/stock_answer.h"
 #include "bait/kitchen_rounding.h"
+#include "bait/one_currency.h"
 #include "quantities/listed.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
@@ -50,6 +51,7 @@ std::string head_of(const ShopSum& shop) {
 }
 
 std::string why_text(NotOnSale::Why why) {
+    if (why == NotOnSale::Why::other_currency) return "other currency";
     return why == NotOnSale::Why::no_price ? "no price" : "not sold there";
 }
 
@@ -171,11 +173,15 @@ Told shop_told(const ShopAnswer& answer) {
     if (const std::string lost = past_best_text(answer); !lost.empty()) told.line("Lost", lost);
     for (const Warning& warning : answer.warnings)
         if (!warning.answer_is_no) told.mind({warning});  // what is missing stands on the list, with why
-    if (const auto unpriced =
-            std::find_if(answer.missing.begin(), answer.missing.end(),
-                         [](const NotOnSale& missing) { return missing.why == NotOnSale::Why::no_price; });
-        unpriced != answer.missing.end())
+    const auto first = [&](NotOnSale::Why why) {
+        const auto found = std::find_if(answer.missing.begin(), answer.missing.end(),
+                                        [&](const NotOnSale& missing) { return missing.why == why; });
+        return found == answer.missing.end() ? nullptr : &*found;
+    };
+    if (const NotOnSale* unpriced = first(NotOnSale::Why::no_price))
         told.line("Prices", "Say what a pack costs with: baitwright price \"" + unpriced->name + "\"");
+    if (first(NotOnSale::Why::other_currency))
+        told.line("Currency", "Put all prices into one: " + convert_command(*answer.currency));
     return told;
 }
 

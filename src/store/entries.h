@@ -15,6 +15,7 @@ namespace baitwright {
 
 struct Feel;
 struct Ingredient;
+struct NamedPacks;
 struct Pack;
 struct Recipe;
 struct Strategy;
@@ -35,12 +36,15 @@ Usual read_usual(StoreConnection& connection);
 std::string read_shipped_digest(StoreConnection& connection);
 std::vector<Pack> read_packs(StoreConnection& connection, std::int64_t ingredient);
 std::vector<Pack> read_old_prices(StoreConnection& connection, std::string_view ingredient);
+std::vector<NamedPacks> read_all_packs(StoreConnection& connection);
+std::vector<CurrencyCount> count_currencies(StoreConnection& connection);
 std::vector<std::string> read_shops(StoreConnection& connection);
 std::optional<std::string> read_shop(StoreConnection& connection, std::string_view name);
 std::vector<RetiredEntry> read_retired(StoreConnection& connection, std::string_view kind, std::string_view name);
 
 void write_ingredient(StoreConnection& connection, const Ingredient& ingredient, EntryOwner owner);
 void replace_packs(StoreConnection& connection, std::int64_t ingredient, const std::vector<Pack>& packs);
+void write_packs_of(StoreConnection& connection, std::string_view ingredient, const std::vector<Pack>& packs);
 void write_price(StoreConnection& connection, std::string_view ingredient, const Pack& told);
 void write_recipe(StoreConnection& connection, const Recipe& recipe, EntryOwner owner);
 void write_strategy(StoreConnection& connection, const Strategy& strategy, EntryOwner owner);

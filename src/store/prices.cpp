@@ -14,6 +14,10 @@ namespace {
 
 constexpr const char* select_packs =
     "SELECT measure, size, price_minor, currency, priced_on, shop FROM pack WHERE ingredient_id = ?1 ORDER BY position";
+constexpr const char* select_priced_ingredients =
+    "SELECT id, name FROM ingredient WHERE id IN (SELECT ingredient_id FROM pack) ORDER BY folded";
+constexpr const char* select_currencies =
+    "SELECT currency, count(*) FROM pack WHERE price_minor IS NOT NULL GROUP BY currency ORDER BY currency";
 constexpr const char* select_old_prices =
     "SELECT measure, size, price_minor, currency, priced_on, shop FROM old_price WHERE ingredient_id = ?1 ORDER BY id";
 constexpr const char* select_old_prices_by_id =
@@ -104,6 +108,21 @@ std::optional<std::int64_t> id_of(StoreConnection& connection, std::string_view 
     return row.whole(0);
 }
 
+/// By the name as it is shown, even where it had to be mended.
+std::int64_t id_of_shown(StoreConnection& connection, std::string_view ingredient) {
+    auto id = id_of(connection, ingredient);
+    if (!id)
+        if (const auto stored = unmended_name(connection, "ingredient", ingredient)) id = id_of(connection, *stored);
+    if (!id) throw std::logic_error("packs of no ingredient");
+    return *id;
+}
+
+void check_in_range(const std::string& ingredient, const std::vector<Pack>& packs) {
+    for (const Pack& pack : packs)
+        if (const std::string beyond = beyond_range(pack); !beyond.empty())
+            throw stored_out_of_range(ingredient, beyond);
+}
+
 }  // namespace
 
 std::vector<Pack> read_packs(StoreConnection& connection, std::int64_t ingredient) {
@@ -114,10 +133,31 @@ std::vector<Pack> read_old_prices(StoreConnection& connection, std::string_view 
     const auto id = id_of(connection, ingredient);
     std::vector<Pack> packs;
     if (id) packs = packs_in(connection, Query(connection, select_old_prices, *id));
-    for (const Pack& pack : packs)
-        if (const std::string beyond = beyond_range(pack); !beyond.empty())
-            throw stored_out_of_range(std::string(ingredient), beyond);
+    check_in_range(std::string(ingredient), packs);
     return packs;
+}
+
+std::vector<NamedPacks> read_all_packs(StoreConnection& connection) {
+    std::vector<NamedPacks> all;
+    Query rows(connection, select_priced_ingredients);
+    while (rows.next()) {
+        all.push_back({rows.name(1), read_packs(connection, rows.whole(0))});
+        check_in_range(all.back().name, all.back().packs);
+    }
+    return all;
+}
+
+std::vector<CurrencyCount> count_currencies(StoreConnection& connection) {
+    std::vector<CurrencyCount> counts;
+    Query rows(connection, select_currencies);
+    while (rows.next()) {
+        try {
+            counts.push_back({&currency_named(rows.text(0)), rows.whole(1)});
+        } catch (const InputError& error) {
+            throw connection.damaged(error.what());
+        }
+    }
+    return counts;
 }
 
 std::vector<std::string> read_shops(StoreConnection& connection) {
@@ -137,6 +177,10 @@ void replace_packs(StoreConnection& connection, std::int64_t ingredient, const s
     for (const char* sql : {keep_prices, delete_packs}) Query(connection, sql, ingredient).run();
     write_packs(connection, ingredient, packs);
     Query(connection, drop_prices_in_use, ingredient).run();
+}
+
+void write_packs_of(StoreConnection& connection, std::string_view ingredient, const std::vector<Pack>& packs) {
+    replace_packs(connection, id_of_shown(connection, ingredient), packs);
 }
 
 void write_price(StoreConnection& connection, std::string_view ingredient, const Pack& told) {

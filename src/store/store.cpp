@@ -3,6 +3,7 @@
 #include "bait/feel.h"
 #include "bait/ingredient.h"
 #include "bait/pack.h"
+#include "bait/price_book.h"
 #include "bait/recipe.h"
 #include "bait/strategy.h"
 #include "store/connection.h"
@@ -143,6 +144,18 @@ void Store::set_shipped_digest(std::string_view digest) {
 
 void Store::put_price(std::string_view ingredient, const Pack& told) {
     writing(*connection_, [&](StoreConnection& connection) { write_price(connection, ingredient, told); });
+}
+
+void Store::put_packs(std::string_view ingredient, const std::vector<Pack>& packs) {
+    writing(*connection_, [&](StoreConnection& connection) { write_packs_of(connection, ingredient, packs); });
+}
+
+std::vector<NamedPacks> Store::all_packs() const {
+    return reading(*connection_, read_all_packs);
+}
+
+std::vector<CurrencyCount> Store::currencies_in_use() const {
+    return reading(*connection_, count_currencies);
 }
 
 std::vector<Pack> Store::old_prices(std::string_view ingredient) const {

@@ -15,6 +15,7 @@
 
 namespace baitwright {
 
+struct NamedPacks;
 struct Pack;
 
 class StoreConnection;
@@ -66,6 +67,15 @@ public:
 
     /// Enters the price of a pack of an ingredient that is there, by the rules of `enter_price`.
     void put_price(std::string_view ingredient, const Pack& told);
+
+    /// Replaces the packs of an ingredient that is there; prices that they lose are kept as old ones.
+    void put_packs(std::string_view ingredient, const std::vector<Pack>& packs);
+
+    /// The packs of every ingredient that has any, by name. Throws StorageError of class bad_data,
+    /// "stored-out-of-range".
+    [[nodiscard]] std::vector<NamedPacks> all_packs() const;
+    /// How many prices in use are in each currency, by its code.
+    [[nodiscard]] std::vector<CurrencyCount> currencies_in_use() const;
 
     [[nodiscard]] std::vector<RetiredEntry> retired(std::string_view kind, std::string_view name) const;
 

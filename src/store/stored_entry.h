@@ -1,13 +1,21 @@
 #pragma once
 
+#include <cstdint>
 #include <string>
 
 #include "bait/entry_kind.h"
+#include "quantities/money.h"
 
 namespace baitwright {
 
 /// Where an entry came from: the program's own files, or the person.
 enum class EntryOwner { shipped, person };
+
+/// So many prices in use in one currency.
+struct CurrencyCount {
+    const Currency* currency = nullptr;
+    std::int64_t prices = 0;
+};
 
 /// An entry that was replaced: kept as the TOML text it had.
 struct RetiredEntry {

@@ -179,9 +179,36 @@ TEST_CASE("candidates that cannot be blended are refused at their place") {
     CHECK(refused("molasses", parse_money("£1.00"), {}).code == "liquid-candidate");
     CHECK(refused("rusk", {}, {}).code == "no-price");
     CHECK(refused("rusk", {}, {}).subject == "candidate 2");
-    CHECK(refused("rusk", parse_money("1.00 EUR"), {}).code == "mixed-currencies");
+    CHECK(refused("rusk", parse_money("1.00 EUR"), {}).code == "other-currency");
+    CHECK(refused("rusk", parse_money("1.00 EUR"), {}).subject == "candidate 2");
     CHECK(refused("rsuk", parse_money("£1.00"), {}).hint.find("rusk") != std::string::npos);
     CHECK(refused("rusk", parse_money("£1.00"), {on(P::protein, 10)}).code == "unknown-property");
+}
+
+TEST_CASE("a blend is priced in one currency, and a candidate without a price in it is told the way out") {
+    MemoryShelf shelf(&draft::shelf());
+    const auto sell = [&](const char* name, std::vector<Money> prices) {
+        Ingredient ingredient = draft::shelf().ingredient(name);
+        ingredient.packs.clear();
+        for (const Money& price : prices) ingredient.packs.push_back({1.0 * kilogram, price, std::nullopt, {}});
+        shelf.put(ingredient);
+    };
+    sell("brown crumb", {parse_money("£2.00"), parse_money("€1.00")});
+    sell("rusk", {parse_money("€3.00")});
+    BlendSpec spec;
+    spec.name = "crumbs";
+    spec.candidates = {{"brown crumb", {}, {}}, {"rusk", {}, {}}};
+    ClpSolver solver;
+    const BlendAnswer in_euros = blend_mix(shelf, spec, {}, solver);
+    CHECK(in_euros.currency->code == "EUR");  // both are priced in it
+    CHECK(in_euros.cost_per_kilogram == Approx(100));
+    BlendRequest request;
+    request.usual_currency = &currency_named("GBP");
+    const Fault fault = fault_of([&] { blend_mix(shelf, spec, request, solver); });
+    CHECK(fault.code == "other-currency");
+    CHECK(fault.subject == "candidate 2");
+    CHECK_THAT(fault.message, Catch::Contains("no price in GBP: rusk (€3.00)"));
+    CHECK_THAT(fault.hint, Catch::Contains("baitwright price convert --to GBP --at RATE"));
 }
 
 }  // namespace baitwright

@@ -65,16 +65,25 @@ TEST_CASE("a price that is missing leaves out its own cost and the whole, and sa
     CHECK_THAT(answer.warnings.front().message, Catch::Contains("ground fishmeal pellet"));
 }
 
-TEST_CASE("prices in two currencies give no cost, and say so") {
+TEST_CASE("a mix is priced in one currency, and what that leaves out is named with the way to mend it") {
     MemoryShelf shelf(&draft::shelf());
     shelf.put(priced("brown crumb", 210));
     shelf.put(priced("maize meal", 165, "EUR"));
-    const MixAnswer answer = scaled(draft::mix_of("two", {{"brown crumb", 1}, {"maize meal", 1}}), a_kilo(), shelf);
+    const Recipe two = draft::mix_of("two", {{"brown crumb", 1}, {"maize meal", 1}});
+    const MixAnswer answer = scaled(two, a_kilo(), shelf);
     CHECK_FALSE(answer.cost.has_value());
-    CHECK_FALSE(answer.parts[0].cost.has_value());
-    REQUIRE(warns(answer, "mixed-currencies"));
+    CHECK(answer.parts[0].cost == Money(105, currency_named("GBP")));
+    CHECK_FALSE(answer.parts[1].cost.has_value());
+    REQUIRE(warns(answer, "other-currency"));
+    CHECK_FALSE(warns(answer, "no-price"));
+    CHECK_FALSE(answer.warnings.front().answer_is_no);
     CHECK_THAT(answer.warnings.front().message,
-               Catch::Contains("GBP (brown crumb)") && Catch::Contains("EUR (maize meal)"));
+               Catch::Contains("no price in GBP: maize meal (€1.65)") && Catch::Contains("--to GBP"));
+    MixRequest request = a_kilo();
+    request.usual_currency = &currency_named("EUR");
+    const MixAnswer in_euros = scaled(two, request, shelf);
+    CHECK_FALSE(in_euros.parts[0].cost.has_value());
+    CHECK(in_euros.parts[1].cost == Money(82, currency_named("EUR")));
 }
 
 TEST_CASE("prices over a year old are named, with their days, and the answer stands") {

@@ -179,12 +179,43 @@ TEST_CASE("what has no price and is in the shed is no lack") {
     CHECK(answer.packs.empty());
 }
 
-TEST_CASE("prices in two currencies are an error that names both") {
+TEST_CASE("what is priced in another currency alone stands on the list without a sum") {
     const auto sessions = weekly({{need("brown crumb", 900, {shop_pack(1000, 200)}),
                                    need("casters", 300, {shop_pack(320, 390, "", "2026-03-01", "EUR")})}});
-    const Fault fault = fault_of([&] { shop(sessions); });
+    const ShopAnswer answer = shop(sessions);
+    CHECK(answer.currency->code == "GBP");
+    CHECK(answer.total_minor == 200);
+    REQUIRE(answer.missing.size() == 1);
+    CHECK(answer.missing[0].name == "casters");
+    CHECK(answer.missing[0].why == NotOnSale::Why::other_currency);
+    REQUIRE(answer.warnings.size() == 1);
+    CHECK(answer.warnings[0].code == "other-currency");
+    CHECK(answer.warnings[0].answer_is_no);
+    CHECK_THAT(answer.warnings[0].message, Catch::Contains("casters (€3.90)"));
+    ShopRequest request = asking();
+    request.usual_currency = &currency_named("EUR");
+    const ShopAnswer in_euros = shop(sessions, {}, request);
+    CHECK(in_euros.total_minor == 390);
+    CHECK(in_euros.missing.at(0).name == "brown crumb");
+}
+
+TEST_CASE("a newer price in another currency does not hide the one that can be paid") {
+    const auto sessions =
+        weekly({{need("brown crumb", 900, {shop_pack(1000, 200), shop_pack(1000, 50, "", "2026-09-01", "EUR")}),
+                 need("sweetcorn", 300, {shop_pack(340, 115)})}});
+    const ShopAnswer answer = shop(sessions);
+    CHECK(answer.total_minor == 315);
+    CHECK(answer.complete());
+}
+
+TEST_CASE("a delivery in another currency than the packs is refused, and both are named") {
+    const auto sessions = weekly({{need("brown crumb", 900, {shop_pack(1000, 200, "the mill")})}});
+    ShopRequest request = asking();
+    request.deliveries = {{"the mill", parse_money("€2.00")}};
+    const Fault fault = fault_of([&] { shop(sessions, {}, request); });
     CHECK(fault.code == "mixed-currencies");
     CHECK_THAT(fault.message, Catch::Contains("GBP") && Catch::Contains("EUR"));
+    CHECK_THAT(fault.hint, Catch::Contains("GBP"));
 }
 
 TEST_CASE("a shop_pack far larger than any need and an old price are minded") {

@@ -123,4 +123,23 @@ TEST_CASE("what is not in the mix is refused with what may be meant") {
     CHECK(refused(sweet, without({"molasses"})).code == "not-a-dry-part");
 }
 
+TEST_CASE("both mixes of a swap are priced in one currency, and what that leaves out is named") {
+    const Recipe recipe = draft::fishmeal_mix();
+    MemoryShelf shelf(&draft::shelf());
+    for (const std::string& name : draft::shelf().ingredient_names()) {
+        Ingredient ingredient = draft::shelf().ingredient(name);
+        const char* price = name == recipe.parts[0].of ? "€2.00" : "£2.00";
+        ingredient.packs = {{1.0 * kilogram, parse_money(price), std::nullopt, {}}};
+        shelf.put(ingredient);
+    }
+    const SwapAnswer answer = swapped(recipe, without({recipe.parts[0].of}), shelf);
+    CHECK(answer.currency->code == "GBP");
+    CHECK_FALSE(answer.price_was);
+    CHECK(answer.price_is.value() == Approx(200));
+    REQUIRE(answer.warnings.size() == 1);
+    CHECK(answer.warnings[0].code == "other-currency");
+    CHECK_FALSE(answer.warnings[0].answer_is_no);
+    CHECK_THAT(answer.warnings[0].message, Catch::Contains(recipe.parts[0].of + " (€2.00)"));
+}
+
 }  // namespace baitwright

@@ -71,16 +71,19 @@ TEST_CASE("a pack that had no price gets one, and a new size or shop is a pack o
     CHECK(book.old.empty());
 }
 
-TEST_CASE("a price in another currency than the other packs is refused, and both are named") {
+TEST_CASE("a price in another currency than the other packs stands beside them") {
     PriceBook book{{pack(1.0 * kilogram, "£4.20", "2026-01-01"), pack(5.0 * kilogram, "£16.00", "2026-01-01")}, {}};
-    try {
-        enter_price(book, pack(5.0 * kilogram, "€18.00", "2026-03-01"));
-        FAIL("it was taken");
-    } catch (const InputError& error) {
-        CHECK(error.faults().front().code == "mixed-currencies");
-        CHECK_THAT(error.what(), Catch::Contains("GBP") && Catch::Contains("EUR"));
-    }
-    CHECK(prices(book.packs) == Texts{"£4.20 2026-01-01", "£16.00 2026-01-01"});
+    enter_price(book, pack(5.0 * kilogram, "€18.00", "2026-03-01"));
+    CHECK(prices(book.packs) == Texts{"£4.20 2026-01-01", "€18.00 2026-03-01"});
+    CHECK(prices(book.old) == Texts{"£16.00 2026-01-01"});
+}
+
+TEST_CASE("a pack of which only the size is known takes the first price of that size, whatever the shop") {
+    PriceBook book{{{1.0 * kilogram, {}, {}, {}}, {5.0 * kilogram, {}, {}, {}}}, {}};
+    enter_price(book, pack(5.0 * kilogram, "€18.00", "2026-03-01", "the mill"));
+    REQUIRE(book.packs.size() == 2);
+    CHECK(book.packs[1].shop == "the mill");
+    CHECK_FALSE(book.packs[0].price);
 }
 
 TEST_CASE("a price is stale when it is more than a year old") {

@@ -73,3 +73,17 @@ TEST_CASE("what is offered is the newest price of each size at each shop") {
     CHECK(offered[1].price->minor() == 800);
     CHECK(offered[2].shop == "the mill");
 }
+
+TEST_CASE("of prices in several currencies those in the one that is asked for count, and no other") {
+    Pack euros = pack(1.0 * kilogram, 250, "2026-06-01");
+    euros.price = Money(250, currency_named("EUR"));
+    const Ingredient crumb = crumb_with({pack(1.0 * kilogram, 210, "2026-03-01"), euros});
+    const Currency &gbp = currency_named("GBP"), &chf = currency_named("CHF");
+    CHECK(pricing_pack(crumb, &gbp)->price->minor() == 210);
+    CHECK(pricing_pack(crumb, &euros.price->currency())->price->minor() == 250);
+    CHECK(pricing_pack(crumb, &chf) == nullptr);
+    CHECK(exact_cost_minor(crumb, 500.0 * gram, &gbp).value() == Approx(105));
+    CHECK_FALSE(exact_cost_minor(crumb, 500.0 * gram, &chf));
+    CHECK(offered_packs(crumb, &gbp).at(0).price->minor() == 210);  // an older price, and in the currency
+    CHECK(offered_packs(crumb, &chf).empty());
+}

@@ -103,6 +103,7 @@ const std::map<std::string, std::string> typed{
     {"price", "price '=HYPERLINK(1)' --pack 1kg --is £2.20 --shop '@shop'"},
     {"price list", "price list"},
     {"price history", "price history '=HYPERLINK(1)'"},
+    {"price convert", "price convert --to EUR --at 1.17"},
     {"ingredient list", "ingredient list"},
     {"ingredient export", "ingredient export"},
     {"recipe list", "recipe list"},

@@ -63,13 +63,76 @@ TEST_CASE("what was bought is in the shed, and its price is the one in use") {
     CHECK(bench.store.ingredient("brown crumb").packs.back().price == parse_money("£2.35"));
 }
 
-TEST_CASE("a purchase in another currency than the other packs brings nothing into the shed") {
+TEST_CASE("a purchase in another currency is in the shed, and the way to one currency is told") {
     Bench bench;
     Purchase purchase{"brown crumb", {1.0 * kilogram, parse_money("€2.35"), day_of("2026-11-25"), "the mill"}, 1, {}};
     purchase.lot.got_on = today;
     purchase.lot.left = in_milligrams(1.0 * kilogram);
-    CHECK(fault_of([&] { buy(bench.store, purchase); }).code == "mixed-currencies");
-    CHECK(bench.store.shed().left_of("brown crumb") == Milligrams{});
+    const StockChangeAnswer answer = buy(bench.store, purchase);
+    CHECK(bench.store.shed().left_of("brown crumb") == Milligrams{1'000'000});
+    REQUIRE(answer.warnings.size() == 1);
+    CHECK(answer.warnings[0].code == "other-currency");
+    CHECK_FALSE(answer.warnings[0].answer_is_no);
+    CHECK_THAT(answer.warnings[0].message, Catch::Contains("in GBP") && Catch::Contains("--to EUR --at RATE"));
+}
+
+TEST_CASE("a price in the currency of all the others is told without a word about currencies") {
+    Bench bench;
+    const PriceChange change =
+        tell_price(bench.store, "brown crumb", {1.0 * kilogram, parse_money("£2.35"), today, "the mill"});
+    CHECK(change.warnings.empty());
+}
+
+TEST_CASE("all prices of the store are converted in one go, the old ones are kept, and what was paid stays") {
+    Bench bench;
+    Purchase purchase{"brown crumb", {1.0 * kilogram, parse_money("£2.35"), today, "the mill"}, 1, {}};
+    purchase.lot.got_on = today;
+    purchase.lot.left = in_milligrams(1.0 * kilogram);
+    buy(bench.store, purchase);
+    const auto in_pounds = bench.store.currencies_in_use();
+    REQUIRE(in_pounds.size() == 1);
+    const std::size_t old_before = bench.store.old_prices("brown crumb").size();
+    const std::vector<Pack> packs_before = bench.store.ingredient("brown crumb").packs;
+    ConvertRequest request;
+    request.to = &currency_named("EUR");
+    request.rate = 1.17;
+    request.on = today;
+    request.doing = ConvertRequest::Doing::only_shown;
+    CHECK(convert_prices(bench.store, request).converted.size() == static_cast<std::size_t>(in_pounds[0].prices));
+    CHECK(*bench.store.currencies_in_use().at(0).currency == currency_named("GBP"));
+    request.doing = ConvertRequest::Doing::done;
+    CHECK(convert_prices(bench.store, request).converted.size() == static_cast<std::size_t>(in_pounds[0].prices));
+    const auto in_euros = bench.store.currencies_in_use();
+    REQUIRE(in_euros.size() == 1);
+    CHECK(in_euros[0].currency->code == "EUR");
+    CHECK(in_euros[0].prices == in_pounds[0].prices);
+    CHECK(bench.store.old_prices("brown crumb").size() == old_before + packs_before.size());
+    CHECK(bench.store.ingredient("brown crumb").packs.size() == packs_before.size());
+    CHECK(bench.store.shed().find("brown crumb")->lots.at(0).paid == parse_money("£2.35"));
+    CHECK(convert_prices(bench.store, request).converted.empty());
+}
+
+TEST_CASE("where one price cannot be converted, none is") {
+    Bench bench;
+    tell_price(bench.store, "brown crumb", {7.0 * kilogram, parse_money("£0.01"), today, {}});
+    ConvertRequest request;
+    request.to = &currency_named("EUR");
+    request.rate = 0.1;
+    request.on = today;
+    CHECK(fault_of([&] { convert_prices(bench.store, request); }).code == "unfit-price");
+    CHECK(bench.store.currencies_in_use().size() == 1);
+    CHECK(bench.store.currencies_in_use().at(0).currency->code == "GBP");
+}
+
+TEST_CASE("all prices are taken out of use, and stay known") {
+    Bench bench;
+    const std::vector<Pack> before = bench.store.ingredient("brown crumb").packs;
+    const PriceConversion found = convert_prices(bench.store, ConvertRequest{});
+    CHECK(found.taken_out > 0);
+    CHECK(bench.store.currencies_in_use().empty());
+    CHECK_FALSE(bench.store.ingredient("brown crumb").packs.empty());
+    CHECK(bench.store.old_prices("brown crumb").size() >= before.size());
+    CHECK(convert_prices(bench.store, ConvertRequest{}).taken_out == 0);
 }
 
 TEST_CASE("the most from the shed is set by what runs out first, worked out by hand") {

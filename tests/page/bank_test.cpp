@@ -88,6 +88,32 @@ TEST_CASE("what is in the shed when the page is made is not bought again") {
     CHECK(outlay() < empty);
 }
 
+TEST_CASE("a page answers in the currency that its maker always uses, where anything is priced in it") {
+    const auto shelf = shipped_shelf();
+    MemoryShelf own(shelf.get());
+    Ingredient corn = shelf->ingredient("sweetcorn");
+    corn.packs = {{0.34 * kilogram, parse_money("€1.30"), std::nullopt, {}}};
+    own.put(corn);
+    BankContents contents;
+    contents.library = &own;
+    contents.made_on = parse_date("2026-05-16");
+    contents.version = "0.1.0";
+    contents.strategies.push_back({&own, own.strategy("margin")});
+    for (const char* code : {"GBP", "EUR"}) {
+        contents.usual_currency = &currency_named(code);
+        const Json data = bank_data(contents);
+        CHECK(data["currency"] == code);
+        Json open = opening(data);
+        open["currency"] = data["currency"];
+        Bank bank;
+        REQUIRE_FALSE(bank.ask(open).contains("errors"));
+        const Json cost = bank.ask(asked("cost", "margin", Json::object()));
+        REQUIRE(cost.contains("json"));
+        CHECK(cost["json"]["strategies"][0]["currency"] == code);
+        CHECK(cost["status"] == 1);
+    }
+}
+
 TEST_CASE("only the forms that are wanted are given") {
     const auto shelf = shipped_shelf();
     Bank bank;

@@ -65,6 +65,59 @@ TEST_CASE("what is no money is refused, saying what is wrong") {
     CHECK(fault.message == row.message);
 }
 
+TEST_CASE("a bare amount is of the currency that a person told once, and of no other") {
+    struct Row {
+        const char* text;
+        const char* usual;
+        std::int64_t minor;
+        const char* code;
+    };
+    const Row row = GENERATE(values<Row>({
+        {"2.50", "GBP", 250, "GBP"},
+        {" 2.5 ", "EUR", 250, "EUR"},
+        {"2", "EUR", 200, "EUR"},
+        {".5", "EUR", 50, "EUR"},
+        {"350", "JPY", 350, "JPY"},
+        {"1.234", "KWD", 1234, "KWD"},
+        {"-2.50", "GBP", -250, "GBP"},
+        {"£2.50", "EUR", 250, "GBP"},
+        {"250p", "EUR", 250, "GBP"},
+        {"2.50 CHF", "EUR", 250, "CHF"},
+    }));
+    CAPTURE(row.text);
+    const Money money = parse_money(row.text, &currency_named(row.usual));
+    CHECK(money.minor() == row.minor);
+    CHECK(money.currency().code == row.code);
+}
+
+TEST_CASE("a bare amount that cannot be of a person's currency is refused, saying what is wrong") {
+    struct Row {
+        const char* text;
+        const char* usual;
+        const char* code;
+        const char* message;
+    };
+    const Row row = GENERATE(values<Row>({
+        {"2.50", "JPY", "too-many-digits", "'2.50' has digits after the point, but your currency, JPY, has none"},
+        {"2.505", "GBP", "too-many-digits", "'2.505' has too many digits after the point: GBP has 2"},
+        {"2,50", "EUR", "not-a-number", "'2,50' has a comma in its number"},
+        {"2.50.", "EUR", "not-a-number", "'2.50.' has a point too many"},
+        {"2.50 each", "EUR", "unknown-currency", "'each' is not a currency known here"},
+        {"", "EUR", "not-a-number", "nothing is written"},
+    }));
+    CAPTURE(row.text);
+    const Fault fault = fault_of([&] { parse_money(row.text, &currency_named(row.usual)); });
+    CHECK(fault.code == row.code);
+    CHECK(fault.message == row.message);
+    CHECK_FALSE(fault.hint.empty());
+}
+
+TEST_CASE("a person who told no currency is told how to, a file is not") {
+    CHECK(fault_of([] { parse_money("2.50", nullptr); }).hint ==
+          "as in £3.40, 3.40 EUR or 340p; or tell it once: baitwright usual --currency GBP");
+    CHECK(fault_of([] { parse_money("2.50"); }).hint == "as in £3.40, 3.40 EUR or 340p");
+}
+
 TEST_CASE("money is written with its sign, or with its code where it has none") {
     CHECK(money_text(parse_money("340p")) == "£3.40");
     CHECK(money_text(parse_money("-£1.2")) == "-£1.20");

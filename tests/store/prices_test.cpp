@@ -1,5 +1,6 @@
 #include <catch2/catch.hpp>
 
+#include "bait/price_book.h"
 #include "day_of.h"
 #include "quantities/fault.h"
 #include "quantities/quantity_text.h"
@@ -74,4 +75,25 @@ TEST_CASE("a price that is refused leaves the book as it was") {
     CHECK_THROWS_AS(tell(store, pack("1 kg", "€2.40", "2026-06-01")), InputError);
     CHECK(texts(store.find_ingredient("brown crumb")->packs) == Texts{"£2.10 2026-02-07 ", "£7.90 2026-03-14 "});
     CHECK(store.old_prices("brown crumb").empty());
+}
+
+TEST_CASE("packs that are put in place of others keep the prices that go, once each") {
+    const TemporaryFolder folder;
+    Store store = Store::open(folder / "library.db");
+    put(store, {pack("1 kg", "£2.10", "2026-02-07", "the mill"), pack("5 kg", "£7.90", "2026-03-14", "the mill")});
+    const std::vector<NamedPacks> all = store.all_packs();
+    REQUIRE(all.size() == 1);
+    CHECK(all[0].name == "brown crumb");
+    CHECK(texts(all[0].packs) == Texts{"£2.10 2026-02-07 the mill", "£7.90 2026-03-14 the mill"});
+    for (int i = 0; i < 2; ++i)
+        store.change([&] {
+            store.put_packs("Brown Crumb", {pack("1 kg", "€2.46", "2026-11-25", "the mill"), all[0].packs[1]});
+        });
+    CHECK(texts(store.find_ingredient("brown crumb")->packs) ==
+          Texts{"€2.46 2026-11-25 the mill", "£7.90 2026-03-14 the mill"});
+    CHECK(texts(store.old_prices("brown crumb")) == Texts{"£2.10 2026-02-07 the mill"});
+    const std::vector<CurrencyCount> counts = store.currencies_in_use();
+    REQUIRE(counts.size() == 2);
+    CHECK(counts[0].currency->code == "EUR");
+    CHECK(counts[1].prices == 1);
 }

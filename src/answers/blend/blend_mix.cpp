@@ -175,7 +175,8 @@ private:
 }  // namespace
 
 BlendAnswer blend_mix(const Shelf& shelf, const BlendSpec& spec, const BlendRequest& request, LinearSolver& solver) {
-    const ResolvedBlend blend = resolve_blend(spec, shelf, request.batch.value_or(spec.batch.value_or(usual_batch)));
+    const ResolvedBlend blend =
+        resolve_blend(spec, shelf, request.batch.value_or(spec.batch.value_or(usual_batch)), request.usual_currency);
     const BlendProgramme programme = programme_of(blend);
     const LinearSolution solution = solver.solve(programme.programme);
     BlendTeller teller(shelf, blend);

@@ -16,9 +16,11 @@ namespace {
 /// Resolves candidate by candidate and gathers what is wrong.
 class BlendResolver {
 public:
-    BlendResolver(const BlendSpec& spec, const Shelf& shelf, Mass batch) : shelf_(shelf), suggesting_(shelf) {
+    BlendResolver(const BlendSpec& spec, const Shelf& shelf, Mass batch, const Currency* usual)
+        : shelf_(shelf), suggesting_(shelf) {
         blend_.spec = spec;
         blend_.batch = batch;
+        take_currency(usual);
     }
 
     ResolvedBlend run() {
@@ -52,19 +54,29 @@ private:
         blend_.ingredients.push_back(std::move(*ingredient));
     }
 
+    void take_currency(const Currency* usual) {
+        std::vector<PricedIn> priced;
+        for (const BlendCandidate& candidate : blend_.spec.candidates) {
+            if (candidate.price)
+                priced.push_back({candidate.of, &candidate.price->currency()});
+            else if (const auto ingredient = shelf_.find_ingredient(candidate.of))
+                add_currencies(priced, *ingredient);
+        }
+        blend_.currency = answer_currency(priced, usual);
+    }
+
     void price(const BlendCandidate& candidate, const Ingredient& ingredient, const std::string& subject) {
-        const Pack* pack = bulk_pack(ingredient, blend_.batch);
+        const Pack* pack = bulk_pack(ingredient, blend_.batch, blend_.currency);
+        const auto elsewhere = candidate.price ? PricedElsewhere{ingredient.name, *candidate.price}
+                                               : priced_elsewhere(ingredient, blend_.currency);
+        if (candidate.price ? !(candidate.price->currency() == *blend_.currency) : elsewhere.has_value())
+            return refuse(subject, "other-currency", no_price_in(*blend_.currency, {*elsewhere}),
+                          candidate.price ? "give its price here in " + std::string(blend_.currency->code)
+                                          : "put all into one: " + convert_command(*blend_.currency));
         if (!candidate.price && !pack)
             return refuse(subject, "no-price", "no price is known for " + in_quotes(ingredient.name),
                           "give it one here: price = \"\u00a31.40 per kg\"; or give it a [[pack]] with a price");
-        const Money money = candidate.price ? *candidate.price : *pack->price;
-        const PricedIn its{ingredient.name, &money.currency()};
-        if (const auto mixed = mixed_currencies({priced_, its}))
-            return refuse(subject, "mixed-currencies", mixed->message(),
-                          "price all of them in one currency, with price = here");
-        priced_ = its;
-        blend_.currency = its.currency;
-        const auto minor = static_cast<double>(money.minor());
+        const auto minor = static_cast<double>((candidate.price ? *candidate.price : *pack->price).minor());
         blend_.prices.push_back(candidate.price ? minor : minor / mass_in(*pack, ingredient).in(kilogram));
     }
 
@@ -81,27 +93,26 @@ private:
     const Shelf& shelf_;
     const SuggestingShelf suggesting_;
     ResolvedBlend blend_;
-    PricedIn priced_;  // a candidate that is
     std::vector<Fault> faults_;
 };
 
 }  // namespace
 
-const Pack* bulk_pack(const Ingredient& ingredient, Mass batch) {
+const Pack* bulk_pack(const Ingredient& ingredient, Mass batch, const Currency* in) {
     const Pack* best = nullptr;
     const auto per_gram = [&](const Pack& pack) {
         return static_cast<double>(pack.price->minor()) / mass_in(pack, ingredient).in(gram);
     };
     for (const Pack& pack : ingredient.packs) {
         // A pack sold by volume may come to a gram more than it says.
-        if (!pack.price || mass_in(pack, ingredient) > 1.01 * batch) continue;
+        if (!has_price(pack, in) || mass_in(pack, ingredient) > 1.01 * batch) continue;
         if (!best || per_gram(pack) < per_gram(*best)) best = &pack;
     }
-    return best ? best : pricing_pack(ingredient);
+    return best ? best : pricing_pack(ingredient, in);
 }
 
-ResolvedBlend resolve_blend(const BlendSpec& spec, const Shelf& shelf, Mass batch) {
-    return BlendResolver(spec, shelf, batch).run();
+ResolvedBlend resolve_blend(const BlendSpec& spec, const Shelf& shelf, Mass batch, const Currency* usual) {
+    return BlendResolver(spec, shelf, batch, usual).run();
 }
 
 PropertyTerms candidate_terms(const ResolvedBlend& blend, MixProperty property, std::size_t candidate) {

@@ -19,13 +19,13 @@ struct ResolvedBlend {
 };
 
 /// The pack by whose price a batch is reckoned: by the gram the cheapest of those that the batch could use up, or the
-/// smallest where all hold more. Null where none has a price.
-const Pack* bulk_pack(const Ingredient& ingredient, Mass batch);
+/// smallest where all hold more. Null where none has a price in that currency; in any, where it is null.
+const Pack* bulk_pack(const Ingredient& ingredient, Mass batch, const Currency* in = nullptr);
 
 /// Finds and prices the candidates. Throws InputError with all faults, their subject "candidate 2" or "feel": a name or
-/// feel that the shelf does not know, a liquid, no price, a property that a limit is on and that is not known,
-/// prices in two currencies.
-ResolvedBlend resolve_blend(const BlendSpec& spec, const Shelf& shelf, Mass batch);
+/// feel that the shelf does not know, a liquid, a property that a limit is on and that is not known, no price, or none
+/// in the currency that the blend is priced in (`answer_currency`; `usual` may be null).
+ResolvedBlend resolve_blend(const BlendSpec& spec, const Shelf& shelf, Mass batch, const Currency* usual = nullptr);
 
 /// The terms of a candidate in a property, price and all.
 PropertyTerms candidate_terms(const ResolvedBlend& blend, MixProperty property, std::size_t candidate);

@@ -25,9 +25,7 @@ std::vector<Money> split(const Money& whole, std::size_t heads) {
 void buy_parts(const BlendAnswer& blend, SharedBatch& shared) {
     std::int64_t outlay = 0;
     for (const BlendShare& share : blend.shares) {
-        std::vector<PackOnOffer> packs = packs_on_offer(share.ingredient);
-        std::erase_if(packs,
-                      [&](const PackOnOffer& pack) { return !(pack.pack.price->currency() == *blend.currency); });
+        std::vector<PackOnOffer> packs = packs_on_offer(share.ingredient, blend.currency);
         if (packs.empty()) {
             shared.no_pack.push_back(share.ingredient.name);
             continue;

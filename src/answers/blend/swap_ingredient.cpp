@@ -51,7 +51,8 @@ public:
         const std::vector<MatchPart> parts = match_parts();
         const Match match = closest_with_few(parts, rest_.size(), request_.at_most, solver_);
         if (!match.found) throw std::logic_error("the solver found no match");
-        SwapAnswer answer = swapped_mix(shelf_, recipe_, mix_, removed_, swapped_solids(match));
+        SwapAnswer answer =
+            swapped_mix(shelf_, recipe_, mix_, removed_, swapped_solids(match), request_.usual_currency);
         answer.distance = match.distance;
         answer.least_distance = closest_match(parts, solver_).distance;
         tell_changes(match, answer);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "answers/shared/stale_prices.h"
 #include "bait/amount.h"
 #include "bait/feel.h"
 #include "bait/mix_property.h"
@@ -26,8 +27,8 @@ bool holds(const std::vector<SolidPart>& parts, const std::string& name) {
 class SwapTeller {
 public:
     SwapTeller(const Shelf& shelf, const Recipe& recipe, const ResolvedMix& mix, const std::vector<SolidPart>& removed,
-               const std::vector<SolidPart>& solids)
-        : shelf_(shelf), recipe_(recipe), before_(mix), after_(mix), removed_(removed) {
+               const std::vector<SolidPart>& solids, const Currency* usual)
+        : shelf_(shelf), recipe_(recipe), before_(mix), after_(mix), removed_(removed), usual_(usual) {
         after_.solids = solids;
     }
 
@@ -80,22 +81,33 @@ private:
     }
 
     /// Of a kilogram; nothing where a price is missing or is in another currency.
-    std::optional<double> price(const std::vector<SolidPart>& solids) {
+    [[nodiscard]] std::optional<double> price(const std::vector<SolidPart>& solids) const {
         double sum = 0;
         for (const SolidPart& part : solids) {
-            const Pack* pack = pricing_pack(part.ingredient);
-            if (!pack) return std::nullopt;
-            const PricedIn its{part.ingredient.name, &pack->price->currency()};
-            if (mixed_currencies({{{}, answer_.currency}, its})) return std::nullopt;
-            answer_.currency = its.currency;
-            sum += *exact_cost_minor(part.ingredient, part.share * (1.0 * kilogram));
+            const auto minor = exact_cost_minor(part.ingredient, part.share * (1.0 * kilogram), answer_.currency);
+            if (!minor) return std::nullopt;
+            sum += *minor;
         }
         return sum;
     }
 
     void take_prices() {
+        std::vector<const Ingredient*> ingredients;
+        for (const SolidPart& part : before_.solids) ingredients.push_back(&part.ingredient);
+        for (const SolidPart& part : after_.solids)
+            if (!holds(before_.solids, part.ingredient.name)) ingredients.push_back(&part.ingredient);
+        std::vector<PricedIn> priced;
+        for (const Ingredient* ingredient : ingredients) add_currencies(priced, *ingredient);
+        answer_.currency = answer_currency(priced, usual_);
         answer_.price_was = price(before_.solids);
         answer_.price_is = price(after_.solids);
+        std::vector<PricedElsewhere> elsewhere;
+        for (const Ingredient* ingredient : ingredients)
+            if (auto other = priced_elsewhere(*ingredient, answer_.currency)) elsewhere.push_back(*std::move(other));
+        if (elsewhere.empty()) return;
+        answer_.warnings.push_back(
+            other_currency_warning(elsewhere, *answer_.currency, "the prices of a kilo are not compared"));
+        answer_.warnings.back().answer_is_no = false;  // the swap is right all the same
     }
 
     void take_cautions() {
@@ -170,14 +182,16 @@ private:
     const ResolvedMix& before_;
     ResolvedMix after_;
     const std::vector<SolidPart>& removed_;
+    const Currency* usual_;
     SwapAnswer answer_;
 };
 
 }  // namespace
 
 SwapAnswer swapped_mix(const Shelf& shelf, const Recipe& recipe, const ResolvedMix& mix,
-                       const std::vector<SolidPart>& removed, const std::vector<SolidPart>& solids) {
-    return SwapTeller(shelf, recipe, mix, removed, solids).run();
+                       const std::vector<SolidPart>& removed, const std::vector<SolidPart>& solids,
+                       const Currency* usual) {
+    return SwapTeller(shelf, recipe, mix, removed, solids, usual).run();
 }
 
 }  // namespace baitwright

@@ -59,7 +59,7 @@ MixAnswer answer_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest&
     answer.doubt = doubt_of(mix, answer, request.seed);
     if (auto learned = hand_learned(mix)) answer.warnings.push_back(*std::move(learned));
     if (request.today)
-        if (auto stale = stale_prices(ingredients_of(mix), *request.today))
+        if (auto stale = stale_prices(ingredients_of(mix), *request.today, answer.currency))
             answer.warnings.push_back(*std::move(stale));
     answer.cautions = cautions_of(mix);
     add_soaks(mix, answer);

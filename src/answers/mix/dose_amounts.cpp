@@ -126,7 +126,7 @@ DoseAnswer dose_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest& 
         answer.additives.push_back({additive.name, additive.liquid, additive.rate, additive.mass, additive.volume,
                                     additive.wetting, additive.mass / scaled.dry_mass, additive.of_label_max});
     for (const Warning& warning : scaled.warnings)
-        if (warning.code != "no-price") answer.warnings.push_back(warning);
+        if (warning.code != "no-price" && warning.code != "other-currency") answer.warnings.push_back(warning);
     if (answer.additives.empty())
         answer.warnings.push_back({"no-additive", "nothing is dosed into '" + mix.name + "'"});
     if (answer.additives.size() == 1 && answer.water > Mass{}) {

@@ -97,6 +97,7 @@ struct MixAnswer {
     Ratio saturation;
     double free_offerings = 0;
     std::optional<Money> cost;
+    const Currency* currency = nullptr;  ///< of all costs; null where nothing has a price
 
     std::vector<PartAnswer> parts;
     std::vector<AdditiveAnswer> additives;

@@ -56,7 +56,7 @@ void check_doses(const ResolvedMix& mix, const std::vector<Feel>& feels, std::ve
     const MixAnswer answer = scale_mix(mix, feels, one_kilogram);
     for (const Warning& warning : answer.warnings)
         if (warning.code == "over-label" || warning.code == "too-wet" || warning.code == "no-price" ||
-            warning.code == "mixed-currencies")
+            warning.code == "other-currency")
             odd.push_back({warning.code, warning.message});
     constexpr double usual_most = 0.01, liquid_most = 0.03;  // of the dry mass; common practice, no source
     for (const AdditiveAnswer& additive : answer.additives) {

@@ -6,6 +6,7 @@
 #include "answers/mix/tub_judgement.h"
 #include "answers/shared/mix_amount.h"
 #include "answers/shared/over_label.h"
+#include "answers/shared/stale_prices.h"
 #include "bait/free_offerings.h"
 #include "bait/kitchen_rounding.h"
 #include "bait/label.h"
@@ -92,47 +93,68 @@ std::vector<AdditiveAnswer> additives_of(const ResolvedMix& mix, const WettedMix
     return additives;
 }
 
-/// Prices every part and additive so that whole pence sum to the whole; a missing price leaves its own and the total
-/// out.
-void price(const ResolvedMix& mix, MixAnswer& answer) {
-    struct Line {
+/// Prices every part and additive, in one currency, so that whole pence sum to the whole; a missing price leaves its
+/// own and the total out.
+class MixPricer {
+public:
+    MixPricer(const ResolvedMix& mix, MixAnswer& answer) : answer_(answer) {
+        for (std::size_t i = 0; i < mix.solids.size(); ++i)
+            lines_.push_back({&mix.solids[i].ingredient, answer.parts[i].mass, &answer.parts[i].cost});
+        for (std::size_t i = 0; i < answer.additives.size(); ++i)
+            lines_.push_back({&additive_ingredient(mix, i), answer.additives[i].mass, &answer.additives[i].cost});
+    }
+
+    void price(const Currency* usual) {
+        std::vector<PricedIn> priced;
+        for (const PricedLine& line : lines_) add_currencies(priced, *line.ingredient);
+        answer_.currency = answer_currency(priced, usual);
+        const bool complete = warn_of_missing();
+        if (!answer_.currency) return;
+        std::vector<double> exact;
+        for (const PricedLine& line : lines_) exact.push_back(cost_of(line).value_or(0));
+        const std::vector<std::int64_t> minor = round_to_sum(exact);
+        Money total(0, *answer_.currency);
+        for (std::size_t i = 0; i < lines_.size(); ++i) {
+            if (!cost_of(lines_[i])) continue;
+            *lines_[i].cost = Money(minor[i], *answer_.currency);
+            total += **lines_[i].cost;
+        }
+        if (complete) answer_.cost = total;
+    }
+
+private:
+    struct PricedLine {
         const Ingredient* ingredient;
         Mass mass;
         std::optional<Money>* cost;
     };
-    std::vector<Line> lines;
-    for (std::size_t i = 0; i < mix.solids.size(); ++i)
-        lines.push_back({&mix.solids[i].ingredient, answer.parts[i].mass, &answer.parts[i].cost});
-    for (std::size_t i = 0; i < answer.additives.size(); ++i)
-        lines.push_back({&additive_ingredient(mix, i), answer.additives[i].mass, &answer.additives[i].cost});
-    bool complete = true;
-    std::vector<double> exact;
-    std::vector<PricedIn> priced;
-    for (const Line& line : lines) {
-        const auto minor = exact_cost_minor(*line.ingredient, line.mass);
-        exact.push_back(minor.value_or(0));
-        if (minor)
-            priced.push_back({line.ingredient->name, &pricing_pack(*line.ingredient)->price->currency()});
-        else
-            answer.warnings.push_back(
-                {"no-price", "no price is known for " + line.ingredient->name + ", so the cost leaves it out"});
-        complete = complete && minor;
-        if (const auto mixed = mixed_currencies(priced))
-            return answer.warnings.push_back(
-                {"mixed-currencies", "the prices are in more than one currency, so no cost is given: " +
-                                         std::string(mixed->one.currency->code) + " (" + mixed->one.name + ") and " +
-                                         std::string(mixed->other.currency->code) + " (" + mixed->other.name + ")"});
+
+    [[nodiscard]] std::optional<double> cost_of(const PricedLine& line) const {
+        return exact_cost_minor(*line.ingredient, line.mass, answer_.currency);
     }
-    if (priced.empty()) return;
-    const std::vector<std::int64_t> minor = round_to_sum(exact);
-    Money total(0, *priced.front().currency);
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        if (!pricing_pack(*lines[i].ingredient)) continue;
-        *lines[i].cost = Money(minor[i], total.currency());
-        total += **lines[i].cost;
+
+    bool warn_of_missing() {
+        bool complete = true;
+        std::vector<PricedElsewhere> elsewhere;
+        for (const PricedLine& line : lines_) {
+            if (cost_of(line)) continue;
+            complete = false;
+            if (auto other = priced_elsewhere(*line.ingredient, answer_.currency))
+                elsewhere.push_back(*std::move(other));
+            else
+                answer_.warnings.push_back(
+                    {"no-price", "no price is known for " + line.ingredient->name + ", so the cost leaves it out"});
+        }
+        if (elsewhere.empty()) return complete;
+        answer_.warnings.push_back(
+            other_currency_warning(elsewhere, *answer_.currency, leaves_out("the cost", elsewhere.size())));
+        answer_.warnings.back().answer_is_no = false;  // the mix is right all the same
+        return complete;
     }
-    if (complete) answer.cost = total;
-}
+
+    MixAnswer& answer_;
+    std::vector<PricedLine> lines_;
+};
 
 /// Each additive, however it comes in, against its label on the whole mix.
 void check_labels(const ResolvedMix& mix, MixAnswer& answer) {
@@ -230,7 +252,7 @@ MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, cons
     for (const PartAnswer& part : answer.parts) answer.free_offerings += part.free_offerings;
     warn_of_water(wetted, answer.dry_mass, answer);
     check_labels(mix, answer);
-    price(mix, answer);
+    MixPricer(mix, answer).price(request.usual_currency);
     return answer;
 }
 

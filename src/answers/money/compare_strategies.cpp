@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <stdexcept>
 #include <tuple>
 
 #include "answers/strategy/named_in_strategy.h"
@@ -11,11 +12,15 @@ namespace baitwright {
 
 namespace {
 
+/// Null where nothing of any has a price.
 const Currency* currency_of(const std::vector<StrategyCost>& costs) {
-    std::vector<PricedIn> priced;
-    priced.reserve(costs.size());
-    for (const StrategyCost& cost : costs) priced.push_back({cost.unrolled.name, cost.currency});
-    return one_currency(priced);
+    const Currency* currency = nullptr;
+    for (const StrategyCost& cost : costs) {
+        if (!cost.currency) continue;
+        if (currency && !(*currency == *cost.currency)) throw std::logic_error("strategies costed in two currencies");
+        currency = cost.currency;
+    }
+    return currency;
 }
 
 /// The least by that amount; of equal ones the first by name, so that the order given does not matter.
@@ -64,6 +69,19 @@ StrategyRequest what_if_of_all(StrategyRequest what_if, const std::set<std::stri
     for (StrategyRequest::Price& price : what_if.prices) price.of = named_in(price.of, fed, "the strategies take");
     what_if.absent = StrategyRequest::Absent::passed_over;
     return what_if;
+}
+
+std::vector<StrategyCost> costs_in_one_currency(std::size_t strategies, const CostOf& cost_of, const Currency* usual) {
+    std::vector<StrategyCost> costs;
+    std::vector<PricedIn> priced;
+    for (std::size_t i = 0; i < strategies; ++i) {
+        costs.push_back(cost_of(i, nullptr));
+        priced.insert(priced.end(), costs[i].priced_in.begin(), costs[i].priced_in.end());
+    }
+    const Currency* currency = answer_currency(priced, usual);
+    for (std::size_t i = 0; i < strategies; ++i)
+        if (costs[i].currency && !(*costs[i].currency == *currency)) costs[i] = cost_of(i, currency);
+    return costs;
 }
 
 StrategyComparison compare_strategies(std::vector<StrategyCost> costs) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <set>
 #include <string>
@@ -31,8 +32,12 @@ struct StrategyComparison {
 /// left out or priced must be `fed` by one at least. Throws UsageError "not-in-strategy" and "several-fit".
 StrategyRequest what_if_of_all(StrategyRequest what_if, const std::set<std::string>& fed);
 
-/// Each was costed as if it were the only one: they share neither packs nor stock. Throws InputError "mixed-currencies"
-/// where two strategies are priced in two.
+/// So many strategies, each costed by `cost_of` in its own currency; and once more in the currency of all
+/// (`answer_currency` over all that any of them takes) where that is another.
+using CostOf = std::function<StrategyCost(std::size_t strategy, const Currency* in)>;
+std::vector<StrategyCost> costs_in_one_currency(std::size_t strategies, const CostOf& cost_of, const Currency* usual);
+
+/// Each was costed as if it were the only one, all in one currency: they share neither packs nor stock.
 StrategyComparison compare_strategies(std::vector<StrategyCost> costs);
 
 /// The ingredient that makes most of what a strategy uses; nothing where nothing has a price.

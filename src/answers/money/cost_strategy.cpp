@@ -10,6 +10,7 @@
 #include "bait/one_currency.h"
 #include "bait/price_book.h"
 #include "quantities/fault.h"
+#include "quantities/listed.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -28,18 +29,31 @@ void set_prices(UnrolledStrategy& unrolled, const StrategyRequest& what_if) {
     }
 }
 
-std::vector<PricedIngredient> priced_needs(const UnrolledStrategy& unrolled, const StockOnHand& stock,
-                                           const std::optional<Date>& on) {
-    std::vector<PricedIngredient> priced;
+/// The packs decide, for they are what is bought; the stock only where no pack has a price.
+std::vector<PricedIn> currencies_of(const UnrolledStrategy& unrolled, const StockOnHand& stock,
+                                    const std::optional<Date>& on) {
+    std::vector<PricedIn> priced;
+    for (const IngredientNeed& need : unrolled.totals) add_currencies(priced, need.ingredient);
+    if (!priced.empty()) return priced;
     for (const IngredientNeed& need : unrolled.totals)
-        priced.emplace_back(need.ingredient, stock.lots(need.ingredient.name, on));
+        for (const StockLot& lot : stock.lots(need.ingredient.name, on))
+            if (lot.paid) priced.push_back({need.ingredient.name, &lot.paid->currency()});
     return priced;
 }
 
-const Currency* currency_of(const std::vector<PricedIngredient>& priced) {
-    std::vector<PricedIn> all;
-    for (const PricedIngredient& each : priced) all.insert(all.end(), each.priced_in().begin(), each.priced_in().end());
-    return one_currency(all, "=£4/kg");
+const Currency* currency_of(const std::vector<PricedIn>& priced, const CostRequest& request) {
+    if (!request.currency) return answer_currency(priced, request.usual_currency);
+    const bool any = std::any_of(priced.begin(), priced.end(),
+                                 [&](const PricedIn& one) { return *one.currency == *request.currency; });
+    return any ? request.currency : nullptr;
+}
+
+std::vector<PricedIngredient> priced_needs(const UnrolledStrategy& unrolled, const StockOnHand& stock,
+                                           const std::optional<Date>& on, const Currency* in) {
+    std::vector<PricedIngredient> priced;
+    for (const IngredientNeed& need : unrolled.totals)
+        priced.emplace_back(need.ingredient, stock.lots(need.ingredient.name, on), in);
+    return priced;
 }
 
 /// What the lines hold before the pence are whole.
@@ -75,6 +89,11 @@ void buy(StrategyCost& cost, const PricedIngredient& priced, const NeedCost& nee
     cost.proven = cost.proven && need.packs.proven();
 }
 
+void leave_out(StrategyCost& cost, const PricedIngredient& priced, const std::string& name) {
+    cost.unpriced.push_back(name);
+    if (priced.elsewhere()) cost.elsewhere.push_back(*priced.elsewhere());
+}
+
 void add_line(StrategyCost& cost, const PricedIngredient& priced, const IngredientNeed& total, ExactLines& exact) {
     const NeedCost need = priced.cost_of(total.mass);
     CostLine line{total.ingredient.name, total.mass, need.from_stock, {}, total.ingredient.keeps, {}, {}, {}};
@@ -82,7 +101,8 @@ void add_line(StrategyCost& cost, const PricedIngredient& priced, const Ingredie
     if (is_priced)
         buy(cost, priced, need, line);
     else if (total.mass > Mass{})
-        cost.unpriced.push_back(total.ingredient.name);
+        leave_out(cost, priced, total.ingredient.name);
+    if (is_priced && need.paid_elsewhere) cost.paid_elsewhere.push_back(total.ingredient.name);
     exact.priced.push_back(is_priced);
     exact.minor.push_back(is_priced ? need.used_of_bought : 0);
     exact.minor.push_back(is_priced ? need.used_of_stock : 0);
@@ -110,7 +130,15 @@ void warn_of_stale_prices(StrategyCost& cost, const std::vector<PricedIngredient
 }
 
 void warn_of_prices(StrategyCost& cost, const std::vector<PricedIngredient>& priced, const std::optional<Date>& on) {
-    if (auto warning = no_price_warning(cost.unpriced, "the cost")) cost.warnings.push_back(*std::move(warning));
+    if (auto warning = no_price_warning(priced_nowhere(cost.unpriced, cost.elsewhere), "the cost"))
+        cost.warnings.push_back(*std::move(warning));
+    if (!cost.elsewhere.empty())
+        cost.warnings.push_back(
+            other_currency_warning(cost.elsewhere, *cost.asked_in, leaves_out("the cost", cost.elsewhere.size())));
+    if (!cost.paid_elsewhere.empty())
+        cost.warnings.push_back({"paid-in-other-currency",
+                                 "not all that the shed holds of " + listed(cost.paid_elsewhere) + " was paid for in " +
+                                     std::string(cost.currency->code) + ", so it counts at the price of now"});
     if (on) warn_of_stale_prices(cost, priced, *on);
     if (!cost.proven)
         cost.warnings.push_back(
@@ -146,8 +174,10 @@ StrategyCost cost_strategy(const Shelf& shelf, const Strategy& strategy, const S
     StrategyCost cost;
     cost.unrolled = unroll_strategy(shelf, strategy, request.what_if);
     set_prices(cost.unrolled, request.what_if);
-    const std::vector<PricedIngredient> priced = priced_needs(cost.unrolled, stock, request.on);
-    cost.currency = currency_of(priced);
+    cost.priced_in = currencies_of(cost.unrolled, stock, request.on);
+    cost.currency = currency_of(cost.priced_in, request);
+    cost.asked_in = request.currency ? request.currency : cost.currency;
+    const std::vector<PricedIngredient> priced = priced_needs(cost.unrolled, stock, request.on, cost.asked_in);
     cost.warnings = cost.unrolled.warnings;
     ExactLines exact;
     for (std::size_t i = 0; i < priced.size(); ++i) add_line(cost, priced[i], cost.unrolled.totals[i], exact);

@@ -18,9 +18,9 @@ double in_milligrams_exactly(Mass mass) {
 
 }  // namespace
 
-std::vector<PackOnOffer> packs_on_offer(const Ingredient& ingredient) {
+std::vector<PackOnOffer> packs_on_offer(const Ingredient& ingredient, const Currency* in) {
     std::vector<PackOnOffer> packs;
-    for (const Pack& pack : offered_packs(ingredient)) {
+    for (const Pack& pack : offered_packs(ingredient, in)) {
         const Mass mass = mass_in(pack, ingredient);
         const auto milligrams = static_cast<std::int64_t>(in_milligrams_exactly(mass) + milligram_slack);
         packs.push_back({std::max<std::int64_t>(1, milligrams), pack.price->minor(), -1, ingredient.name, pack, mass});

@@ -27,8 +27,8 @@ struct PackBought : PackOnOffer {
     [[nodiscard]] Mass mass_of_all() const { return static_cast<double>(count) * mass; }
 };
 
-/// What an ingredient is sold in.
-std::vector<PackOnOffer> packs_on_offer(const Ingredient& ingredient);
+/// What an ingredient is sold in, at prices in that currency; in any, where it is null.
+std::vector<PackOnOffer> packs_on_offer(const Ingredient& ingredient, const Currency* in = nullptr);
 
 /// So many of each pack, in their order; those of which there are none are left out.
 std::vector<PackBought> packs_bought(const std::vector<PackOnOffer>& packs, const std::vector<std::int64_t>& counts,

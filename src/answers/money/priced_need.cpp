@@ -7,21 +7,25 @@
 
 namespace baitwright {
 
-PricedIngredient::PricedIngredient(const Ingredient& ingredient, std::vector<StockLot> lots)
-    : lots_(std::move(lots)), sums_(packs_on_offer(ingredient)) {
-    for (const PackOnOffer& offer : offers()) priced_in_.push_back({ingredient.name, &offer.pack.price->currency()});
-    for (const StockLot& lot : lots_)
-        if (lot.paid) priced_in_.push_back({ingredient.name, &lot.paid->currency()});
-    if (const Pack* pack = pricing_pack(ingredient)) {
+PricedIngredient::PricedIngredient(const Ingredient& ingredient, std::vector<StockLot> lots, const Currency* in)
+    : sums_(packs_on_offer(ingredient, in)), elsewhere_(priced_elsewhere(ingredient, in)) {
+    if (const Pack* pack = pricing_pack(ingredient, in)) {
         pricing_ = *pack;
-        rate_ = *exact_cost_minor(ingredient, 1.0 * kilogram);
+        rate_ = *exact_cost_minor(ingredient, 1.0 * kilogram, in);
+    }
+    for (StockLot& lot : lots) {
+        // Nothing is nothing in any currency.
+        const bool other = lot.paid && lot.paid->minor() != 0 && in && !(lot.paid->currency() == *in);
+        if (other && !pricing_ && !elsewhere_) elsewhere_ = {ingredient.name, *lot.paid};
+        if (other) lot.paid.reset();
+        lots_.push_back({std::move(lot), other});
     }
 }
 
 NeedCost PricedIngredient::cost_of(Mass need) const {
     NeedCost cost;
     std::int64_t to_buy = whole_milligrams(need);
-    for (const StockLot& lot : lots_) {
+    for (const PricedLot& lot : lots_) {
         const Mass taken = std::min(lot.mass, need - cost.from_stock);
         if (!(taken > Mass{})) continue;
         to_buy -= whole_milligrams(lot.mass);
@@ -29,6 +33,7 @@ NeedCost PricedIngredient::cost_of(Mass need) const {
         cost.used_of_stock +=
             lot.paid ? static_cast<double>(lot.paid->minor()) * (taken / lot.mass) : rate_ * taken.si();
         cost.priced = cost.priced && (lot.paid || pricing_);
+        cost.paid_elsewhere = cost.paid_elsewhere || lot.paid_elsewhere;
     }
     cost.from_stock = std::min(cost.from_stock, need);
     cost.packs = sums_.cheapest(to_buy);

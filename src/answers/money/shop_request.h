@@ -23,6 +23,7 @@ struct ShopRequest {
         Money charge;
     };
     Date today;
+    const Currency* usual_currency = nullptr;  ///< answer in it where any pack is priced in it
     std::vector<std::string> at;  ///< the shops gone to; empty: all. Packs without a shop are sold anywhere.
     std::vector<Delivery> deliveries;
     enum class Trips { as_cheap_as_can_be, one_shop };

@@ -63,14 +63,24 @@ public:
     }
 
 private:
-    void take_currency(const std::vector<ShoppedIngredient>& all) {
+    /// Packs at prices in another currency are as good as none.
+    void take_currency(std::vector<ShoppedIngredient>& all) {
         std::vector<PricedIn> priced;
-        for (const ShoppedIngredient& shopped : all)
-            for (const PackOnOffer& offer : shopped.packs)
-                priced.push_back({offer.name, &offer.pack.price->currency()});
-        for (const ShopRequest::Delivery& delivery : request_.deliveries)
-            priced.push_back({"delivery of " + delivery.shop, &delivery.charge.currency()});
-        answer_.currency = one_currency(priced);
+        for (const ShoppedIngredient& shopped : all) add_currencies(priced, shopped.ingredient);
+        answer_.currency = answer_currency(priced, request_.usual_currency);
+        for (const ShopRequest::Delivery& delivery : request_.deliveries) check_charge(delivery);
+        for (ShoppedIngredient& shopped : all) shopped.packs = packs_on_offer(shopped.ingredient, answer_.currency);
+    }
+
+    void check_charge(const ShopRequest::Delivery& delivery) {
+        const Currency& its = delivery.charge.currency();
+        if (!answer_.currency) answer_.currency = &its;
+        if (its == *answer_.currency) return;
+        const std::string code(answer_.currency->code);
+        throw InputError("mixed-currencies",
+                         "the delivery of " + delivery.shop + " is in " + std::string(its.code) +
+                             " and the packs are in " + code + ", and the two do not add up",
+                         "say in " + code + " what it charges");
     }
 
     [[nodiscard]] bool sold_where_one_goes(const PackOnOffer& offer) const {
@@ -83,13 +93,21 @@ private:
         return found == shops_.end() ? -1 : static_cast<int>(found - shops_.begin());
     }
 
+    NotOnSale::Why why_missing(const ShoppedIngredient& shopped) {
+        if (!shopped.packs.empty()) return NotOnSale::Why::not_sold_there;
+        auto elsewhere = priced_elsewhere(shopped.ingredient, answer_.currency);
+        if (!elsewhere) return NotOnSale::Why::no_price;
+        elsewhere_.push_back(*std::move(elsewhere));
+        return NotOnSale::Why::other_currency;
+    }
+
     /// What nobody sells is asked for only as far as the shed reaches.
     void put_aside_or_ask(ShoppedIngredient shopped) {
         PackNeed need = pack_need(shopped, answer_.sessions, stock_);
         std::erase_if(need.packs, [&](const PackOnOffer& offer) { return !sold_where_one_goes(offer); });
         for (PackOnOffer& offer : need.packs) offer.shop = place_of(offer.pack.shop);
         if (const PackCalendar calendar(need); need.packs.empty() && !calendar.stock_reaches()) {
-            const auto why = shopped.packs.empty() ? NotOnSale::Why::no_price : NotOnSale::Why::not_sold_there;
+            const auto why = why_missing(shopped);
             const Mass from_stock = mass_of_milligrams(calendar.without_buying().from_stock);
             answer_.missing.push_back({shopped.ingredient.name, shopped.mass(), why, from_stock,
                                        shopped.mass() - from_stock, calendar.stock().session});
@@ -186,9 +204,14 @@ private:
 
     void warn_of_missing() {
         std::vector<std::string> unpriced, elsewhere;
-        for (const NotOnSale& missing : answer_.missing)
-            (missing.why == NotOnSale::Why::no_price ? unpriced : elsewhere).push_back(missing.name);
+        for (const NotOnSale& missing : answer_.missing) {
+            if (missing.why == NotOnSale::Why::no_price) unpriced.push_back(missing.name);
+            if (missing.why == NotOnSale::Why::not_sold_there) elsewhere.push_back(missing.name);
+        }
         if (auto warning = no_price_warning(unpriced, "the sum")) answer_.warnings.push_back(*std::move(warning));
+        if (!elsewhere_.empty())
+            answer_.warnings.push_back(
+                other_currency_warning(elsewhere_, *answer_.currency, leaves_out("the sum", elsewhere_.size())));
         if (!elsewhere.empty())
             answer_.warnings.push_back({"not-sold-there",
                                         "the shops that you go to do not sell " + listed(elsewhere) +
@@ -217,6 +240,7 @@ private:
     std::vector<std::string> shops_;
     std::vector<ShoppedIngredient> ingredients_;  // those that can be had
     PackQuestion question_;
+    std::vector<PricedElsewhere> elsewhere_;  // of what is missing
 };
 
 }  // namespace

@@ -29,7 +29,7 @@ struct ShopSum {
 
 /// What is to be got, and nobody is known to sell: it stands on the list with its amount, and the sum is without it.
 struct NotOnSale {
-    enum class Why { no_price, not_sold_there };
+    enum class Why { no_price, other_currency, not_sold_there };
     std::string name;
     Mass need;  ///< of all sessions
     Why why;
@@ -60,7 +60,8 @@ struct ShopAnswer {
 
 /// Needs are rounded to whole milligrams over the sessions together; an ingredient keeps from the day it is bought for
 /// as long as it keeps dry, or cold, or frozen, whichever is known first. Throws InputError for more than
-/// `most_delivering_shops` that deliver, "mixed-currencies", and NotFound for a shop that sells nothing of what is
+/// `most_delivering_shops` that deliver, "mixed-currencies" for one that asks for it in another currency than that of
+/// the answer (`answer_currency`), and NotFound for a shop that sells nothing of what is
 /// known of them; Error (answer_is_no) where no one shop sells it all, or no packs keep the most that may be left over.
 ShopAnswer shop_sessions(std::vector<SessionNeed> sessions, const StockOnHand& stock, const ShopRequest& request);
 

@@ -10,6 +10,7 @@
 #include "bait/mix_state.h"
 #include "quantities/date.h"
 #include "quantities/mass_or_volume.h"
+#include "quantities/money.h"
 #include "quantities/quantity.h"
 #include "quantities/temperature.h"
 
@@ -71,7 +72,8 @@ struct MixRequest {
     Temperature water_temperature = Temperature::from_celsius(15);
     Volume already_added;  ///< water that is in the tub already
     std::uint64_t seed = usual_seed;
-    std::optional<Date> today;  ///< tells old prices; where it is not known, none is called old
+    const Currency* usual_currency = nullptr;  ///< priced in it where anything of it is
+    std::optional<Date> today;                 ///< tells old prices; where it is not known, none is called old
 };
 
 }  // namespace baitwright
