@@ -14,10 +14,13 @@ namespace {
 constexpr long ounces_a_pound = 16, fluid_ounces_a_pint = 20, inches_a_foot = 12;
 constexpr Volume least_in_pints = 0.5 * imperial_pint;
 
-/// Two digits, without the nought of "5.0".
+/// Two digits, without the noughts of "5.0" and "0.50".
 std::string plain_two_digits(double value) {
     std::string text = significant(value, 2);
-    return text.ends_with(".0") ? text.substr(0, text.size() - 2) : text;
+    if (text.find('.') == std::string::npos) return text;
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.back() == '.') text.pop_back();
+    return text;
 }
 
 /// "2 lb 3 oz", "2 lb", "3 oz" of whole small units.

@@ -29,21 +29,29 @@ std::string told_in(UnitSystem system, const Reply& reply) {
     return reply.told().text();
 }
 
-/// The first amount in an imperial unit, or nothing.
+/// One blank for all that stand together, so that no amount hangs on where a line breaks.
+std::string in_one_line(const std::string& text) {
+    static const std::regex blanks(R"(\s+)");
+    return std::regex_replace(text, blanks, " ");
+}
+
+/// The first amount in an imperial unit, or nothing; "from 300 in all" is none.
 std::string imperial_in(const std::string& text) {
-    static const std::regex amount(R"([0-9]\s+(oz|lb|pt|fl|ft|in|degF|°F)\b|\bounces\b)");
+    static const std::regex amount(R"([0-9] (oz|lb|pt|fl|ft|degF|°F)\b|[0-9] in([.,;:)]|$)|\bounces\b)");
+    const std::string line = in_one_line(text);
     std::smatch found;
-    return std::regex_search(text, found, amount) ? found.str() : std::string();
+    return std::regex_search(line, found, amount) ? found.str() : std::string();
 }
 
 /// The first amount in a metric unit that is to be measured out, or nothing: not in brackets, nor the size of a grain
-/// or ball, nor a pack as its label has it, nor what a rate says.
-std::string metric_in(std::string text) {
-    static const std::regex blank(R"(\s+)"), apart(R"(\([^)]*\)|[0-9]+ x [0-9.]+ k?g|[0-9.]+ g of water per g)");
+/// or ball, nor a pack as its label has it, nor a rate.
+std::string metric_in(const std::string& text) {
+    static const std::regex apart(
+        R"(\([^)]*\)|[0-9]+ x [0-9.]+ k?g|[0-9.]+ g of water per g|[0-9.]+ m?[gl] per k?[gl]\b)");
     static const std::regex amount(R"([0-9] (kg|g|ml|l|cm|m|degC|°C)( |$|[.,;:)])|\bgrams\b)");
-    text = std::regex_replace(std::regex_replace(text, blank, " "), apart, "");
+    const std::string line = std::regex_replace(in_one_line(text), apart, "");
     std::smatch found;
-    return std::regex_search(text, found, amount) ? found.str() : std::string();
+    return std::regex_search(line, found, amount) ? found.str() : std::string();
 }
 
 void check_units_of(const std::string& name, const Reply& reply) {
@@ -89,9 +97,10 @@ TEST_CASE("every shipped mix is told once in the water, its depth in the units o
         request.depth = 8.0 * foot;
         const DropAnswer answer = drop_feed(units_shelf(), units_shelf().recipe(name), request);
         check_units_of(name, drop_reply(answer));
-        CHECK(told_in(UnitSystem::metric, drop_reply(answer)).find("2.44 m of water") != std::string::npos);
+        CHECK(in_one_line(told_in(UnitSystem::metric, drop_reply(answer))).find("2.44 m of water") !=
+              std::string::npos);
         const UnitsShownHere here(ShownUnits{UnitSystem::imperial});
-        CHECK(drop_reply(answer).told().text().find("8 ft of water") != std::string::npos);
+        CHECK(in_one_line(drop_reply(answer).told().text()).find("8 ft of water") != std::string::npos);
         if (!answer.classes.empty()) CHECK(drop_plot(answer, PictureWidth::page).find(">8 ft<") != std::string::npos);
     }
 }

@@ -107,6 +107,9 @@ TEST_CASE("a volume that was asked for in pints is told in pints first") {
     {
         const UnitsShownHere here(ShownUnits{.pints = true});
         CHECK(shown_volume(5.0 * imperial_pint) == "5 pt");
+        CHECK(shown_volume(0.5 * imperial_pint) == "0.5 pt");
+        CHECK(shown_volume(20.0 * imperial_pint) == "20 pt");
+        CHECK(shown_volume(0.4 * imperial_fluid_ounce) == "0.4 fl oz");
         CHECK(other_volume(5.0 * imperial_pint) == "2.8 l");
         CHECK(shown_vessel(250.0 * millilitre) == "250 ml");  // nobody asked for the cup in pints
         CHECK(shown_water(735.0 * gram) == "735 ml");

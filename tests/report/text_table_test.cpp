@@ -30,6 +30,6 @@ TEST_CASE("a paragraph is broken at blanks under its heading") {
     const std::string text = paragraph("Makes     ", std::string(60, 'x') + " " + std::string(30, 'y'));
     CHECK(text == "Makes     " + std::string(60, 'x') + "\n          " + std::string(30, 'y') + "\n");
     CHECK(sentence("mind this") == "Mind this.");
-    CHECK(paragraph(std::string(70, ' '), "of 6 fl oz") ==
-          std::string(70, ' ') + "of\n" + std::string(70, ' ') + "6 fl oz\n");
+    const std::string margin(72, ' ');
+    CHECK(paragraph(margin, "of 6 fl oz") == margin + "of\n" + margin + "6 fl oz\n");
 }
