@@ -45,20 +45,20 @@ const Word blend_word{"BLEND", "the blend: its name, a TOML file, or - for stand
 }  // namespace
 
 CommandSpec command_blend_list() {
-    return {"blend list",           "the questions of cheapest mixes that are written down", {}, {}, list_blends,
-            "baitwright blend list"};
+    return {"blend list", "the questions of cheapest mixes that are written down", {}, {},
+            list_blends,  "baitwright blend list\nbaitwright blend list --json"};
 }
 
 CommandSpec command_blend_show() {
     return {"blend show", "what a blend may hold, and within which limits",
             {blend_word}, show_flags(),
-            show_blend,   "baitwright blend show \"club sack\""};
+            show_blend,   "baitwright blend show \"club sack\"\nbaitwright blend show \"club sack\" --toml"};
 }
 
 CommandSpec command_blend_check() {
     return {"blend check", "everything that is wrong with a file of a blend",
             {blend_word},  {},
-            check_blend,   "baitwright blend check my-blend.toml"};
+            check_blend,   "baitwright blend check my-blend.toml\nbaitwright blend check \"club sack\""};
 }
 
 CommandSpec command_blend_add() {
@@ -67,7 +67,7 @@ CommandSpec command_blend_add() {
             {{"FILE", "ending in .toml, or - for standard input"}},
             {},
             add_blend,
-            "baitwright blend add my-blend.toml",
+            "baitwright blend add my-blend.toml\nbaitwright blend add - < my-blend.toml",
             Effect::stores};
 }
 

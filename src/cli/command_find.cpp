@@ -20,7 +20,7 @@ CommandSpec command_find() {
             {{"WORD", "part of a name, a colour, a fish; all the words must fit", true}},
             {{"--csv", "", "as CSV for a spreadsheet"}},
             run_find,
-            "baitwright find micro pellet"};
+            "baitwright find micro pellet\nbaitwright find bream"};
 }
 
 }  // namespace baitwright

@@ -36,8 +36,8 @@ const std::vector<JobGroup>& job_groups() {
           {"strategy", "ways of feeding"},
           {"venue", "rules of a water"}}},
         {"The program",
-         {{"usual", "what you always use: cup, pump, kit, currency"},
-          {"help", "help COMMAND; help topics: wetness, feels, sizes, units, files, names"},
+         {{"usual", "what you always use: pump, kit, venue, currency, units"},
+          {"help", "help COMMAND; or wetness, feels, sizes, units, files, names"},
           {"--version", "which version this is"}}},
     };
     return groups;

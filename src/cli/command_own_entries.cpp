@@ -15,22 +15,26 @@ namespace {
 
 /// What is said in the help of the commands of a kind; a `string_view` must live as long as the program.
 struct KindWords {
-    std::string_view word, one, some;
+    std::string_view word;
     std::string_view copy, rename, remove, restore, edit;
     std::string_view copy_example, rename_example, remove_example, restore_example, edit_example;
 };
 
-#define BAITWRIGHT_KIND_WORDS(WORD, KIND, SOME, NAME)                                                    \
-    {                                                                                                    \
-        WORD, KIND, NAME, "one of your own, begun as a copy of " SOME,                                   \
-            "another name for " SOME "; all that uses it follows",                                       \
-            "take " SOME " out of the library; it is kept, and can be had back",                         \
-            "an older version of " SOME ", or one that was removed, as it is now again",                 \
-            "change " SOME " in your editor; it is checked when you leave",                              \
-            "baitwright " KIND " copy \"" NAME "\" --as \"my " NAME "\"",                                \
-            "baitwright " KIND " rename \"my " NAME "\" --as \"other " NAME "\"",                        \
-            "baitwright " KIND " remove \"my " NAME "\"", "baitwright " KIND " restore \"my " NAME "\"", \
-            "baitwright " KIND " edit \"my " NAME "\""                                                   \
+#define BAITWRIGHT_TWO(KIND, VERB, FIRST, SECOND) \
+    "baitwright " KIND " " VERB " " FIRST "\nbaitwright " KIND " " VERB " " SECOND
+#define BAITWRIGHT_KIND_WORDS(WORD, KIND, SOME, NAME)                                                             \
+    {                                                                                                             \
+        WORD, "one of your own, begun as a copy of " SOME, "another name for " SOME "; all that uses it follows", \
+            "take " SOME " out of the library; it is kept, and can be had back",                                  \
+            "an older version of " SOME ", or one that was removed, as it is now again",                          \
+            "change " SOME " in your editor; it is checked when you leave",                                       \
+            BAITWRIGHT_TWO(KIND, "copy", "\"" NAME "\" --as \"best " NAME "\"",                                   \
+                           "\"my " NAME "\" --as \"cold " NAME "\""),                                             \
+            BAITWRIGHT_TWO(KIND, "rename", "\"my " NAME "\" --as \"our " NAME "\"",                               \
+                           "\"" NAME "\" --as \"our " NAME "\""),                                                 \
+            BAITWRIGHT_TWO(KIND, "remove", "\"my " NAME "\"", "\"my " NAME "\" --json"),                          \
+            BAITWRIGHT_TWO(KIND, "restore", "\"old " NAME "\"", "\"old " NAME "\" --version 1"),                  \
+            BAITWRIGHT_TWO(KIND, "edit", "\"my " NAME "\"", "\"" NAME "\"")                                       \
     }
 
 constexpr std::array<KindWords, 5> kind_words{{
@@ -41,6 +45,7 @@ constexpr std::array<KindWords, 5> kind_words{{
     BAITWRIGHT_KIND_WORDS("BLEND", "blend", "a blend", "club sack"),
 }};
 #undef BAITWRIGHT_KIND_WORDS
+#undef BAITWRIGHT_TWO
 
 std::string command_of(EntryKind kind, const char* verb) {
     return command_word(kind) + " " + verb;

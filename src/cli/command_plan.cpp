@@ -37,7 +37,7 @@ CommandSpec command_plan() {
             flags_of_plan(),
             run_plan,
             R"(baitwright plan "open carpet" --start 09:30
-baitwright plan "open carpet" --start 09:30 --now 11:20 --left "1.5 l silt bed")"};
+baitwright plan "open carpet" --start 9am --now 11:20 --left "1 l silt bed")"};
 }
 
 }  // namespace baitwright

@@ -28,7 +28,7 @@ CommandSpec command_price_convert() {
              {"--at", "RATE", "how many of it one unit of the old currency buys: 1.17"},
              {"--from", "CURRENCY", "only prices in this one: GBP"},
              {"--without-prices", "", "take all prices out of use instead; the packs stay"},
-             {"--on", "DATE", "the day of the new prices: 2026-03-01 (default today)"},
+             {"--on", "DATE", "the day of the new prices: 2026-03-01 (default: today)"},
              {"--dry-run", "", "show what it would do, and do nothing"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             run_convert,

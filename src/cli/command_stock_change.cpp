@@ -169,7 +169,7 @@ CommandSpec command_stock_waste() {
             {{"NAME", "the ingredient or mix"}, amount_word},
             {on_flag, only_cold_flag, only_frozen_flag, lots_csv_flag},
             run_waste,
-            R"(baitwright stock waste "white bread, liquidised" 200g
+            R"(baitwright stock waste "fresh liquidised bread" 200g
 baitwright stock waste "silt bed" 300g --cold)",
             Effect::stores};
 }

@@ -113,7 +113,8 @@ CommandSpec command_usual() {
              {"--price-pack", "SIZE", "the pack that a price is of, where you do not say it: 1kg"},
              {"--forget", "WHAT", "no longer usual: pump, vessel, ...; may be repeated", true}},
             run_usual,
-            "baitwright usual --pump 80ml --vessel 1l --venue \"long pit\"",
+            R"(baitwright usual --pump 80ml --vessel 1l --venue "long pit"
+baitwright usual --kit "cup 250" --kit "pot 25" --forget pump)",
             Effect::stores};
 }
 

@@ -69,7 +69,7 @@ CommandSpec command_venue_add() {
             {{"FILE", "ending in .toml, or - for standard input"}},
             {},
             add_venue,
-            "baitwright venue add my-water.toml",
+            "baitwright venue add my-water.toml\nbaitwright venue add - < my-water.toml",
             Effect::stores};
 }
 

@@ -17,8 +17,8 @@ const std::vector<GroupedFlags>& grouped_flags() {
     static const std::vector<GroupedFlags> groups{
         {FlagGroup::how_much,
          {"--wet-volume", "--wet-mass", "--dry-mass", "--cups", "--balls", "--feeders", "--amount", "--grains-of",
-          "--batch", "--bags", "--rate", "--as", "--bait", "--spare", "--people", "--length", "--without",
-          "soak --bites"}},
+          "--batch", "--bags", "--rate", "dose --as", "--bait", "--spare", "--people", "--length", "--without",
+          "soak --bites", "mix --with"}},
         {FlagGroup::how_wet,
          {"--feel", "--wetness", "--state", "--added", "--weighs", "--minutes", "--method", "--uptake", "--soaked",
           "--with", "--strokes", "--pump", "--air", "--vessel", "mix --water-temp", "soak --water-temp",
@@ -34,14 +34,17 @@ const std::vector<GroupedFlags>& grouped_flags() {
          {"--have", "--from-stock", "--empty-shed", "--book", "--cold", "--frozen", "--refrozen", "--best-before",
           "--reused-frozen", "mix --on"}},
         {FlagGroup::money,
-         {"--price", "--is", "--pack", "--shop", "--new-shop", "--at", "--one-shop", "--delivery", "--most-left"}},
+         {"--price", "--is", "--pack", "--shop", "--new-shop", "--currency", "--price-pack", "--without-prices", "--at",
+          "--one-shop", "--delivery", "--most-left"}},
         {FlagGroup::what_you_saw,
          {"--absorption", "--slump", "--moisture", "--holds", "--soak-test", "--soaked-through", "--spread", "--how",
           "--hold", "--breaks-at", "--carpet-seen", "--cup-weighs"}},
-        {FlagGroup::anything_else, {"--kind", "--like", "--set", "--at-most", "--rest-may-move", "--kit", "--venue"}},
+        {FlagGroup::anything_else,
+         {"--kind", "--like", "--set", "--at-most", "--rest-may-move", "--kit", "--venue", "--as", "--version",
+          "--units", "--forget"}},
         {FlagGroup::the_answer,
          {"-o", "--to", "--want", "--compare", "--compare-temps", "--hook", "--plot", "--replace", "--save", "--old",
-          "--all", "--seed", "--csv", "--json", "--store", "--library"}},
+          "--toml", "--dry-run", "--all", "--seed", "--csv", "--json", "--store", "--library"}},
     };
     return groups;
 }

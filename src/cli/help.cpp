@@ -136,7 +136,8 @@ std::vector<std::string> examples(const CommandSpec& command) {
 std::string flag_help(const Flag& flag) {
     std::string text(flag.help);
     if (flag.usual.empty()) return text;
-    const std::string yours = "your usual " + std::string(flag.usual);
+    std::string yours = "your usual " + std::string(flag.usual);
+    if (flag.usual == "water-temp") yours = "your usual water";
     const auto at = text.rfind("(default:");
     if (at == std::string::npos) return text + " (default: " + yours + ")";
     return text.insert(text.find(')', at), "; or " + yours);

@@ -1,6 +1,5 @@
 #include "library/entry_references.h"
 
-#include "library/own_entries.h"
 #include "quantities/in_quotes.h"
 
 namespace baitwright {

@@ -178,10 +178,6 @@ void refuse_new_name(Store& store, EntryKind kind, const std::string& known, con
 
 }  // namespace
 
-std::string command_word(EntryKind kind) {
-    return kind == EntryKind::mix ? "recipe" : std::string(name_of(kind));
-}
-
 std::string known_name(const Store& store, EntryKind kind, const std::string& word) {
     const EntryRegister entries = store.entries();
     if (auto name = entries.find_name(kind, word)) return *std::move(name);

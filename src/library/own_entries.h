@@ -12,9 +12,6 @@
 /// Each change is whole or absent, nothing is lost, and nothing is left that refers to what is not there.
 namespace baitwright {
 
-/// The command word of a kind: "recipe" for a mix, else its name.
-std::string command_word(EntryKind kind);
-
 /// The name as the library writes it. Throws NotFound: with what it is called now where it was renamed, how to have it
 /// back where it was removed, else "did you mean".
 std::string known_name(const Store& store, EntryKind kind, const std::string& word);

@@ -47,7 +47,8 @@ TextTable conversion_table(const PriceConversion& conversion) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::left});
     table.row({"ingredient", "pack", "before", "now", "shop"});
     for (const PriceConverted& each : conversion.converted)
-        table.row({each.name, shown_pack(each.is), money_text(*each.was.price), money_text(*each.is.price), each.is.shop});
+        table.row(
+            {each.name, shown_pack(each.is), money_text(*each.was.price), money_text(*each.is.price), each.is.shop});
     return table;
 }
 

@@ -9,6 +9,7 @@
 #include "quantities/date.h"
 #include "quantities/quantity.h"
 #include "quantities/temperature.h"
+#include "report/significant.h"
 
 /// Amounts as a person reads them, with the digits that the knowledge behind them bears. The only rounding for display.
 /// What says so is told in the units of `report/shown_units.h`: masses in ounces first where these come first, and so
@@ -89,7 +90,5 @@ std::string shown_count(double count);
 std::string shown_count_range(double low, double high);
 /// A plain ratio: "0.55".
 std::string shown_ratio(Ratio ratio);
-/// The value to so many significant digits, without an exponent, thousands with a comma.
-std::string significant(double value, int digits);
 
 }  // namespace baitwright

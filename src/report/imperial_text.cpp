@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "quantities/units.h"
-#include "report/display.h"
+#include "report/significant.h"
 
 namespace baitwright {
 

@@ -88,7 +88,7 @@ TEST_CASE("what a person always uses is the currency, where anything is priced i
     const StrategyCost in_euros = cost_in(shelf, strategy, &eur);
     CHECK(*in_euros.currency == eur);
     CHECK(in_euros.outlay_minor == 390);
-    CHECK(in_euros.unpriced == Names{"cooked hemp", "sweetcorn"});
+    CHECK(in_euros.unpriced == Names{"sweetcorn", "cooked hemp"});
     CHECK(*cost_in(shelf, strategy, &currency_named("CHF")).currency == gbp);
 }
 
@@ -169,7 +169,7 @@ TEST_CASE("strategies are compared in one currency, which all that they take dec
     CHECK(warning_of(in_pounds.costs[0].warnings, "other-currency"));
     CHECK(*in_euros.currency == eur);
     CHECK(in_euros.cheapest_used == 0);
-    CHECK(in_euros.costs[1].unpriced == Names{"cooked hemp", "sweetcorn"});
+    CHECK(in_euros.costs[1].unpriced == Names{"sweetcorn", "cooked hemp"});
 }
 
 TEST_CASE("whatever the currencies, the sum is that of the parts priced in its own, and the rest is named") {

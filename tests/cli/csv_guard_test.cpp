@@ -3,13 +3,17 @@
 #include <map>
 #include <sstream>
 
+#include "cli/command.h"
 #include "cli/program_run.h"
 #include "files/csv.h"
 #include "files/formula_guard.h"
 
 namespace {
 
+using baitwright::all_commands;
+using baitwright::CommandSpec;
 using baitwright::CsvRow;
+using baitwright::Flag;
 using program_run::Folder;
 using program_run::Outcome;
 
@@ -103,6 +107,7 @@ const std::map<std::string, std::string> typed{
     {"price", "price '=HYPERLINK(1)' --pack 1kg --is £2.20 --shop '@shop'"},
     {"price list", "price list"},
     {"price history", "price history '=HYPERLINK(1)'"},
+    {"find", "find meal"},
     {"price convert", "price convert --to EUR --at 1.17"},
     {"ingredient list", "ingredient list"},
     {"ingredient export", "ingredient export"},
@@ -135,18 +140,11 @@ bool runs(const std::string& cell) {
            !is_number(cell);
 }
 
-/// The commands whose help names --csv.
-std::vector<std::string> commands_with_csv(const Folder& here) {
+std::vector<std::string> commands_with_csv() {
     std::vector<std::string> found;
-    std::istringstream help(program_run::run(here.path(), "help").output);
-    for (std::string line; std::getline(help, line);) {
-        if (line.rfind("Each says more", 0) == 0) break;
-        if (line.size() < 23 || line.rfind("  ", 0) != 0 || line[2] == ' ') continue;
-        std::string verb = line.substr(2, 20);
-        verb.erase(verb.find_last_not_of(' ') + 1);
-        if (program_run::run(here.path(), verb + " --help").output.find("--csv") != std::string::npos)
-            found.push_back(verb);
-    }
+    for (const CommandSpec& command : all_commands())
+        for (const Flag& flag : command.flags)
+            if (flag.name == "--csv") found.emplace_back(command.verb);
     return found;
 }
 
@@ -168,7 +166,7 @@ void lay_hostile_library(const Folder& here) {
 TEST_CASE("no table that any command writes holds a cell that a spreadsheet would run") {
     const Folder here;
     lay_hostile_library(here);
-    const std::vector<std::string> commands = commands_with_csv(here);
+    const std::vector<std::string> commands = commands_with_csv();
     CHECK(commands.size() == typed.size());
     int guarded_cells = 0;
     for (const std::string& command : commands) {

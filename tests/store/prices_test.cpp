@@ -68,13 +68,13 @@ TEST_CASE("every shop that a price was told of is known, whatever its case") {
     CHECK_FALSE(store.find_shop("the barge"));
 }
 
-TEST_CASE("a price that is refused leaves the book as it was") {
+TEST_CASE("a price in another currency takes the place of that pack's older one, which is kept") {
     const TemporaryFolder folder;
     Store store = Store::open(folder / "library.db");
     put(store, {pack("1 kg", "£2.10", "2026-02-07"), pack("5 kg", "£7.90", "2026-03-14")});
-    CHECK_THROWS_AS(tell(store, pack("1 kg", "€2.40", "2026-06-01")), InputError);
-    CHECK(texts(store.find_ingredient("brown crumb")->packs) == Texts{"£2.10 2026-02-07 ", "£7.90 2026-03-14 "});
-    CHECK(store.old_prices("brown crumb").empty());
+    tell(store, pack("1 kg", "€2.40", "2026-06-01"));
+    CHECK(texts(store.find_ingredient("brown crumb")->packs) == Texts{"€2.40 2026-06-01 ", "£7.90 2026-03-14 "});
+    CHECK(texts(store.old_prices("brown crumb")) == Texts{"£2.10 2026-02-07 "});
 }
 
 TEST_CASE("packs that are put in place of others keep the prices that go, once each") {
