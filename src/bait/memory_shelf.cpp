@@ -94,4 +94,8 @@ std::vector<std::string> MemoryShelf::strategy_names() const {
     return names_with(strategies_, below_ ? below_->strategy_names() : std::vector<std::string>{});
 }
 
+std::string MemoryShelf::what_became_of(std::string_view kind, std::string_view name) const {
+    return below_ ? below_->what_became_of(kind, name) : std::string();
+}
+
 }  // namespace baitwright

@@ -34,6 +34,8 @@ public:
     [[nodiscard]] std::vector<std::string> recipe_names() const override;
     [[nodiscard]] std::vector<std::string> strategy_names() const override;
 
+    [[nodiscard]] std::string what_became_of(std::string_view kind, std::string_view name) const override;
+
 private:
     const Shelf* below_;
     std::map<std::string, Ingredient> ingredients_, usual_;

@@ -49,11 +49,17 @@ std::optional<std::string> name_meant(const Shelf& shelf, ShelfKindIndex index, 
     const std::vector<std::string> names = (shelf.*kind.names)();
     Fault fault{"unknown-" + kind.command, "no " + kind.one + " is called " + in_quotes(name),
                 "see them all with: baitwright " + kind.command + " list"};
+    if (const std::string became = shelf.what_became_of(kind.one, name); !became.empty())
+        throw NotFound(fault.code, fault.message + " any more", became);
     if (said_name(name, names).several.empty()) refuse_other_kind(shelf, kind, name, fault);
     throw NotFound(fault_of_name(name, names, std::move(fault)));
 }
 
 }  // namespace
+
+std::string Shelf::what_became_of(std::string_view, std::string_view) const {
+    return {};
+}
 
 Ingredient Shelf::ingredient(std::string_view name) const {
     if (auto found = find_ingredient(name)) return *std::move(found);

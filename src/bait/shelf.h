@@ -35,6 +35,10 @@ public:
     [[nodiscard]] virtual std::vector<std::string> recipe_names() const = 0;
     [[nodiscard]] virtual std::vector<std::string> strategy_names() const = 0;
 
+    /// What is called so no more: "it is called 'pit bed' now", or how to have it back; empty where nothing ever was.
+    /// `kind` is "ingredient", "mix" or "strategy".
+    [[nodiscard]] virtual std::string what_became_of(std::string_view kind, std::string_view name) const;
+
     /// What a person means who says that (`quantities/said_name.h`): looked up among all names only where none is it.
     /// Throws NotFound: with the names that may be meant, or are near, or of what other kind it is.
     [[nodiscard]] Ingredient ingredient(std::string_view name) const;

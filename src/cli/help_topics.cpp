@@ -108,7 +108,8 @@ std::string files_topic() {
 
 std::string names_topic() {
     std::string text =
-        "A name of several words stands in quotes. Capitals do not matter.\n\n"
+        "A name of several words stands in quotes. Capitals and plurals do not matter;\n"
+        "\"4mm\" is 4 mm, and the beginning is enough where only one name begins so.\n\n"
         "  \"silt bed\"            a name in the library\n"
         "  my-mix.toml           a file: it ends in .toml, or holds a /\n"
         "  -                     a file on standard input\n"

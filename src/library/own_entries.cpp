@@ -16,10 +16,6 @@ namespace baitwright {
 
 namespace {
 
-std::string to_have_back(EntryKind kind, const std::string& name) {
-    return "to have it back: baitwright " + command_word(kind) + " restore \"" + name + "\"";
-}
-
 /// "the mix 'silt bed'"
 std::string told(const NamedEntry& entry) {
     return "the " + std::string(name_of(entry.kind)) + " " + in_quotes(entry.name);
@@ -181,11 +177,10 @@ void refuse_new_name(Store& store, EntryKind kind, const std::string& known, con
 std::string known_name(const Store& store, EntryKind kind, const std::string& word) {
     const EntryRegister entries = store.entries();
     if (auto name = entries.find_name(kind, word)) return *std::move(name);
-    if (const auto became = entries.became(kind, word))
-        throw NotFound("unknown-" + command_word(kind),
-                       "no " + std::string(name_of(kind)) + " is called " + in_quotes(word) + " any more",
-                       became->empty() ? "it was removed; " + to_have_back(kind, word)
-                                       : "it is called " + in_quotes(*became) + " now");
+    if (kind == EntryKind::venue || kind == EntryKind::blend)
+        if (const std::string gone = entries.told_of_gone(kind, word); !gone.empty())
+            throw NotFound("unknown-" + command_word(kind),
+                           "no " + std::string(name_of(kind)) + " is called " + in_quotes(word) + " any more", gone);
     if (kind == EntryKind::ingredient) return store.ingredient(word).name;
     if (kind == EntryKind::mix) return store.recipe(word).name;
     if (kind == EntryKind::strategy) return store.strategy(word).name;
@@ -241,7 +236,9 @@ Restored restore_entry(Store& store, EntryKind kind, const std::string& name, st
     const EntryRegister entries = store.entries();
     const auto now = entries.find_name(kind, name);
     if (const auto became = entries.became(kind, name); !now && became && !became->empty())
-        static_cast<void>(known_name(store, kind, name));  // tells what it is called now
+        throw NotFound("unknown-" + command_word(kind),
+                       "no " + std::string(name_of(kind)) + " is called " + in_quotes(name) + " any more",
+                       entries.told_of_gone(kind, name));
     const std::vector<RetiredEntry> kept = store.retired(name_of(kind), now.value_or(name));
     if (kept.empty()) {
         const std::string known = now ? *now : known_name(store, kind, name);

@@ -30,7 +30,8 @@ std::string breaks_line(const DropAnswer& answer) {
                            shown_wait(*answer.raft));
     switch (answer.breaks) {
         case Breaks::surface:
-            return "It breaks at the surface and hangs there as a cloud.";
+            return answer.hanging[0] < 0.01 ? "It parts at the surface and goes down grain by grain."
+                                            : "It breaks at the surface and hangs there as a cloud.";
         case Breaks::bottom: {
             std::string text = answer.breaks_at > Time{}
                                    ? fmt::format("It lands whole on the bottom after about {} (likely {} to {})",

@@ -1,5 +1,6 @@
 #include "store/entry_register.h"
 
+#include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 #include "store/entries.h"
 #include "store/query.h"
@@ -162,6 +163,14 @@ std::optional<std::string> EntryRegister::became(EntryKind kind, std::string_vie
         Query row(*connection_, select_became, name_of(kind), folded_name(name));
         return row.next() ? std::optional(row.text(0)) : std::nullopt;
     });
+}
+
+std::string EntryRegister::told_of_gone(EntryKind kind, std::string_view name) const {
+    const auto now = became(kind, name);
+    if (!now) return {};
+    if (!now->empty()) return "it is called " + in_quotes(*now) + " now";
+    return "it was removed; to have it back: baitwright " + command_word(kind) + " restore \"" + std::string(name) +
+           "\"";
 }
 
 std::vector<std::string> EntryRegister::former_names(EntryKind kind, std::string_view name) const {

@@ -26,6 +26,8 @@ public:
     /// What the entry that was once called so is called now; empty where it was removed; nothing where the name was
     /// never given up.
     [[nodiscard]] std::optional<std::string> became(EntryKind kind, std::string_view name) const;
+    /// The same, told: "it is called 'pit bed' now"; empty where the name was never given up.
+    [[nodiscard]] std::string told_of_gone(EntryKind kind, std::string_view name) const;
     /// The names that the entry which is now called so has had.
     [[nodiscard]] std::vector<std::string> former_names(EntryKind kind, std::string_view name) const;
     /// The mixes and strategies that refer to it. What an ingredient and a mix are both called is the ingredient.

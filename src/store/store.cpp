@@ -1,5 +1,7 @@
 #include "store/store.h"
 
+#include <algorithm>
+
 #include "bait/feel.h"
 #include "bait/ingredient.h"
 #include "bait/pack.h"
@@ -168,6 +170,13 @@ std::vector<std::string> Store::shops() const {
 
 std::optional<std::string> Store::find_shop(std::string_view name) const {
     return reading(*connection_, [&](StoreConnection& connection) { return read_shop(connection, name); });
+}
+
+std::string Store::what_became_of(std::string_view kind, std::string_view name) const {
+    const auto known = std::find(entry_kind_names.begin(), entry_kind_names.end(), kind);
+    return known == entry_kind_names.end()
+               ? std::string()
+               : entries().told_of_gone(static_cast<EntryKind>(known - entry_kind_names.begin()), name);
 }
 
 Usual Store::usual() const {

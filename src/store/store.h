@@ -40,6 +40,7 @@ public:
     [[nodiscard]] std::vector<std::string> ingredient_names() const override;
     [[nodiscard]] std::vector<std::string> recipe_names() const override;
     [[nodiscard]] std::vector<std::string> strategy_names() const override;
+    [[nodiscard]] std::string what_became_of(std::string_view kind, std::string_view name) const override;
 
     /// The same, but for what is to replace them: a stored number outside its range is let through, where `find_...`
     /// throws StorageError of class bad_data, "stored-out-of-range".
