@@ -32,7 +32,7 @@ CommandSpec command_price_convert() {
              {"--dry-run", "", "show what it would do, and do nothing"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             run_convert,
-            "baitwright price convert --to EUR --at 1.17",
+            "baitwright price convert --to EUR --at 1.17\nbaitwright price convert --without-prices --dry-run",
             Effect::stores};
 }
 

@@ -128,7 +128,7 @@ std::vector<CommandSpec> made_commands() {
     std::vector<CommandSpec> commands{
         command_mix(),  command_water(),   command_soak(),  command_dose(),   command_drop(), command_dry(),
         command_cost(), command_compare(), command_plan(),  command_advise(), command_card(), command_page(),
-        command_shop(), command_swap(),    command_blend(), command_find(),   command_find(), command_usual()};
+        command_shop(), command_swap(),    command_blend(), command_find(),   command_usual()};
     const auto add = [&](std::initializer_list<CommandSpec> more) { commands.insert(commands.end(), more); };
     const auto add_own = [&](EntryKind kind) {
         for (CommandSpec& own : commands_of_own_entries(kind)) commands.push_back(std::move(own));

@@ -9,7 +9,8 @@ namespace baitwright {
 Area read_tub(const std::string& text) {
     const auto cross = text.find('x');
     if (cross == std::string::npos) {
-        const Length across = in_range(parse<Length>(text));
+        const auto word = text.find(" across");
+        const Length across = in_range(parse<Length>(text.substr(0, word)));
         return std::numbers::pi / 4 * across * across;
     }
     const std::string second_side = text.substr(cross + 1);
