@@ -83,6 +83,7 @@ Q size_of(std::string_view text, const Sizes& sizes, std::string_view kind, std:
 template <class Sizes>
 std::vector<std::pair<std::string, std::string>> named_with(const Sizes& sizes, std::string_view unit, double in_si) {
     std::vector<std::pair<std::string, std::string>> list;
+    list.reserve(sizes.size());
     for (const auto& named : sizes)
         list.emplace_back(named.name, fmt::format("{:.0f} {}", named.size.si() / in_si, unit));
     return list;

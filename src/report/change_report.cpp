@@ -57,7 +57,7 @@ Json old_versions_json(const std::string& command, const std::string& name, cons
     return json;
 }
 
-Reply renamed_reply(const std::string& command, NamedAnew entry) {
+Reply renamed_reply(const std::string& command, const NamedAnew& entry) {
     const auto tell = [entry] {
         Told told;
         constexpr std::size_t most_named = 5;
@@ -98,7 +98,7 @@ Reply removed_reply(const std::string& command, const std::string& kind, const s
     return {0, tell, record};
 }
 
-Reply restored_reply(const std::string& command, PutBack entry) {
+Reply restored_reply(const std::string& command, const PutBack& entry) {
     const auto tell = [entry] {
         Told told;
         const std::string which =

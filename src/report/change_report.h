@@ -29,7 +29,7 @@ struct NamedAnew {
     std::string kind, from, to;
     std::vector<std::string> followed;
 };
-Reply renamed_reply(const std::string& command, NamedAnew entry);
+Reply renamed_reply(const std::string& command, const NamedAnew& entry);
 
 /// An entry that was taken out; `restore` is the command that brings it back.
 Reply removed_reply(const std::string& command, const std::string& kind, const std::string& name,
@@ -41,6 +41,6 @@ struct PutBack {
     std::size_t version, of;
     std::string change;
 };
-Reply restored_reply(const std::string& command, PutBack entry);
+Reply restored_reply(const std::string& command, const PutBack& entry);
 
 }  // namespace baitwright

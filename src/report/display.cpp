@@ -78,7 +78,7 @@ std::string shown_dose(Mass mass) {
 
 std::string shown_dose(Volume volume) {
     const Volume measured = kitchen_additive(volume);
-    const std::string millilitres = fmt::format("{:g} ml", measured.in(millilitre));
+    std::string millilitres = fmt::format("{:g} ml", measured.in(millilitre));
     if (!is_imperial()) return millilitres;
     if (measured > Volume{} && measured < drop_of_liquid)
         return significant(measured.in(imperial_fluid_ounce), 2) + " fl oz (" + millilitres + ")";

@@ -19,6 +19,7 @@ std::string with_blank(const std::string& value) {
 
 std::string shown_values(const std::vector<std::string>& values) {
     std::vector<std::string> shown;
+    shown.reserve(values.size());
     for (const std::string& value : values) shown.push_back(with_blank(value));
     return joined(shown, ", ");
 }

@@ -44,13 +44,18 @@ class Grammar:
 
     def __init__(self, help_of):
         self.commands = {}
-        self._take_group(help_of, "")
+        for line in help_of([]).splitlines():
+            first = re.match(r"  ([a-z]+)  ", line)
+            if first and first[1] != "help":
+                self._take(help_of, first[1])
+        assert len(self.commands) > 60, "the commands are not read out of the help"
 
-    def _take_group(self, help_of, group):
-        for line in help_of(group.split()).splitlines():
-            verb = re.match(r"  ([a-z]+(?: [a-z]+)?)(?:  |$)", line)
-            if verb and verb[1] not in self.commands:
-                self.commands[verb[1]] = self._command(help_of(verb[1].split() + ["--help"]))
+    def _take(self, help_of, first):
+        text = help_of(["help", first])
+        if "needs a subcommand" not in text.splitlines()[0]:
+            self.commands[first] = self._command(text)
+        for verb in re.findall(rf"^  ({first} [a-z]+)  ", text, re.M):
+            self.commands[verb] = self._command(help_of(verb.split() + ["--help"]))
 
     @staticmethod
     def _command(text):

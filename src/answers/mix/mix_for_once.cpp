@@ -80,11 +80,11 @@ ResolvedMix together(const ResolvedMix& plain, Mass rest, const std::vector<Othe
     add_mix(whole, plain, rest / dry);
     std::vector<std::string> names;
     for (const OtherPart& other : others) {
-        if (const ResolvedMix* mix = std::get_if<ResolvedMix>(&other.what)) {
+        if (const auto* mix = std::get_if<ResolvedMix>(&other.what)) {
             add_mix(whole, *mix, other.mass / dry);
             names.push_back(mix->name);
         } else {
-            const Ingredient& liquid = std::get<Ingredient>(other.what);
+            const auto& liquid = std::get<Ingredient>(other.what);
             whole.liquids.push_back({liquid, other.mass / dry});
             names.push_back(liquid.name);
         }

@@ -18,7 +18,7 @@ PricedIngredient::PricedIngredient(const Ingredient& ingredient, std::vector<Sto
         const bool other = lot.paid && lot.paid->minor() != 0 && in && !(lot.paid->currency() == *in);
         if (other && !pricing_ && !elsewhere_) elsewhere_ = {ingredient.name, *lot.paid};
         if (other) lot.paid.reset();
-        lots_.push_back({std::move(lot), other});
+        lots_.push_back({lot, other});
     }
 }
 

@@ -40,8 +40,8 @@ std::string shop_called(const std::string& said, const std::vector<std::string>&
 /// Builds the list out of what the programme over packs found.
 class Shopper {
 public:
-    Shopper(std::vector<SessionNeed> sessions, const StockOnHand& stock, const ShopRequest& request)
-        : stock_(stock), request_(request) {
+    Shopper(std::vector<SessionNeed> sessions, const StockOnHand& stock, ShopRequest request)
+        : stock_(stock), request_(std::move(request)) {
         answer_.sessions = std::move(sessions);
         std::stable_sort(answer_.sessions.begin(), answer_.sessions.end(),
                          [](const SessionNeed& a, const SessionNeed& b) { return a.on < b.on; });

@@ -85,6 +85,7 @@ FindAnswer find_entries(const std::vector<std::string>& said, const std::vector<
     for (RankedEntry& entry : all) answer.found.push_back(std::move(entry.entry));
     if (!answer.found.empty()) return answer;
     std::vector<std::string> names;
+    names.reserve(entries.size());
     for (const SearchedEntry& entry : entries) names.push_back(entry.name);
     answer.near = names_near(joined(said, " "), names, most_near);
     return answer;

@@ -19,6 +19,7 @@ WantedFeel wanted_feel(const std::vector<Feel>& feels, const Feel& own, const st
     }
     if (!feel) return {own.name, own.aim};
     std::vector<std::string> names;
+    names.reserve(feels.size());
     for (const Feel& one : feels) names.push_back(one.name);
     const SaidName said = said_name(*feel, names);
     if (!said.name)

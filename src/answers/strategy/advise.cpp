@@ -97,7 +97,7 @@ std::string known_fish(const Shelf& shelf, const std::vector<AdviceRule>& rules,
         if (is_same_fish(fish, other)) return other;
     for (const std::string_view ending : {"", "s", "es"})
         if (fish.size() > ending.size() + 2 && fish.ends_with(ending)) {
-            const std::string one = fish.substr(0, fish.size() - ending.size());
+            std::string one = fish.substr(0, fish.size() - ending.size());
             if (a_purpose_names(shelf, one)) return one;
         }
     refuse_fish(typed, known);
