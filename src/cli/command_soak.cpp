@@ -41,7 +41,6 @@ CommandResult run_soak(const Arguments& arguments, const Surroundings& around) {
     CommandResult result = given(arguments, arguments.has("--compare-temps") ? soak_comparison_reply(std::move(answers))
                                                                              : soak_reply(std::move(answers.front())));
     if (!pumped) result.unheeded = {"--pump", "--vessel"};
-    if (!soaked) result.unheeded.emplace_back("--water-temp");
     return result;
 }
 

@@ -1,8 +1,11 @@
 #include "library/own_entries.h"
 
+#include <SQLiteCpp/Database.h>
+
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <filesystem>
+#include <fstream>
 #include <map>
 #include <random>
 
@@ -14,6 +17,7 @@
 #include "library/change_shed.h"
 #include "library/edited_ingredient.h"
 #include "library/named.h"
+#include "library/shipped_files.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 
@@ -280,6 +284,27 @@ TEST_CASE("what was renamed or removed does not come back from a newer program")
     CHECK_FALSE(again.find_recipe("silt bed"));
     CHECK(again.find_recipe("my bed"));
     CHECK_FALSE(again.entries().find_written(EntryKind::venue, "mill pool"));
+}
+
+TEST_CASE("a store of the version before gets the shipped venues and blends, and keeps what the person made") {
+    const OwnStore own;
+    const std::filesystem::path old = own.path().parent_path() / "old.db";
+    {
+        std::ifstream dump(BAITWRIGHT_SOURCE_DIR "/tests/store/schema_v3.sql");
+        SQLite::Database database(old.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        database.exec(std::string(std::istreambuf_iterator<char>(dump), {}));
+        database.exec(
+            "INSERT INTO ingredient (name, folded, kind, colour, solute, note, owner)"
+            " VALUES ('Brown Crumb', 'brown crumb', 'base', 'mine', '', '', 'person');"
+            "INSERT INTO meta VALUES ('shipped_digest', '" +
+            std::string(shipped_files_digest()) + "')");
+    }
+    const Store store = open_store(old);
+    CHECK(store.entries().find_written(EntryKind::venue, "long pit"));
+    CHECK(store.entries().find_written(EntryKind::blend, "club sack"));
+    CHECK(store.ingredient_to_mend("brown crumb")->colour == "mine");
+    CHECK(store.usual().empty());
+    CHECK(std::filesystem::exists(old.string() + ".before-v4"));
 }
 
 TEST_CASE("what is in use is not removed, and what uses it is named") {
