@@ -4,6 +4,8 @@
 
 #include "cli/help.h"
 #include "cli/words_of_value.h"
+#include "quantities/number_text.h"
+#include "quantities/quantity_text.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -127,8 +129,22 @@ private:
         std::vector<std::string> words = app_.remaining();
         for (const std::string& word : words)
             if (word.size() > 1 && word.front() == '-') refuse_unknown(command_, word);
+        join_amount(words);
         check_count(words);
         return {std::move(words), std::move(flags)};
+    }
+
+    /// "1.5 kg" and "2 packs" without quotes, where an amount is the last word of the command.
+    void join_amount(std::vector<std::string>& words) const {
+        const std::size_t most = command_.words.size();
+        if (most == 0 || command_.words.back().name != "AMOUNT" || words.size() <= most) return;
+        std::string amount;
+        for (std::size_t i = most - 1; i < words.size(); ++i) amount += (amount.empty() ? "" : " ") + words[i];
+        std::string_view unit = amount;
+        const bool packs = take_number(unit) && (trimmed(unit) == "pack" || trimmed(unit) == "packs");
+        if (!packs && !measured_in(amount)) return;
+        words.resize(most - 1);
+        words.push_back(std::move(amount));
     }
 
     void check_count(const std::vector<std::string>& words) const {
