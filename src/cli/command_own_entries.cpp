@@ -60,7 +60,7 @@ std::string name_given(const Arguments& arguments, EntryKind kind, const char* v
     if (!as)
         throw UsageError("no-name", "what is the new name?",
                          "say it as in: baitwright " + command_of(kind, verb) + " \"" + asked_name(arguments) +
-                             "\" --as \"my own\"");
+                             R"(" --as "my own")");
     return *as;
 }
 

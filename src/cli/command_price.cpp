@@ -33,7 +33,7 @@ void refuse_any_pack(const Ingredient& ingredient) {
         if (const std::string size = shown_pack(pack); std::find(sizes.begin(), sizes.end(), size) == sizes.end())
             sizes.push_back(size);
     if (sizes.size() < 2) return;
-    for (std::string& size : sizes) size = "--pack \"" + size + "\"";
+    for (std::string& size : sizes) size.insert(0, "--pack \"").append("\"");
     throw UsageError("several-packs",
                      "--pack: " + ingredient.name + " comes in packs of more than one size: which is it?",
                      "say it with " + baitwright::joined(sizes, " or "));

@@ -21,7 +21,7 @@ namespace {
 
 std::string one_of_units(const std::string& text) {
     const std::vector<std::string> systems{"metric", "imperial", "both"};
-    const std::string folded = folded_name(text);
+    std::string folded = folded_name(text);
     if (std::find(systems.begin(), systems.end(), folded) != systems.end()) return folded;
     const std::string hint = did_you_mean(text, systems);
     throw InputError("unknown-word", in_quotes(text) + " is none of the units to show",
@@ -52,6 +52,7 @@ std::string checked_value(const std::string& key, const std::string& text, const
 
 std::vector<std::string> keys() {
     std::vector<std::string> names;
+    names.reserve(usual_keys.size());
     for (const UsualKey& key : usual_keys) names.emplace_back(key.key);
     return names;
 }

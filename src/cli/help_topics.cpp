@@ -59,7 +59,7 @@ std::string feels_topic() {
 std::string size_list(const std::vector<std::pair<std::string, std::string>>& sizes) {
     std::vector<std::string> each;
     each.reserve(sizes.size());
-    for (const auto& [name, size] : sizes) each.push_back(name + " (" + size + ")");
+    for (const auto& [name, size] : sizes) each.push_back(fmt::format("{} ({})", name, size));
     return baitwright::joined(each, ", ");
 }
 
@@ -145,6 +145,7 @@ std::string topics_topic() {
 
 std::vector<std::string> topic_names() {
     std::vector<std::string> names;
+    names.reserve(all_topics.size());
     for (const Topic& topic : all_topics) names.emplace_back(topic.name);
     return names;
 }

@@ -17,6 +17,7 @@ CommandResult old_versions(const Arguments& arguments, const Surroundings& aroun
     const std::string known = removed ? kept.back().name : known_name(store, kind, name);
     if (!removed) kept = store.retired(name_of(kind), known);
     std::vector<OldVersion> versions;
+    versions.reserve(kept.size());
     for (const RetiredEntry& entry : kept) versions.push_back({entry.retired_on, entry.text});
     const std::string command = command_word(kind) + " show";
     return given(arguments, {0, [&] { return old_versions_told(known, versions); },

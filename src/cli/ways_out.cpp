@@ -4,6 +4,8 @@
 #include <array>
 #include <string_view>
 
+#include <fmt/format.h>
+
 #include "cli/command_groups.h"
 #include "cli/help_topics.h"
 #include "quantities/fault.h"
@@ -66,7 +68,7 @@ std::vector<std::string> commands_ending_in(const std::string& word) {
     std::vector<std::string> found;
     for (const std::string& first : first_words())
         for (const std::string& second : second_words(first))
-            if (second == word) found.push_back("baitwright " + first + " " + second);
+            if (second == word) found.push_back(fmt::format("baitwright {} {}", first, second));
     return found;
 }
 
@@ -75,7 +77,7 @@ std::vector<std::string> typeable() {
     std::vector<std::string> verbs;
     for (const std::string& first : first_words()) {
         verbs.push_back(first);
-        for (const std::string& second : second_words(first)) verbs.push_back(first + " " + second);
+        for (const std::string& second : second_words(first)) verbs.push_back(fmt::format("{} {}", first, second));
     }
     return verbs;
 }

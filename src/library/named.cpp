@@ -138,6 +138,7 @@ Recipe mix_of_one(const Ingredient& ingredient) {
 template <class T>
 T called(const std::string& name, const Kind<T>& kind, std::vector<T> all) {
     std::vector<std::string> names;
+    names.reserve(all.size());
     for (const T& one : all) names.push_back(one.name);
     const SaidName said = said_name(name, names);
     for (T& one : all)

@@ -22,7 +22,7 @@ std::string told(const NamedEntry& entry) {
 }
 
 std::string new_name(const std::string& word) {
-    const std::string name(trimmed(word));
+    std::string name(trimmed(word));
     if (const std::string why = refused_as_name(name); !why.empty())
         throw UsageError("bad-name", "the name " + in_quotes(name) + " " + why, "a name is a few plain words");
     return name;
@@ -213,7 +213,7 @@ Renamed rename_entry(Store& store, EntryKind kind, const std::string& from, cons
 }
 
 std::string remove_entry(Store& store, EntryKind kind, const std::string& name, Date today) {
-    const std::string known = known_name(store, kind, name);
+    std::string known = known_name(store, kind, name);
     store.change([&] {
         std::vector<std::string> users;
         for (const NamedEntry& user : users_of(store, kind, known)) users.push_back(told(user));

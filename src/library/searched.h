@@ -35,6 +35,7 @@ template <class Entry>
 std::vector<Entry> those_with(const std::vector<std::string>& words, std::vector<Entry> entries) {
     if (words.empty()) return entries;
     std::vector<SearchedEntry> all;
+    all.reserve(entries.size());
     for (const Entry& entry : entries) all.push_back(searched(entry));
     std::vector<Entry> held;
     for (const std::size_t place : places_found(words, all)) held.push_back(std::move(entries[place]));
