@@ -79,4 +79,8 @@ TEST_CASE("a composition that does not tell enough, or is no food's, gives no sk
     CHECK_FALSE(skeleton_from_composition(made_of(0, 0, 98), 0.0));
     CHECK_FALSE(skeleton_from_composition(made_of(10, 2, 2, -1, 20), 0.1));
     CHECK_FALSE(skeleton_from_composition(made_of(60, 20, 10), 0.3));
+    CHECK_FALSE(skeleton_from_composition(made_of(-10, 2, 2), 0.1));
+    CHECK_FALSE(skeleton_from_composition(made_of(10, -2, 2), 0.1));
+    CHECK_FALSE(skeleton_from_composition(made_of(10, 2, -2), 0.1));
+    CHECK_FALSE(skeleton_from_composition(made_of(10, 2, 2), -0.1));
 }
