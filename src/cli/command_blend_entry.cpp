@@ -6,6 +6,7 @@
 #include "files/library_text.h"
 #include "library/blend_names.h"
 #include "library/named.h"
+#include "library/searched.h"
 #include "report/entry_replies.h"
 
 namespace baitwright {
@@ -13,7 +14,7 @@ namespace baitwright {
 namespace {
 
 CommandResult list_blends(const Arguments& arguments, const Surroundings& around) {
-    return given(arguments, blend_list_reply(all_blends(around.library)));
+    return given(arguments, blend_list_reply(those_with(arguments.words(), all_blends(around.library))));
 }
 
 CommandResult show_blend(const Arguments& arguments, const Surroundings& around) {
@@ -45,8 +46,12 @@ const Word blend_word{"BLEND", "the blend: its name, a TOML file, or - for stand
 }  // namespace
 
 CommandSpec command_blend_list() {
-    return {"blend list", "the questions of cheapest mixes that are written down", {}, {},
-            list_blends,  "baitwright blend list\nbaitwright blend list --json"};
+    return {"blend list",
+            "the questions of cheapest mixes that are written down",
+            {{"WORD", "only those with these words in name or notes", true, false}},
+            {},
+            list_blends,
+            "baitwright blend list\nbaitwright blend list --json"};
 }
 
 CommandSpec command_blend_show() {

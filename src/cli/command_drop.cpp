@@ -19,7 +19,7 @@ CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
     const std::optional<DropComparison> by = drop_comparison(arguments);
     const std::optional<DropWish> wish = drop_wish(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const Named<Recipe> named = named_bait(arguments.words().front(), *shelf);
+    const Named<Recipe> named = named_bait(arguments.words().front(), *shelf, BaitUse::dropped);
     const bool side_by_side = by || wish;
     const std::vector<DropAnswer> answers = with_places(named, [&]() -> std::vector<DropAnswer> {
         if (by) return compare_drops(named.shelf(), named.value, request, *by);

@@ -13,7 +13,7 @@ namespace {
 CommandResult run_dry(const Arguments& arguments, const Surroundings& around) {
     const DryRequest request = dry_request(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const Named<Recipe> named = named_bait(arguments.words().front(), *shelf);
+    const Named<Recipe> named = named_bait(arguments.words().front(), *shelf, BaitUse::wetted);
     const DryAnswer answer = with_places(named, [&] { return dry_out(named.shelf(), named.value, request); });
     return given(arguments, dry_reply(answer));
 }

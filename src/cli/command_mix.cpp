@@ -43,7 +43,7 @@ CommandResult run_mix(const Arguments& arguments, const Surroundings& around) {
     std::optional<Store> store;
     if (asks_shed) store.emplace(store_of(around));
     const std::unique_ptr<Shelf> library = asks_shed ? nullptr : open_library(around.library);
-    const Named<Recipe> named = named_bait(arguments.words().front(), asks_shed ? *store : *library);
+    const Named<Recipe> named = named_bait(arguments.words().front(), asks_shed ? *store : *library, BaitUse::wetted);
     std::vector<Warning> past;
     if (asks_shed) limit_by_shed(arguments, named, *store, request, past);
     MixAnswer answer = with_places(named, [&] { return answer_mix(named.shelf(), named.value, request); });

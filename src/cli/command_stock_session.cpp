@@ -14,7 +14,7 @@ namespace {
 
 CommandResult run_stock_session(const Arguments& arguments, const Surroundings& around) {
     StrategyRequest request;
-    read_flag(arguments, "--length", [&](const std::string& text) { request.length = in_range(parse<Time>(text)); });
+    read_flag(arguments, "--length", [&](const std::string& text) { request.length = in_range(read_hours(text)); });
     read_flag(arguments, "--people",
               [&](const std::string& text) { request.people = static_cast<int>(parse_number(text)); });
     const Date on = day_of(arguments, around);

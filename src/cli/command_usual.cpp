@@ -40,7 +40,11 @@ std::string checked_value(const std::string& key, const std::string& text, const
     if (key == "pump" || key == "vessel") static_cast<void>(in_range(parse<Volume>(text)));
     if (key == "tub") static_cast<void>(read_tub(text));
     if (key == "kit") static_cast<void>(parse_kit(text));
-    if (key == "water-temp") check_water_temperature(parse<Temperature>(text));
+    if (key == "water-temp") {
+        const Temperature warmth = read_temperature(arguments, text);
+        check_water_temperature(warmth);
+        return is_bare_number(text) ? exact_text(warmth) : text;
+    }
     if (key == "people") return std::to_string(read_count(text, "for example --people 2"));
     if (key == "price-pack") static_cast<void>(read_amount(text));
     if (key == "venue") return known_name(store, EntryKind::venue, text);

@@ -13,7 +13,7 @@ namespace {
 CommandResult run_water(const Arguments& arguments, const Surroundings& around) {
     const TubRequest request = tub_request(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const Named<Recipe> named = named_bait(arguments.words().front(), *shelf);
+    const Named<Recipe> named = named_bait(arguments.words().front(), *shelf, BaitUse::wetted);
     const TubAnswer answer = with_places(named, [&] { return right_a_mix(named.shelf(), named.value, request); });
     return given(arguments, tub_reply(answer));
 }

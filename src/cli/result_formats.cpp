@@ -1,16 +1,18 @@
 #include "cli/result_formats.h"
 
+#include <array>
+
 #include "files/csv.h"
 
 namespace baitwright {
 
 std::vector<NamedChange> names_of(const std::vector<EntryChange>& changes) {
+    constexpr std::array<const char*, 4> words{"added", "replaced", "unchanged",
+                                               "renamed"};  // in the order of the kinds
     std::vector<NamedChange> names;
-    for (const EntryChange& change : changes) {
-        const bool added = change.kind == EntryChange::Kind::added,
-                   replaced = change.kind == EntryChange::Kind::replaced;
-        names.push_back({change.name, added ? "added" : replaced ? "replaced" : "unchanged", change.of});
-    }
+    names.reserve(changes.size());
+    for (const EntryChange& change : changes)
+        names.push_back({change.name, words.at(static_cast<std::size_t>(change.kind)), change.of});
     return names;
 }
 

@@ -19,7 +19,7 @@ std::string editor() {
     for (const char* name : {"VISUAL", "EDITOR"})
         if (const char* value = std::getenv(name); value && *value != 0) return value;
     throw UsageError("no-editor", "no editor is named: neither VISUAL nor EDITOR is set",
-                     "name one before the command, as in: EDITOR=nano baitwright recipe edit \"silt bed\"");
+                     "name one before the command, as in: EDITOR=nano baitwright ...");
 }
 
 [[noreturn]] void refuse_editor(const std::string& command, const std::string& why, const std::filesystem::path& file) {

@@ -19,7 +19,7 @@ void tell_usual(CommandResult& result, const Arguments& arguments) {
     Usual used;
     for (const auto& [flag, key] : arguments.given_usual())
         if (std::find(result.unheeded.begin(), result.unheeded.end(), flag) == result.unheeded.end())
-            used[key] = arguments.values(flag);
+            used[key] = arguments.all_usual().at(key);
     if (used.empty() || result.output.empty()) return;
     if (arguments.has("--json")) {
         auto json = parsed_json(result.output);

@@ -12,8 +12,9 @@
 
 namespace baitwright {
 
-/// An ingredient, recipe, strategy, venue, blend or feel as TOML that `read_library_file` reads back to the same record. Derived
-/// properties are left out, for they are derived again. Blocks of several ([[ingredient]], [[mix]], [[strategy]],
+/// An ingredient, recipe, strategy, venue, blend or feel as TOML that `read_library_file` reads back to the same
+/// record. Derived properties are left out, for they are derived again. Blocks of several ([[ingredient]], [[mix]],
+/// [[strategy]],
 /// [[venue]], [[blend]], [[feel]]) may be joined into one file.
 std::string toml_text(const std::vector<Ingredient>& ingredients);
 std::string toml_text(const Recipe& recipe);

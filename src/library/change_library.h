@@ -17,6 +17,7 @@ struct EntryChange {
         added,
         replaced,   ///< an entry of that name was there; it is kept as an old version
         unchanged,  ///< it says the same as the one that was there
+        renamed,    ///< the same under another name
     };
     std::string name;
     Kind kind = Kind::added;

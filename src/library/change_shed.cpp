@@ -10,6 +10,7 @@
 #include "quantities/in_quotes.h"
 #include "quantities/listed.h"
 #include "quantities/suggestion.h"
+#include "quantities/units.h"
 
 namespace baitwright {
 
@@ -128,7 +129,9 @@ OnHand on_hand_in_shed(const Recipe& recipe, const Shelf& shelf, const Shed& she
     OnHand on_hand;
     std::vector<std::string> missing;
     std::vector<StockItem> held;
-    for (const std::string& name : names_in(resolve_for_once(recipe, shelf, asked))) {
+    MixRequest names_alone = asked;
+    names_alone.target = DryMass{9000.0 * kilogram};  // so much that whatever is added for once finds room
+    for (const std::string& name : names_in(resolve_for_once(recipe, shelf, names_alone))) {
         auto item = shed.find(name);
         if (!item || item->lots.empty()) {
             missing.push_back("'" + name + "'");

@@ -31,8 +31,12 @@ bool means_a_file(const std::string& word);
 /// Each finds what the word names. Throws NotFound (with "did you mean", or no such file) and InputError: all faults of
 /// the file; a file with none of the kind, or with several.
 Named<Recipe> named_recipe(const std::string& word, const Shelf& shelf);
-/// A mix, or one ingredient, which is a mix of one.
-Named<Recipe> named_bait(const std::string& word, const Shelf& shelf);
+/// Whether a bait is wetted in a tub, or put into the water.
+enum class BaitUse { wetted, dropped };
+
+/// A mix, or one ingredient, which is a mix of one. Throws UsageError too, where the ingredient cannot be one: a
+/// liquid; what must be cooked; to be wetted, what is soaked or goes in as it is.
+Named<Recipe> named_bait(const std::string& word, const Shelf& shelf, BaitUse use);
 Named<Strategy> named_strategy(const std::string& word, const Shelf& shelf);
 /// One of `all_blends`.
 Named<BlendSpec> named_blend(const std::string& word, const LibraryPlace& place, const Shelf& shelf);

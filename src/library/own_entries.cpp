@@ -234,7 +234,9 @@ std::string remove_entry(Store& store, EntryKind kind, const std::string& name, 
 Restored restore_entry(Store& store, EntryKind kind, const std::string& name, std::optional<std::size_t> version,
                        Date today) {
     const EntryRegister entries = store.entries();
-    const auto now = entries.find_name(kind, name);
+    auto now = entries.find_name(kind, name);
+    if (!now && !entries.became(kind, name) && store.retired(name_of(kind), name).empty())
+        now = known_name(store, kind, name);
     if (const auto became = entries.became(kind, name); !now && became && !became->empty())
         throw NotFound("unknown-" + command_word(kind),
                        "no " + std::string(name_of(kind)) + " is called " + in_quotes(name) + " any more",
@@ -280,6 +282,9 @@ std::vector<EntryChange> put_edited(Store& store, EntryKind kind, const std::str
         }
         check_file(file, text, store);
         changes = put_checked(store, file, today);
+        for (EntryChange& change : changes)
+            if (to != name && change.name == to && change.kind == EntryChange::Kind::unchanged)
+                change.kind = EntryChange::Kind::renamed;
     });
     return changes;
 }

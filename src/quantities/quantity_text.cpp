@@ -214,6 +214,7 @@ Temperature parse<Temperature>(std::string_view text) {
 }
 
 const UnitRow* unit_used(std::string_view text) {
+    if (const auto said = amount_in_words(text)) return said->unit;
     const UnitRow* used = nullptr;
     for (std::string_view rest = trimmed(text); !rest.empty(); rest = trimmed(rest)) {
         if (!take_number(rest)) return nullptr;

@@ -35,6 +35,8 @@ public:
     [[nodiscard]] std::optional<std::string> usual(const std::string& key) const;
     /// All that is usual by that key, in the order in which it was said.
     [[nodiscard]] std::vector<std::string> usual_values(const std::string& key) const;
+    /// Notes that what is usual by that key decided what a flag means, for `given_usual`.
+    void heed_usual(const std::string& flag, const std::string& key) const { given_usual_[flag] = key; }
     /// Gives a flag that was not typed what is usual by that key; nothing is done where the flag was typed, or where
     /// nothing is usual.
     void give_usual(const std::string& flag, const std::string& key);
@@ -47,7 +49,7 @@ private:
     std::vector<std::string> words_;
     std::map<std::string, std::vector<std::string>> flags_;
     Usual usual_;
-    std::map<std::string, std::string> given_usual_;
+    mutable std::map<std::string, std::string> given_usual_;
 };
 
 /// Turns an InputError of reading a flag's value into a UsageError that names the flag.

@@ -47,7 +47,7 @@ CostRequest cost_request(const Arguments& arguments, Date today) {
     request.on = today;
     request.usual_currency = usual_currency(arguments);
     StrategyRequest& what_if = request.what_if;
-    read_flag(arguments, "--length", [&](const std::string& text) { what_if.length = in_range(parse<Time>(text)); });
+    read_flag(arguments, "--length", [&](const std::string& text) { what_if.length = in_range(read_hours(text)); });
     what_if.feel = arguments.value("--feel");
     what_if.without = arguments.values("--without");
     for (const std::string& text : arguments.values("--price"))

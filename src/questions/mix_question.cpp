@@ -24,7 +24,7 @@ OnHand on_hand(const std::vector<std::string>& items) {
 }
 
 ForOnce::Extra read_extra(const std::string& text) {
-    const auto [name, amount] = parted_at_equals(text, "how much of it goes in", "--with \"hemp=200 g\"");
+    const auto [name, amount] = parted_at_equals(text, "how much of it goes in", "--with \"cooked hemp=200 g\"");
     return {name, read_amount(amount)};
 }
 
@@ -51,6 +51,7 @@ Vessels vessels_alone(const std::string& count, const std::string& called, const
     const bool feeders = called == "feeder";
     const int number = parse_count(count);
     const std::vector<KitItem> usual = usual_vessels(arguments, feeders);
+    if (usual.size() == 1) arguments.heed_usual(feeders ? "the size of --feeders" : "the size of --cups", "kit");
     if (usual.size() == 1) return {number, usual.front().size, called};
     std::string names;
     for (const KitItem& item : usual) names += (names.empty() ? "" : ", ") + item.name;

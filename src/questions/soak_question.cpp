@@ -96,7 +96,7 @@ SoakTotal read_total(const Arguments& arguments) {
         total = BitesPlanned{bites, {}};
     });
     read_flag(arguments, "--length", [&](const std::string& text) {
-        const Time length = in_range(parse<Time>(text));
+        const Time length = in_range(read_hours(text));
         if (length > 72.0 * hour)
             throw InputError("out-of-range", "a session of more than 72 hours is not planned here",
                              "for example --length 5h");

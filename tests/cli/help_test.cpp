@@ -57,9 +57,10 @@ void lay_for_examples(const program_run::Folder& here) {
     std::filesystem::copy_file(documented / "my-silt.toml", here.path() / "my-mix.toml");
     std::filesystem::copy_file(BAITWRIGHT_SOURCE_DIR "/recipes/strategies/open-carpet.toml",
                                here.path() / "my-day.toml");
-    for (const char* bought : {"\"brown crumb\" 2kg", "\"fresh liquidised bread\" 500g", "\"fishmeal, brown\" 5kg",
-                               "\"ground fishmeal pellet\" 5kg", "\"maize meal\" 5kg",
-                               "\"fishmeal micro pellet 2 mm\" 5kg", "\"expander 4 mm\" 1kg", "\"fishmeal pellet 6 mm\" 1kg"})
+    for (const char* bought :
+         {"\"brown crumb\" 2kg", "\"fresh liquidised bread\" 500g", "\"fishmeal, brown\" 5kg",
+          "\"ground fishmeal pellet\" 5kg", "\"maize meal\" 5kg", "\"fishmeal micro pellet 2 mm\" 5kg",
+          "\"expander 4 mm\" 1kg", "\"fishmeal pellet 6 mm\" 1kg"})
         REQUIRE(program_run::run(here.path(), "stock buy " + std::string(bought)).status == 0);
     std::filesystem::copy_file(BAITWRIGHT_SOURCE_DIR "/recipes/blends/club-sack.toml", here.path() / "my-blend.toml");
     for (const auto& [kind, name] : {std::pair{"ingredient", "brown crumb"},

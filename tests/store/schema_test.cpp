@@ -148,8 +148,9 @@ TEST_CASE("reading never sorts: the keys give the order") {
           "SELECT bait FROM strategy_hookbait WHERE strategy_id = 1 ORDER BY position",
           "SELECT name FROM feel ORDER BY below, folded",
           "SELECT text FROM retired WHERE kind = 'mix' AND folded = 'a' ORDER BY id",
-          "SELECT value FROM usual ORDER BY key, position", "SELECT name FROM written WHERE kind = 'venue' ORDER BY folded",
-          "SELECT name FROM shop ORDER BY folded", "SELECT name FROM stock_item ORDER BY folded",
+          "SELECT value FROM usual ORDER BY key, position",
+          "SELECT name FROM written WHERE kind = 'venue' ORDER BY folded", "SELECT name FROM shop ORDER BY folded",
+          "SELECT name FROM stock_item ORDER BY folded",
           "SELECT id FROM stock_lot WHERE item_id = 1 AND left_mg > 0"
           " ORDER BY ifnull(best_before, '~'), got_on, id",
           "SELECT item_id FROM stock_lot WHERE left_mg > 0"

@@ -12,6 +12,8 @@
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/listed.h"
+#include "quantities/said_name.h"
+#include "quantities/units.h"
 
 namespace baitwright {
 
@@ -32,7 +34,9 @@ struct OtherPart {
 };
 
 OtherPart other_part(const ForOnce::Extra& extra, const Shelf& shelf) {
-    const auto recipe = shelf.find_ingredient(extra.of) ? std::nullopt : shelf.find_recipe(extra.of);
+    auto recipe = shelf.find_ingredient(extra.of) ? std::nullopt : shelf.find_recipe(extra.of);
+    if (!recipe && !shelf.find_ingredient(extra.of) && !said_name(extra.of, shelf.ingredient_names()).name)
+        if (const auto meant = said_name(extra.of, shelf.recipe_names()).name) recipe = shelf.find_recipe(*meant);
     if (recipe) {
         if (const Mass* mass = std::get_if<Mass>(&extra.amount)) return {resolve(*recipe, shelf), *mass};
         throw UsageError("unfit-amount", in_quotes(recipe->name) + " is a mix: how much a measure of it weighs depends",
@@ -107,7 +111,9 @@ ResolvedMix with_others(const ResolvedMix& plain, const Shelf& shelf, const MixR
     // The batch's dry mass and what the others are of it decide each other: both are settled within a few rounds.
     constexpr int most_rounds = 60;
     constexpr double settled = 1e-13;
-    Mass batch = scale_mix(plain, shelf.feels(), request).dry_mass;
+    // What is on hand may name the others, which the mix alone does not hold: it is begun with plenty of the rest.
+    const bool on_hand = std::holds_alternative<OnHand>(request.target);
+    Mass batch = on_hand ? 2 * dry_others + 1.0 * kilogram : scale_mix(plain, shelf.feels(), request).dry_mass;
     for (int round = 0;; ++round) {
         const Mass rest = batch - dry_others;
         if (rest < 1e-3 * batch)
@@ -116,26 +122,34 @@ ResolvedMix with_others(const ResolvedMix& plain, const Shelf& shelf, const MixR
         ResolvedMix mix = together(plain, rest, others);
         const Mass next = scale_mix(mix, shelf.feels(), request).dry_mass;
         if (std::abs(next / batch - 1) < settled || round == most_rounds) return mix;
-        batch = next;
+        batch = on_hand ? (batch + next) / 2 : next;
     }
 }
 
 }  // namespace
 
-void refuse_not_in_mix(const std::vector<std::string>& without, const ResolvedMix& mix) {
+std::vector<std::string> named_in_mix(const std::vector<std::string>& said, const ResolvedMix& mix) {
     const std::vector<std::string> names = names_in_mix(mix);
-    for (const std::string& name : without)
-        if (!is_named(names, name))
-            throw UsageError("not-in-mix", in_quotes(name) + " is not in " + mix.name, "it holds " + listed(names));
+    std::vector<std::string> found;
+    for (const std::string& word : said) {
+        const SaidName meant = said_name(word, names);
+        if (!meant.name)
+            throw UsageError("not-in-mix",
+                             meant.several.empty() ? in_quotes(word) + " is not in " + mix.name
+                                                   : in_quotes(word) + " may be several things in " + mix.name,
+                             "it holds " + listed(names));
+        found.push_back(*meant.name);
+    }
+    return found;
 }
 
 ResolvedMix resolve_for_once(const Recipe& recipe, const Shelf& shelf, const MixRequest& request) {
     ResolvedMix mix = resolve(recipe, shelf);
     if (!request.once.without.empty()) {
-        refuse_not_in_mix(request.once.without, mix);
-        if (!take_out(mix, request.once.without))
+        const std::vector<std::string> without = named_in_mix(request.once.without, mix);
+        if (!take_out(mix, without))
             throw UsageError("nothing-left", "without that nothing dry is left of " + mix.name, "leave something in");
-        mix.name += " without " + listed(request.once.without);
+        mix.name += " without " + listed(without);
     }
     return request.once.with.empty() ? mix : with_others(mix, shelf, request);
 }

@@ -13,7 +13,7 @@ namespace baitwright {
 /// "not-in-mix", "nothing-left", "more-than-the-batch"; NotFound.
 ResolvedMix resolve_for_once(const Recipe& recipe, const Shelf& shelf, const MixRequest& request);
 
-/// Throws UsageError "not-in-mix" where one of these names is nothing that is in the mix.
-void refuse_not_in_mix(const std::vector<std::string>& without, const ResolvedMix& mix);
+/// What these names, as a person says them, are in full in the mix. Throws UsageError "not-in-mix".
+std::vector<std::string> named_in_mix(const std::vector<std::string>& said, const ResolvedMix& mix);
 
 }  // namespace baitwright
