@@ -137,7 +137,7 @@ CommandResult edit_own(const Arguments& arguments, const Surroundings& around) {
         if (text == before)
             changes.push_back({name, EntryChange::Kind::unchanged, std::string(name_of(kind))});
         else
-            changes = put_edited(store, kind, name, text, path.string(), around.today);
+            changes = put_edited(store, kind, name, text, before, path.string(), around.today);
     } catch (const Error& error) {
         rethrow_with_file(error, kind, path.string());
     }

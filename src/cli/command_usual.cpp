@@ -88,12 +88,17 @@ Usual told_usual(const Arguments& arguments, const Store& store) {
     return told;
 }
 
+bool tells_usual(const Arguments& arguments) {
+    for (const UsualKey& key : usual_keys)
+        if (arguments.has("--" + std::string(key.key))) return true;
+    return arguments.has("--forget") || arguments.has("--new-shop");
+}
+
 CommandResult run_usual(const Arguments& arguments, const Surroundings& around) {
     Store store = store_of(around);
-    const Usual told = told_usual(arguments, store);
-    if (!told.empty())
+    if (tells_usual(arguments))
         store.change([&] {
-            for (const auto& [key, values] : told) store.put_usual(key, values);
+            for (const auto& [key, values] : told_usual(arguments, store)) store.put_usual(key, values);
         });
     return given(arguments, usual_reply(store.usual()));
 }

@@ -68,10 +68,12 @@ private:
     std::vector<EntryChange> changes_;
 };
 
-template <class Entry>
-std::vector<EntryChange> put_all(Store& store, const std::vector<Entry>& entries, Date today) {
+/// Checks and puts in one transaction: what was checked is what is there.
+template <class Entry, class Check>
+std::vector<EntryChange> put_all(Store& store, const std::vector<Entry>& entries, Date today, Check&& check) {
     Putting putting(store, today);
     store.change([&] {
+        check();
         for (const Entry& entry : entries) putting.put(entry);
     });
     return std::move(putting).changes();
@@ -140,22 +142,24 @@ private:
 }  // namespace
 
 std::vector<EntryChange> put_ingredients(Store& store, const std::vector<Ingredient>& ingredients, Date today) {
-    return put_all(store, ingredients, today);
+    return put_all(store, ingredients, today, [] {});
 }
 
 std::vector<EntryChange> put_recipes(Store& store, const std::vector<Recipe>& recipes, Date today) {
-    MemoryShelf on_top(&store);
-    for (const Recipe& recipe : recipes) on_top.put(recipe);
-    check_all(recipes, on_top,
-              [](const Recipe& recipe, const Shelf& shelf) { static_cast<void>(resolve(recipe, shelf)); });
-    return put_all(store, recipes, today);
+    return put_all(store, recipes, today, [&] {
+        MemoryShelf on_top(&store);
+        for (const Recipe& recipe : recipes) on_top.put(recipe);
+        check_all(recipes, on_top,
+                  [](const Recipe& recipe, const Shelf& shelf) { static_cast<void>(resolve(recipe, shelf)); });
+    });
 }
 
 std::vector<EntryChange> put_strategies(Store& store, const std::vector<Strategy>& strategies, Date today) {
-    check_all(strategies, store, [](const Strategy& strategy, const Shelf& shelf) {
-        static_cast<void>(unroll_strategy(shelf, strategy));
+    return put_all(store, strategies, today, [&] {
+        check_all(strategies, store, [](const Strategy& strategy, const Shelf& shelf) {
+            static_cast<void>(unroll_strategy(shelf, strategy));
+        });
     });
-    return put_all(store, strategies, today);
 }
 
 void check_file(const LibraryFile& file, const std::string& text, const Store& store) {
@@ -185,9 +189,11 @@ std::vector<EntryChange> put_checked(Store& store, const LibraryFile& file, Date
 }
 
 std::vector<EntryChange> put_file(Store& store, const LibraryFile& file, const std::string& text, Date today) {
-    check_file(file, text, store);
     std::vector<EntryChange> changes;
-    store.change([&] { changes = put_checked(store, file, today); });
+    store.change([&] {
+        check_file(file, text, store);
+        changes = put_checked(store, file, today);
+    });
     return changes;
 }
 

@@ -24,6 +24,7 @@ public:
                 return true;
             }
             removed = kind;
+            break;
         }
         if (removed)
             faults_.push_back(

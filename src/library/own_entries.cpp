@@ -7,6 +7,7 @@
 #include "library/all_faults.h"
 #include "library/entry_references.h"
 #include "library/named.h"
+#include "library/the_one_entry.h"
 #include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
 #include "quantities/plain_words.h"
@@ -48,31 +49,6 @@ LibraryFile read_text(const Store& store, const std::string& text, const std::st
     LibraryFile read = read_library_file(text, file);
     if (!read.faults.empty()) throw InputError(all_faults(read, text, store));
     return read;
-}
-
-/// The one entry of its kind in the file: `with` is called with it.
-template <class With>
-bool with_the_one(LibraryFile& file, EntryKind kind, With&& with) {
-    const auto the_one = [&](auto& entries) {
-        if (entries.size() != 1) return false;
-        with(entries.front().value);
-        return true;
-    };
-    switch (kind) {
-        case EntryKind::ingredient:
-            if (file.ingredients.size() != 1) return false;
-            with(file.ingredients.front());
-            return true;
-        case EntryKind::mix:
-            return the_one(file.recipes);
-        case EntryKind::strategy:
-            return the_one(file.strategies);
-        case EntryKind::venue:
-            return the_one(file.venues);
-        case EntryKind::blend:
-            return the_one(file.blends);
-    }
-    return false;
 }
 
 std::string name_in(LibraryFile& file, EntryKind kind) {
@@ -139,7 +115,8 @@ void follow_usual(Store& store, EntryKind kind, const std::string& from, const s
 Renamed renamed(Store& store, EntryKind kind, const std::string& known, const std::string& to) {
     Renamed done{known, to, users_of(store, kind, known), false};
     const bool in_both = kind == EntryKind::ingredient || kind == EntryKind::mix;
-    done.in_shed = in_both && store.shed().find(known).has_value();
+    const auto item = in_both ? store.shed().find(known) : std::nullopt;
+    done.in_shed = item && (item->kind == StockKind::ingredient) == (kind == EntryKind::ingredient);
     LibraryFile own;
     if (kind == EntryKind::venue || kind == EntryKind::blend)
         own = read_text(store, text_of_entry(store, kind, known), known);
@@ -195,17 +172,24 @@ std::string text_of_entry(const Store& store, EntryKind kind, const std::string&
 }
 
 EntryChange copy_entry(Store& store, EntryKind kind, const std::string& name, const std::string& as, Date today) {
-    const std::string known = known_name(store, kind, name), to = new_name(as);
-    refuse_taken(store, kind, to);
-    LibraryFile file = read_text(store, text_of_entry(store, kind, known), known);
-    set_name(file, kind, to);
-    return put_file(store, file, {}, today).front();
+    const std::string to = new_name(as);
+    EntryChange change;
+    store.change([&] {
+        const std::string known = known_name(store, kind, name);
+        refuse_taken(store, kind, to);
+        LibraryFile file = read_text(store, text_of_entry(store, kind, known), known);
+        set_name(file, kind, to);
+        check_file(file, {}, store);
+        change = put_checked(store, file, today).front();
+    });
+    return change;
 }
 
 Renamed rename_entry(Store& store, EntryKind kind, const std::string& from, const std::string& to) {
-    const std::string known = known_name(store, kind, from), name = new_name(to);
+    const std::string name = new_name(to);
     Renamed done;
     store.change([&] {
+        const std::string known = known_name(store, kind, from);
         refuse_new_name(store, kind, known, name);
         done = renamed(store, kind, known, name);
     });
@@ -213,8 +197,9 @@ Renamed rename_entry(Store& store, EntryKind kind, const std::string& from, cons
 }
 
 std::string remove_entry(Store& store, EntryKind kind, const std::string& name, Date today) {
-    std::string known = known_name(store, kind, name);
+    std::string known;
     store.change([&] {
+        known = known_name(store, kind, name);
         std::vector<std::string> users;
         for (const NamedEntry& user : users_of(store, kind, known)) users.push_back(told(user));
         const bool in_both = kind == EntryKind::ingredient || kind == EntryKind::mix;
@@ -231,8 +216,10 @@ std::string remove_entry(Store& store, EntryKind kind, const std::string& name, 
     return known;
 }
 
-Restored restore_entry(Store& store, EntryKind kind, const std::string& name, std::optional<std::size_t> version,
-                       Date today) {
+namespace {
+
+Restored restored(Store& store, EntryKind kind, const std::string& name, std::optional<std::size_t> version,
+                  Date today) {
     const EntryRegister entries = store.entries();
     auto now = entries.find_name(kind, name);
     if (!now && !entries.became(kind, name) && store.retired(name_of(kind), name).empty())
@@ -258,16 +245,23 @@ Restored restore_entry(Store& store, EntryKind kind, const std::string& name, st
     set_name(file, kind, done.name);
     if (!now) refuse_taken(store, kind, done.name);
     follow_renames(store, file);
-    store.change([&] {
-        check_file(file, chosen.text, store);
-        done.change = put_checked(store, file, today).front().kind;
-        if (kind == EntryKind::ingredient && !now) store.entries().take_prices_back(done.name);
-    });
+    check_file(file, chosen.text, store);
+    done.change = put_checked(store, file, today).front().kind;
+    if (kind == EntryKind::ingredient && !now) store.entries().take_prices_back(done.name);
+    return done;
+}
+
+}  // namespace
+
+Restored restore_entry(Store& store, EntryKind kind, const std::string& name, std::optional<std::size_t> version,
+                       Date today) {
+    Restored done;
+    store.change([&] { done = restored(store, kind, name, version, today); });
     return done;
 }
 
 std::vector<EntryChange> put_edited(Store& store, EntryKind kind, const std::string& name, const std::string& text,
-                                    const std::string& file_name, Date today) {
+                                    const std::string& before, const std::string& file_name, Date today) {
     LibraryFile file = read_text(store, text, file_name);
     const std::string to = name_in(file, kind);
     if (to.empty())
@@ -276,6 +270,10 @@ std::vector<EntryChange> put_edited(Store& store, EntryKind kind, const std::str
             "keep that one; others have a file of their own", file_name));
     std::vector<EntryChange> changes;
     store.change([&] {
+        if (!store.entries().find_name(kind, name) || text_of_entry(store, kind, name) != before)
+            throw Error(FaultClass::try_again,
+                        Fault{"changed-meanwhile", in_quotes(name) + " was changed elsewhere while you edited it",
+                              "look at it once more"});
         if (to != name) {
             refuse_new_name(store, kind, name, to);
             renamed(store, kind, name, to);

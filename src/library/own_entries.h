@@ -46,9 +46,10 @@ struct Restored {
 Restored restore_entry(Store& store, EntryKind kind, const std::string& name, std::optional<std::size_t> version,
                        Date today);
 
-/// Puts what a person has made of an entry's text in its place, under another name where the text has another. Throws
-/// InputError with every fault, at its place in the text, called `file`.
+/// Puts what a person has made of an entry's text, `before`, in its place, under another name where the text has
+/// another. Throws InputError with every fault, at its place in the text, called `file`; Error (try_again)
+/// "changed-meanwhile" where the entry is no longer as it was before.
 std::vector<EntryChange> put_edited(Store& store, EntryKind kind, const std::string& name, const std::string& text,
-                                    const std::string& file, Date today);
+                                    const std::string& before, const std::string& file, Date today);
 
 }  // namespace baitwright

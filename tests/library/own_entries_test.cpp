@@ -212,7 +212,7 @@ private:
             if (one.rfind("name = ", 0) == 0) text += line;
             at = end;
         }
-        if (code_of([&] { put_edited(store_, kind, name, text, "edited", this_day); }).empty())
+        if (code_of([&] { put_edited(store_, kind, name, text, before, "edited", this_day); }).empty())
             kept(kind, name).push_back(before);
     }
 
