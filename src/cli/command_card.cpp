@@ -50,12 +50,14 @@ CommandResult run_card(const Arguments& arguments, const Surroundings& around) {
     const CardSheet sheet = session_sheet(plan, around.today);
     const PrintedSheet printed = print(sheet, file.format);
     write_text_file(file.path, printed.bytes);
-    return given(arguments, {plan_reply(plan).status, [&] { return card_told(plan, file.path, printed); },
-                             [&] {
-                                 const UnitsShownHere as_ever{ShownUnits{}};
-                                 return card_json(plan, session_sheet(plan, around.today), file.path, file.format,
-                                                  printed);
-                             }});
+    CommandResult result = given(
+        arguments, {plan_reply(plan).status, [&] { return card_told(plan, file.path, printed); },
+                    [&] {
+                        const UnitsShownHere as_ever{ShownUnits{}};
+                        return card_json(plan, session_sheet(plan, around.today), file.path, file.format, printed);
+                    }});
+    result.unheeded = unheeded_in(plan);
+    return result;
 }
 
 std::vector<Flag> card_flags() {

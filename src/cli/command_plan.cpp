@@ -15,8 +15,10 @@ CommandResult run_plan(const Arguments& arguments, const Surroundings& around) {
     const PlanRequest request = plan_request(arguments, around.today);
     const RestRequest asked = rest_request(arguments, request.start);
     const SessionPlan plan = planned_session(arguments, around, request);
-    if (!arguments.has("--now")) return given(arguments, plan_reply(plan));
-    return given(arguments, rest_reply(plan, rest_of_session(plan, asked)));
+    CommandResult result =
+        given(arguments, arguments.has("--now") ? rest_reply(plan, rest_of_session(plan, asked)) : plan_reply(plan));
+    result.unheeded = unheeded_in(plan);
+    return result;
 }
 
 std::vector<Flag> flags_of_plan() {

@@ -10,6 +10,7 @@
 #include "quantities/in_quotes.h"
 #include "quantities/money.h"
 #include "quantities/suggestion.h"
+#include "quantities/unit_table.h"
 #include "questions/dry_question.h"
 #include "questions/plan_question.h"
 #include "questions/read_flags.h"
@@ -34,10 +35,19 @@ std::string currency_code(std::string text) {
     return std::string(currency_named(text).code);
 }
 
+/// "80 ml" of "80mls", "0.5 pt" of "half a pint": in the unit that was said, as it is written everywhere.
+std::string plain_volume(const std::string& text) {
+    const Volume volume = in_range(parse<Volume>(text));
+    const UnitRow* unit = unit_used(text);
+    if (!unit) return exact_text(volume, millilitre, "ml");
+    const double number = volume.si() / unit->in_si;
+    return number_text_within(number, 1e-9 * number) + " " + std::string(unit->symbol);
+}
+
 /// Reads the value as the flags that it stands in for do, and returns it as it is kept.
 std::string checked_value(const std::string& key, const std::string& text, const Arguments& arguments,
                           const Store& store) {
-    if (key == "pump" || key == "vessel") static_cast<void>(in_range(parse<Volume>(text)));
+    if (key == "pump" || key == "vessel") return plain_volume(text);
     if (key == "tub") static_cast<void>(read_tub(text));
     if (key == "kit") static_cast<void>(parse_kit(text));
     if (key == "water-temp") {

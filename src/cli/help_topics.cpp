@@ -82,12 +82,12 @@ std::string units_topic() {
                                   Measure::speed, Measure::density, Measure::pressure, Measure::ratio})
         text += paragraph("  ", std::string(units_that_fit(measure)));
     return text +
-           "\n  in parts and fractions   \"1 lb 4 oz\", \"1/2 pt\", \"2 1/2 pt\"\n"
-           "  money                    £4.20, 340p, \"3.40 EUR\"\n"
-           "  a day, a time of day     2026-03-01, 09:30\n\n" +
+           "\n  in parts and fractions   1lb4oz, 8ft6in, \"2 1/2 pt\", half a kilo\n"
+           "  money                    £4.20, 340p, \"3.40 EUR\"; 2.50 in your usual currency\n"
+           "  a day, a time of day     2026-03-01, 09:30, 9am\n\n" +
            paragraph("",
                      "A pint is the imperial one, 568 ml, unless you write USpt. The point is the decimal sign: "
-                     "write 1.5l. Put what holds a blank in quotes.");
+                     "write 1.5l. Behind a flag an amount needs no quotes: --dry-mass 1.5 kg.");
 }
 
 std::string files_topic() {

@@ -15,6 +15,8 @@ std::vector<Flag> plan_flags() {
         {"--venue", "VENUE", "check it against the rules of this water: its name, or a TOML file", false, "venue"},
         {"--kit", "ITEM", R"(what you have: "cup 250", "pot 25", "feeder 30", "tub 12 l"; may be repeated)", true,
          "kit"},
+        {"--pump", "VOLUME", "what a stroke of your pump draws (default: 100ml)", false, "pump"},
+        {"--vessel", "VOLUME", "the pump's whole vessel (default: 500ml)", false, "vessel"},
         {"--water-temp", "TEMPERATURE", "of the water poured on (default: the strategy's)", false, "water-temp"},
     };
     constexpr std::array<std::string_view, 9> shared{
@@ -22,6 +24,12 @@ std::vector<Flag> plan_flags() {
     for (const Flag& flag : cost_flags())
         if (std::find(shared.begin(), shared.end(), flag.name) != shared.end()) flags.push_back(flag);
     return flags;
+}
+
+std::vector<std::string> unheeded_in(const SessionPlan& plan) {
+    for (const PlannedSoak& soak : plan.soaks)
+        if (soak.strokes > 0) return {};
+    return {"--pump", "--vessel"};
 }
 
 SessionPlan planned_session(const Arguments& arguments, const Surroundings& around, PlanRequest request) {

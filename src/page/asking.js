@@ -12,6 +12,12 @@ function flagsOf(values) {
   return flags;
 }
 
+// What the person always uses, for a plan: the page was made with it.
+function usualOfPlan() {
+  const always = bank.data.always || {};
+  return { "--water-temp": always.water_temp, "--pump": always.pump, "--vessel": always.vessel };
+}
+
 function askEngine(question) {
   if (!bank.engine) return knownReply(question);
   try {

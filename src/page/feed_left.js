@@ -50,6 +50,6 @@ function leftQuestion(kept, names) {
   const left = names.filter((of) => Object.hasOwn(kept.left, of) && kept.left[of]).map((of) => `${kept.left[of]} ${of}`);
   return {
     ask: "plan", words: [bank.strategy.name],
-    flags: flagsOf({ "--start": clockOf(kept.start), "--now": clockOf(Date.now()), "--left": left, "--bites": kept.bites, "--people": kept.people }),
+    flags: flagsOf({ "--start": clockOf(kept.start), "--now": clockOf(Date.now()), "--left": left, "--bites": kept.bites, "--people": kept.people, ...usualOfPlan() }),
   };
 }

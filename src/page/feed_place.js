@@ -14,7 +14,7 @@ function feedPlace(section) {
   const plan = answerBox({ fields: { "--people": people } });
   const ask = oncePerFrame(() => {
     const clock = kept.start === null ? bank.data.start || "" : clockOf(kept.start);
-    const reply = askEngine({ ask: "plan", words: [bank.strategy.name], flags: flagsOf({ "--start": clock, "--people": kept.people }), give: ["told", "json"] });
+    const reply = askEngine({ ask: "plan", words: [bank.strategy.name], flags: flagsOf({ "--start": clock, "--people": kept.people, ...usualOfPlan() }), give: ["told", "json"] });
     if (!plan.show(reply)) return;
     session.plan = reply.json;
     line.fill();

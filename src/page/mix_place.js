@@ -79,7 +79,7 @@ function knownMix(name) {
 // The strategy's plan as it stands, for what else hangs on it; null where there is none. It is worked out once.
 function planRecord() {
   if (bank.plan === undefined) {
-    const reply = askEngine({ ask: "plan", words: [bank.strategy.name], flags: {}, give: ["json"] });
+    const reply = askEngine({ ask: "plan", words: [bank.strategy.name], flags: flagsOf(usualOfPlan()), give: ["json"] });
     bank.plan = reply.errors ? null : reply.json;
   }
   return bank.plan;

@@ -4,6 +4,7 @@
 #include "quantities/in_quotes.h"
 #include "questions/cost_question.h"
 #include "questions/read_flags.h"
+#include "questions/soak_question.h"
 
 namespace baitwright {
 
@@ -34,6 +35,7 @@ PlanRequest plan_request(const Arguments& arguments, Date today) {
               [&](const std::string& text) { request.work_from = read_work_from(text, request.start); });
     read_flag(arguments, "--water-temp",
               [&](const std::string& text) { request.water = read_temperature(arguments, text); });
+    read_pump(arguments, request.pump);
     for (const std::string& text : arguments.values("--kit"))
         request.kit.push_back(flag_value("--kit", [&] { return parse_kit(text); }));
     return request;

@@ -120,14 +120,14 @@ SoakMethod read_method(const std::string& text) {
                      "covered: under water, then drained; measured: just the water they are to take");
 }
 
+}  // namespace
+
 void read_pump(const Arguments& arguments, PumpSetup& pump) {
     read_flag(arguments, "--strokes", [&](const std::string& text) { pump.strokes = read_strokes(text); });
     read_flag(arguments, "--pump", [&](const std::string& text) { pump.stroke = in_range(parse<Volume>(text)); });
     read_flag(arguments, "--vessel", [&](const std::string& text) { pump.vessel = in_range(parse<Volume>(text)); });
     read_flag(arguments, "--air", [&](const std::string& text) { pump.air = in_range(parse<Pressure>(text)); });
 }
-
-}  // namespace
 
 SoakRequest soak_request(const Arguments& arguments) {
     SoakRequest request;

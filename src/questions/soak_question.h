@@ -9,6 +9,9 @@ namespace baitwright {
 /// the flag.
 SoakRequest soak_request(const Arguments& arguments);
 
+/// What is said of the pump, its vessel and the air. Throws UsageError, naming the flag.
+void read_pump(const Arguments& arguments, PumpSetup& pump);
+
 /// What goes with expanders alone is refused where none are `pumped`, and what goes with other pellets where none are
 /// `soaked`. Throws UsageError.
 void refuse_unfit_soak_flags(const Arguments& arguments, bool soaked, bool pumped);

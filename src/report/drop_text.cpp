@@ -64,6 +64,7 @@ std::string hanging_line(const DropAnswer& answer) {
     const auto percent_of = [](double share) {
         return share < 0.005 ? std::string("nothing") : shown_whole_percent(share);
     };
+    if (answer.hanging[0] < 0.005) return "Nothing after a minute.";
     return fmt::format("After 1 min {}, after 5 min {}, after 10 min {}, after 30 min {}.",
                        percent_of(answer.hanging[0]), percent_of(answer.hanging[1]), percent_of(answer.hanging[2]),
                        percent_of(answer.hanging[3]));

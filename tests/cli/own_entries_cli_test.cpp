@@ -92,7 +92,9 @@ TEST_CASE("what is usual stands in for each flag of its meaning, and what is typ
         {"mix 'silt bed' --dry-mass 1kg", "mix 'silt bed' --dry-mass 1kg --people 2 --water-temp 12degC"},
         {"dry 'silt bed' --hours 4", "dry 'silt bed' --hours 4 --tub 40x30cm"},
         {"drop 'silt bed' --depth 2m --cup 250ml", "drop 'silt bed' --depth 2m --cup 250ml --water-temp 12degC"},
-        {"plan 'open carpet'", "plan 'open carpet' --venue 'long pit' --kit 'cup 250' --people 2 --water-temp 12degC"},
+        {"plan 'open carpet'",
+         "plan 'open carpet' --venue 'long pit' --kit 'cup 250' --people 2 --water-temp 12degC --pump 80ml "
+         "--vessel 1l"},
         {"cost 'open carpet'", "cost 'open carpet' --people 2"},
         {"advise --depth 2m", "advise --depth 2m --water-temp 12degC"}};
     const Folder plain;

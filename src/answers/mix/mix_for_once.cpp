@@ -130,14 +130,16 @@ ResolvedMix with_others(const ResolvedMix& plain, const Shelf& shelf, const MixR
 
 std::vector<std::string> named_in_mix(const std::vector<std::string>& said, const ResolvedMix& mix) {
     const std::vector<std::string> names = names_in_mix(mix);
-    std::vector<std::string> found;
+    std::vector<std::string> found, quoted;
+    quoted.reserve(names.size());
+    for (const std::string& name : names) quoted.push_back(in_quotes(name));
     for (const std::string& word : said) {
         const SaidName meant = said_name(word, names);
         if (!meant.name)
             throw UsageError("not-in-mix",
                              meant.several.empty() ? in_quotes(word) + " is not in " + mix.name
                                                    : in_quotes(word) + " may be several things in " + mix.name,
-                             "it holds " + listed(names));
+                             "it holds " + listed(quoted));
         found.push_back(*meant.name);
     }
     return found;

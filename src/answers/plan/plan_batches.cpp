@@ -95,8 +95,9 @@ void fill_soak(PlannedSoak& soak, const Ingredient& pellet, Temperature water) {
 }
 
 /// Many are pumped in lots; the strokes are those of a lot.
-PlannedSoak pumped(const Ingredient& expander, const HookbaitNeed& hook, Temperature water) {
+PlannedSoak pumped(const Ingredient& expander, const HookbaitNeed& hook, Temperature water, const PumpSetup& pump) {
     SoakRequest request;
+    request.pump = pump;
     request.water = water;
     const PumpedAnswer answer = pump_expanders(expander, hook.mass, request);
     PlannedSoak soak;
@@ -138,7 +139,8 @@ std::vector<PlannedBatch> plan_batches(const UnrolledStrategy& unrolled, Tempera
 }
 
 std::vector<PlannedSoak> plan_soaks(const Shelf& shelf, const UnrolledStrategy& unrolled,
-                                    const std::vector<PlannedBatch>& batches, Temperature water) {
+                                    const std::vector<PlannedBatch>& batches, Temperature water,
+                                    const PumpSetup& pump) {
     std::vector<PlannedSoak> soaks;
     for (const PlannedBatch& batch : batches)
         for (const PlannedTotal& part : batch.parts)
@@ -146,7 +148,7 @@ std::vector<PlannedSoak> plan_soaks(const Shelf& shelf, const UnrolledStrategy& 
     for (PlannedSoak& soak : soaks) fill_soak(soak, shelf.ingredient(soak.name), water);
     for (const HookbaitNeed& hook : unrolled.hookbaits) {
         const Ingredient bait = shelf.ingredient(hook.name);
-        if (bait.kind == IngredientKind::expander) soaks.push_back(pumped(bait, hook, water));
+        if (bait.kind == IngredientKind::expander) soaks.push_back(pumped(bait, hook, water, pump));
     }
     return soaks;
 }

@@ -2,6 +2,7 @@
 
 #include <vector>
 
+#include "answers/pellets/soak_request.h"
 #include "answers/plan/plan_answer.h"
 
 namespace baitwright {
@@ -11,7 +12,7 @@ std::vector<PlannedBatch> plan_batches(const UnrolledStrategy& unrolled, Tempera
 
 /// The pellets that go in soaked, each in one soak for all that takes it, and the expanders of the hook under the pump.
 std::vector<PlannedSoak> plan_soaks(const Shelf& shelf, const UnrolledStrategy& unrolled,
-                                    const std::vector<PlannedBatch>& batches, Temperature water);
+                                    const std::vector<PlannedBatch>& batches, Temperature water, const PumpSetup& pump);
 
 /// An ingredient's need with the room it takes.
 PlannedTotal planned_total(const IngredientNeed& need);

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "answers/money/cost_request.h"
+#include "answers/pellets/soak_request.h"
 #include "answers/plan/kit.h"
 #include "bait/venue.h"
 #include "quantities/temperature.h"
@@ -18,6 +19,7 @@ struct PlanRequest {
         work_from;  ///< so long before the start the work can begin, and nothing is done before; above 0
     std::optional<Temperature>
         water;                 ///< that soaks and wets; as the strategy's where not given, 15 degC where it has none
+    PumpSetup pump;            ///< for expanders
     std::vector<KitItem> kit;  ///< empty: not known
     std::optional<Venue> venue;
 };

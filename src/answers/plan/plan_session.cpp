@@ -163,7 +163,7 @@ SessionPlan plan_session(const Shelf& shelf, const Strategy& strategy, const Sto
     plan.warnings = plan.cost.warnings;
     plan.put_ins = planned_put_ins(session);
     plan.batches = plan_batches(session, plan.water);
-    plan.soaks = plan_soaks(shelf, session, plan.batches, plan.water);
+    plan.soaks = plan_soaks(shelf, session, plan.batches, plan.water, request.pump);
     fill_amounts(plan, session);
     plan.in_the_swim = swim_over_time(session);
     for (Warning& warning : check_kit(request.kit, plan.put_ins)) plan.warnings.push_back(std::move(warning));
