@@ -1,0 +1,31 @@
+// A page that was made with what a person always uses: pump 80 ml, vessel 1 l, water of 8 degC, metric.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, pick, told } from "./browser.mjs";
+
+let browser;
+before(async () => { browser = await openBrowser(); });
+after(() => browser.close());
+
+test("the page begins with the water, the pump and the units that are usual", async () => {
+  const { page, context, problems } = await openPhone(browser, "usual");
+  const mix = await told(page, "mix").innerText();
+  assert.match(mix, /water at 8 \u00b0C/);
+  assert.doesNotMatch(mix, / oz| pt/);
+  await goTo(page, "soak");
+  await pick(page, "Pellet").first().selectOption("expander 4 mm");
+  await fill(page, "Dry", "200 g");
+  assert.equal(await field(page, "The pump holds").inputValue(), "1000 ml");
+  assert.match(await told(page, "soak").innerText(), /80 ml\s+a\s+stroke/);
+  assertQuiet(problems);
+  await context.close();
+});
+
+test("the plan on the phone pumps with that pump, as the command line does", async () => {
+  const { page, context, problems } = await openPhone(browser, "usual");
+  await goTo(page, "feed");
+  await drawn(page);
+  assert.match(await page.locator("#place-feed").innerText(), /1[01] strokes/);
+  assertQuiet(problems);
+  await context.close();
+});
