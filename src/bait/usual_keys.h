@@ -13,7 +13,7 @@ struct UsualKey {
     bool several = false;
 };
 
-inline constexpr std::array<UsualKey, 11> usual_keys{{
+inline constexpr std::array<UsualKey, 13> usual_keys{{
     {"pump", "{} pump", "what a stroke of your pump draws"},
     {"vessel", "{} vessel", "the pump's whole vessel"},
     {"tub", "{} tub", "the open face of your tub"},
@@ -22,6 +22,8 @@ inline constexpr std::array<UsualKey, 11> usual_keys{{
     {"water-temp", "water of {}", "the water you pour on and fish in"},
     {"shop", "shop {}", "where you buy"},
     {"people", "{} anglers", "how many of you feed"},
+    {"travel", "{} to the water", "the way to the water"},
+    {"hands", "{} pairs of hands", "how many pairs of hands prepare the bait"},
     {"currency", "{}", "the currency of a price without one"},
     {"units", "{}", "metric, imperial or both"},
     {"price-pack", "pack of {}", "the pack that a price is of"},

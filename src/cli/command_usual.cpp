@@ -55,6 +55,8 @@ std::string checked_value(const std::string& key, const std::string& text, const
         check_water_temperature(warmth);
         return is_bare_number(text) ? exact_text(warmth) : text;
     }
+    if (key == "travel") static_cast<void>(read_travel(text));
+    if (key == "hands") return std::to_string(read_hands(text));
     if (key == "people") return std::to_string(read_count(text, "for example --people 2"));
     if (key == "price-pack") static_cast<void>(read_amount(text));
     if (key == "venue") return known_name(store, EntryKind::venue, text);
@@ -128,6 +130,8 @@ CommandSpec command_usual() {
              {"--shop", "SHOP", "where you buy"},
              {"--new-shop", "", "this shop is new: no price from it yet"},
              {"--people", "NUMBER", "how many of you feed"},
+             {"--travel", "TIME", "the way to the water: 40min"},
+             {"--hands", "NUMBER", "how many pairs of hands prepare the bait, 1 to 10"},
              {"--currency", "CODE", "of a price without one: GBP, EUR"},
              {"--units", "WORD", "metric, imperial or both: what the answers show"},
              {"--price-pack", "SIZE", "the pack that a price is of, where you do not say it: 1kg"},

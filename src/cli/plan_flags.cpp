@@ -10,8 +10,11 @@ namespace baitwright {
 
 std::vector<Flag> plan_flags() {
     std::vector<Flag> flags{
-        {"--start", "CLOCK", "the first put-in: 09:30 (default: count minutes from the start)"},
+        {"--start", "CLOCK", "the first put-in: 09:30 (default: count hours and minutes from it)"},
         {"--from", "CLOCK", "the earliest you can begin the work: 08:10, or \"80 min\" before the start"},
+        {"--travel", "TIME", "the way to the water: 40min; all is made and loaded before it (default: none)", false,
+         "travel"},
+        {"--hands", "NUMBER", "pairs of hands that do the work, 1 to 10 (default: 1)", false, "hands"},
         {"--venue", "VENUE", "check it against the rules of this water: its name, or a TOML file", false, "venue"},
         {"--kit", "ITEM", R"(what you have: "cup 250", "pot 25", "feeder 30", "tub 12 l"; may be repeated)", true,
          "kit"},

@@ -9,6 +9,7 @@
 #include "quantities/fault.h"
 #include "quantities/number_text.h"
 #include "quantities/suggestion.h"
+#include "quantities/units.h"
 
 namespace baitwright {
 
@@ -84,6 +85,12 @@ bool is_clock(std::string_view text) {
 std::string clock_text(double minutes_since_midnight) {
     const long minute_of_day = ((std::lround(minutes_since_midnight) % 1440) + 1440) % 1440;
     return fmt::format("{:02}:{:02}", minute_of_day / 60, minute_of_day % 60);
+}
+
+std::string hours_and_minutes(Time time) {
+    const long whole = std::lround(time.in(minute));
+    if (whole < 60) return fmt::format("{} min", whole);
+    return whole % 60 ? fmt::format("{} h {} min", whole / 60, whole % 60) : fmt::format("{} h", whole / 60);
 }
 
 }  // namespace baitwright

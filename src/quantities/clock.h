@@ -3,7 +3,9 @@
 #include <string>
 #include <string_view>
 
-/// A time of the day, as minutes since midnight.
+#include "quantities/quantity.h"
+
+/// A time of the day, as minutes since midnight; and how long something takes by it.
 namespace baitwright {
 
 /// "08:30", "8:5", "8.30", "0830", "9am", "9.30 pm"; noon is 12pm, midnight 12am. InputError "not-a-clock".
@@ -14,5 +16,8 @@ bool is_clock(std::string_view text);
 
 /// "08:30", to the nearest minute, whatever the day.
 std::string clock_text(double minutes_since_midnight);
+
+/// "25 min", "3 h", "3 h 20 min", to the nearest minute.
+std::string hours_and_minutes(Time time);
 
 }  // namespace baitwright

@@ -2,6 +2,7 @@
 
 #include "quantities/clock.h"
 #include "quantities/in_quotes.h"
+#include "quantities/units.h"
 #include "questions/cost_question.h"
 #include "questions/read_flags.h"
 #include "questions/soak_question.h"
@@ -23,6 +24,22 @@ Time read_work_from(const std::string& text, const std::optional<int>& start) {
 
 }  // namespace
 
+int read_hands(const std::string& text) {
+    const double hands = parse_number(text);
+    if (!(hands >= 1 && hands <= 10) || hands != static_cast<int>(hands))
+        throw InputError("out-of-range", in_quotes(text) + " is not a whole number of pairs of hands from 1 to 10",
+                         "for example --hands 2");
+    return static_cast<int>(hands);
+}
+
+Time read_travel(const std::string& text) {
+    const Time travel = parse<Time>(text);
+    if (!(travel >= Time{} && travel <= 24.0 * hour))
+        throw InputError("out-of-range", "the way to the water takes from nothing to 24 hours here",
+                         "for example --travel 40min");
+    return travel;
+}
+
 Time minutes_between(int earlier, int later) {
     return ((later - earlier + minutes_a_day) % minutes_a_day) * minute;
 }
@@ -33,6 +50,8 @@ PlanRequest plan_request(const Arguments& arguments, Date today) {
     read_flag(arguments, "--start", [&](const std::string& text) { request.start = parse_clock(text); });
     read_flag(arguments, "--from",
               [&](const std::string& text) { request.work_from = read_work_from(text, request.start); });
+    read_flag(arguments, "--travel", [&](const std::string& text) { request.travel = read_travel(text); });
+    read_flag(arguments, "--hands", [&](const std::string& text) { request.hands = read_hands(text); });
     read_flag(arguments, "--water-temp",
               [&](const std::string& text) { request.water = read_temperature(arguments, text); });
     read_pump(arguments, request.pump);

@@ -4,9 +4,11 @@
 #include <cmath>
 
 #include "bait/kitchen_rounding.h"
+#include "quantities/clock.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/feed_size.h"
+#include "report/session_moment.h"
 #include "report/session_sheet.h"
 #include "report/sheet_sections.h"
 
@@ -35,6 +37,10 @@ std::string job_words(const PrepJob& job) {
             return "rest of the water into " + of + ", by feel";
         case PrepTask::shape:
             return fmt::format("shape {} {} of {}", job.count, job.count == 1 ? "ball" : "balls", of);
+        case PrepTask::travel:
+            return "travel to the water, " + hours_and_minutes(job.waiting);
+        case PrepTask::bring_to_hand:
+            return "bring it all to hand; feel each mix again";
         case PrepTask::load:
             break;
     }
@@ -49,7 +55,7 @@ bool is_water(PrepTask task) {
 CardRow job_row(const SessionPlan& plan, const PrepJob& job) {
     CardRow row;
     row.tick = CardRow::Tick::box;
-    row.when = job.when == PrepJob::When::evening_before ? "evening" : moment_text(plan, job.at);
+    row.when = job.when == PrepJob::When::evening_before ? "evening" : moment_before(plan, job.at);
     row.what = job_words(job);
     if (job.amount > 0.5 * gram)
         row.amount = is_water(job.task) ? shown_water(kitchen_water(job.amount)) : shown_weighed(job.amount);
@@ -87,7 +93,7 @@ std::vector<CardTally> tallies_by_hour(const SessionPlan& plan, const std::vecto
                 return put_in->at >= from && put_in->at < from + 1.0 * hour;
             }));
         if (in_hour == 0) continue;
-        CardTally tally{fmt::format("from {}: {}", moment_text(plan, from), in_hour), in_hour};
+        CardTally tally{fmt::format("from {}: {}", session_moment(plan, from), in_hour), in_hour};
         if (in_hour > most_strokes) {
             tally.strokes = (in_hour + 9) / 10;
             tally.words += ", a stroke for ten";
@@ -104,7 +110,7 @@ CardRow feed_row(const SessionPlan& plan, std::size_t feed) {
     CardRow row;
     if (put_ins.empty()) return row;
     const PlannedFeed& first = *put_ins.front();
-    row.when = moment_text(plan, first.at);
+    row.when = session_moment(plan, first.at);
     row.what = helping_text(plan.feeds[feed]) + ", " + first.name + rhythm_text(put_ins);
     if (first.fills > 1 && first.with.find_first_of("0123456789") != std::string::npos)
         row.what += fmt::format(" ({} x {})", first.fills, first.with);
@@ -112,7 +118,7 @@ CardRow feed_row(const SessionPlan& plan, std::size_t feed) {
     if (put_ins.size() == 1)
         row.tick = CardRow::Tick::box;
     else if (put_ins.size() <= most_boxes)
-        for (const PlannedFeed* put_in : put_ins) row.boxes.push_back(moment_text(plan, put_in->at));
+        for (const PlannedFeed* put_in : put_ins) row.boxes.push_back(session_moment(plan, put_in->at));
     else
         row.tallies = tallies_by_hour(plan, put_ins);
     return row;

@@ -6,6 +6,7 @@
 #include <stdexcept>
 
 #include "bait/kitchen_rounding.h"
+#include "quantities/clock.h"
 #include "quantities/units.h"
 #include "report/imperial_text.h"
 #include "report/shown_units.h"
@@ -165,17 +166,6 @@ std::string shown_pints(Volume volume) {
     const double pints = volume.in(imperial_pint);
     return pints < 0.095 ? fmt::format("{:.2f} pt", pints) : significant(pints, 2) + " pt";
 }
-
-namespace {
-
-/// "25 min", "3 h 20 min" of whole minutes.
-std::string hours_and_minutes(Time time) {
-    const long whole = std::lround(time.in(minute));
-    if (whole < 60) return fmt::format("{} min", whole);
-    return whole % 60 ? fmt::format("{} h {} min", whole / 60, whole % 60) : fmt::format("{} h", whole / 60);
-}
-
-}  // namespace
 
 std::string shown_time(Time time) {
     return time < 1.0 * minute ? "less than a minute" : hours_and_minutes(kitchen_time(time));

@@ -34,8 +34,17 @@ Json put_in_json(const SessionPlan& plan, const PlannedFeed& put_in) {
             {"fills", put_in.fills}};
 }
 
+/// The evening before has no moment where there is no clock.
+bool has_moment(const SessionPlan& plan, const PrepJob& job) {
+    return plan.start || job.when == PrepJob::When::on_the_day;
+}
+
 Json job_json(const SessionPlan& plan, const PrepJob& job) {
-    return {{"minute", job.at.in(minute)},
+    Json portions = Json::array();
+    for (const PrepPortion& portion : job.portions)
+        portions.push_back(
+            {{"of", portion.of}, {"amount_g", portion.amount > Mass{} ? Json(portion.amount.in(gram)) : Json()}});
+    return {{"minute", has_moment(plan, job) ? Json(job.at.in(minute)) : Json()},
             {"clock", clock_json(plan, job.at)},
             {"task", name_of(job.task)},
             {"of", text_or_null(job.subject)},
@@ -43,7 +52,9 @@ Json job_json(const SessionPlan& plan, const PrepJob& job) {
             {"count", job.count > 0 ? Json(job.count) : Json()},
             {"hands_on_minutes", job.hands_on.in(minute)},
             {"waiting_minutes", job.waiting.in(minute)},
-            {"evening_before", job.when == PrepJob::When::evening_before}};
+            {"evening_before", job.when == PrepJob::When::evening_before},
+            {"portions", std::move(portions)},
+            {"pair", job.hands_on > Time{} ? Json(job.pair) : Json()}};
 }
 
 Json total_json(const PlannedTotal& total) {
@@ -171,6 +182,8 @@ Json plan_json(const SessionPlan& plan) {
     json["feeds"] = array_of(plan.put_ins, [&](const PlannedFeed& put_in) { return put_in_json(plan, put_in); });
     json["prep"] = array_of(plan.prep, [&](const PrepJob& job) { return job_json(plan, job); });
     json["begin_minute"] = plan.begin.in(minute);
+    json["hands"] = plan.hands;
+    json["travel_minutes"] = plan.travel.in(minute);
     json["hands_on_minutes"] = plan.hands_on.in(minute);
     json["totals"] = array_of(plan.totals, total_json);
     json["batches"] = array_of(plan.batches, batch_json);

@@ -17,7 +17,4 @@ Told rest_told(const SessionPlan& plan, const RestOfSession& rest);
 /// The plan with `now` filled.
 Json rest_json(const SessionPlan& plan, const RestOfSession& rest);
 
-/// "09:30" where there is a clock, else minutes from the start.
-std::string plan_moment(const SessionPlan& plan, Time at);
-
 }  // namespace baitwright

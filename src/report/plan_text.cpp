@@ -10,6 +10,8 @@
 #include "report/display.h"
 #include "report/plan_report.h"
 #include "report/plan_shopping.h"
+#include "report/prep_told.h"
+#include "report/session_moment.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -49,16 +51,15 @@ std::string gap_text(double minutes) {
 /// Moments of one feed: "At 09:30, 10:10." or "Every 5 min from 09:30 to 14:25, 60 times."
 std::string moments_text(const SessionPlan& plan, const std::vector<const PlannedFeed*>& put_ins) {
     constexpr std::size_t all_told = 6;
-    const auto at = [&](std::size_t i) { return plan_moment(plan, put_ins[i]->at); };
+    const auto at = [&](std::size_t i) { return session_moment(plan, put_ins[i]->at); };
     const std::size_t count = put_ins.size();
     if (count <= all_told) {
-        std::string text = plan.start ? "At " : "At minute ";
+        std::string text = "At ";
         for (std::size_t i = 0; i < count; ++i) text += (i == 0 ? "" : ", ") + at(i);
         return text + ".";
     }
     const double gap = (put_ins[1]->at - put_ins[0]->at).in(minute);
-    return fmt::format("Every {} from {}{} to {}, {} times.", gap_text(gap), plan.start ? "" : "minute ", at(0),
-                       at(count - 1), count);
+    return fmt::format("Every {} from {} to {}, {} times.", gap_text(gap), at(0), at(count - 1), count);
 }
 
 void tell_put_ins(Told& told, const SessionPlan& plan) {
@@ -84,81 +85,10 @@ std::string swim_text(const SessionPlan& plan) {
     for (std::size_t i = 0; i < count; ++i) {
         if (i % step != 0 && i + 1 != count) continue;
         const InTheSwim& at = plan.in_the_swim[i];
-        text += fmt::format("{}{} at {}{}", text.empty() ? "" : ", ", at.grains < 1 ? "none" : shown_count(at.grains),
-                            plan.start ? "" : "minute ", plan_moment(plan, at.at));
+        text += fmt::format("{}{} at {}", text.empty() ? "" : ", ", at.grains < 1 ? "none" : shown_count(at.grains),
+                            session_moment(plan, at.at));
     }
     return "Single grains in each swim, if none are eaten: " + text + ".";
-}
-
-std::string job_text(const PrepJob& job) {
-    const std::string water = shown_water(kitchen_water(job.amount));
-    switch (job.task) {
-        case PrepTask::weigh:
-            if (job.count == 1) return fmt::format("weigh {} of {}", shown_weighed(job.amount), job.subject);
-            return fmt::format("weigh the {} parts of {}, {} dry in all, and stir them together", job.count,
-                               job.subject, shown_mass(kitchen_mass(job.amount)));
-        case PrepTask::pump:
-            return "pump " + job.subject + " in at least " + water + " of water, dyed if you dye them";
-        case PrepTask::pour_on:
-            return "pour " + water + " on " + job.subject;
-        case PrepTask::drain:
-            return "drain " + job.subject + "; let them stand, covered";
-        case PrepTask::first_wetting:
-            return fmt::format("{}: stir in the first {} of water", job.subject, water);
-        case PrepTask::riddle:
-            return "riddle " + job.subject;
-        case PrepTask::second_wetting:
-            return fmt::format("{}: add the rest by feel, about {}", job.subject, water);
-        case PrepTask::shape:
-            return "shape the first " + plural(job.count, "ball") + " of " + job.subject;
-        case PrepTask::load:
-            break;
-    }
-    return "bring it all to hand; drop nothing in yet";
-}
-
-/// "08:35"; without a clock how long before the start: "58 min", "12 h".
-std::string job_moment(const SessionPlan& plan, Time at) {
-    if (plan.start) return plan_moment(plan, at);
-    const double before = std::round(-at.in(minute));
-    return before < 100 ? fmt::format("{:.0f} min", before) : shown_time(-at);
-}
-
-std::vector<PrepJob> jobs_of(const SessionPlan& plan, PrepJob::When when) {
-    std::vector<PrepJob> jobs;
-    for (const PrepJob& job : plan.prep)
-        if (job.when == when) jobs.push_back(job);
-    return jobs;
-}
-
-/// When, how long for the hands, what.
-void tell_jobs(Told& told, const SessionPlan& plan, const std::vector<PrepJob>& jobs) {
-    if (!jobs.empty()) told.row({plan.start ? "clock" : "before", "hands"}, "do this");
-    for (const PrepJob& job : jobs) {
-        const double hands = std::max(1.0, std::ceil(job.hands_on.in(minute)-1e-9));
-        told.row({job_moment(plan, job.at), fmt::format("{:.0f} min", hands)}, job_text(job));
-    }
-    told.gap();
-}
-
-void tell_prep(Told& told, const SessionPlan& plan) {
-    if (const auto evening = jobs_of(plan, PrepJob::When::evening_before); !evening.empty()) {
-        told.heading("The evening before");
-        told.gap();
-        tell_jobs(told, plan, evening);
-    }
-    told.heading("On the day");
-    told.gap();
-    tell_jobs(told, plan, jobs_of(plan, PrepJob::When::on_the_day));
-}
-
-std::string begin_text(const SessionPlan& plan) {
-    const double minutes = -plan.begin.in(minute);
-    const std::string before = fmt::format("{:.0f} min before the start", minutes);
-    return fmt::format(
-        "Begin {} at the latest. Your hands are busy for {:.0f} min in all, counting the evening before.",
-        plan.start ? "by " + clock_text(*plan.start - minutes) + ", " + before + "," : before,
-        plan.hands_on.in(minute));
 }
 
 TextTable weigh_table(const SessionPlan& plan) {
@@ -239,11 +169,6 @@ void tell_making(Told& told, const SessionPlan& plan) {
 
 }  // namespace
 
-std::string plan_moment(const SessionPlan& plan, Time at) {
-    const double minutes = std::round(at.in(minute) + 0.0);
-    return plan.start ? clock_text(*plan.start + minutes) : fmt::format("{:.0f}", minutes == 0 ? 0 : minutes);
-}
-
 Told plan_told(const SessionPlan& plan) {
     const bool rules_first = !plan.breaches.empty() || !plan.venue.empty();
     Told told;
@@ -252,8 +177,7 @@ Told plan_told(const SessionPlan& plan) {
         tell_rules(told, plan);
         told.gap();
     }
-    tell_prep(told, plan);
-    told.line("Begin", begin_text(plan));
+    told.add(prep_told(plan));
     told.gap();
     told.table(weigh_table(plan));
     told.gap();

@@ -1,8 +1,10 @@
 #include <fmt/format.h>
 
 #include "bait/kitchen_rounding.h"
+#include "quantities/units.h"
 #include "report/display.h"
 #include "report/plan_report.h"
+#include "report/session_moment.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -41,8 +43,9 @@ std::string spread_line(const RestOfFeed& feed, Bites bites) {
 
 Told rest_told(const SessionPlan& plan, const RestOfSession& rest) {
     Told told;
-    told.title(fmt::format("{}, {}{}: {} left", plan.strategy, plan.start ? "" : "minute ", plan_moment(plan, rest.now),
-                           shown_time(rest.left)));
+    const bool counted = !plan.start && rest.now >= 0.5 * minute;
+    told.title(fmt::format("{}, {}{}: {} left", plan.strategy, session_moment(plan, rest.now),
+                           counted ? " after the start" : "", shown_time(rest.left)));
     for (const RestOfFeed& feed : rest.feeds) told.line("Left", rest_line(feed));
     for (const RestOfFeed& feed : rest.feeds)
         if (feed.top_up > Volume{}) told.line("Top up", sentence(top_up_line(feed)));

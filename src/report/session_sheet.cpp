@@ -2,12 +2,11 @@
 
 #include <fmt/format.h>
 
-#include <cmath>
-
 #include "quantities/clock.h"
 #include "quantities/units.h"
 #include "report/degree_sign.h"
 #include "report/display.h"
+#include "report/session_moment.h"
 #include "report/sheet_sections.h"
 #include "report/text_table.h"
 
@@ -17,14 +16,15 @@ namespace {
 
 std::string subtitle_of(const SessionPlan& plan) {
     std::string text = shown_moment(plan.length);
-    if (plan.start) text += " from " + moment_text(plan, Time{});
+    if (plan.start) text += " from " + session_moment(plan, Time{});
     if (!plan.venue.empty()) text += ", " + plan.venue;
     if (plan.people > 1) text += fmt::format(", {} anglers", plan.people);
     text += ", water " + shown_temperature(plan.water);
     if (plan.begin < Time{}) {
-        text += plan.start ? ". Begin at " + moment_text(plan, plan.begin)
-                           : ". Begin " + moment_text(plan, Time{} - plan.begin) + " before the start";
+        text += (plan.start ? ". Begin at " : ". Begin ") + session_moment(plan, plan.begin);
+        if (!plan.start) text += " the start";
         text += ": " + shown_time(plan.hands_on) + " of work";
+        if (plan.travel > Time{}) text += ", " + hours_and_minutes(plan.travel) + " of way";
     }
     return text + ".";
 }
@@ -69,13 +69,6 @@ CardSheet with_degree_signs(CardSheet sheet) {
         for (auto* rows : {&section.rows, &section.in_short})
             for (CardRow& row : *rows) row.what = with_degree_signs(row.what);
     return sheet;
-}
-
-std::string moment_text(const SessionPlan& plan, Time moment) {
-    const double minutes = moment.in(minute);
-    if (plan.start) return clock_text(*plan.start + minutes);
-    const auto whole = static_cast<long>(std::lround(std::abs(minutes)));
-    return fmt::format("{}{}:{:02}", minutes < 0 && whole > 0 ? "-" : "", whole / 60, whole % 60);
 }
 
 CardSheet session_sheet(const SessionPlan& plan, Date today) {

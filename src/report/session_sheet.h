@@ -17,9 +17,6 @@ CardSheet session_sheet(const SessionPlan& plan, Date today);
 /// As it is drawn, with its degrees as people read them.
 CardSheet with_degree_signs(CardSheet sheet);
 
-/// A moment of the session: "09:30", or without a clock "1:20", and "-0:45" before the start.
-std::string moment_text(const SessionPlan& plan, Time moment);
-
 /// What was written where, the sheet's own words, and its amounts unrounded.
 Json card_json(const SessionPlan& plan, const CardSheet& sheet, const std::string& file, SheetFormat format,
                const PrintedSheet& printed);

@@ -87,7 +87,7 @@ Json columns_json(const TextTable& table) {
 Json piece_json(const Told::Piece& piece) {
     Json json{{"kind", kind_name(piece.kind)}};
     if (const std::string label = without_blanks(piece.label); !label.empty()) json["label"] = label;
-    if (!piece.cells.empty()) json["cells"] = piece.cells;
+    for (const std::string& cell : piece.cells) json["cells"].push_back(without_blanks(cell));
     if (!piece.text.empty()) json["text"] = with_degree_signs(piece.text);
     if (piece.kind == Kind::table) {
         json["columns"] = columns_json(piece.table);

@@ -80,6 +80,7 @@ std::string usual_used_text(const Usual& used) {
         if (!values) continue;
         std::string part = fmt::format(fmt::runtime(key.used), shown_values(*values));
         if (key.key == "people" && values->front() == "1") part = "1 angler";
+        if (key.key == "hands" && values->front() == "1") part = "1 pair of hands";
         parts.push_back(std::move(part));
     }
     return parts.empty() ? std::string() : "Your usual: " + joined(parts, ", ") + ".";

@@ -6,7 +6,6 @@
 #include <cmath>
 #include <functional>
 
-#include "answers/plan/pair_of_hands.h"
 #include "answers/plan/rest_of_session.h"
 #include "answers/plan/venue_breaches.h"
 #include "answers/sessions.h"
@@ -43,7 +42,8 @@ const Feed soaked_pots = fed({EveryPutIn{}, 5.0 * minute, {}}, FeedForm::pot, 25
 
 const PrepJob* job_of(const SessionPlan& plan, PrepTask task, const std::string& subject) {
     for (const PrepJob& job : plan.prep)
-        if (job.task == task && job.subject == subject) return &job;
+        for (const PrepPortion& portion : job.portions)
+            if (job.task == task && portion.of == subject) return &job;
     return nullptr;
 }
 
@@ -188,21 +188,6 @@ TEST_CASE("what lies in the swim grows by the half hour to the grains of one ang
     CHECK(plan.in_the_swim[1].mass.in(gram) == Approx(6 * plan.put_ins[0].mass.in(gram)));
     CHECK(plan.in_the_swim.back().mass.in(gram) == Approx(59 * plan.put_ins[0].mass.in(gram)));
     CHECK(plan.in_the_swim.back().grains == Approx(plan.cost.unrolled.free_offerings / 1.1));
-}
-
-TEST_CASE("jobs that clash are done earlier, never later and never at once") {
-    PairOfHands hands;
-    PrepJob ten;
-    ten.hands_on = 10.0 * minute;
-    CHECK(hands.do_by({ten}, {}).in(minute) == Approx(-10));
-    CHECK(hands.do_by({ten}, {}).in(minute) == Approx(-20));
-    // a soak of 8 min, poured in 1 and drained in 2, finds no room for its drain until both are before
-    PrepJob pour, drain;
-    pour.hands_on = 1.0 * minute;
-    drain.hands_on = 2.0 * minute;
-    drain.at = 8.0 * minute;
-    CHECK(hands.do_by({pour, drain}, {}).in(minute) == Approx(-30));
-    CHECK(hands.do_by({ten}, -1.0 * minute).in(minute) == Approx(-40));
 }
 
 TEST_CASE("pumping and weighing are for the evening before, at nine by the clock, unless the work begins on the day") {

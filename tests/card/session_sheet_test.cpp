@@ -20,6 +20,7 @@
 #include "library/open_library.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/session_moment.h"
 
 using namespace baitwright;
 
@@ -130,7 +131,7 @@ std::vector<std::string> needed_words(const SessionPlan& plan) {
         std::size_t put_ins = 0;
         for (const PlannedFeed& put_in : plan.put_ins) {
             if (put_in.feed != feed) continue;
-            moments += (put_ins++ == 0 ? "" : " ") + moment_text(plan, put_in.at);
+            moments += (put_ins++ == 0 ? "" : " ") + session_moment(plan, put_in.at);
         }
         words.push_back(", " + plan.feeds[feed].name);
         if (put_ins <= 24) words.push_back(moments);

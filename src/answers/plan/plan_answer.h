@@ -36,22 +36,43 @@ struct PlannedFeed {
     Mass mass;
 };
 
-/// What one pair of hands does before the start.
-enum class PrepTask { weigh, pump, pour_on, drain, first_wetting, riddle, second_wetting, shape, load };
+/// What hands do before the start; `travel` and `bring_to_hand` only where there is a way to the water.
+enum class PrepTask {
+    weigh,
+    pump,
+    pour_on,
+    drain,
+    first_wetting,
+    riddle,
+    second_wetting,
+    shape,
+    load,
+    travel,
+    bring_to_hand
+};
 
-inline constexpr std::array<std::string_view, 9> prep_task_names{
-    "weigh", "pump", "pour on", "drain", "first wetting", "riddle", "second wetting", "shape balls", "load"};
+inline constexpr std::array<std::string_view, 11> prep_task_names{
+    "weigh",          "pump",        "pour on", "drain",  "first wetting", "riddle",
+    "second wetting", "shape balls", "load",    "travel", "bring to hand"};
 constexpr std::string_view name_of(PrepTask task) {
     return prep_task_names[static_cast<std::size_t>(task)];
 }
 
+/// What of one mix or pellet a job takes, as `PrepJob::amount`.
+struct PrepPortion {
+    std::string of;
+    Mass amount;
+};
+
 struct PrepJob {
     Time at;  ///< below zero
     PrepTask task = PrepTask::load;
-    std::string subject;  ///< a mix, a pellet; empty for `load`
+    std::string subject;  ///< a mix, a pellet, several listed; empty for `load` and what comes after
     Mass amount;          ///< water for pour_on, pump and the wettings; dry mass for weigh; wet mass for riddle; else 0
-    int count = 0;        ///< balls to shape; parts to weigh
-    Time hands_on;
+    std::vector<PrepPortion> portions;  ///< of each subject; more than one where several are done in one job
+    int count = 0;                      ///< balls to shape; parts to weigh
+    int pair = 1;                       ///< which pair of hands
+    Time hands_on;                      ///< nothing for `travel`, whose time is `waiting`
     Time waiting;  ///< after the hands are free, before the next job on the same thing may begin, at the least
     enum class When { evening_before, on_the_day };
     When when = When::on_the_day;
@@ -139,7 +160,9 @@ struct SessionPlan {
 
     std::vector<PlannedFeed> put_ins;  ///< by time
     std::vector<PlannedFeedTotal> feeds;
-    std::vector<PrepJob> prep;         ///< by time; no two overlap
+    int hands = 1;                     ///< pairs of them
+    Time travel;                       ///< the way to the water; 0 where the work is done there
+    std::vector<PrepJob> prep;         ///< by time; no two of one pair of hands overlap
     Time hands_on;                     ///< of all of it
     Time begin;                        ///< the latest moment to begin on the day; below zero
     std::vector<PlannedTotal> totals;  ///< hookbaits among them; each ingredient once

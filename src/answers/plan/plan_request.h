@@ -17,6 +17,8 @@ struct PlanRequest {
     std::optional<int> start;  ///< minutes since midnight
     std::optional<Time>
         work_from;  ///< so long before the start the work can begin, and nothing is done before; above 0
+    int hands = 1;  ///< pairs of hands that do the work, 1 to 10
+    Time travel;    ///< the way to the water, after which nothing but bringing to hand is left; up to 24 h
     std::optional<Temperature>
         water;                 ///< that soaks and wets; as the strategy's where not given, 15 degC where it has none
     PumpSetup pump;            ///< for expanders

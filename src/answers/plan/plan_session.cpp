@@ -113,22 +113,25 @@ void refuse_late_work(const SessionPlan& plan, const PlanRequest& request) {
     if (!request.work_from) return;
     const Time needed = Time{} - plan.prep.front().at;
     if (needed <= *request.work_from + 1e-6 * second) return;
-    const std::string minutes = std::to_string(std::lround(needed.in(minute)));
     std::string hint = "begin earlier, or start at ";
     if (plan.start)
         hint += clock_text(*plan.start + (needed - *request.work_from).in(minute));
     else
-        hint = "begin " + minutes + " min before the start";
-    throw Error(FaultClass::answer_is_no,
-                Fault{"no-time",
-                      "the work before the start takes " + minutes + " min, and there are only " +
-                          std::to_string(std::lround(request.work_from->in(minute))) + " min for it",
-                      hint + "; or " + what_to_soften(plan)});
+        hint = "begin " + hours_and_minutes(needed) + " before the start";
+    throw Error(FaultClass::answer_is_no, Fault{"no-time",
+                                                (plan.travel > Time{} ? "the work and the way to the water take "
+                                                                      : "the work before the start takes ") +
+                                                    hours_and_minutes(needed) + ", and there are only " +
+                                                    hours_and_minutes(*request.work_from) + " for it",
+                                                hint + "; or " + what_to_soften(plan)});
 }
 
 void plan_prep(SessionPlan& plan, const PlanRequest& request) {
-    plan.prep = prep_timetable({plan.batches, plan.soaks, plan.put_ins, plan.people, plan.start,
-                                request.work_from ? PrepNeeds::Evening::not_used : PrepNeeds::Evening::used});
+    plan.hands = request.hands;
+    plan.travel = request.travel;
+    plan.prep =
+        prep_timetable({plan.batches, plan.soaks, plan.put_ins, plan.people, plan.start, plan.hands, plan.travel,
+                        request.work_from ? PrepNeeds::Evening::not_used : PrepNeeds::Evening::used});
     refuse_late_work(plan, request);
     for (const PrepJob& job : plan.prep) {
         plan.hands_on += job.hands_on;

@@ -7,22 +7,14 @@
 #include <set>
 
 #include "answers/pellets/soak_timetable.h"
-#include "answers/plan/pair_of_hands.h"
+#include "answers/plan/crew.h"
 #include "answers/plan/prep_minutes.h"
+#include "answers/plan/shared_moments.h"
+#include "quantities/hair.h"
 
 namespace baitwright {
 
 namespace {
-
-PrepJob job_of(PrepTask task, const std::string& subject, Time hands_on, Mass amount = {}, Time waiting = {}) {
-    PrepJob job;
-    job.task = task;
-    job.subject = subject;
-    job.hands_on = hands_on;
-    job.amount = amount;
-    job.waiting = waiting;
-    return job;
-}
 
 Time evening_of(const std::optional<int>& start) {
     if (!start) return Time{} - evening_without_clock;
@@ -31,27 +23,41 @@ Time evening_of(const std::optional<int>& start) {
 
 class Timetable {
 public:
-    explicit Timetable(const PrepNeeds& needs) : needs_(needs) {}
+    explicit Timetable(const PrepNeeds& needs) : needs_(needs), crew_(needs.hands) {}
 
     std::vector<PrepJob> work_out() {
-        const Time loaded = hands_.do_by({job_of(PrepTask::load, "", load_the_barrow)}, {});
+        get_there();
         for (const std::size_t i : slowest_first()) {
             const PlannedBatch& batch = needs_.batches[i];
             if (batch.feel.empty()) continue;
-            const Time wetted = wet(batch, loaded);
+            const Time wetted = wet(batch);
             weigh_parts(batch, wetted);
             wetted_.emplace(batch.name, wetted);
             const auto earliest = wetted_.find(batch.name);
             earliest->second = std::min(earliest->second, wetted);
         }
         for (const PlannedBatch& batch : needs_.batches)
-            if (batch.feel.empty()) measure_out(batch, loaded);
-        for (const PlannedSoak& soak : needs_.soaks)
-            soak.strokes > 0 || soak.for_the_hook ? pump(soak, loaded) : soak_by(soak, loaded);
-        return hands_.in_order();
+            if (batch.feel.empty()) measure_out(batch);
+        soak_and_pump();
+        return crew_.in_order();
     }
 
 private:
+    /// Back from the start: all is to hand, after the way there, which begins when all is loaded.
+    void get_there() {
+        if (!(needs_.travel > Time{})) {
+            loaded_ = arrived_ = crew_.do_by({job_for(PrepTask::load, "", load_the_barrow)}, {});
+            return;
+        }
+        arrived_ = crew_.do_by({job_for(PrepTask::bring_to_hand, "", feel_it_again)}, {});
+        PrepJob travel = job_for(PrepTask::travel, "", {});
+        travel.waiting = needs_.travel;
+        loaded_ = crew_.do_by({job_for(PrepTask::load, "", load_the_barrow)}, crew_.do_by({travel}, arrived_));
+    }
+
+    /// When it must be ready that still has to stand so long: it may do so on the way, but not be worked on.
+    [[nodiscard]] Time ready_by(Time stand) const { return std::min(arrived_, loaded_ + stand); }
+
     /// The batch with the longest rest is wetted first, so it is the last to find its place from the start back.
     [[nodiscard]] std::vector<std::size_t> slowest_first() const {
         std::vector<std::size_t> order(needs_.batches.size());
@@ -66,35 +72,37 @@ private:
     }
 
     /// Back from the moment it is loaded to the first pour, whose beginning is returned.
-    Time wet(const PlannedBatch& batch, Time loaded) {
+    Time wet(const PlannedBatch& batch) {
         const double buckets = batch.containers;
-        Time by = loaded;
+        Time by = ready_by(settle);
         if (const int balls = first_balls(batch)) {
-            PrepJob shape = job_of(PrepTask::shape, batch.name, balls * shape_a_ball);
+            PrepJob shape = job_for(PrepTask::shape, batch.name, balls * shape_a_ball);
             shape.count = balls;
-            by = hands_.do_by({shape}, by);
+            by = crew_.do_by({shape}, loaded_);
         }
-        by = hands_.do_by(
-            {job_of(PrepTask::second_wetting, batch.name, buckets * finish_a_bucket, batch.water_rest, settle)}, by);
-        by = hands_.do_by(
-            {job_of(PrepTask::riddle, batch.name, buckets * riddle_a_bucket, batch.dry + batch.water_first)}, by);
-        return hands_.do_by(
-            {job_of(PrepTask::first_wetting, batch.name, buckets * wet_a_bucket, batch.water_first, batch.rest)}, by);
+        PrepJob finish = job_for(PrepTask::second_wetting, batch.name, buckets * finish_a_bucket, batch.water_rest);
+        finish.waiting = settle;
+        by = crew_.do_by({finish}, by);
+        by = crew_.do_by(
+            {job_for(PrepTask::riddle, batch.name, buckets * riddle_a_bucket, batch.dry + batch.water_first)}, by);
+        PrepJob wetting = job_for(PrepTask::first_wetting, batch.name, buckets * wet_a_bucket, batch.water_first);
+        wetting.waiting = batch.rest;
+        return crew_.do_by({wetting}, by);
     }
 
     void weigh_parts(const PlannedBatch& batch, Time by) {
         const auto parts = static_cast<double>(batch.parts.size());
-        PrepJob weigh = job_of(PrepTask::weigh, batch.name, parts * weigh_a_part + stir_dry, batch.dry);
+        PrepJob weigh = job_for(PrepTask::weigh, batch.name, parts * weigh_a_part + stir_dry, batch.dry);
         weigh.count = static_cast<int>(batch.parts.size());
-        hands_.do_by({weigh}, evening(by));
+        crew_.do_by({weigh}, evening(by));
     }
 
     /// What goes in as it is and is not soaked is weighed on its own.
-    void measure_out(const PlannedBatch& batch, Time loaded) {
+    void measure_out(const PlannedBatch& batch) {
         for (const PlannedTotal& part : batch.parts) {
             const Mass dry = part.mass - part.soaked;
             if (dry < 0.001 * part.mass || !measured_.insert(part.name).second) continue;
-            weigh_alone(part.name, all_dry(part.name), loaded);
+            weigh_alone(part.name, all_dry(part.name), loaded_);
         }
     }
 
@@ -117,29 +125,51 @@ private:
         return balls * needs_.people;
     }
 
-    void pump(const PlannedSoak& soak, Time loaded) {
-        hands_.do_by({job_of(PrepTask::pump, soak.name, soak.lots * pumping_time, soak.pour)}, evening(loaded));
+    void soak_and_pump() {
+        std::vector<PlannedSoak> under_water;
+        under_water.reserve(needs_.soaks.size());
+        for (const PlannedSoak& soak : needs_.soaks)
+            if (soak.strokes == 0 && !soak.for_the_hook) under_water.push_back(soak);
+        for (const auto& group : soaked_together(under_water)) soak_in_one(group);
+        for (const PlannedSoak& soak : needs_.soaks)
+            if (soak.strokes > 0 || soak.for_the_hook)
+                crew_.do_by({job_for(PrepTask::pump, soak.name, soak.lots * pumping_time, soak.pour)},
+                            evening(loaded_));
     }
 
-    /// Ready before the first of what takes it is wetted.
-    void soak_by(const PlannedSoak& soak, Time loaded) {
-        Time by = loaded;
+    /// Drained, and stood, before the first of what takes it is wetted.
+    [[nodiscard]] Time stood_by(const PlannedSoak& soak) const {
+        Time by = ready_by(soak.stand);
         for (const PlannedBatch& batch : needs_.batches) {
             const auto wetted = wetted_.find(batch.name);
             if (wetted != wetted_.end() && takes(batch, soak)) by = std::min(by, wetted->second);
         }
-        PrepJob drain = job_of(PrepTask::drain, soak.name, drain_pellets, {}, soak.stand);
-        drain.at = soak.soak;
-        const Time poured = hands_.do_by(
-            {job_of(PrepTask::pour_on, soak.name, std::min(pour_on_pellets, soak.soak), soak.pour, soak.soak), drain},
-            by);
-        weigh_alone(soak.name, soak.dry, poured);
+        return by;
+    }
+
+    void soak_in_one(const std::vector<const PlannedSoak*>& group) {
+        std::vector<PrepJob> pours, drains;
+        pours.reserve(group.size());
+        drains.reserve(group.size());
+        Time soaked, drained_by = loaded_;
+        for (const PlannedSoak* soak : group) {
+            pours.push_back(job_for(PrepTask::pour_on, soak->name, std::min(pour_on_pellets, soak->soak), soak->pour));
+            pours.back().waiting = soak->soak;
+            drains.push_back(job_for(PrepTask::drain, soak->name, drain_pellets));
+            drains.back().waiting = soak->stand;
+            soaked = std::max(soaked, soak->soak);
+            drained_by = std::min(drained_by, stood_by(*soak) - soak->stand);
+        }
+        PrepJob drain = merged(drains);
+        drain.at = soaked;
+        const Time poured = crew_.do_by({merged(pours), drain}, drained_by + drain.waiting);
+        for (const PlannedSoak* soak : group) weigh_alone(soak->name, soak->dry, poured);
     }
 
     void weigh_alone(const std::string& name, Mass mass, Time by) {
-        PrepJob weigh = job_of(PrepTask::weigh, name, weigh_a_part, mass);
+        PrepJob weigh = job_for(PrepTask::weigh, name, weigh_a_part, mass);
         weigh.count = 1;
-        hands_.do_by({weigh}, evening(by));
+        crew_.do_by({weigh}, evening(by));
     }
 
     static bool takes(const PlannedBatch& batch, const PlannedSoak& soak) {
@@ -148,13 +178,14 @@ private:
     }
 
     const PrepNeeds& needs_;
-    PairOfHands hands_;
+    Crew crew_;
+    Time loaded_, arrived_;               // when loading begins, and when all is at the water
     std::map<std::string, Time> wetted_;  // when each is wetted first
     std::set<std::string> measured_;      // what goes in as it is, by name
 };
 
 bool is_evening(const PrepJob& job, const PrepNeeds& needs) {
-    return needs.evening == PrepNeeds::Evening::used && job.at < evening_of(needs.start) - 1e-6 * second;
+    return needs.evening == PrepNeeds::Evening::used && job.at < evening_of(needs.start) - hair;
 }
 
 }  // namespace
@@ -164,7 +195,7 @@ std::vector<PrepJob> prep_timetable(const PrepNeeds& needs) {
     for (PrepJob& job : jobs)
         if ((job.task == PrepTask::weigh || job.task == PrepTask::pump) && is_evening(job, needs))
             job.when = PrepJob::When::evening_before;
-    return jobs;
+    return weighed_together(jobs);
 }
 
 }  // namespace baitwright

@@ -1,0 +1,158 @@
+#include "report/prep_told.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "bait/kitchen_rounding.h"
+#include "quantities/clock.h"
+#include "quantities/listed.h"
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/session_moment.h"
+
+namespace baitwright {
+
+namespace {
+
+std::string shown_water_of(Mass water) {
+    return shown_water(kitchen_water(water));
+}
+
+/// "235 g of A", "85 ml on B and 90 ml on C": each portion, with the word between.
+std::string portions_text(const PrepJob& job, std::string_view word, std::string (*shown)(Mass)) {
+    std::vector<std::string> portions;
+    portions.reserve(job.portions.size());
+    for (const PrepPortion& portion : job.portions)
+        portions.push_back(fmt::format("{} {} {}", shown(portion.amount), word, portion.of));
+    return listed(portions);
+}
+
+std::string weighing_text(const PrepJob& job) {
+    if (job.count == 1 || job.portions.size() > 1) return "weigh " + portions_text(job, "of", shown_weighed);
+    return fmt::format("weigh the {} parts of {}, {} dry in all, and stir them together", job.count, job.subject,
+                       shown_mass(kitchen_mass(job.amount)));
+}
+
+std::string job_text(const PrepJob& job) {
+    switch (job.task) {
+        case PrepTask::weigh:
+            return weighing_text(job);
+        case PrepTask::pump:
+            return "pump " + job.subject + " in at least " + shown_water_of(job.amount) +
+                   " of water, dyed if you dye them";
+        case PrepTask::pour_on:
+            return "pour " + portions_text(job, "on", shown_water_of);
+        case PrepTask::drain:
+            return "drain " + job.subject + "; let them stand, covered";
+        case PrepTask::first_wetting:
+            return fmt::format("{}: stir in the first {} of water", job.subject, shown_water_of(job.amount));
+        case PrepTask::riddle:
+            return "riddle " + job.subject;
+        case PrepTask::second_wetting:
+            return fmt::format("{}: add the rest by feel, about {}", job.subject, shown_water_of(job.amount));
+        case PrepTask::shape:
+            return fmt::format("shape the first {} {} of {}", job.count, job.count == 1 ? "ball" : "balls",
+                               job.subject);
+        case PrepTask::travel:
+            return "travel to the water, " + hours_and_minutes(job.waiting);
+        case PrepTask::bring_to_hand:
+            return "at the water: bring it all to hand and feel each mix again, a little water where it has dried; "
+                   "drop nothing in yet";
+        case PrepTask::load:
+            break;
+    }
+    return {};
+}
+
+std::string load_text(const SessionPlan& plan) {
+    return plan.travel > Time{} ? "load it all up, covered: nothing is left to make"
+                                : "bring it all to hand; drop nothing in yet";
+}
+
+std::vector<PrepJob> jobs_of(const SessionPlan& plan, PrepJob::When when) {
+    std::vector<PrepJob> jobs;
+    for (const PrepJob& job : plan.prep)
+        if (job.when == when) jobs.push_back(job);
+    return jobs;
+}
+
+bool is_by_several(const std::vector<PrepJob>& jobs) {
+    return std::any_of(jobs.begin(), jobs.end(), [&](const PrepJob& job) { return job.pair != jobs.front().pair; });
+}
+
+std::string hands_text(const PrepJob& job) {
+    if (!(job.hands_on > Time{})) return {};
+    return fmt::format("{:.0f} min", std::max(1.0, std::ceil(job.hands_on.in(minute)-1e-9)));
+}
+
+using JobCells = std::vector<std::string>;
+
+/// When, how long for the hands, whose where several work at once. The evening has moments by the clock alone.
+std::vector<JobCells> cells_of(const SessionPlan& plan, const std::vector<PrepJob>& jobs, PrepJob::When when) {
+    const bool on_the_day = when == PrepJob::When::on_the_day, whose = is_by_several(jobs);
+    std::vector<JobCells> rows{{"hands"}};
+    if (plan.start || on_the_day) rows.front().insert(rows.front().begin(), plan.start ? "clock" : "before");
+    if (whose) rows.front().emplace_back("pair");
+    rows.reserve(jobs.size() + 1);
+    for (const PrepJob& job : jobs) {
+        JobCells cells;
+        if (on_the_day)
+            cells.push_back(moment_before(plan, job.at));
+        else if (plan.start)
+            cells.push_back(session_moment(plan, job.at));
+        cells.push_back(hands_text(job));
+        if (whose) cells.push_back(std::to_string(job.pair));
+        rows.push_back(std::move(cells));
+    }
+    return rows;
+}
+
+/// "1 h 5 min" and "55 min" end below each other.
+void align_moments(std::vector<JobCells>& rows) {
+    std::size_t widest = 0;
+    for (const JobCells& cells : rows) widest = std::max(widest, cells.front().size());
+    for (JobCells& cells : rows) cells.front().insert(0, widest - cells.front().size(), ' ');
+}
+
+void tell_jobs(Told& told, const SessionPlan& plan, const std::vector<PrepJob>& jobs, PrepJob::When when) {
+    if (jobs.empty()) return;
+    std::vector<JobCells> rows = cells_of(plan, jobs, when);
+    align_moments(rows);
+    told.row(std::move(rows.front()), "do this");
+    for (std::size_t i = 0; i < jobs.size(); ++i)
+        told.row(std::move(rows[i + 1]), jobs[i].task == PrepTask::load ? load_text(plan) : job_text(jobs[i]));
+    told.gap();
+}
+
+std::string begin_text(const SessionPlan& plan) {
+    const std::string before = hours_and_minutes(Time{} - plan.begin) + " before the start";
+    std::string text = plan.start
+                           ? fmt::format("Begin by {}, {}, at the latest", moment_before(plan, plan.begin), before)
+                           : fmt::format("Begin {} at the latest", before);
+    if (plan.travel > Time{}) text += "; " + hours_and_minutes(plan.travel) + " of that is the way to the water";
+    const std::string busy = hours_and_minutes(plan.hands_on);
+    if (plan.hands > 1)
+        return text +
+               fmt::format(". {} pairs of hands share {} of work, counting the evening before.", plan.hands, busy);
+    return text + fmt::format(". Your hands are busy for {} in all, counting the evening before.", busy);
+}
+
+}  // namespace
+
+Told prep_told(const SessionPlan& plan) {
+    Told told;
+    if (const auto evening = jobs_of(plan, PrepJob::When::evening_before); !evening.empty()) {
+        told.heading("The evening before");
+        told.gap();
+        tell_jobs(told, plan, evening, PrepJob::When::evening_before);
+    }
+    told.heading("On the day");
+    told.gap();
+    tell_jobs(told, plan, jobs_of(plan, PrepJob::When::on_the_day), PrepJob::When::on_the_day);
+    told.line("Begin", begin_text(plan));
+    return told;
+}
+
+}  // namespace baitwright
