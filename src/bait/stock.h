@@ -56,6 +56,7 @@ struct Lot {
     Milligrams left;
     std::optional<Money> paid;  ///< for all of it
     std::string shop;
+    std::string feel = {};  ///< how wet a mix was put by; empty: not known, or no mix
 };
 
 /// All of one name: its lots that hold something, the first to be used first.

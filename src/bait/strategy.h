@@ -14,7 +14,8 @@
 
 namespace baitwright {
 
-/// The rhythm of a feed: at one moment; every so often; at each put-in of the session's pace; after so many fish.
+/// The rhythm of a feed: at one moment; every so often; at each put-in of the session's pace; after so many fish; on no
+/// clock, but as bites slow.
 struct AtOnce {
     Time at;
 };
@@ -25,14 +26,20 @@ struct EveryPutIn {};
 struct EveryFish {
     int fish;
 };
-using FeedRhythm = std::variant<AtOnce, EveryTime, EveryPutIn, EveryFish>;
+struct WhenSlow {
+    double times =
+        2;  ///< how often in a session it is reckoned with, above 0 and at most 100; common practice, no source
+};
+using FeedRhythm = std::variant<AtOnce, EveryTime, EveryPutIn, EveryFish, WhenSlow>;
 
 /// When a feed goes in, from the start of the session. A rhythm that repeats runs from `from` up to, and not at,
-/// `until`, or the end of the session where that is not stated.
+/// `until`, or the end of the session where that is not stated. One that names a feed in `after` begins when that is
+/// used up (`feed_order.h`).
 struct FeedTiming {
     FeedRhythm rhythm;
     Time from;
     std::optional<Time> until;
+    std::string after = {};  ///< another feed of the strategy, by what it holds or as "feed 1"; empty: waits for none
 };
 
 /// How a feed goes in.
@@ -48,6 +55,7 @@ struct FeedPart {
     std::string of;
     double share = 1;
     Preparation prepare = Preparation::as_bought;
+    std::string feel = {};  ///< empty: that of the feed
 };
 
 /// What one cup, pot or feeder holds, how wide one ball is, or how much goes in loose.
@@ -82,6 +90,14 @@ struct WaterSetting {
     std::optional<Speed> tow_bottom;  ///< below zero where the bottom runs back
 };
 
+/// The air that a strategy is meant for, as far as it is known: it dries what stands in a tub.
+struct AirSetting {
+    std::optional<Temperature> temperature;
+    std::optional<Ratio> humidity;  ///< relative, 0 to 1
+    std::optional<Speed> wind;
+    bool sun = false;  ///< the tubs stand in it
+};
+
 inline constexpr std::array<std::string_view, 3> clarity_names{"clear", "tinged", "coloured"};
 
 /// How busy the session is.
@@ -100,6 +116,7 @@ struct Strategy {
     Time length;
     Ratio spare = 0.10;
     WaterSetting water;
+    AirSetting air;
     Pace pace;
     std::vector<Feed> feeds;
     std::vector<Hookbait> hookbaits;

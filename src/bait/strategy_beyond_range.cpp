@@ -38,6 +38,7 @@ bool is_rhythm(const FeedRhythm& rhythm, Time length) {
     if (const auto* every = std::get_if<EveryTime>(&rhythm))
         return every->gap >= shortest_gap && every->gap <= longest_gap;
     if (const auto* fish = std::get_if<EveryFish>(&rhythm)) return fish->fish >= 1 && fish->fish <= most_fish;
+    if (const auto* slow = std::get_if<WhenSlow>(&rhythm)) return slow->times > 0 && slow->times <= most_slow_times;
     return true;
 }
 
@@ -78,6 +79,14 @@ void hold_hookbait(const Hookbait& hookbait, const std::string& which, Limits& l
     limits.hold(holds, "of " + which + ", the bites must be from 0 to 3600 an hour, an amount " + range_text<Mass>());
 }
 
+void hold_air(const AirSetting& air, Limits& limits) {
+    limits.hold(is_between(air.temperature, Temperature::from_celsius(coldest_air_celsius),
+                           Temperature::from_celsius(warmest_air_celsius)),
+                "the air must be " + std::string(air_range));
+    limits.hold(is_between<Ratio>(air.humidity, 0.0, 1.0), "the humidity must be " + std::string(humidity_range));
+    limits.hold(is_between(air.wind, Speed{}, strongest_wind), "the wind must be " + std::string(wind_range));
+}
+
 }  // namespace
 
 std::string beyond_range(const Strategy& strategy) {
@@ -93,6 +102,7 @@ std::string beyond_range(const Strategy& strategy) {
                 "the water must be " + std::string(warmth_range));
     limits.hold(is_between(water.tow, Speed{}, fastest_tow) && is_between(water.tow_bottom, -fastest_tow, fastest_tow),
                 "the tow must be at most 5 m/s");
+    hold_air(strategy.air, limits);
     limits.hold(
         is_rate(strategy.pace.put_ins_per_hour, fastest_pace) && is_rate(strategy.pace.fish_per_hour, fastest_pace),
         "the pace must be above 0 and at most 3600 an hour");

@@ -19,6 +19,15 @@ void add_unknown_parts(const Feed& feed, std::size_t number, const Shelf& shelf,
     }
 }
 
+void add_unknown_part_feels(const Feed& feed, std::size_t number, const std::vector<Feel>& feels, const Shelf& shelf,
+                            std::vector<Fault>& faults) {
+    for (std::size_t i = 0; i < feed.parts.size(); ++i) {
+        const std::string& feel = feed.parts[i].feel;
+        if (!feel.empty() && !find_feel(feels, feel))
+            faults.push_back(unknown_feel(feel, shelf, feed_part_feel_subject(number, i + 1)));
+    }
+}
+
 }  // namespace
 
 std::string name_of(const Feed& feed) {
@@ -36,8 +45,16 @@ std::string feed_part_subject(std::size_t feed, std::size_t part) {
     return feed_subject(feed) + " part " + std::to_string(part);
 }
 
+std::string feed_part_feel_subject(std::size_t feed, std::size_t part) {
+    return feed_part_subject(feed, part) + " feel";
+}
+
 std::string feed_feel_subject(std::size_t feed) {
     return feed_subject(feed) + " feel";
+}
+
+std::string feed_after_subject(std::size_t feed) {
+    return feed_subject(feed) + " after";
 }
 
 std::string hookbait_subject(std::size_t hookbait) {
@@ -59,6 +76,7 @@ std::vector<Fault> unknown_names(const Strategy& strategy, const Shelf& shelf) {
         add_unknown_parts(feed, i + 1, shelf, faults);
         if (!feed.feel.empty() && !find_feel(feels, feed.feel))
             faults.push_back(unknown_feel(feed.feel, shelf, feed_feel_subject(i + 1)));
+        add_unknown_part_feels(feed, i + 1, feels, shelf, faults);
     }
     for (std::size_t i = 0; i < strategy.hookbaits.size(); ++i) {
         const std::string& of = strategy.hookbaits[i].of;

@@ -9,10 +9,13 @@
 
 namespace baitwright {
 
-/// Where things stand in a strategy, all counted from 1: "feed 2", "feed 2 part 1", "feed 2 feel", "hookbait 1".
+/// Where things stand in a strategy, all counted from 1: "feed 2", "feed 2 part 1", "feed 2 part 1 feel",
+/// "feed 2 feel", "feed 2 after", "hookbait 1".
 std::string feed_subject(std::size_t feed);
 std::string feed_part_subject(std::size_t feed, std::size_t part);
+std::string feed_part_feel_subject(std::size_t feed, std::size_t part);
 std::string feed_feel_subject(std::size_t feed);
+std::string feed_after_subject(std::size_t feed);
 std::string hookbait_subject(std::size_t hookbait);
 
 /// The fault of a hookbait that is no ingredient on the shelf, with "did you mean".

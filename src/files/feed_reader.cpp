@@ -2,13 +2,11 @@
 
 #include <cmath>
 
+#include "bait/feed_feels.h"
 #include "bait/strategy_limits.h"
 #include "bait/strategy_names.h"
 #include "files/value_reader.h"
-#include "quantities/hair.h"
 #include "quantities/in_quotes.h"
-#include "quantities/number_text.h"
-#include "quantities/suggestion.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -17,110 +15,8 @@ namespace {
 
 using namespace strategy_limits;
 
-constexpr std::string_view rhythms = R"(a time such as "40 min", "put-in", or "6 fish")";
-
 std::vector<std::string> form_words() {
     return {feed_form_names.begin(), feed_form_names.end()};
-}
-
-/// A moment of the session: not below zero.
-std::optional<Time> moment_of(TableReader& table, std::string_view key, std::string_view example) {
-    const auto moment = parsed(table, key, example, [](std::string_view text) { return parse<Time>(text); });
-    if (!moment || (*moment >= Time{} && is_finite(*moment))) return moment;
-    table.faults().add(table.place_of_value(key), "out-of-range", in_quotes(key) + " must not be below zero",
-                       "it counts from the start of the session");
-    return std::nullopt;
-}
-
-/// A hair less than the end, so that 300 min of a session of 5 h are its end whatever their units round to.
-bool is_before(Time moment, Time end) {
-    return moment < end - hair;
-}
-
-void refuse_after_end(const TableReader& table, std::string_view key) {
-    table.faults().add(table.place_of_value(key), "after-end", in_quotes(key) + " is not before the end of the session",
-                       "feed earlier, or make the session longer with length = \"...\"");
-}
-
-std::optional<FeedRhythm> fish_of(std::string_view text) {
-    std::string_view rest = text;
-    const auto count = take_number(rest);
-    if (!count || folded_name(rest) != "fish") return std::nullopt;
-    if (!(*count >= 1 && *count <= most_fish) || *count != std::floor(*count))
-        throw InputError("out-of-range", in_quotes(text) + " must count whole fish, from 1 to 1000",
-                         "as in every = \"6 fish\"");
-    return EveryFish{static_cast<int>(*count)};
-}
-
-FeedRhythm parse_rhythm(std::string_view text) {
-    if (folded_name(text) == "put-in") return EveryPutIn{};
-    if (const auto fish = fish_of(text)) return *fish;
-    std::string_view rest = text;
-    if (!take_number(rest)) {
-        const std::string near = did_you_mean(text, {"put-in"});
-        throw InputError("unknown-word", "'every' cannot be " + in_quotes(text),
-                         near.empty() ? "it can be " + std::string(rhythms) : near);
-    }
-    const Time gap = parse<Time>(text);
-    if (!(gap >= shortest_gap && gap <= longest_gap))
-        throw InputError("out-of-range", "'every' must be from 1 s to 24 h, not " + in_quotes(text),
-                         R"(write it as in every = "40 min")");
-    return EveryTime{gap};
-}
-
-void check_pace(const TableReader& table, const FeedRhythm& rhythm, const SessionFrame& frame) {
-    if (std::holds_alternative<EveryPutIn>(rhythm) && !frame.put_ins)
-        table.faults().add(table.place_of_value("every"), "no-pace", "it is fed by the put-in, but no pace is stated",
-                           "add a block [pace] with put_ins_per_hour = 12");
-    if (std::holds_alternative<EveryFish>(rhythm) && !frame.fish)
-        table.faults().add(table.place_of_value("every"), "no-pace", "it is fed by the fish, but no pace is stated",
-                           "add a block [pace] with fish_per_hour = 10");
-}
-
-void refuse_beside_at(TableReader& table) {
-    for (const char* key : {"from", "until"})
-        if (table.find(key))
-            table.faults().add(table.place_of_key(key), "unfit-key",
-                               in_quotes(key) + " goes with 'every', and this feed goes in once",
-                               "take the line out, or say every = \"40 min\"");
-}
-
-void read_span(TableReader& table, const SessionFrame& frame, FeedTiming& when) {
-    when.from = moment_of(table, "from", "60 min").value_or(Time{});
-    when.until = moment_of(table, "until", "270 min");
-    if (frame.length && !is_before(when.from, *frame.length)) refuse_after_end(table, "from");
-    if (!when.until) return;
-    if (!is_before(when.from, *when.until))
-        table.faults().add(table.place_of_value("until"), "inconsistent-values", "'until' must be after 'from'",
-                           "a feed runs from the one up to the other");
-    if (frame.length && is_before(*frame.length, *when.until))
-        table.faults().add(table.place_of_value("until"), "after-end", "'until' is after the end of the session",
-                           "leave it out, to feed until the end");
-}
-
-FeedTiming read_timing(TableReader& table, const SessionFrame& frame) {
-    FeedTiming when{AtOnce{}, {}, {}};
-    const bool at = table.find("at") != nullptr, every = table.find("every") != nullptr;
-    if (at == every)
-        table.faults().add(at ? table.place_of_key("every") : table.place(), at ? "two-times" : "no-time",
-                           at ? "the feed says twice when it goes in" : "the feed does not say when it goes in",
-                           R"(say at = "0 min", or every = "40 min")");
-    if (at) {
-        const auto moment = moment_of(table, "at", "0 min");
-        if (moment) when.rhythm = AtOnce{*moment};
-        if (moment && frame.length && !is_before(*moment, *frame.length)) refuse_after_end(table, "at");
-        if (!every) refuse_beside_at(table);
-    }
-    if (!every) {
-        for (const char* key : {"from", "until"}) table.find(key);
-        return when;
-    }
-    if (const auto rhythm = parsed(table, "every", "40 min", parse_rhythm)) {
-        when.rhythm = *rhythm;
-        check_pace(table, *rhythm, frame);
-    }
-    read_span(table, frame, when);
-    return when;
 }
 
 FeedPart read_feed_part(TableReader& table) {
@@ -133,6 +29,7 @@ FeedPart read_feed_part(TableReader& table) {
                                "write share = 2, or take the part out");
     }
     if (table.word("prepare", {"soaked"})) part.prepare = Preparation::soaked;
+    if (table.has("feel")) part.feel = table.name("feel").value_or("");
     table.refuse_unknown_keys();
     return part;
 }
@@ -154,6 +51,7 @@ std::vector<FeedPart> read_feed_parts(TableReader& table, std::size_t number, En
     table.each_block("parts", "a part of a feed", [&](TableReader& part) {
         parts.push_back(read_feed_part(part));
         places[feed_part_subject(number, parts.size())] = part.place_of_value("of");
+        places[feed_part_feel_subject(number, parts.size())] = part.place_of_value("feel");
     });
     if (parts.size() == 1) parts.front().share = 1;
     if (parts.empty() && table.table().get("parts")->is_array())
@@ -228,6 +126,23 @@ int read_count(TableReader& table) {
     return 1;
 }
 
+/// The feel of a part alone is that of its feed, and so is the one feel of a ball.
+void settle_feels(const TableReader& table, Feed& feed, std::size_t number, EntryPlaces& places) {
+    const std::vector<std::string> stated = stated_feels(feed);
+    if (feed.form == FeedForm::ball && stated.size() > 1)
+        table.faults().add(
+            table.place_of_value("parts"), "unfit-feel",
+            "a ball has one feel, and this one has " + in_quotes(stated[0]) + " and " + in_quotes(stated[1]),
+            "give the feed one feel, or feed the parts in balls of their own, or in a cup");
+    if (stated.size() != 1 || (feed.form != FeedForm::ball && feed.parts.size() > 1)) return;
+    for (std::size_t i = 0; i < feed.parts.size(); ++i) {
+        if (feed.parts[i].feel.empty()) continue;
+        places[feed_feel_subject(number)] = places[feed_part_feel_subject(number, i + 1)];
+        feed.parts[i].feel.clear();
+    }
+    feed.feel = stated.front();
+}
+
 }  // namespace
 
 Feed read_feed(TableReader& table, std::size_t number, const SessionFrame& frame, EntryPlaces& places) {
@@ -246,6 +161,8 @@ Feed read_feed(TableReader& table, std::size_t number, const SessionFrame& frame
     }
     if (table.has("feel")) feed.feel = table.name("feel").value_or("");
     places[feed_feel_subject(number)] = table.place_of_value("feel");
+    places[feed_after_subject(number)] = table.place_of_value("after");
+    settle_feels(table, feed, number, places);
     table.refuse_unknown_keys();
     return feed;
 }

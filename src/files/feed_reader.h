@@ -1,18 +1,11 @@
 #pragma once
 
-#include <optional>
-
 #include "bait/strategy.h"
 #include "files/entry.h"
+#include "files/feed_timing_reader.h"
 #include "files/toml_reader.h"
 
 namespace baitwright {
-
-/// What a feed is held against: how long the session is, where that could be read, and which paces are stated.
-struct SessionFrame {
-    std::optional<Time> length;
-    bool put_ins = false, fish = false;
-};
 
 /// Reads one [[feed]]; what is wrong with it is with the table's `faults()`. The places of its entries go into `places`
 /// under the subjects of `strategy_names.h`; `number` counts from 1.

@@ -43,7 +43,7 @@ bool is_mix_key(std::string_view key) {
 
 /// `length` is also a pellet's.
 bool is_strategy_key(std::string_view key) {
-    constexpr std::array<std::string_view, 4> keys{"hookbait", "spare", "pace", "feed"};
+    constexpr std::array<std::string_view, 5> keys{"hookbait", "spare", "pace", "feed", "air"};
     return std::find(keys.begin(), keys.end(), key) != keys.end();
 }
 

@@ -1,5 +1,6 @@
 #include "files/strategy_reader.h"
 
+#include "bait/feed_order.h"
 #include "bait/strategy_limits.h"
 #include "files/feed_reader.h"
 #include "files/value_reader.h"
@@ -44,6 +45,20 @@ WaterSetting read_water(TableReader& table) {
     return water;
 }
 
+AirSetting read_air(TableReader& table) {
+    AirSetting air;
+    auto block = table.inner("air", "the air of a strategy");
+    if (!block) return air;
+    air.temperature =
+        between<Temperature>(*block, "temperature", "30 degC", Temperature::from_celsius(coldest_air_celsius),
+                             Temperature::from_celsius(warmest_air_celsius), air_range);
+    air.humidity = between<Ratio>(*block, "humidity", "40 %", 0.0, 1.0, humidity_range);
+    air.wind = between<Speed>(*block, "wind", "3 m/s", Speed{}, strongest_wind, wind_range);
+    air.sun = block->truth("sun").value_or(false);
+    block->refuse_unknown_keys();
+    return air;
+}
+
 std::optional<double> read_rate(TableReader& table, std::string_view key) {
     const auto rate = table.number(key, 0, fastest_pace);
     if (!rate || *rate > 0) return rate;
@@ -77,6 +92,13 @@ void read_feeds(TableReader& table, const SessionFrame& frame, Entry<Strategy>& 
     });
 }
 
+/// Which feed comes after which can be told when all are read; how long the session is must be known for it.
+void check_order(const TableReader& table, const Entry<Strategy>& entry) {
+    if (!(entry.value.length > Time{})) return;
+    for (const Fault& fault : feed_order_faults(entry.value))
+        table.faults().add(entry.places.at(fault.subject), fault.code, fault.message, fault.hint);
+}
+
 }  // namespace
 
 Entry<Strategy> read_strategy(TableReader& table, EntryNames& names) {
@@ -94,8 +116,10 @@ Entry<Strategy> read_strategy(TableReader& table, EntryNames& names) {
     strategy.length = frame.length.value_or(Time{});
     strategy.spare = between<Ratio>(table, "spare", "10 %", 0.0, most_spare, spare_range).value_or(0.10);
     strategy.water = read_water(table);
+    strategy.air = read_air(table);
     strategy.pace = read_pace(table, frame);
     read_feeds(table, frame, entry);
+    check_order(table, entry);
     table.refuse_unknown_keys();
     entry.faulty = table.faults().count() > faults_before;
     return entry;

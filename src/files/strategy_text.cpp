@@ -20,6 +20,21 @@ void write_water(TomlWriter& out, const WaterSetting& water) {
     if (!words.empty()) out.line("water", "{" + words + " }");
 }
 
+void write_air(TomlWriter& out, const AirSetting& air) {
+    std::string words;
+    const auto add = [&](std::string_view key, const std::string& value) {
+        words += words.empty() ? " " : ", ";
+        words += key;
+        words += " = ";
+        words += value;
+    };
+    if (air.temperature) add("temperature", toml_quoted(exact_text(*air.temperature)));
+    if (air.humidity) add("humidity", toml_quoted(percent_text(*air.humidity)));
+    if (air.wind) add("wind", toml_quoted(exact_text(*air.wind, metre_per_second, "m/s")));
+    if (air.sun) add("sun", "true");
+    if (!words.empty()) out.line("air", "{" + words + " }");
+}
+
 void write_pace(TomlWriter& out, const Pace& pace) {
     std::string rates;
     if (pace.put_ins_per_hour) rates += " put_ins_per_hour = " + number_text(*pace.put_ins_per_hour);
@@ -34,12 +49,17 @@ struct RhythmLine {
     void operator()(EveryTime every) const { out.text("every", exact_text(every.gap, minute, "min")); }
     void operator()(EveryPutIn) const { out.text("every", "put-in"); }
     void operator()(EveryFish every) const { out.text("every", std::to_string(every.fish) + " fish"); }
+    void operator()(WhenSlow slow) const {
+        out.text("when", "slow");
+        out.line("expected", number_text(slow.times));
+    }
 };
 
 void write_timing(TomlWriter& out, const FeedTiming& when) {
     std::visit(RhythmLine{out}, when.rhythm);
     if (when.from > Time{}) out.text("from", exact_text(when.from, minute, "min"));
     if (when.until) out.text("until", exact_text(*when.until, minute, "min"));
+    out.text("after", when.after);
 }
 
 void write_parts(TomlWriter& out, const std::vector<FeedPart>& parts) {
@@ -53,6 +73,10 @@ void write_parts(TomlWriter& out, const std::vector<FeedPart>& parts) {
         list +=
             (list.empty() ? "{ of = " : ", { of = ") + toml_quoted(part.of) + ", share = " + number_text(part.share);
         if (part.prepare == Preparation::soaked) list += ", prepare = \"soaked\"";
+        if (!part.feel.empty()) {
+            list += ", feel = ";
+            list += toml_quoted(part.feel);
+        }
         list += " }";
     }
     out.line("parts", "[" + list + "]");
@@ -96,6 +120,7 @@ std::string toml_text(const Strategy& strategy) {
     out.text("length", exact_text(strategy.length, minute, "min"));
     out.text("spare", percent_text(strategy.spare));
     write_water(out, strategy.water);
+    write_air(out, strategy.air);
     write_pace(out, strategy.pace);
     for (const Feed& feed : strategy.feeds) write_feed(out, feed);
     for (const Hookbait& hookbait : strategy.hookbaits) {

@@ -135,6 +135,17 @@ std::optional<double> TableReader::number(std::string_view key, double lowest, d
     return node ? number_of(*node, key, lowest, highest, faults_) : std::nullopt;
 }
 
+std::optional<bool> TableReader::truth(std::string_view key) {
+    const toml::node* node = find(key);
+    if (!node) return std::nullopt;
+    const auto said = node->value_exact<bool>();
+    if (!said)
+        faults_.add(place_of(*node), "wrong-type",
+                    "'" + std::string(key) + "' must be true or false, not " + shown(*node),
+                    "write " + std::string(key) + " = true, without quotation marks");
+    return said;
+}
+
 std::optional<std::string> TableReader::word(std::string_view key, const std::vector<std::string>& words) {
     const toml::node* node = find(key);
     if (!node) return std::nullopt;

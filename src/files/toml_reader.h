@@ -51,6 +51,8 @@ public:
     std::optional<double> number(std::string_view key, double lowest, double highest);
     /// One of the words.
     std::optional<std::string> word(std::string_view key, const std::vector<std::string>& words);
+    /// true or false.
+    std::optional<bool> truth(std::string_view key);
     /// A table in braces or below a heading.
     std::optional<TableReader> inner(std::string_view key, std::string_view what);
     /// A day as "2026-03-01".

@@ -17,4 +17,9 @@ std::string shown_size(const FeedSize& size) {
     return millilitres < 1000 ? fmt::format("{:.3g} ml", millilitres) : fmt::format("{:.3g} l", millilitres / 1000);
 }
 
+std::string shown_reckoned(double times) {
+    if (times == 1) return "reckoned once";
+    return fmt::format("reckoned {:.3g} times", times);
+}
+
 }  // namespace baitwright

@@ -32,12 +32,15 @@ struct RhythmText {
     std::string operator()(EveryFish every) const {
         return every.fish == 1 ? std::string("after every fish") : fmt::format("every {} fish", every.fish);
     }
+    std::string operator()(WhenSlow) const { return "when bites slow"; }
 };
 
 std::string when_text(const FeedTiming& when) {
     std::string text = std::visit(RhythmText{}, when.rhythm);
     if (when.from > Time{}) text += " from " + shown_moment(when.from);
+    if (!when.after.empty()) text += " once " + when.after + " is used up";
     if (when.until) text += " to " + shown_moment(*when.until);
+    if (const auto* slow = std::get_if<WhenSlow>(&when.rhythm)) text += " (" + shown_reckoned(slow->times) + ")";
     return text;
 }
 
@@ -52,7 +55,8 @@ std::string what_text(const Feed& feed) {
     for (const FeedPart& part : feed.parts) {
         text += text.empty() ? "" : ", ";
         if (feed.parts.size() > 1) text += fmt::format("{:g} ", part.share);
-        text += part.of + (part.prepare == Preparation::soaked ? " (soaked)" : "");
+        const char* soaked = part.prepare == Preparation::soaked ? " (soaked)" : "";
+        text += fmt::format("{}{}{}{}", part.of, soaked, part.feel.empty() ? "" : " at ", part.feel);
     }
     if (feed.parts.size() > 1) text += " by mass";
     return text + (feed.feel.empty() ? "" : ", " + feed.feel);
@@ -75,6 +79,16 @@ std::string water_text(const WaterSetting& water) {
     return text;
 }
 
+std::string air_text(const AirSetting& air) {
+    std::string text;
+    const auto add = [&](const std::string& more) { text += (text.empty() ? "" : ", ") + more; };
+    if (air.temperature) add(shown_temperature(*air.temperature));
+    if (air.humidity) add(shown_percent(*air.humidity) + " humid");
+    if (air.wind) add(fmt::format("wind {:.3g} m/s", air.wind->in(metre_per_second)));
+    if (air.sun) add("in the sun");
+    return text;
+}
+
 std::string pace_text(const Pace& pace) {
     std::string text;
     if (pace.put_ins_per_hour) text = fmt::format("{:g} put-ins an hour", *pace.put_ins_per_hour);
@@ -88,6 +102,10 @@ struct RhythmJson {
     void operator()(EveryTime every) const { feed["every_minutes"] = every.gap.in(minute); }
     void operator()(EveryPutIn) const { feed["every_put_in"] = true; }
     void operator()(EveryFish every) const { feed["every_fish"] = every.fish; }
+    void operator()(WhenSlow slow) const {
+        feed["when"] = "slow";
+        feed["expected"] = slow.times;
+    }
 };
 
 struct SizeJson {
@@ -102,8 +120,11 @@ Json feed_json(const Feed& feed) {
               {"every_minutes", nullptr},
               {"every_put_in", false},
               {"every_fish", nullptr},
+              {"when", nullptr},
+              {"expected", nullptr},
               {"from_minute", nullptr},
               {"until_minute", number_or_null(feed.when.until, minute)},
+              {"after", text_or_null(feed.when.after)},
               {"parts", Json::array()},
               {"as", name_of(feed.form)},
               {"size_ml", nullptr},
@@ -117,7 +138,8 @@ Json feed_json(const Feed& feed) {
     for (const FeedPart& part : feed.parts)
         json["parts"].push_back({{"of", part.of},
                                  {"share", part.share},
-                                 {"prepare", part.prepare == Preparation::soaked ? Json("soaked") : Json()}});
+                                 {"prepare", part.prepare == Preparation::soaked ? Json("soaked") : Json()},
+                                 {"feel", text_or_null(part.feel)}});
     return json;
 }
 
@@ -148,6 +170,11 @@ Json record_of(const Strategy& s) {
                   {"clarity", text_or_null(s.water.clarity)},
                   {"tow_cm_s", number_or_null(s.water.tow, centimetre_per_second)},
                   {"tow_bottom_cm_s", number_or_null(s.water.tow_bottom, centimetre_per_second)}}},
+                {"air",
+                 {{"temperature_c", s.air.temperature ? Json(s.air.temperature->in_celsius()) : Json()},
+                  {"humidity", s.air.humidity ? Json(double(*s.air.humidity)) : Json()},
+                  {"wind_m_s", number_or_null(s.air.wind, metre_per_second)},
+                  {"sun", s.air.sun}}},
                 {"pace",
                  {{"put_ins_per_hour", number_or_null(s.pace.put_ins_per_hour)},
                   {"fish_per_hour", number_or_null(s.pace.fish_per_hour)}}},
@@ -182,8 +209,10 @@ Told strategy_told(const Strategy& strategy) {
         table.row({hookbait.of, "on the hook", std::visit(HookbaitText{}, hookbait.amount)});
     told.table(std::move(table));
     told.gap();
-    const std::string water = water_text(strategy.water), pace = pace_text(strategy.pace);
+    const std::string water = water_text(strategy.water), air = air_text(strategy.air);
+    const std::string pace = pace_text(strategy.pace);
     if (!water.empty()) told.line("Water", water);
+    if (!air.empty()) told.line("Air", air);
     if (!pace.empty()) told.line("Pace", pace);
     if (!strategy.purpose.empty()) told.line("For", strategy.purpose);
     if (!strategy.avoid.empty()) told.line("Not for", strategy.avoid);

@@ -13,12 +13,12 @@ namespace {
 
 constexpr const char* select_strategy =
     "SELECT id, name, purpose, avoid, why, note, length, spare, depth, temperature, clarity, tow, tow_bottom,"
-    " put_ins_per_hour, fish_per_hour FROM strategy WHERE folded = ?1";
+    " put_ins_per_hour, fish_per_hour, air_temperature, air_humidity, air_wind, air_sun FROM strategy WHERE folded = ?1";
 constexpr const char* select_feeds =
-    "SELECT position, rhythm, every, starts, until, form, measure, size, count, feel FROM strategy_feed"
+    "SELECT position, rhythm, every, starts, until, form, measure, size, count, feel, begins_after FROM strategy_feed"
     " WHERE strategy_id = ?1 ORDER BY position";
 constexpr const char* select_feed_parts =
-    "SELECT part_of, share, prepare FROM strategy_feed_part WHERE strategy_id = ?1 AND feed = ?2 ORDER BY position";
+    "SELECT part_of, share, prepare, feel FROM strategy_feed_part WHERE strategy_id = ?1 AND feed = ?2 ORDER BY position";
 constexpr const char* select_hookbaits =
     "SELECT bait, measure, amount FROM strategy_hookbait WHERE strategy_id = ?1 ORDER BY position";
 
@@ -48,6 +48,10 @@ Strategy strategy_in(const Query& row) {
     s.water.tow = quantity_or_nothing<Speed>(row, 11);
     s.water.tow_bottom = quantity_or_nothing<Speed>(row, 12);
     s.pace = {number_or_nothing(row, 13), number_or_nothing(row, 14)};
+    if (!row.empty(15)) s.air.temperature = Temperature::from_kelvin(row.number(15));
+    s.air.humidity = quantity_or_nothing<Ratio>(row, 16);
+    s.air.wind = quantity_or_nothing<Speed>(row, 17);
+    s.air.sun = row.whole(18) != 0;
     return s;
 }
 
@@ -58,7 +62,7 @@ Feed feed_in(StoreConnection& connection, std::int64_t id, const Query& row) {
     if (!rhythm || !form || !size)
         throw connection.damaged("a feed as '" + row.text(5) + "', " + row.text(1) + ", " + row.text(6));
     Feed feed;
-    feed.when = {*rhythm, Time::from_si(row.number(3)), quantity_or_nothing<Time>(row, 4)};
+    feed.when = {*rhythm, Time::from_si(row.number(3)), quantity_or_nothing<Time>(row, 4), row.text(10)};
     feed.form = *form;
     feed.size = *size;
     feed.count = static_cast<int>(std::clamp<std::int64_t>(row.whole(8), -1, beyond_any_count));
@@ -67,7 +71,7 @@ Feed feed_in(StoreConnection& connection, std::int64_t id, const Query& row) {
     while (parts.next()) {
         const auto prepare = value_of<Preparation>(preparation_words, parts.text(2));
         if (!prepare) throw connection.damaged("a part of a feed that is '" + parts.text(2) + "'");
-        feed.parts.push_back({parts.text(0), parts.number(1), *prepare});
+        feed.parts.push_back({parts.text(0), parts.number(1), *prepare, parts.text(3)});
     }
     return feed;
 }

@@ -10,7 +10,8 @@
 namespace baitwright {
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> all{{1, version_1}, {2, version_2}, {3, version_3}, {4, version_4}};
+    static const std::vector<Migration> all{
+        {1, version_1}, {2, version_2}, {3, version_3}, {4, version_4}, {5, version_5}};
     return all;
 }
 

@@ -280,4 +280,17 @@ CREATE INDEX price_of_removed_by_name ON price_of_removed (folded);
 DELETE FROM meta WHERE key = 'shipped_digest';
 )sql";
 
+// A feed as bites slow (rhythm slow; `every` is how often that is reckoned with), one that begins when another is used
+// up, parts at feels of their own, the air of a strategy; and how wet a mix in the shed is, null where that is not
+// known.
+inline constexpr const char* version_5 = R"sql(
+ALTER TABLE strategy ADD COLUMN air_temperature REAL;
+ALTER TABLE strategy ADD COLUMN air_humidity REAL;
+ALTER TABLE strategy ADD COLUMN air_wind REAL;
+ALTER TABLE strategy ADD COLUMN air_sun INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE strategy_feed ADD COLUMN begins_after TEXT NOT NULL DEFAULT '';
+ALTER TABLE strategy_feed_part ADD COLUMN feel TEXT NOT NULL DEFAULT '';
+ALTER TABLE stock_lot ADD COLUMN feel TEXT;
+)sql";
+
 }  // namespace baitwright

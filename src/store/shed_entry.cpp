@@ -12,8 +12,8 @@ constexpr const char* insert_item =
     "INSERT INTO stock_item (name, folded, kind, last_on) VALUES (?1, ?2, ?3, ?4) RETURNING id";
 constexpr const char* touch_item = "UPDATE stock_item SET last_on = max(last_on, ?2) WHERE id = ?1";
 constexpr const char* insert_lot =
-    "INSERT INTO stock_lot (item_id, state, got_on, best_before, refrozen, paid_minor, currency, shop)"
-    " VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8) RETURNING id";
+    "INSERT INTO stock_lot (item_id, state, got_on, best_before, refrozen, paid_minor, currency, shop, feel)"
+    " VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9) RETURNING id";
 constexpr const char* insert_entry =
     "INSERT INTO stock_entry (what, happened_on, item_id, session, undoes) VALUES (?1, ?2, ?3, ?4, ?5) RETURNING id";
 constexpr const char* insert_movement = "INSERT INTO stock_movement VALUES (?1, ?2, ?3)";
@@ -62,6 +62,7 @@ ItemRow item_for(StoreConnection& connection, const std::string& name, StockKind
 }
 
 std::int64_t write_lot(StoreConnection& connection, std::int64_t item, const Lot& lot) {
+    std::optional<std::string_view> feel;
     std::optional<std::string> best_before;
     std::optional<std::int64_t> paid;
     std::optional<std::string_view> currency;
@@ -70,8 +71,9 @@ std::int64_t write_lot(StoreConnection& connection, std::int64_t item, const Lot
         paid = lot.paid->minor();
         currency = lot.paid->currency().code;
     }
+    if (!lot.feel.empty()) feel = lot.feel;
     return number_of(Query(connection, insert_lot, item, word_of(stock_state_names, lot.state), date_text(lot.got_on),
-                           best_before, std::int64_t{lot.refrozen}, paid, currency, lot.shop));
+                           best_before, std::int64_t{lot.refrozen}, paid, currency, lot.shop, feel));
 }
 
 StockReceipt write_entry(StoreConnection& connection, StockReceipt receipt, const std::vector<Change>& changes) {

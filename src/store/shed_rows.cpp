@@ -11,10 +11,10 @@ namespace {
 constexpr const char* select_item = "SELECT id, name, kind, last_on, left_mg FROM stock_item WHERE folded = ?1";
 constexpr const char* select_item_by_id = "SELECT id, name, kind, last_on, left_mg FROM stock_item WHERE id = ?1";
 constexpr const char* select_lots =
-    "SELECT id, state, got_on, best_before, opened_on, refrozen, left_mg, paid_minor, currency, shop FROM stock_lot"
+    "SELECT id, state, got_on, best_before, opened_on, refrozen, left_mg, paid_minor, currency, shop, feel FROM stock_lot"
     " WHERE item_id = ?1 AND left_mg > 0 ORDER BY ifnull(best_before, '~'), got_on, id";
 constexpr const char* select_lot =
-    "SELECT id, state, got_on, best_before, opened_on, refrozen, left_mg, paid_minor, currency, shop FROM stock_lot"
+    "SELECT id, state, got_on, best_before, opened_on, refrozen, left_mg, paid_minor, currency, shop, feel FROM stock_lot"
     " WHERE id = ?1";
 
 template <class Enum, std::size_t count>
@@ -59,6 +59,7 @@ Lot lot_in(const StoreConnection& connection, const Query& row) {
     lot.left = {row.whole(6)};
     lot.paid = money_in(connection, row, 7);
     lot.shop = row.name(9);
+    if (!row.empty(10)) lot.feel = row.text(10);
     return lot;
 }
 

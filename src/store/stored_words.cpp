@@ -52,6 +52,7 @@ std::optional<FeedRhythm> feed_rhythm(std::string_view word, double number) {
     if (word == rhythm_words[1]) return EveryTime{Time::from_si(number)};
     if (word == rhythm_words[2]) return EveryPutIn{};
     if (word == rhythm_words[3]) return EveryFish{static_cast<int>(number)};
+    if (word == rhythm_words[4]) return WhenSlow{number};
     return std::nullopt;
 }
 

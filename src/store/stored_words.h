@@ -22,7 +22,7 @@ inline constexpr std::array<std::string_view, 5> dose_basis_words{"per_kg_dry", 
 inline constexpr std::array<std::string_view, 4> measure_words{"mass", "volume", "packs", "share"};
 
 /// In the order of the alternatives of `FeedRhythm`, `FeedSize` and a hookbait's amount.
-inline constexpr std::array<std::string_view, 4> rhythm_words{"once", "time", "put-in", "fish"};
+inline constexpr std::array<std::string_view, 5> rhythm_words{"once", "time", "put-in", "fish", "slow"};
 inline constexpr std::array<std::string_view, 3> size_words{"mass", "volume", "length"};
 inline constexpr std::array<std::string_view, 3> hookbait_words{"bites", "mass", "volume"};
 

@@ -97,6 +97,7 @@ struct StrategyNumber {
     double operator()(EveryTime every) const { return every.gap.si(); }
     double operator()(EveryPutIn) const { return 0; }
     double operator()(EveryFish every) const { return every.fish; }
+    double operator()(WhenSlow slow) const { return slow.times; }
     double operator()(Mass mass) const { return mass.si(); }
     double operator()(Volume volume) const { return volume.si(); }
     double operator()(Length length) const { return length.si(); }
@@ -110,13 +111,13 @@ bool same_alternative(const Variant& a, const Variant& b) {
 
 inline bool same(const Feed& a, const Feed& b) {
     if (!same_alternative(a.when.rhythm, b.when.rhythm) || !near_to(a.when.from.si(), b.when.from.si()) ||
-        !same_or_none(a.when.until, b.when.until))
+        !same_or_none(a.when.until, b.when.until) || a.when.after != b.when.after)
         return false;
     if (a.form != b.form || !same_alternative(a.size, b.size) || a.count != b.count || a.feel != b.feel) return false;
     if (a.parts.size() != b.parts.size()) return false;
     for (std::size_t i = 0; i < a.parts.size(); ++i)
         if (a.parts[i].of != b.parts[i].of || a.parts[i].prepare != b.parts[i].prepare ||
-            !near_to(a.parts[i].share, b.parts[i].share))
+            a.parts[i].feel != b.parts[i].feel || !near_to(a.parts[i].share, b.parts[i].share))
             return false;
     return true;
 }
@@ -132,6 +133,12 @@ inline std::string first_difference(const Strategy& a, const Strategy& b) {
     if (!same_or_none(w.depth, v.depth) || w.clarity != v.clarity || !same_or_none(w.tow, v.tow) ||
         !same_or_none(w.tow_bottom, v.tow_bottom))
         return "water";
+    const AirSetting &air = a.air, &other_air = b.air;
+    if (air.temperature.has_value() != other_air.temperature.has_value()) return "air";
+    if (air.temperature && !near_to(air.temperature->in_kelvin(), other_air.temperature->in_kelvin())) return "air";
+    if (!same_or_none(air.humidity, other_air.humidity) || !same_or_none(air.wind, other_air.wind) ||
+        air.sun != other_air.sun)
+        return "air";
     if (!same_or_none(a.pace.put_ins_per_hour, b.pace.put_ins_per_hour) ||
         !same_or_none(a.pace.fish_per_hour, b.pace.fish_per_hour))
         return "pace";

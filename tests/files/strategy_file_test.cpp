@@ -69,13 +69,15 @@ Strategy read_strategy_file(const std::string& text) {
 
 FeedTiming any_timing(Time length) {
     const double hours = length.in(hour);
-    switch (*rc::gen::inRange(0, 4)) {
+    switch (*rc::gen::inRange(0, 5)) {
         case 0:
             return {AtOnce{number_between(0, 0.99 * hours) * hour}, {}, {}};
         case 1:
             return {EveryTime{number_between(0.01, 20) * hour}, number_between(0, 0.5 * hours) * hour, {}};
         case 2:
             return {EveryPutIn{}, {}, number_between(0.1 * hours, hours) * hour};
+        case 3:
+            return {WhenSlow{number_between(0.1, 100)}, number_between(0, 0.5 * hours) * hour, {}};
         default:
             return {EveryFish{*rc::gen::inRange(1, 1001)}, number_between(0, 0.5 * hours) * hour, 0.75 * length};
     }
@@ -97,7 +99,23 @@ Feed any_feed(Time length) {
         std::visit([&](auto either) { feed.size = either; }, any_amount());
     if (feed.form != FeedForm::loose) feed.count = *rc::gen::inRange(1, 1001);
     if (*rc::gen::arbitrary<bool>()) feed.feel = any_name();
+    if (feed.form != FeedForm::ball && feed.parts.size() > 1)
+        for (FeedPart& part : feed.parts)
+            if (*rc::gen::arbitrary<bool>()) part.feel = any_name();
     return feed;
+}
+
+/// Lets feeds wait for the one that is used up first, which waits for none.
+void let_some_wait(std::vector<Feed>& feeds, Time length) {
+    feeds.front().when = {EveryPutIn{}, {}, 0.4 * length};
+    for (std::size_t i = 1; i < feeds.size(); ++i) {
+        FeedTiming& when = feeds[i].when;
+        const bool can =
+            std::holds_alternative<EveryTime>(when.rhythm) || std::holds_alternative<EveryPutIn>(when.rhythm);
+        if (!can || !*rc::gen::arbitrary<bool>()) continue;
+        when.from = Time{};
+        when.after = "feed 1";
+    }
 }
 
 Strategy any_strategy() {
@@ -114,8 +132,13 @@ Strategy any_strategy() {
     if (*rc::gen::arbitrary<bool>()) s.water.clarity = std::string(clarity_names[*rc::gen::inRange<std::size_t>(0, 3)]);
     if (*rc::gen::arbitrary<bool>()) s.water.tow = number_between(0, 5) * metre_per_second;
     if (*rc::gen::arbitrary<bool>()) s.water.tow_bottom = number_between(-5, 5) * metre_per_second;
+    if (*rc::gen::arbitrary<bool>()) s.air.temperature = Temperature::from_celsius(number_between(-5, 45));
+    if (*rc::gen::arbitrary<bool>()) s.air.humidity = number_between(0, 1);
+    if (*rc::gen::arbitrary<bool>()) s.air.wind = number_between(0, 20) * metre_per_second;
+    s.air.sun = *rc::gen::arbitrary<bool>();
     s.pace = {number_between(0.1, 3600), number_between(0.1, 3600)};
     for (int i = *rc::gen::inRange(1, 5); i > 0; --i) s.feeds.push_back(any_feed(s.length));
+    if (*rc::gen::arbitrary<bool>()) let_some_wait(s.feeds, s.length);
     for (int i = *rc::gen::inRange(0, 3); i > 0; --i) {
         Hookbait hookbait{any_name(), BitesPerHour{number_between(0.1, 3600)}};
         if (*rc::gen::arbitrary<bool>()) std::visit([&](auto either) { hookbait.amount = either; }, any_amount());
@@ -182,6 +205,37 @@ const BrokenStrategy broken[]{
     {FEED "every = \"putin\"\n" CUP, "unknown-word", 5, 9, "'every' cannot be 'putin'"},
     {FEED "every = \"40\"\n" CUP, "no-unit", 5, 9, "'40' has no unit"},
     {FEED "every = \"40 g\"\n" CUP, "wrong-dimension", 5, 9, "is a mass, but a time"},
+    {FEED "when = \"slwo\"\n" CUP, "unknown-word", 5, 8, "'when' cannot be 'slwo'"},
+    {FEED "when = \"20 min\"\n" CUP, "unknown-word", 5, 8, "'when' cannot be '20 min'"},
+    {FEED "when = \"0 fish\"\n" CUP, "out-of-range", 5, 8, "whole fish, from 1"},
+    {FEED "when = \"put-in\"\n" CUP, "no-pace", 5, 8, "fed by the put-in, but no pace"},
+    {FEED "when = \"slow\"\nevery = \"40 min\"\n" CUP, "two-times", 5, 1, "says twice when"},
+    {FEED "when = \"start\"\nfrom = \"40 min\"\n" CUP, "unfit-key", 6, 1, "'from' goes with 'every'"},
+    {FEED "when = \"slow\"\nexpected = 0\n" CUP, "out-of-range", 6, 12, "'expected' must be above 0"},
+    {FEED "when = \"slow\"\nexpected = 101\n" CUP, "out-of-range", 6, 12, "from 0 to 100, not 101"},
+    {FEED "when = \"slow\"\nexpected = \"3\"\n" CUP, "wrong-type", 6, 12, "plain number"},
+    {FEED "at = \"0 min\"\nexpected = 3\n" CUP, "unfit-key", 6, 1, "'expected' goes with when = \"slow\""},
+    {FEED "when = \"slow\"\nafter = \"silt bed\"\n" CUP, "unfit-key", 6, 1, "'after' goes with 'every'"},
+    {FEED "every = \"40 min\"\nafter = \"silt bed\"\n" CUP, "unknown-feed", 6, 9, "no other feed of the strategy is"},
+    {FEED "every = \"40 min\"\nafter = 3\n" CUP, "wrong-type", 6, 9, "'after' must be text"},
+    {GOOD "[[feed]]\nof = \"a\"\nevery = \"1 h\"\nfrom = \"1 h\"\nafter = \"silt bed\"\n" CUP, "unfit-key", 11, 1,
+     "both say when the feed begins"},
+    {GOOD "[[feed]]\nof = \"a\"\nevery = \"1 h\"\n" CUP "[[feed]]\nof = \"b\"\nevery = \"1 h\"\nafter = \"a\"\n" CUP,
+     "never-used-up", 16, 9, "feed 2, a, is fed to the end of the session"},
+    {GOOD "[[feed]]\nof = \"a\"\nwhen = \"slow\"\n" CUP "[[feed]]\nof = \"b\"\nevery = \"1 h\"\nafter = \"a\"\n" CUP,
+     "never-used-up", 16, 9, "goes in as bites slow"},
+    {GOOD "[[feed]]\nof = \"a\"\nevery = \"1 h\"\nuntil = \"2 h\"\nafter = \"b\"\n" CUP
+          "[[feed]]\nof = \"b\"\nevery = \"1 h\"\nuntil = \"3 h\"\nafter = \"a\"\n" CUP,
+     "circle", 12, 9, "feed 2 waits for a feed that waits for it"},
+    {STRATEGY_HEAD
+     "[[feed]]\nparts = [{ of = \"a\", share = 1, feel = \"soft\" }, { of = \"b\", share = 1, feel = \"firm\" }]\n"
+     "at = \"0 min\"\nas = \"ball\"\nsize = \"egg\"\n",
+     "unfit-feel", 4, 9, "a ball has one feel, and this one has 'soft' and 'firm'"},
+    {GOOD "[air]\ntemperature = \"50 degC\"\n", "out-of-range", 9, 15, "from -5 to 45 degC"},
+    {GOOD "[air]\nhumidity = \"120 %\"\n", "out-of-range", 9, 12, "from 0 to 100 %"},
+    {GOOD "[air]\nwind = \"30 m/s\"\n", "out-of-range", 9, 8, "from 0 to 20 m/s"},
+    {GOOD "[air]\nsun = \"yes\"\n", "wrong-type", 9, 7, "'sun' must be true or false, not the text 'yes'"},
+    {GOOD "[air]\nhumdity = \"40 %\"\n", "unknown-key", 9, 1, "'humdity' is not a key"},
     {FEED "at = \"0 min\"\nsize = \"250 ml\"\n", "missing-value", 3, 1, "'as' is missing; a feed"},
     {FEED "at = \"0 min\"\nas = \"bucket\"\nsize = \"250 ml\"\n", "unknown-word", 6, 6, "'as' cannot be 'bucket'"},
     {FEED "at = \"0 min\"\nas = \"cup\"\n", "missing-value", 3, 1, "'size' is missing"},
@@ -259,6 +313,48 @@ TEST_CASE("a strategy is read_strategy_file as it was written") {
     REQUIRE(s.hookbaits.size() == 2);
     CHECK(std::get<BitesPerHour>(s.hookbaits[0].amount).bites == 30);
     CHECK(std::get<Volume>(s.hookbaits[1].amount).in(imperial_pint) == Approx(0.25));
+}
+
+TEST_CASE("when can be said in words, and what is fed as bites slow is reckoned twice where it does not say") {
+    const auto when_of = [](const std::string& lines) {
+        return read_strategy_file(FEED + lines + CUP "[pace]\nput_ins_per_hour = 12\nfish_per_hour = 7\n")
+            .feeds[0]
+            .when;
+    };
+    CHECK(std::get<WhenSlow>(when_of("when = \"slow\"\n").rhythm).times == 2);
+    const FeedTiming slow = when_of("when = \"Slow\"\nexpected = 2.5\nfrom = \"60 min\"\nuntil = \"4 h\"\n");
+    CHECK(std::get<WhenSlow>(slow.rhythm).times == 2.5);
+    CHECK(slow.from.in(minute) == Approx(60));
+    CHECK(slow.until.value().in(hour) == Approx(4));
+    CHECK(std::get<AtOnce>(when_of("when = \"start\"\n").rhythm).at == Time{});
+    CHECK(std::holds_alternative<EveryPutIn>(when_of("when = \"put-in\"\n").rhythm));
+    CHECK(std::get<EveryFish>(when_of("when = \"6 fish\"\n").rhythm).fish == 6);
+}
+
+TEST_CASE("parts have feels of their own; the one feel of a part alone or of a ball is that of its feed") {
+    const std::string two = "parts = [{ of = \"a\", share = 2, feel = \"soft\" }, { of = \"b\", share = 1 }]\n";
+    const auto feed_of = [](const std::string& lines) {
+        return read_strategy_file(STRATEGY_HEAD "[[feed]]\nat = \"0 min\"\n" + lines).feeds.at(0);
+    };
+    const Feed cup = feed_of(two + CUP);
+    CHECK(cup.feel.empty());
+    CHECK(cup.parts[0].feel == "soft");
+    CHECK(cup.parts[1].feel.empty());
+    const Feed ball = feed_of(two + "as = \"ball\"\nsize = \"egg\"\n");
+    CHECK(ball.feel == "soft");
+    CHECK(ball.parts[0].feel.empty());
+    CHECK(feed_of("parts = [{ of = \"a\", share = 2, feel = \"firm\" }]\n" CUP).feel == "firm");
+}
+
+TEST_CASE("the air of a strategy is read as it was written") {
+    const AirSetting air =
+        read_strategy_file(GOOD "[air]\ntemperature = \"30 degC\"\nhumidity = \"40 %\"\nwind = \"3 m/s\"\nsun = true\n")
+            .air;
+    CHECK(air.temperature.value().in_celsius() == Approx(30));
+    CHECK(double(air.humidity.value()) == Approx(0.4));
+    CHECK(air.wind.value().in(metre_per_second) == Approx(3));
+    CHECK(air.sun);
+    CHECK_FALSE(read_strategy_file(GOOD).air.sun);
 }
 
 TEST_CASE("a strategy takes a tenth more where it does not say") {

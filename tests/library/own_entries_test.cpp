@@ -20,6 +20,8 @@
 #include "library/shipped_files.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
+#include "store/schema.h"
+#include "store/schema.h"
 
 using namespace baitwright;
 
@@ -304,7 +306,7 @@ TEST_CASE("a store of the version before gets the shipped venues and blends, and
     CHECK(store.entries().find_written(EntryKind::blend, "club sack"));
     CHECK(store.ingredient_to_mend("brown crumb")->colour == "mine");
     CHECK(store.usual().empty());
-    CHECK(std::filesystem::exists(old.string() + ".before-v4"));
+    CHECK(std::filesystem::exists(old.string() + ".before-v" + std::to_string(newest_version())));
 }
 
 TEST_CASE("what is in use is not removed, and what uses it is named") {

@@ -73,13 +73,15 @@ Pack any_pack() {
 }
 
 FeedRhythm any_rhythm() {
-    switch (below(4)) {
+    switch (below(5)) {
         case 0:
             return AtOnce{Time::from_si(any_number())};
         case 1:
             return EveryTime{Time::from_si(any_number())};
         case 2:
             return EveryPutIn{};
+        case 3:
+            return WhenSlow{any_number()};
         default:
             return EveryFish{below(1000)};
     }
@@ -98,9 +100,9 @@ FeedSize any_size() {
 
 Feed any_feed() {
     Feed feed;
-    feed.when = {any_rhythm(), Time::from_si(any_number()), any_time()};
+    feed.when = {any_rhythm(), Time::from_si(any_number()), any_time(), any_text()};
     for (int left = below(4); left > 0; --left)
-        feed.parts.push_back({any_text(), any_number(), static_cast<Preparation>(below(2))});
+        feed.parts.push_back({any_text(), any_number(), static_cast<Preparation>(below(2)), any_text()});
     feed.form = static_cast<FeedForm>(below(5));
     feed.size = any_size();
     feed.count = below(1000);
@@ -179,9 +181,11 @@ Recipe any_recipe(const std::string& name) {
 
 Strategy any_strategy(const std::string& name) {
     Strategy s{name,         any_text(), any_text(), any_text(), any_text(), Time::from_si(any_number()),
-               any_number(), {},         {},         {},         {}};
+               any_number(), {},         {},         {},         {},         {}};
     s.water = {any_or_nothing<Length>(), std::nullopt, any_text(), any_or_nothing<Speed>(), any_or_nothing<Speed>()};
     if (any_coin()) s.water.temperature = Temperature::from_kelvin(any_number());
+    s.air = {std::nullopt, any_or_nothing<Ratio>(), any_or_nothing<Speed>(), any_coin()};
+    if (any_coin()) s.air.temperature = Temperature::from_kelvin(any_number());
     if (any_coin()) s.pace.put_ins_per_hour = any_number();
     if (any_coin()) s.pace.fish_per_hour = any_number();
     for (int left = below(5); left > 0; --left) s.feeds.push_back(any_feed());

@@ -95,6 +95,39 @@ TEST_CASE("an ingredient and a mix of version 1 are there after the upgrade, and
     CHECK(std::filesystem::exists(path.string() + ".before-v" + std::to_string(newest_version())));
 }
 
+TEST_CASE("a strategy and a lot of version 4 are there after the upgrade, with nothing said that was not said") {
+    const TemporaryFolder folder;
+    const std::filesystem::path path = folder / "library.db";
+    make_from(dump_kept(4), path);
+    SQLite::Database(path.string(), SQLite::OPEN_READWRITE)
+        .exec(
+            "INSERT INTO strategy VALUES (1, 'Far Bank', 'far bank', '', '', '', '', 18000, 0.1, 2.5, NULL, '', NULL,"
+            " NULL, 12, NULL, 'person');"
+            "INSERT INTO strategy_feed VALUES (1, 1, 'put-in', NULL, 0, NULL, 'cup', 'volume', 0.00025, 3, 'soft');"
+            "INSERT INTO strategy_feed_part VALUES (1, 1, 1, 'silt bed', 1, 'as_bought');"
+            "INSERT INTO stock_item VALUES (1, 'silt bed', 'silt bed', 'mix', '2026-05-01', 0);"
+            "INSERT INTO stock_lot VALUES (1, 1, 'frozen', '2026-05-01', NULL, NULL, 0, 0, NULL, NULL, '');"
+            "INSERT INTO stock_entry VALUES (1, 'kept', '2026-05-01', 1, '', NULL);"
+            "INSERT INTO stock_movement VALUES (1, 1, 600000)");
+    Store store = Store::open(path);
+    const auto strategy = store.find_strategy("far bank");
+    REQUIRE(strategy);
+    CHECK_FALSE((strategy->air.temperature || strategy->air.humidity || strategy->air.wind || strategy->air.sun));
+    CHECK(strategy->feeds.at(0).when.after.empty());
+    CHECK(strategy->feeds.at(0).parts.at(0).feel.empty());
+    CHECK(strategy->feeds.at(0).feel == "soft");
+    CHECK(store.shed().find("silt bed")->lots.at(0).feel.empty());
+    Arrival arrival{"silt bed", StockKind::mix, {}};
+    arrival.lot.state = StockState::frozen;
+    arrival.lot.got_on = parse_date("2026-05-02");
+    arrival.lot.left = {300000};
+    arrival.lot.feel = "soft";
+    StockReceipt receipt;
+    store.change([&] { receipt = store.shed().add(Happening::kept, arrival); });
+    CHECK(receipt.lines.at(0).lot.feel == "soft");
+    CHECK(Store::open(path).shed().find("silt bed")->lots.at(1).feel == "soft");
+}
+
 TEST_CASE("every table is strict") {
     const TemporaryFolder folder;
     Store::open(folder / "library.db");

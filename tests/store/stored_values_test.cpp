@@ -38,6 +38,11 @@ void type_sql(const std::filesystem::path& path, const std::string& sql) {
     SQLite::Database(path.string(), SQLite::OPEN_READWRITE).exec(sql);
 }
 
+/// Of what an upgrade copies first.
+std::string copy_name() {
+    return "shed.db.before-v" + std::to_string(newest_version());
+}
+
 Pack right_price() {
     return {1.0 * kilogram, parse_money("£2.40"), day_of("2026-04-01"), "the mill"};
 }
@@ -172,7 +177,7 @@ TEST_CASE("a change is in the file itself as soon as it is made, for who copies 
 
 TEST_CASE("an upgrade is stopped by no file in its copy's place, and what cannot be replaced is named") {
     const TemporaryFolder folder;
-    const auto path = folder / "shed.db", copy = folder / "shed.db.before-v4";
+    const auto path = folder / "shed.db", copy = path.parent_path() / copy_name();
     {
         SQLite::Database old(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
         migrate(old, {migrations()[0], migrations()[1]});
@@ -184,7 +189,7 @@ TEST_CASE("an upgrade is stopped by no file in its copy's place, and what cannot
 
 TEST_CASE("a folder in the place of the copy before an upgrade is named, and the store is left as it is") {
     const TemporaryFolder folder;
-    const auto path = folder / "shed.db", copy = folder / "shed.db.before-v4";
+    const auto path = folder / "shed.db", copy = path.parent_path() / copy_name();
     {
         SQLite::Database old(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
         migrate(old, {migrations()[0], migrations()[1]});
@@ -194,7 +199,7 @@ TEST_CASE("a folder in the place of the copy before an upgrade is named, and the
     const std::string before = bytes_of(path);
     const Fault fault = fault_of([&] { Store::open(path); });
     CHECK(fault.code == "cannot-copy-store");
-    CHECK(fault.message.find("before-v4") != std::string::npos);
+    CHECK(fault.message.find(copy_name()) != std::string::npos);
     CHECK(bytes_of(path) == before);
-    CHECK_FALSE(std::filesystem::exists(folder / "shed.db.before-v4.new"));
+    CHECK_FALSE(std::filesystem::exists(copy.string() + ".new"));
 }

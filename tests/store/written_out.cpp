@@ -41,6 +41,7 @@ std::string line(const std::variant<Alternatives...>& amount) {
         double operator()(EveryTime every) const { return every.gap.si(); }
         double operator()(EveryPutIn) const { return 0; }
         double operator()(EveryFish every) const { return every.fish; }
+        double operator()(WhenSlow slow) const { return slow.times; }
     };
     return std::to_string(amount.index()) + " " + line(std::visit(Number{}, amount));
 }
@@ -86,10 +87,13 @@ std::string written_out(const Strategy& s) {
     text += line(s.length.si()) + line(double(s.spare)) + line(s.water.depth) + line(s.water.clarity);
     text += s.water.temperature ? line(s.water.temperature->in_kelvin()) : "none\n";
     text += line(s.water.tow) + line(s.water.tow_bottom) + line(s.pace.put_ins_per_hour) + line(s.pace.fish_per_hour);
+    text += s.air.temperature ? line(s.air.temperature->in_kelvin()) : "none\n";
+    text += line(s.air.humidity) + line(s.air.wind) + (s.air.sun ? "sun\n" : "shade\n");
     for (const Feed& feed : s.feeds) {
-        text += "feed " + line(feed.when.rhythm) + line(feed.when.from.si()) + line(feed.when.until);
+        text += "feed " + line(feed.when.rhythm) + line(feed.when.from.si()) + line(feed.when.until) +
+                line(feed.when.after);
         for (const FeedPart& part : feed.parts)
-            text += line(part.of) + line(part.share) + std::to_string(static_cast<int>(part.prepare)) + "\n";
+            text += line(part.of) + line(part.share) + std::to_string(static_cast<int>(part.prepare)) + line(part.feel);
         text += std::string(name_of(feed.form)) + " " + line(feed.size) + std::to_string(feed.count) + line(feed.feel);
     }
     for (const Hookbait& hookbait : s.hookbaits) text += line(hookbait.of) + line(hookbait.amount);

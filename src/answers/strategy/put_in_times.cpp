@@ -28,6 +28,8 @@ struct GapOf {
         return {every.fish * hour / rate(pace.fish_per_hour, "fish_per_hour = 10"), true};
     }
 
+    Gap operator()(WhenSlow) const { return {}; }
+
     static double rate(const std::optional<double>& per_hour, const char* example) {
         if (per_hour && *per_hour > 0) return *per_hour;
         throw InputError("no-pace", "the feed goes by the pace of the session, which the strategy does not state",
@@ -37,9 +39,14 @@ struct GapOf {
 
 }  // namespace
 
+Time gap_of(const FeedTiming& when, const Pace& pace) {
+    return std::visit(GapOf{pace}, when.rhythm).gap;
+}
+
 std::vector<Time> put_in_times(const FeedTiming& when, const Pace& pace, Time length) {
     if (const AtOnce* once = std::get_if<AtOnce>(&when.rhythm))
         return once->at < length - hair ? std::vector<Time>{once->at} : std::vector<Time>{};
+    if (std::holds_alternative<WhenSlow>(when.rhythm)) return {};
     const Gap each = std::visit(GapOf{pace}, when.rhythm);
     const Time stop = when.until ? std::min(*when.until, length) : length;
     if (!(each.gap > Time{}) || (stop - when.from) / each.gap > most_put_ins)

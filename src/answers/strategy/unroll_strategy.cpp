@@ -6,10 +6,13 @@
 
 #include "answers/pellets/soak_amounts.h"
 #include "answers/shared/wanted_feel.h"
+#include "answers/strategy/feed_times.h"
 #include "answers/strategy/named_in_strategy.h"
 #include "answers/strategy/put_in_times.h"
+#include "answers/strategy/shared_helping.h"
 #include "bait/amount.h"
 #include "bait/caution.h"
+#include "bait/feed_order.h"
 #include "bait/free_offerings.h"
 #include "bait/strategy_names.h"
 #include "bait/suggesting_shelf.h"
@@ -63,6 +66,7 @@ public:
         for (const std::string& word : request_.without) leave_out(word);
         if (request_.feel)
             static_cast<void>(wanted_feel(shelf_.feels(), {}, request_.feel));  // once, with no feed to blame
+        if (std::vector<Fault> order = feed_order_faults(strategy_); !order.empty()) throw InputError(std::move(order));
         for (std::size_t i = 0; i < strategy_.feeds.size(); ++i) guard([&] { add_feed(i); });
         for (std::size_t i = 0; i < strategy_.hookbaits.size(); ++i) guard([&] { add_hookbait(i); });
         if (!faults_.empty()) throw InputError(std::move(faults_));
@@ -93,39 +97,34 @@ private:
 
     void add_feed(std::size_t written) {
         const Feed& feed = strategy_.feeds[written];
-        const std::vector<Time> moments = moments_of(feed, written);
-        const auto fed = fed_mix(feed, written + 1, suggesting_.after(faults_.size()), request_.feel, without_);
-        if (!fed || moments.empty()) return;
-        if (static_cast<double>(result_.put_ins.size() + moments.size()) > most_put_ins)
-            throw InputError({"too-many-put-ins", "all feeds together would go in more than 20,000 times",
-                              "make the gaps longer, or leave feeds out", feed_subject(written + 1)});
-        const FedPerDry each = per_dry(*fed, numbers_of(fed->mix));
-        const Mass portion = dry_mass_of(feed.size, each);
-        add_put_ins(feed, moments, each.wet_volume * portion, each.wet_mass * portion);
-        FeedNeed need;
-        need.written = written;
-        need.name = fed->mix.name;
-        need.form = feed.form;
-        need.size = feed.size;
-        need.count = feed.count;
-        need.put_ins = moments.size();
-        need.portions = static_cast<double>(moments.size()) * feed.count * all_of(*fed);
-        need.fed = *fed;
-        fill(need, each, need.portions * portion);
-        if (each.too_wet)
-            result_.warnings.push_back({"too-wet", "the liquids in " + need.name + " are more than the feel '" +
-                                                       fed->feel + "' asks for; it is reckoned as wet as it is"});
-        result_.feeds.push_back(std::move(need));
+        const FeedTimes times = feed_times(strategy_, written, result_.length);
+        std::vector<HelpingPart> helping =
+            helping_of(feed, written + 1, suggesting_.after(faults_.size()), request_.feel, without_);
+        if (!(times.count() > 0)) return;
+        for (HelpingPart& part : helping) add_part(part, times, written);
     }
 
-    std::vector<Time> moments_of(const Feed& feed, std::size_t written) const {
-        try {
-            return put_in_times(feed.when, strategy_.pace, result_.length);
-        } catch (const InputError& error) {
-            std::vector<Fault> faults = error.faults();
-            for (Fault& fault : faults) fault.subject = feed_subject(written + 1);
-            throw InputError(std::move(faults));
-        }
+    void add_part(HelpingPart& part, const FeedTimes& times, std::size_t written) {
+        if (static_cast<double>(result_.put_ins.size() + times.moments.size()) > most_put_ins)
+            throw InputError({"too-many-put-ins", "all feeds together would go in more than 20,000 times",
+                              "make the gaps longer, or leave feeds out", feed_subject(written + 1)});
+        add_put_ins(part.feed, times.moments, part.each.wet_volume * part.dry, part.each.wet_mass * part.dry);
+        FeedNeed need;
+        need.written = written;
+        need.name = part.fed.mix.name;
+        need.form = part.feed.form;
+        need.size = part.feed.size;
+        need.count = part.feed.count;
+        need.put_ins = static_cast<std::size_t>(std::ceil(times.count()));
+        need.slow_times = times.slow;
+        need.slow_from = part.feed.when.from;
+        need.portions = times.count() * part.feed.count * all_of(part.fed);
+        need.fed = std::move(part.fed);
+        fill(need, part.each, need.portions * part.dry);
+        if (part.each.too_wet)
+            result_.warnings.push_back({"too-wet", "the liquids in " + need.name + " are more than the feel '" +
+                                                       need.fed.feel + "' asks for; it is reckoned as wet as it is"});
+        result_.feeds.push_back(std::move(need));
     }
 
     void add_put_ins(const Feed& feed, const std::vector<Time>& moments, Volume volume, Mass mass) {

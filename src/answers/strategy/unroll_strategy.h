@@ -37,8 +37,11 @@ struct FeedNeed {
     FeedForm form = FeedForm::cup;
     FeedSize size;
     int count = 1;
-    std::size_t put_ins = 0;  ///< in one session
-    double portions = 0;      ///< cups, balls or handfuls; not whole, for the spare
+    std::size_t put_ins =
+        0;                  ///< in one session; of what is fed as bites slow the number that is reckoned with, upwards
+    double slow_times = 0;  ///< how often it is reckoned to go in as bites slow; 0: it goes by the clock
+    Time slow_from;         ///< and not before
+    double portions = 0;    ///< cups, balls or handfuls; not whole, for the spare
     FedMix fed;
     Mass dry;  ///< all its solids as bought
     Mass wet_mass;
@@ -76,9 +79,11 @@ struct UnrolledStrategy {
     std::vector<Warning> warnings;
 };
 
-/// Unrolls it. The spare is applied once, to the feeds and to hookbaits by bites; an amount of hookbaits is taken as it
-/// stands. Throws InputError with every fault, by the subjects of `strategy_names.h`; UsageError for a request that
-/// cannot be: a length outside 1 min to 24 h, an unknown feel, something to leave out that is not there.
+/// Unrolls it. A feed of parts at several feels is several here, with one `written`, that go in together. What is fed
+/// as bites slow is among the feeds, but has no put-ins. The spare is applied once, to the feeds and to hookbaits by
+/// bites; an amount of hookbaits is taken as it stands. Throws InputError with every fault, by the subjects of
+/// `strategy_names.h`; UsageError for a request that cannot be: a length outside 1 min to 24 h, an unknown feel,
+/// something to leave out that is not there.
 UnrolledStrategy unroll_strategy(const Shelf& shelf, const Strategy& strategy, const StrategyRequest& request = {});
 
 }  // namespace baitwright
