@@ -138,6 +138,7 @@ std::vector<WetGrain> wet_grains(const MixNumbers& mix, const WettedMix& wetted)
 WetPacking pack(const MixNumbers& mix, const WettedMix& wetted) {
     PackedClasses classes;
     WetPacking result;
+    SpecificVolume soft;
     double drunk = 0, solids_mass = 0;
     for (const SolidNumbers& part : mix.solids) {
         const Ratio inside = inside_water(part, wetted.wetness);
@@ -145,6 +146,7 @@ WetPacking pack(const MixNumbers& mix, const WettedMix& wetted) {
         solids_mass += part.share * (1 + part.carried + part.film);
         classes.push_back(packed(part, part.share, swollen_grain(part, inside)));
         result.solids += part.share * swollen_grain(part, inside);
+        if (part.film > 0) soft += part.share * swollen_grain(part, inside);
         if (part.springy) result.pressed_out += (1 - left_by_a_squeeze) * part.share * pore_air(part, inside);
     }
     double free_water = wetted.wet_mass - solids_mass + own_load(mix.solids).films - drunk;
@@ -161,6 +163,7 @@ WetPacking pack(const MixNumbers& mix, const WettedMix& wetted) {
     }
     result.between = std::max(SpecificVolume{}, result.between + free_water * water_volume);
     result.packing = packing_density({classes.data(), classes.size()});
+    if (result.solids > SpecificVolume{}) result.soft = soft / result.solids;
     return result;
 }
 
@@ -175,7 +178,10 @@ SpecificVolume wet_volume(const WetPacking& packing, MixState state, Ratio wetne
     const std::array<Knot, 3> filled{{{0, poured}, {1, 0.60}, {2, 0.74}}};
     double density = poured * (1 - piecewise_linear(loosened, wetness));
     if (state == MixState::cupped) density = std::max(poured, piecewise_linear(filled, wetness));
-    if (state == MixState::squeezed) density = std::max(poured, piecewise_linear(pressed, wetness));
+    if (state == MixState::squeezed) {
+        density = std::max(poured, piecewise_linear(pressed, wetness));
+        density += packing.soft * std::max(0.0, pressed_pellets - density);
+    }
     const SpecificVolume solids = solids_in(packing, state);
     return std::max(solids / density, (solids + packing.between) / densest_fill);
 }

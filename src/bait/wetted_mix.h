@@ -73,6 +73,7 @@ struct WetPacking {
     Ratio packing;           ///< phi0, of the swollen grains poured
     SpecificVolume
         pressed_out{};  ///< the air that a squeeze presses out of the pores of what is springy; part of `solids`
+    Ratio soft = 0.0;   ///< share of `solids` that is soaked pellets, which yield to a squeeze
 };
 
 SpecificVolume dry_volume(const MixNumbers& mix);
@@ -96,6 +97,10 @@ inline constexpr double left_by_a_squeeze = 0.1;
 /// The solids as they lie in that state: squeezed, without nine tenths of the air in the pores of what is springy.
 /// **Source**: ours, so that a ball of 55 mm of liquidised bread weighs 75 to 90 g (common practice, no source).
 SpecificVolume solids_in(const WetPacking& packing, MixState state);
+
+/// Soaked pellets, pressed, leave no more room between them than this allows. **Source**: ours, so that a feeder of
+/// 50 ml takes about 56 g of pressed soaked micros (common practice, no source).
+inline constexpr double pressed_pellets = 0.90;
 
 /// The volume of the wet mix in that state, never below (solids + between)/0.97. The state must be possible.
 SpecificVolume wet_volume(const WetPacking& packing, MixState state, Ratio wetness);

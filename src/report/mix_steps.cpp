@@ -107,6 +107,7 @@ void add_remedy_steps(const MixAnswer& answer, std::vector<std::string>& steps) 
 }  // namespace
 
 std::vector<std::string> mix_steps(const MixAnswer& answer) {
+    if (answer.soaked_alone) return pellet_steps(answer);
     std::vector<std::string> steps;
     const auto add = [&steps](std::string step) {
         if (!step.empty()) steps.push_back(std::move(step));

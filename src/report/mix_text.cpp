@@ -70,9 +70,11 @@ TextTable parts_table(const MixAnswer& answer) {
     table.row(part_line("weigh", {"grams", "ounces"}, {"loose", "share", "cost"}));
     Mass kitchen_dry;
     for (const PartAnswer& part : answer.parts) {
-        table.row(part_line(part.name + (part.prepare == Preparation::soaked ? " (weighed dry, then soaked)" : ""),
-                            cells_of(part.mass, part.kitchen_mass),
-                            {shown_loose(part.volume), shown_percent(part.share), cost_cell(part.cost)}));
+        table.row(part_line(
+            part.name +
+                (part.prepare == Preparation::soaked && !answer.soaked_alone ? " (weighed dry, then soaked)" : ""),
+            cells_of(part.mass, part.kitchen_mass),
+            {shown_loose(part.volume), shown_percent(part.share), cost_cell(part.cost)}));
         kitchen_dry += part.kitchen_mass;
     }
     for (const AdditiveAnswer& additive : answer.additives) {
@@ -83,6 +85,19 @@ TextTable parts_table(const MixAnswer& answer) {
     table.row(part_line("in all, before water", cells_of(answer.dry_mass, kitchen_dry),
                         {shown_loose(answer.dry_volume), "", answer.cost ? money_text(*answer.cost) : ""}));
     return table;
+}
+
+/// What covers the pellets, and how much of it they keep.
+void tell_soak_water(Told& told, const MixAnswer& answer) {
+    Mass pour;
+    for (const PartAnswer& part : answer.parts)
+        if (part.soak) pour += part.soak->pour;
+    Mass kept = answer.wet_mass - answer.dry_mass;
+    for (const AdditiveAnswer& additive : answer.additives) kept -= additive.mass;
+    std::vector<std::string> water{shown_water(kitchen_water(pour))};
+    if (std::string other = other_water(pour); !other.empty()) water.push_back(std::move(other));
+    water.push_back("covers them; they keep about " + shown_water(kitchen_water(kept)));
+    told.amounts("water", std::move(water));
 }
 
 void tell_water(Told& told, const MixAnswer& answer) {
@@ -111,7 +126,7 @@ std::string outcome(const MixAnswer& answer) {
     std::string text =
         fmt::format("{} wet, about {} {}{}", shown_mass(kitchen_mass(answer.wet_mass)), shown_volume(answer.wet_volume),
                     name_of(answer.state), in_brackets({other_volume(answer.wet_volume)}));
-    if (answer.doubt)
+    if (answer.doubt && answer.doubt->wet_volume.high > 1.02 * answer.doubt->wet_volume.low)
         text += ", 9 times in 10 from " + shown_volume(answer.doubt->wet_volume.low, answer.doubt->wet_volume.high);
     if (answer.doubt && answer.doubt->portions)
         text += ", enough for " + shown_count_range(answer.doubt->portions->low, answer.doubt->portions->high) + " " +
@@ -147,7 +162,7 @@ Told mix_told(const MixAnswer& answer) {
     Told told;
     told.title(title(answer));
     told.table(parts_table(answer));
-    tell_water(told, answer);
+    answer.soaked_alone ? tell_soak_water(told, answer) : tell_water(told, answer);
     told.gap();
     told.line("Makes", outcome(answer));
     told.gap();
@@ -155,6 +170,10 @@ Told mix_told(const MixAnswer& answer) {
     for (const std::string& step : mix_steps(answer)) told.step(step);
     told.gap();
     if (answer.doubt && answer.marks.slump > 0) told.line("How sure", doubt_text(answer));
+    if (answer.soaked_alone)
+        told.line("How sure",
+                  "Soak times hold within a factor of two for a bag nobody has timed. Squeeze one: no hard "
+                  "heart, and it sticks to its neighbour.");
     if (answer.booked) told.line("Booked", booked_text(*answer.booked));
     told.mind(answer.warnings);
     told.take_care(answer.cautions);

@@ -295,8 +295,9 @@ TEST_CASE("five hours with mess") {
     CHECK(plan.put_ins.size() == 1 + 1 + 59 + 12);
     CHECK(plan.water.in_celsius() == Approx(30));
 
-    // one tub for the opening cups and the top-ups; the balls and the pots are tubs of their own
-    REQUIRE(plan.batches.size() == 3);
+    // one tub for the opening cups and the top-ups, one of soaked pellets for the balls and the pots
+    REQUIRE(plan.batches.size() == 2);
+    CHECK(plan.batches[1].feeds == std::vector<std::size_t>{1, 2});
     const PlannedBatch& mix = plan.batches[0];
     CHECK(mix.feeds == std::vector<std::size_t>{0, 3});
     const FedPerDry each = per_dry(plan.cost.unrolled.feeds[0].fed, numbers_of(plan.cost.unrolled.feeds[0].fed.mix));
@@ -305,11 +306,11 @@ TEST_CASE("five hours with mess") {
     CHECK(grams(plan.totals, "brown crumb") == Approx(0.3 * mix.dry.in(gram)));
     CHECK(grams(plan.totals, "sweet liquid") == Approx(0.025 * 1.05 * mix.dry.in(gram)));
 
-    // pay: mix and damp balls 1.5 times, pots twice; the maize is left out of the sum and named
+    // pay: the damp mix 1.5 times, the pellets twice; the maize is left out of the sum and named
     for (const CostLine& line : plan.cost.lines) {
         if (line.name == "brown crumb") CHECK(line.need.in(gram) == Approx(1.5 * 0.3 * mix.dry.in(gram)));
         if (line.name == "fishmeal micro pellet 2 mm")
-            CHECK(line.need.in(gram) == Approx(1.5 * plan.batches[1].dry.in(gram) + 2 * plan.batches[2].dry.in(gram)));
+            CHECK(line.need.in(gram) == Approx(2 * plan.batches[1].dry.in(gram)));
     }
     CHECK(plan.cost.unpriced == std::vector<std::string>{"maize meal"});
     double used = 0;
@@ -320,7 +321,7 @@ TEST_CASE("five hours with mess") {
     // the limit is of one angler's day, not of four or of two sessions
     REQUIRE(plan.breaches.size() == 1);
     const double planned_grams = std::get<Mass>(plan.breaches[0].planned).in(gram);
-    CHECK(planned_grams == Approx((14 * cup * (1 + 0.025 * 1.05) + plan.batches[1].dry.in(gram) / 4.4) * 1.1));
+    CHECK(planned_grams == Approx(14 * cup * (1 + 0.025 * 1.05) * 1.1));  // pellets are no groundbait
     CHECK(planned_grams > 2000);
     CHECK_THAT(plan.breaches[0].rule, Catch::Contains("at most 2 kg of groundbait"));
 
@@ -330,7 +331,7 @@ TEST_CASE("five hours with mess") {
     REQUIRE((poured && wetted && job_of(plan, PrepTask::pump, "expander 4 mm")));
     CHECK(plan.begin.in(minute) <= std::min(poured->at, wetted->at).in(minute));
     CHECK(plan.prep.back().at.in(minute) == Approx(-10));
-    CHECK(plan.soaks[0].dry.in(gram) == Approx(plan.batches[2].dry.in(gram)));
+    CHECK(plan.soaks[0].dry.in(gram) == Approx(plan.batches[1].dry.in(gram)));
 }
 
 TEST_CASE("rules hold kinds, ingredients and volumes, each angler's or all of them, and bans name what is fed") {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "answers/drop/drop_feed.h"
+#include "bait/pellets_alone.h"
 
 namespace baitwright {
 
@@ -39,6 +40,7 @@ std::vector<DropAnswer> compare_drops(const Shelf& shelf, const Recipe& recipe, 
         for (const Feel& feel : shelf.feels()) {
             request.feel = feel.name;
             answers.push_back(drop_feed(shelf, recipe, request));
+            if (answers.back().feel == feel_of_pellets) break;  // soaked, whatever the feel
         }
         return answers;
     }

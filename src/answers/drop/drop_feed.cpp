@@ -10,6 +10,7 @@
 #include "answers/shared/wanted_feel.h"
 #include "bait/caution.h"
 #include "bait/free_offerings.h"
+#include "bait/pellets_alone.h"
 #include "bait/resolve_mix.h"
 #include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
@@ -170,6 +171,11 @@ void warn_of_form(const DropRequest& request, const DropSketch& sketch, DropAnsw
     }
 }
 
+/// Pellets alone, but for those that nothing is to bind: they go in as they are bought.
+bool is_soaked(const ResolvedMix& mix) {
+    return is_pellets_alone(mix) && can_be(MixState::squeezed, mix.feel.aim);
+}
+
 void place_angler(DropAnswer& answer) {
     answer.feed_up_tow = answer.drift.p50;
     // Past a small patch lies nothing: no further from its edge than it reaches from its middle. Of a trail, the thick
@@ -182,9 +188,12 @@ void place_angler(DropAnswer& answer) {
 
 DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest& request) {
     check_request(request);
-    const ResolvedMix mix = resolve(recipe, shelf);
-    const WantedFeel feel = wanted_feel(shelf.feels(), mix.feel, request.feel, request.wetness);
-    const Portion portion = portion_of(request.form, feel.wetness);
+    ResolvedMix mix = resolve(recipe, shelf);
+    WantedFeel feel = wanted_feel(shelf.feels(), mix.feel, request.feel, request.wetness);
+    const bool soaked = is_soaked(mix);
+    if (soaked) soak_pellets_alone(mix);
+    const Portion portion = soaked ? pellet_portion(request.form) : portion_of(request.form, feel.wetness);
+    if (soaked) feel = {feel_of_pellets, wetness_of_pellets(portion.state)};
     DropAnswer answer;
     answer.recipe = mix.name;
     answer.feel = feel.name;

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "answers/shared/mix_amount.h"
+#include "bait/pellets_alone.h"
 #include "quantities/fault.h"
 
 namespace baitwright {
@@ -66,6 +67,13 @@ Hold how_it_holds(const DropForm& form, bool squeezed) {
 
 Portion portion_of(const DropForm& form, Ratio wetness) {
     return std::visit(PortionOf{wetness}, form);
+}
+
+Portion pellet_portion(const DropForm& form) {
+    const bool pressed = std::holds_alternative<DroppedBall>(form) || std::holds_alternative<DroppedFeeder>(form);
+    Portion portion = portion_of(form, wetness_of_pellets(pressed ? MixState::squeezed : MixState::riddled));
+    if (pressed) portion.state = MixState::squeezed;
+    return portion;
 }
 
 DropSetup setup_of(const ResolvedMix& mix, const Portion& portion, const DropRequest& request, Ratio wetness,

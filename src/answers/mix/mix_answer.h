@@ -88,6 +88,7 @@ struct MixAnswer {
     Mass water_already_in;
     Mass dry_to_add;  ///< more of the parts that take water, where it is too wet already; else 0
     bool all_parts_take_water = true;
+    bool soaked_alone = false;        ///< pellets with nothing else: soaked, not wetted; `feel` is then "soaked"
     bool right_as_it_stands = false;  ///< water is in, and nothing is asked for
     Ratio wetness_in_tub;             ///< as the tub stands: above `wetness` where it is too wet
     std::optional<MixDoubt> doubt;

@@ -8,6 +8,7 @@
 #include "answers/shared/take_out.h"
 #include "bait/amount.h"
 #include "bait/learned_hand.h"
+#include "bait/pellets_alone.h"
 #include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
@@ -95,6 +96,7 @@ ResolvedMix together(const ResolvedMix& plain, Mass rest, const std::vector<Othe
     }
     whole.as_written = dry;
     whole.hand = learned_hand(whole.solids);
+    soak_pellets_alone(whole);
     whole.name = plain.name + " with " + listed(names);
     return whole;
 }
@@ -153,7 +155,9 @@ ResolvedMix resolve_for_once(const Recipe& recipe, const Shelf& shelf, const Mix
             throw UsageError("nothing-left", "without that nothing dry is left of " + mix.name, "leave something in");
         mix.name += " without " + listed(without);
     }
-    return request.once.with.empty() ? mix : with_others(mix, shelf, request);
+    if (!request.once.with.empty()) return with_others(mix, shelf, request);
+    soak_pellets_alone(mix);
+    return mix;
 }
 
 }  // namespace baitwright

@@ -11,9 +11,11 @@
 #include "bait/kitchen_rounding.h"
 #include "bait/label.h"
 #include "bait/one_currency.h"
+#include "bait/pellets_alone.h"
 #include "bait/pricing.h"
 #include "bait/uptake.h"
 #include "bait/wetted_mix.h"
+#include "quantities/fault.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -201,7 +203,7 @@ TubsAnswer tubs_of(const MixAnswer& answer) {
 }
 
 void warn_of_water(const WettedMix& wetted, Mass dry, MixAnswer& answer) {
-    if (!(wetted.need.wetted_share > 0))
+    if (!(wetted.need.wetted_share > 0) && !answer.soaked_alone)
         answer.warnings.push_back({"takes-no-water", "nothing in this mix takes water, so none is added"});
     if (!wetted.too_wet) return;
     const double ratio = added_water_ratio(wetted.need.marks, answer.wetness);  // what the feel asks for
@@ -212,15 +214,30 @@ void warn_of_water(const WettedMix& wetted, Mass dry, MixAnswer& answer) {
                                true});
 }
 
+/// Soaked pellets have none of their own: what was asked for is told off.
+WantedFeel soaked_feel(const MixRequest& request, MixState state, MixAnswer& answer) {
+    if (request.already_added > Volume{})
+        throw UsageError("unfit-flag", "pellets alone are soaked under water and drained, so none of it stays in a tub",
+                         "leave --added out; how wet a tub of them is: baitwright water");
+    if (request.feel || request.wetness)
+        answer.warnings.push_back({"soaked-whatever-the-feel",
+                                   "pellets alone are soaked, not wetted to a feel: leave them longer in the water "
+                                   "to have them softer"});
+    return {feel_of_pellets, wetness_of_pellets(state)};
+}
+
 }  // namespace
 
 MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, const MixRequest& request) {
     MixAnswer answer;
-    const WantedFeel feel = wanted_feel(feels, mix.feel, request.feel, request.wetness);
+    answer.soaked_alone = is_soaked_alone(mix);
+    WantedFeel feel = wanted_feel(feels, mix.feel, request.feel, request.wetness);
+    const MixState state =
+        answer.soaked_alone ? wanted_pellet_state(request) : wanted_state(request, feel.name, feel.wetness);
+    if (answer.soaked_alone) feel = soaked_feel(request, state, answer);
     answer.recipe = mix.name;
     answer.feel = feel.name;
     answer.wetness = feel.wetness;
-    const MixState state = wanted_state(request, feel.name, feel.wetness);
     answer.water_temperature = request.water_temperature;
     answer.people = request.people;
 

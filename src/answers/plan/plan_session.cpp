@@ -74,8 +74,7 @@ std::vector<InTheSwim> swim_over_time(const UnrolledStrategy& session) {
 /// Nothing is squeezed before it goes in.
 Volume in_the_tub(const FeedNeed& need) {
     if (need.fed.state != MixState::squeezed) return need.wet_volume;
-    FedMix loose = need.fed;
-    loose.state = usual_state(loose.wetness);
+    const FedMix loose = not_pressed(need.fed);
     return per_dry(loose, numbers_of(loose.mix)).wet_volume * need.dry;
 }
 

@@ -36,8 +36,11 @@ public:
             const auto earliest = wetted_.find(batch.name);
             earliest->second = std::min(earliest->second, wetted);
         }
-        for (const PlannedBatch& batch : needs_.batches)
-            if (batch.feel.empty()) measure_out(batch);
+        for (const PlannedBatch& batch : needs_.batches) {
+            if (!batch.feel.empty()) continue;
+            measure_out(batch);
+            if (first_balls(batch) > 0) wetted_.emplace(batch.name, shape_first(batch));
+        }
         soak_and_pump();
         return crew_.in_order();
     }
@@ -74,12 +77,7 @@ private:
     /// Back from the moment it is loaded to the first pour, whose beginning is returned.
     Time wet(const PlannedBatch& batch) {
         const double buckets = batch.containers;
-        Time by = ready_by(settle);
-        if (const int balls = first_balls(batch)) {
-            PrepJob shape = job_for(PrepTask::shape, batch.name, balls * shape_a_ball);
-            shape.count = balls;
-            by = crew_.do_by({shape}, loaded_);
-        }
+        Time by = first_balls(batch) > 0 ? shape_first(batch) : ready_by(settle);
         PrepJob finish = job_for(PrepTask::second_wetting, batch.name, buckets * finish_a_bucket, batch.water_rest);
         finish.waiting = settle;
         by = crew_.do_by({finish}, by);
@@ -88,6 +86,14 @@ private:
         PrepJob wetting = job_for(PrepTask::first_wetting, batch.name, buckets * wet_a_bucket, batch.water_first);
         wetting.waiting = batch.rest;
         return crew_.do_by({wetting}, by);
+    }
+
+    /// The balls that go in at once; returns when the first is begun.
+    Time shape_first(const PlannedBatch& batch) {
+        const int balls = first_balls(batch);
+        PrepJob shape = job_for(PrepTask::shape, batch.name, balls * shape_a_ball);
+        shape.count = balls;
+        return crew_.do_by({shape}, loaded_);
     }
 
     void weigh_parts(const PlannedBatch& batch, Time by) {

@@ -61,9 +61,9 @@ Length ball_of(Volume volume) {
     return std::clamp(ball, smallest_ball, largest_ball);
 }
 
-void top_up(RestOfFeed& feed, Volume portion, const std::string& feel) {
+void top_up(RestOfFeed& feed, Volume portion, bool holds) {
     feed.top_up = std::min(portion, most_of_left * feed.goes_in);
-    if (!holds_as_ball(feel) || feed.top_up < ball_volume(smallest_ball)) return;
+    if (!holds || feed.top_up < ball_volume(smallest_ball)) return;
     feed.top_up_as = FeedForm::ball;
     feed.ball = ball_of(feed.top_up);
     feed.top_up = std::min(feed.top_up, ball_volume(feed.ball));
@@ -99,7 +99,8 @@ RestOfFeed rest_of(const LeftOver& left, const SessionPlan& plan, const RestRequ
         ++feed.planned_put_ins;
     }
     const Volume portion = portion_of(planned, plan);
-    if (request.bites == Bites::slow) top_up(feed, portion, feel_of(planned, plan));
+    if (request.bites == Bites::slow)
+        top_up(feed, portion, planned.form == FeedForm::ball || holds_as_ball(feel_of(planned, plan)));
     spread(feed, portion, plan.length - request.now);
     return feed;
 }

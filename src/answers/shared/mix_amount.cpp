@@ -82,6 +82,13 @@ Mass as_written(const ResolvedMix& mix) {
                      "say how much, for example --dry-mass 1kg or --wet-volume 3l");
 }
 
+void refuse_two_states(const MixRequest& request, MixState meant) {
+    const bool set_by_target =
+        std::holds_alternative<Balls>(request.target) || std::holds_alternative<Vessels>(request.target);
+    if (request.state && set_by_target && *request.state != meant)
+        throw UsageError("two-states", "this target is always " + std::string(name_of(meant)), "leave --state out");
+}
+
 struct DryMassFor {
     const ResolvedMix& mix;
     const PerDry& per_dry;
@@ -107,16 +114,22 @@ Volume ball_volume(Length diameter) {
 
 MixState wanted_state(const MixRequest& request, const std::string& feel, Ratio wetness) {
     const MixState meant = state_meant(request, wetness);
-    const bool set_by_target =
-        std::holds_alternative<Balls>(request.target) || std::holds_alternative<Vessels>(request.target);
-    if (request.state && set_by_target && *request.state != meant)
-        throw UsageError("two-states", "this target is always " + std::string(name_of(meant)), "leave --state out");
+    refuse_two_states(request, meant);
     const MixState state = request.state.value_or(meant);
     if (can_be(state, wetness)) return state;
     const char* because = state == MixState::squeezed && wetness < 1 ? "too dry" : "too wet";
     throw UsageError("unfit-state",
                      "at the feel '" + feel + "' the mix is " + because + " to be " + std::string(name_of(state)),
                      "it can be " + allowed_states(wetness) + "; or choose another feel, such as firm");
+}
+
+MixState wanted_pellet_state(const MixRequest& request) {
+    MixState meant = MixState::riddled;
+    if (std::holds_alternative<Balls>(request.target)) meant = MixState::squeezed;
+    if (const Vessels* vessels = std::get_if<Vessels>(&request.target))
+        meant = vessels->called == "feeder" ? MixState::squeezed : MixState::cupped;
+    refuse_two_states(request, meant);
+    return request.state.value_or(meant);
 }
 
 MixAmount wanted_amount(const ResolvedMix& mix, const MixRequest& request, const PerDry& per_dry) {

@@ -15,6 +15,9 @@ Volume ball_volume(Length diameter);
 /// Throws UsageError "unfit-state" with the states that the wetness allows.
 MixState wanted_state(const MixRequest& request, const std::string& feel, Ratio wetness);
 
+/// Of pellets alone, which have no feel: pressed into balls and feeders, else poured. Throws UsageError "two-states".
+MixState wanted_pellet_state(const MixRequest& request);
+
 /// What the wetted mix comes to per gram dry: how a target in wet terms is turned to dry mass.
 struct PerDry {
     Ratio wet_mass;

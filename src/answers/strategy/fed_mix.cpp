@@ -5,6 +5,7 @@
 #include "answers/shared/mix_amount.h"
 #include "answers/shared/take_out.h"
 #include "answers/shared/wanted_feel.h"
+#include "bait/pellets_alone.h"
 #include "bait/recipe_names.h"
 #include "bait/resolve_mix.h"
 #include "bait/strategy_names.h"
@@ -108,6 +109,14 @@ void set_feel(FedMix& fed, const Feed& feed, std::size_t number, const Shelf& sh
          feed_feel_subject(number)});
 }
 
+/// As they are fed: pressed into feeders and balls, else poured.
+void soak(FedMix& fed, FeedForm form) {
+    soak_pellets_alone(fed.mix);
+    const bool pressed = form == FeedForm::ball || form == FeedForm::feeder;
+    fed.state = pressed ? MixState::squeezed : form == FeedForm::loose ? MixState::riddled : MixState::cupped;
+    fed.wetness = wetness_of_pellets(fed.state);
+}
+
 struct DryMassIn {
     const FedPerDry& each;
     Mass operator()(Mass wet) const { return wet / each.wet_mass; }
@@ -125,14 +134,25 @@ std::optional<FedMix> fed_mix(const Feed& whole, std::size_t number, const Shelf
     fed.mix = opened(feed, number, shelf);
     fed.mix.name = name_of(feed);
     if (!take_out(fed.mix, without)) return std::nullopt;
-    if (is_wetted(feed, fed.mix, shelf)) {
+    if (!feed.feel.empty() && !find_feel(shelf.feels(), feed.feel))
+        throw InputError(unknown_feel(feed.feel, shelf, feed_feel_subject(number)));
+    const bool pressed = feed.form == FeedForm::ball || feed.form == FeedForm::feeder;
+    if (is_pellets_alone(fed.mix) && (pressed || is_wetted(feed, fed.mix, shelf))) {
+        soak(fed, feed.form);
+    } else if (is_wetted(feed, fed.mix, shelf)) {
         set_feel(fed, feed, number, shelf, feel);
     } else if (feed.form == FeedForm::ball) {
         throw InputError({"unfit-state", "nothing in a ball of " + name_of(feed) + " takes water, so it does not hold",
                           "feed it loose or in a cup, or together with a mix", feed_part_subject(number, 1)});
-    } else if (!feed.feel.empty() && !find_feel(shelf.feels(), feed.feel)) {
-        throw InputError(unknown_feel(feed.feel, shelf, feed_feel_subject(number)));
     }
+    return fed;
+}
+
+FedMix not_pressed(FedMix fed) {
+    if (fed.state != MixState::squeezed) return fed;
+    const bool pellets = is_pellets_alone(fed.mix);
+    if (pellets) fed.wetness = wetness_of_pellets(MixState::riddled);
+    fed.state = usual_state(fed.wetness);
     return fed;
 }
 

@@ -15,16 +15,21 @@ namespace baitwright {
 /// What a feed is made of, opened up, how wet it goes in and how it sits then.
 struct FedMix {
     ResolvedMix mix;
-    std::string feel;  ///< empty where it goes in as it is: pellets, seeds, live and cooked feed
-    Ratio wetness;     ///< 0 where it goes in as it is
+    std::string feel;  ///< empty where it goes in as it is: pellets, seeds, live and cooked feed; and soaked pellets
+    Ratio wetness;     ///< 0 where it goes in as it is; of pressed pellets that of a mix which packs as they do
     MixState state = MixState::riddled;
 };
 
 /// Opens a feed up. A mix, and what holds meal, powder, soil or a mix, is wetted to the feed's feel, its own, or firm;
-/// balls always are. `feel` and `without` are those of a StrategyRequest. Nothing where nothing is left of it.
+/// balls always are. Pellets alone are soaked instead, whatever the feel, where they would be wetted or go into a
+/// feeder: there and in balls they are pressed. `feel` and `without` are those of a StrategyRequest. Nothing where
+/// nothing is left of it.
 /// Throws InputError with subjects "feed N ..." (`number` is N), UsageError for an unknown `feel`.
 std::optional<FedMix> fed_mix(const Feed& feed, std::size_t number, const Shelf& shelf,
                               const std::optional<std::string>& feel, const std::vector<std::string>& without);
+
+/// The same as it lies in the tub, before anything of it is pressed.
+FedMix not_pressed(FedMix fed);
 
 /// All per gram of its dry mass.
 struct FedPerDry {

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "bait/mix_state.h"
+#include "bait/resolved_mix.h"
+
+/// Pellets with nothing else: they are soaked, drained and left to stand until they stick, not wetted like meal.
+namespace baitwright {
+
+/// Whether every solid of the mix is a pellet that soaks.
+bool is_pellets_alone(const ResolvedMix& mix);
+
+/// Pellets alone, and all of them go in soaked.
+bool is_soaked_alone(const ResolvedMix& mix);
+
+/// Of a mix of pellets alone, all of it goes in soaked. Others are left as they are.
+void soak_pellets_alone(ResolvedMix& mix);
+
+/// The wetness at which soaked pellets sit: poured they lie as dry ones do, pressed they hold like a firm mix.
+/// **Source**: common practice, no source.
+Ratio wetness_of_pellets(MixState state);
+
+/// What stands in place of a feel.
+inline constexpr const char* feel_of_pellets = "soaked";
+
+}  // namespace baitwright

@@ -1,0 +1,59 @@
+#include <fmt/format.h>
+
+#include "bait/kitchen_rounding.h"
+#include "quantities/listed.h"
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/mix_steps.h"
+
+namespace baitwright {
+
+namespace {
+
+/// "Pour 640 ml of water on plain micros; after 1 min drain them and let them stand 10 min, covered".
+std::string soak_of(const PartAnswer& part) {
+    return fmt::format("Pour {} of water on the {}. Drain after {}, then let them stand {}, covered, until they stick.",
+                       shown_water(kitchen_water(part.soak->pour)), part.name, shown_soak_time(part.soak->soak),
+                       shown_soak_time(part.soak->stand));
+}
+
+std::string dressing(const MixAnswer& answer) {
+    std::vector<std::string> dressed;
+    for (const AdditiveAnswer& additive : answer.additives)
+        if (additive.mass > Mass{})
+            dressed.push_back((additive.liquid ? shown_dose(additive.volume) : shown_dose(additive.mass)) + " of " +
+                              additive.name);
+    if (dressed.empty()) return "Turn them over. Wet outside? Dust them with a little fine meal.";
+    return "Dress them with " + listed(dressed) + " and turn them over.";
+}
+
+std::string pressed(const PortionsAnswer& portions) {
+    const std::string each = shown_mass(kitchen_mass(portions.mass_each));
+    if (portions.diameter > Length{})
+        return fmt::format("Squeeze {} {} of {:.0f} mm, about {} each.", portions.count,
+                           portions.count == 1 ? "ball" : "balls", portions.diameter.in(millimetre), each);
+    return fmt::format("Press {} {} of {} full, about {} each.", portions.count,
+                       portions.count == 1 ? portions.called : portions.called + "s", shown_volume(portions.each),
+                       each);
+}
+
+std::string portioned(const MixAnswer& answer) {
+    if (!answer.portions) return answer.state == MixState::squeezed ? "Squeeze them into balls as you need them." : "";
+    if (answer.state == MixState::squeezed) return pressed(*answer.portions);
+    return fmt::format("Fill {} level {} of {}, about {} each; do not press.", answer.portions->count,
+                       answer.portions->count == 1 ? answer.portions->called : answer.portions->called + "s",
+                       shown_volume(answer.portions->each), shown_mass(kitchen_mass(answer.portions->mass_each)));
+}
+
+}  // namespace
+
+std::vector<std::string> pellet_steps(const MixAnswer& answer) {
+    std::vector<std::string> steps;
+    for (const PartAnswer& part : answer.parts)
+        if (part.soak) steps.push_back(soak_of(part));
+    steps.push_back(dressing(answer));
+    if (std::string last = portioned(answer); !last.empty()) steps.push_back(std::move(last));
+    return steps;
+}
+
+}  // namespace baitwright
