@@ -57,17 +57,17 @@ CardRow water_row(const std::string& what, Mass water) {
 
 /// A first pour, a rest, and small steps to the feel.
 void add_water(const PlannedBatch& batch, std::vector<CardRow>& rows) {
-    if (!(batch.water > 0.5 * gram)) return;
+    if (!(batch.water_first + batch.water_rest > 0.5 * gram)) return;
     const std::string mark =
         fmt::format("until {}; never past {} in all", batch.feel, shown_water(kitchen_water(batch.water_range.high)));
     if (!(batch.water_rest > 0.5 * gram)) {
-        rows.push_back(water_row("water, a little at a time, " + mark, batch.water));
+        rows.push_back(water_row("water, a little at a time, " + mark, batch.water_first));
         return;
     }
     rows.push_back(water_row("water at first; rest " + shown_time(batch.rest) + ", riddle", batch.water_first));
-    const Mass step = creeping_step(batch.water / batch.containers);
+    const Mass step = creeping_step((batch.water_first + batch.water_rest) / batch.buckets);
     rows.push_back(water_row(
-        fmt::format("then {} at a time{}, {}", shown_water(step), batch.containers > 1 ? " to a bucket" : "", mark),
+        fmt::format("then {} at a time{}, {}", shown_water(step), batch.buckets > 1 ? " to a bucket" : "", mark),
         batch.water_rest));
 }
 
@@ -81,7 +81,7 @@ CardSection section_of(std::string heading, CardSection::Look look = CardSection
 std::string heading_of(const PlannedBatch& batch) {
     std::string heading = batch.name;
     if (!batch.feel.empty() && heading.find("(" + batch.feel + ")") == std::string::npos) heading += ", " + batch.feel;
-    if (batch.containers > 1) heading += fmt::format(": {} buckets alike", batch.containers);
+    if (batch.buckets > 1) heading += fmt::format(": {} buckets alike", batch.buckets);
     return heading;
 }
 
@@ -93,6 +93,10 @@ CardSection batch_section(const PlannedBatch& batch) {
                                                  : mass_row(part.name + soaked_word(part), part.mass, part.volume));
     }
     add_water(batch, section.rows);
+    for (const LetDown& wetter : batch.let_downs)
+        section.rows.push_back(water_row(
+            fmt::format("more, for {} of it, let down to {}", shown_mass(kitchen_mass(wetter.take)), wetter.feel),
+            wetter.water));
     return section;
 }
 

@@ -35,6 +35,8 @@ std::string job_words(const PrepJob& job) {
             return "riddle " + of;
         case PrepTask::second_wetting:
             return "rest of the water into " + of + ", by feel";
+        case PrepTask::let_down:
+            return "let " + shown_mass(kitchen_mass(job.take)) + " of " + of + " down to " + job.feel;
         case PrepTask::shape:
             return fmt::format("shape {} {} of {}", job.count, job.count == 1 ? "ball" : "balls", of);
         case PrepTask::travel:
@@ -49,7 +51,7 @@ std::string job_words(const PrepJob& job) {
 
 bool is_water(PrepTask task) {
     return task == PrepTask::pump || task == PrepTask::pour_on || task == PrepTask::first_wetting ||
-           task == PrepTask::second_wetting;
+           task == PrepTask::second_wetting || task == PrepTask::let_down;
 }
 
 CardRow job_row(const SessionPlan& plan, const PrepJob& job) {

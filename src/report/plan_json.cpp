@@ -49,6 +49,8 @@ Json job_json(const SessionPlan& plan, const PrepJob& job) {
             {"task", name_of(job.task)},
             {"of", text_or_null(job.subject)},
             {"amount_g", job.amount > Mass{} ? Json(job.amount.in(gram)) : Json()},
+            {"take_g", job.take > Mass{} ? Json(job.take.in(gram)) : Json()},
+            {"feel", text_or_null(job.feel)},
             {"count", job.count > 0 ? Json(job.count) : Json()},
             {"hands_on_minutes", job.hands_on.in(minute)},
             {"waiting_minutes", job.waiting.in(minute)},
@@ -64,6 +66,17 @@ Json total_json(const PlannedTotal& total) {
             {"volume_ml", total.volume.in(millilitre)}};
 }
 
+Json let_down_json(const LetDown& wetter) {
+    return {{"feel", wetter.feel},
+            {"dry_mass_g", wetter.dry.in(gram)},
+            {"take_g", wetter.take.in(gram)},
+            {"water_g", wetter.water.in(gram)},
+            {"water_p05_g", wetter.water_range.low.in(gram)},
+            {"water_p95_g", wetter.water_range.high.in(gram)},
+            {"wet_mass_g", wetter.wet_mass.in(gram)},
+            {"wet_volume_ml", wetter.wet_volume.in(millilitre)}};
+}
+
 Json batch_json(const PlannedBatch& batch) {
     Json json{{"name", batch.name},
               {"feel", text_or_null(batch.feel)},
@@ -77,8 +90,10 @@ Json batch_json(const PlannedBatch& batch) {
               {"wet_mass_g", batch.wet_mass.in(gram)},
               {"wet_volume_ml", batch.wet_volume.in(millilitre)},
               {"containers", batch.containers},
-              {"parts", Json::array()}};
+              {"parts", Json::array()},
+              {"let_downs", Json::array()}};
     for (const PlannedTotal& part : batch.parts) json["parts"].push_back(total_json(part));
+    for (const LetDown& wetter : batch.let_downs) json["let_downs"].push_back(let_down_json(wetter));
     return json;
 }
 

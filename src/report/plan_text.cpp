@@ -109,11 +109,17 @@ std::string batch_text(const PlannedBatch& batch) {
         return fmt::format("{}: {} as it is, about {}.", batch.name, shown_weighed(batch.dry),
                            shown_volume(batch.wet_volume));
     std::string text = batch.name + ": " + shown_mass(kitchen_mass(batch.dry)) + " dry";
-    if (batch.water > 0.5 * gram)
-        text += fmt::format(" and about {} of water (9 times in 10: {}), {} first and the rest by feel after {}",
-                            shown_water(kitchen_water(batch.water)),
+    const Mass to_feel = batch.water_first + batch.water_rest;
+    if (to_feel > 0.5 * gram)
+        text += fmt::format(" and about {} of water{} (9 times in 10: {}), {} first and the rest by feel after {}",
+                            shown_water(kitchen_water(to_feel)), batch.let_downs.empty() ? "" : " to be " + batch.feel,
                             shown_water(kitchen_water(batch.water_range.low), kitchen_water(batch.water_range.high)),
                             shown_water(kitchen_water(batch.water_first)), shown_time(batch.rest));
+    for (const LetDown& wetter : batch.let_downs)
+        text +=
+            fmt::format("; then {} of it let down to {} with about {} more (9 times in 10: {})",
+                        shown_mass(kitchen_mass(wetter.take)), wetter.feel, shown_water(kitchen_water(wetter.water)),
+                        shown_water(kitchen_water(wetter.water_range.low), kitchen_water(wetter.water_range.high)));
     return text + fmt::format("; makes {}, about {}.", shown_mass(kitchen_mass(batch.wet_mass)),
                               shown_volume(batch.wet_volume));
 }

@@ -52,6 +52,9 @@ std::string job_text(const PrepJob& job) {
             return "riddle " + job.subject;
         case PrepTask::second_wetting:
             return fmt::format("{}: add the rest by feel, about {}", job.subject, shown_water_of(job.amount));
+        case PrepTask::let_down:
+            return fmt::format("{}: take {} of it apart and let it down to {} with about {} of water", job.subject,
+                               shown_mass(kitchen_mass(job.take)), job.feel, shown_water(kitchen_water(job.amount)));
         case PrepTask::shape:
             return fmt::format("shape the first {} {} of {}", job.count, job.count == 1 ? "ball" : "balls",
                                job.subject);

@@ -45,15 +45,16 @@ enum class PrepTask {
     first_wetting,
     riddle,
     second_wetting,
+    let_down,
     shape,
     load,
     travel,
     bring_to_hand
 };
 
-inline constexpr std::array<std::string_view, 11> prep_task_names{
-    "weigh",          "pump",        "pour on", "drain",  "first wetting", "riddle",
-    "second wetting", "shape balls", "load",    "travel", "bring to hand"};
+inline constexpr std::array<std::string_view, 12> prep_task_names{
+    "weigh",          "pump",     "pour on",     "drain", "first wetting", "riddle",
+    "second wetting", "let down", "shape balls", "load",  "travel",        "bring to hand"};
 constexpr std::string_view name_of(PrepTask task) {
     return prep_task_names[static_cast<std::size_t>(task)];
 }
@@ -68,7 +69,9 @@ struct PrepJob {
     Time at;  ///< below zero
     PrepTask task = PrepTask::load;
     std::string subject;  ///< a mix, a pellet, several listed; empty for `load` and what comes after
-    Mass amount;          ///< water for pour_on, pump and the wettings; dry mass for weigh; wet mass for riddle; else 0
+    Mass amount;  ///< water for pour_on, pump, let_down and the wettings; dry mass for weigh; wet for riddle; else 0
+    Mass take;    ///< for let_down: of the wet mix
+    std::string feel;                   ///< for let_down: that it comes to
     std::vector<PrepPortion> portions;  ///< of each subject; more than one where several are done in one job
     int count = 0;                      ///< balls to shape; parts to weigh
     int pair = 1;                       ///< which pair of hands
@@ -87,20 +90,35 @@ struct PlannedTotal {
     bool liquid = false;
 };
 
-/// What goes in in one tub: feeds of one mix at one feel, or a pellet or a live feed that goes in as it is.
+/// What is taken out of a tub once that is wetted to its own feel, and let down with more water to a wetter one.
+struct LetDown {
+    std::string feel;
+    std::vector<std::size_t> feeds;  ///< places in `SessionPlan::feeds`
+    Mass dry;                        ///< in it
+    Mass take;                       ///< of the tub's wet mix
+    Mass water;                      ///< more of it to stir in
+    Range<Mass> water_range;         ///< 5, 50 and 95 % points
+    Mass wet_mass;
+    Volume wet_volume;  ///< as it goes in
+};
+
+/// What goes in in one tub: feeds of one mix, or a pellet or a live feed that goes in as it is.
 struct PlannedBatch {
     std::string name;
-    std::string feel;                ///< empty where it goes in as it is
-    std::vector<std::size_t> feeds;  ///< places in `SessionPlan::feeds`
+    std::string feel;                ///< the driest of its feeds' feels; empty where it goes in as it is
+    std::vector<std::size_t> feeds;  ///< places in `SessionPlan::feeds`, the let-downs' among them
     std::vector<PlannedTotal> parts;
     std::vector<std::size_t> doses;  ///< those of `parts` that are liquids or doses
     Mass dry;
-    Mass water, water_first, water_rest;  ///< to stir in: all, with the first pour, after the rest
-    Range<Mass> water_range;              ///< 5, 50 and 95 % points of all of it
-    Time rest;                            ///< between the two
+    Mass water;                      ///< to stir in: all of it, the let-downs' too
+    Mass water_first, water_rest;    ///< to the tub's own feel: with the first pour, after the rest
+    Range<Mass> water_range;         ///< 5, 50 and 95 % points of these two
+    std::vector<LetDown> let_downs;  ///< the wetter feels, the driest first
+    Time rest;                       ///< between the two
     Mass wet_mass;
     Volume wet_volume;   ///< as it goes in
-    int containers = 1;  ///< buckets of at most 5 kg wet
+    int buckets = 1;     ///< that it is wetted in, of at most 5 kg wet
+    int containers = 1;  ///< these, and one for each let-down
 };
 
 /// Pellets to soak: under water, drained, standing. Or to pump: then `strokes` is above 0 and the times are 0.

@@ -17,9 +17,10 @@ namespace {
 
 constexpr double drunk = 0.9;
 
-/// Of one make-up: the same solids in the same shares, wetted alike.
+/// Of one make-up: the same solids in the same shares, wetted or not alike.
 bool is_same(const FedMix& a, const FedMix& b) {
-    if (a.mix.name != b.mix.name || a.feel != b.feel || a.mix.solids.size() != b.mix.solids.size()) return false;
+    if (a.mix.name != b.mix.name || a.feel.empty() != b.feel.empty() || a.mix.solids.size() != b.mix.solids.size())
+        return false;
     for (std::size_t i = 0; i < a.mix.solids.size(); ++i) {
         const SolidPart &one = a.mix.solids[i], &other = b.mix.solids[i];
         if (one.ingredient.name != other.ingredient.name || one.prepare != other.prepare) return false;
@@ -51,18 +52,69 @@ void add_feed(PlannedBatch& batch, const FeedNeed& need, std::size_t place) {
     for (const IngredientNeed& one : need.ingredients) add_total(batch.parts, planned_total(one));
 }
 
-void finish(PlannedBatch& batch, const FedMix& fed, Temperature water) {
-    for (std::size_t i = 0; i < batch.parts.size(); ++i)
-        if (is_dosed(fed, batch.parts[i].name)) batch.doses.push_back(i);
-    batch.containers = std::max(1, static_cast<int>(std::ceil(batch.wet_mass / full_bucket - 1e-9)));
-    if (batch.feel.empty()) return;
-    batch.rest = MixUptake(fed.mix, water).time_to(drunk);
-    batch.water_range = water_to_wet(fed.mix, fed.wetness, batch.dry, usual_seed);
-    batch.water_first = std::min(batch.water, first_pour(batch.water_range));
-    batch.water_rest = batch.water - batch.water_first;
+/// The feeds of a tub at one feel.
+struct FedAlike {
+    Ratio wetness;
+    const FedMix* fed;
+    LetDown sum;  ///< `water` is all that they take
+};
+
+/// The driest first.
+std::vector<FedAlike> by_feel(const PlannedBatch& batch, const std::vector<FeedNeed>& needs) {
+    std::vector<FedAlike> feels;
+    for (const std::size_t place : batch.feeds) {
+        const FeedNeed& need = needs[place];
+        auto same = std::find_if(feels.begin(), feels.end(),
+                                 [&](const FedAlike& one) { return one.fed->feel == need.fed.feel; });
+        if (same == feels.end()) {
+            same = feels.insert(feels.end(), {need.fed.wetness, &need.fed, LetDown{}});
+            same->sum.feel = need.fed.feel;
+        }
+        LetDown& sum = same->sum;
+        sum.feeds.push_back(place);
+        sum.dry += need.dry;
+        sum.water += need.water;
+        sum.wet_mass += need.wet_mass;
+        sum.wet_volume += need.wet_volume;
+    }
+    std::stable_sort(feels.begin(), feels.end(),
+                     [](const FedAlike& a, const FedAlike& b) { return a.wetness < b.wetness; });
+    return feels;
 }
 
-/// A mix wetted to two feels is two tubs: "silt bed (soft)" and "silt bed (firm)".
+/// Each wetter feel is let down from the tub, which is wetted to the driest.
+void let_down(PlannedBatch& batch, const FedMix& driest, const std::vector<FedAlike>& feels) {
+    const FedPerDry each = per_dry(driest, numbers_of(driest.mix));
+    for (std::size_t i = 1; i < feels.size(); ++i) {
+        LetDown one = feels[i].sum;
+        const Range<Mass> all = water_to_wet(driest.mix, feels[i].wetness, one.dry, usual_seed),
+                          had = water_to_wet(driest.mix, driest.wetness, one.dry, usual_seed);
+        one.take = each.wet_mass * one.dry;
+        one.water = std::max(Mass{}, one.water - each.water * one.dry);
+        one.water_range = {all.low - had.low, all.middle - had.middle, all.high - had.high};
+        batch.let_downs.push_back(std::move(one));
+    }
+}
+
+void finish(PlannedBatch& batch, const FedMix& first, const std::vector<FeedNeed>& needs, Temperature water) {
+    for (std::size_t i = 0; i < batch.parts.size(); ++i)
+        if (is_dosed(first, batch.parts[i].name)) batch.doses.push_back(i);
+    batch.buckets = batch.containers = std::max(1, static_cast<int>(std::ceil(batch.wet_mass / full_bucket - 1e-9)));
+    if (batch.feel.empty()) return;
+    const std::vector<FedAlike> feels = by_feel(batch, needs);
+    const FedMix& driest = *feels.front().fed;
+    batch.feel = driest.feel;
+    batch.rest = MixUptake(driest.mix, water).time_to(drunk);
+    let_down(batch, driest, feels);
+    Mass to_feel = batch.water;
+    for (const LetDown& wetter : batch.let_downs) to_feel -= wetter.water;
+    batch.water_range = water_to_wet(driest.mix, driest.wetness, batch.dry, usual_seed);
+    batch.water_first = std::min(to_feel, first_pour(batch.water_range));
+    batch.water_rest = to_feel - batch.water_first;
+    batch.containers += static_cast<int>(batch.let_downs.size());
+}
+
+/// Tubs of one name that are wetted are told apart by their feel: "silt bed (soft)" and "silt bed (firm)".
 void tell_apart(std::vector<PlannedBatch>& batches) {
     std::vector<std::string> names;
     names.reserve(batches.size());
@@ -133,7 +185,7 @@ std::vector<PlannedBatch> plan_batches(const UnrolledStrategy& unrolled, Tempera
         }
         add_feed(batches[place], need, i);
     }
-    for (std::size_t i = 0; i < batches.size(); ++i) finish(batches[i], *made_of[i], water);
+    for (std::size_t i = 0; i < batches.size(); ++i) finish(batches[i], *made_of[i], unrolled.feeds, water);
     tell_apart(batches);
     return batches;
 }

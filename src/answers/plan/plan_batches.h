@@ -7,7 +7,8 @@
 
 namespace baitwright {
 
-/// What goes into one tub: feeds of one make-up at one feel are made as one. `water` sets how long a mix drinks.
+/// What goes into one tub: feeds of one make-up are made as one, wetted to the driest of their feels; what is to be
+/// wetter is let down from it. `water` sets how long a mix drinks.
 std::vector<PlannedBatch> plan_batches(const UnrolledStrategy& unrolled, Temperature water);
 
 /// The pellets that go in soaked, each in one soak for all that takes it, and the expanders of the hook under the pump.

@@ -76,8 +76,10 @@ private:
 
     /// Back from the moment it is loaded to the first pour, whose beginning is returned.
     Time wet(const PlannedBatch& batch) {
-        const double buckets = batch.containers;
+        const double buckets = batch.buckets;
         Time by = first_balls(batch) > 0 ? shape_first(batch) : ready_by(settle);
+        for (auto wetter = batch.let_downs.rbegin(); wetter != batch.let_downs.rend(); ++wetter)
+            by = crew_.do_by({let_down(batch, *wetter)}, by);
         PrepJob finish = job_for(PrepTask::second_wetting, batch.name, buckets * finish_a_bucket, batch.water_rest);
         finish.waiting = settle;
         by = crew_.do_by({finish}, by);
@@ -86,6 +88,15 @@ private:
         PrepJob wetting = job_for(PrepTask::first_wetting, batch.name, buckets * wet_a_bucket, batch.water_first);
         wetting.waiting = batch.rest;
         return crew_.do_by({wetting}, by);
+    }
+
+    static PrepJob let_down(const PlannedBatch& batch, const LetDown& wetter) {
+        const double buckets = std::max(1.0, std::ceil(wetter.wet_mass / full_bucket - 1e-9));
+        PrepJob job = job_for(PrepTask::let_down, batch.name, buckets * finish_a_bucket, wetter.water);
+        job.waiting = settle;
+        job.take = wetter.take;
+        job.feel = wetter.feel;
+        return job;
     }
 
     /// The balls that go in at once; returns when the first is begun.

@@ -32,6 +32,10 @@ const PlannedFeedTotal& feed_called(const std::string& name, const SessionPlan& 
 /// The feel that it is wetted to; empty where it goes in as it is.
 std::string feel_of(const PlannedFeedTotal& feed, const SessionPlan& plan) {
     for (const PlannedBatch& batch : plan.batches)
+        for (const LetDown& wetter : batch.let_downs)
+            for (const std::size_t place : wetter.feeds)
+                if (&plan.feeds[place] == &feed) return wetter.feel;
+    for (const PlannedBatch& batch : plan.batches)
         for (const std::size_t place : batch.feeds)
             if (plan.feeds[place].name == feed.name && !batch.feel.empty()) return batch.feel;
     return {};
