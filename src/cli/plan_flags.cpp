@@ -21,6 +21,11 @@ std::vector<Flag> plan_flags() {
         {"--pump", "VOLUME", "what a stroke of your pump draws (default: 100ml)", false, "pump"},
         {"--vessel", "VOLUME", "the pump's whole vessel (default: 500ml)", false, "vessel"},
         {"--water-temp", "TEMPERATURE", "of the water poured on (default: the strategy's)", false, "water-temp"},
+        {"--air-temp", "TEMPERATURE", "of the air over your tubs: 30degC; tells when to spray, what to keep cool"},
+        {"--humidity", "SHARE", "of that air: 40% (default: 60%)"},
+        {"--wind", "SPEED", "over the tubs (default: 2m/s)"},
+        {"--sun", "", "the tubs stand in the sun"},
+        {"--tub", "SIZE", "the open face of a tub: 40x30cm, or 35cm across (default: 40x30cm)", false, "tub"},
     };
     constexpr std::array<std::string_view, 9> shared{
         "--length", "--feel", "--without", "--price", "--people", "--have", "--empty-shed", "--reused-frozen", "--on"};
@@ -30,9 +35,12 @@ std::vector<Flag> plan_flags() {
 }
 
 std::vector<std::string> unheeded_in(const SessionPlan& plan) {
-    for (const PlannedSoak& soak : plan.soaks)
-        if (soak.strokes > 0) return {};
-    return {"--pump", "--vessel"};
+    std::vector<std::string> unheeded;
+    if (!plan.hot_day) unheeded.emplace_back("--tub");
+    const bool pumps =
+        std::any_of(plan.soaks.begin(), plan.soaks.end(), [](const PlannedSoak& soak) { return soak.strokes > 0; });
+    if (!pumps) unheeded.insert(unheeded.end(), {"--pump", "--vessel"});
+    return unheeded;
 }
 
 SessionPlan planned_session(const Arguments& arguments, const Surroundings& around, PlanRequest request) {

@@ -9,7 +9,8 @@ namespace baitwright {
 /// The flags of what plans a session: its start, the kit, the venue, the anglers, what is in the shed.
 std::vector<Flag> plan_flags();
 
-/// What of the usual had no bearing on this plan: the pump, where nothing is pumped.
+/// What of the usual had no bearing on this plan: the pump, where nothing is pumped, the tub, where no air
+/// dries it.
 std::vector<std::string> unheeded_in(const SessionPlan& plan);
 
 /// The plan of the strategy that the first word names, at the venue of --venue.

@@ -4,6 +4,7 @@
 #include "quantities/in_quotes.h"
 #include "quantities/units.h"
 #include "questions/cost_question.h"
+#include "questions/dry_question.h"
 #include "questions/read_flags.h"
 #include "questions/soak_question.h"
 
@@ -20,6 +21,18 @@ Time read_work_from(const std::string& text, const std::optional<int>& start) {
         throw InputError("no-start", in_quotes(text) + " is a time of day, and the start has none",
                          "say --start 09:30 as well, or how long before it, as in --from \"40 min\"");
     return minutes_between(parse_clock(text), *start);
+}
+
+/// The tub that is usual asks for nothing by itself.
+void read_hot_day(const Arguments& arguments, PlanRequest& request) {
+    AirSetting air;
+    air.sun = arguments.has("--sun");
+    read_flag(arguments, "--air-temp",
+              [&](const std::string& text) { air.temperature = read_temperature(arguments, text); });
+    read_flag(arguments, "--humidity", [&](const std::string& text) { air.humidity = parse<Ratio>(text); });
+    read_flag(arguments, "--wind", [&](const std::string& text) { air.wind = parse<Speed>(text); });
+    read_flag(arguments, "--tub", [&](const std::string& text) { request.tub = read_tub(text); });
+    if (is_known(air) || arguments.typed("--tub")) request.air = air;
 }
 
 }  // namespace
@@ -54,6 +67,7 @@ PlanRequest plan_request(const Arguments& arguments, Date today) {
     read_flag(arguments, "--hands", [&](const std::string& text) { request.hands = read_hands(text); });
     read_flag(arguments, "--water-temp",
               [&](const std::string& text) { request.water = read_temperature(arguments, text); });
+    read_hot_day(arguments, request);
     read_pump(arguments, request.pump);
     for (const std::string& text : arguments.values("--kit"))
         request.kit.push_back(flag_value("--kit", [&] { return parse_kit(text); }));

@@ -97,6 +97,9 @@ CardSection batch_section(const PlannedBatch& batch) {
         section.rows.push_back(water_row(
             fmt::format("more, for {} of it, let down to {}", shown_mass(kitchen_mass(wetter.take)), wetter.feel),
             wetter.water));
+    if (batch.kept_dry > Mass{})
+        section.rows.push_back(note_row("in two goes: " + shown_mass(kitchen_mass(batch.kept_dry)) +
+                                        " stays dry, with its share of the water: see Keep it damp"));
     return section;
 }
 

@@ -4,6 +4,7 @@
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
+#include "report/hot_day_report.h"
 #include "report/plan_report.h"
 
 namespace baitwright {
@@ -90,6 +91,7 @@ Json batch_json(const PlannedBatch& batch) {
               {"wet_mass_g", batch.wet_mass.in(gram)},
               {"wet_volume_ml", batch.wet_volume.in(millilitre)},
               {"containers", batch.containers},
+              {"kept_dry_g", batch.kept_dry.in(gram)},
               {"parts", Json::array()},
               {"let_downs", Json::array()}};
     for (const PlannedTotal& part : batch.parts) json["parts"].push_back(total_json(part));
@@ -211,6 +213,7 @@ Json plan_json(const SessionPlan& plan) {
     json["wet_volume_ml"] = plan.wet_volume.in(millilitre);
     json["water_to_carry_g"] = plan.water_to_carry.in(gram);
     json["containers"] = plan.containers;
+    json["hot_day"] = hot_day_json(plan);
     json["in_the_swim"] = array_of(plan.in_the_swim, [](const InTheSwim& at) {
         return Json{{"minute", at.at.in(minute)}, {"free_offerings", at.grains}, {"mass_g", at.mass.in(gram)}};
     });

@@ -8,6 +8,7 @@
 #include "quantities/units.h"
 #include "report/cost_report.h"
 #include "report/display.h"
+#include "report/hot_day_report.h"
 #include "report/plan_report.h"
 #include "report/plan_shopping.h"
 #include "report/prep_told.h"
@@ -120,6 +121,7 @@ std::string batch_text(const PlannedBatch& batch) {
             fmt::format("; then {} of it let down to {} with about {} more (9 times in 10: {})",
                         shown_mass(kitchen_mass(wetter.take)), wetter.feel, shown_water(kitchen_water(wetter.water)),
                         shown_water(kitchen_water(wetter.water_range.low), kitchen_water(wetter.water_range.high)));
+    if (batch.kept_dry > Mass{}) text += ", in two goes (see Keep it damp)";
     return text + fmt::format("; makes {}, about {}.", shown_mass(kitchen_mass(batch.wet_mass)),
                               shown_volume(batch.wet_volume));
 }
@@ -169,8 +171,11 @@ void tell_making(Told& told, const SessionPlan& plan) {
         told.line(soak.strokes > 0 ? "Pump" : "Soak", sentence(soak_text_of(soak)));
     for (const HookbaitNeed& hook : plan.hookbaits)
         told.line("Hook", sentence(fmt::format("{} {}", shown_count(hook.count), hook.name)));
-    told.line("Carry", fmt::format("{} of water for all of this, and {} for the mixes and feeds.",
-                                   shown_water(kitchen_water(plan.water_to_carry)), plural(plan.containers, "tub")));
+    const bool sprays = plan.hot_day && plan.hot_day->sprayed > Mass{};
+    told.line("Carry", fmt::format("{} of water for all of this{}, and {} for the mixes and feeds.",
+                                   shown_water(kitchen_water(plan.water_to_carry)),
+                                   sprays ? ", " + shown_water(plan.hot_day->sprayed) + " of it to spray" : "",
+                                   plural(plan.containers, "tub")));
 }
 
 }  // namespace
@@ -189,6 +194,7 @@ Told plan_told(const SessionPlan& plan) {
     told.gap();
     tell_making(told, plan);
     told.gap();
+    told.add(hot_day_told(plan));
     tell_put_ins(told, plan);
     told.line("In swim", swim_text(plan));
     told.line("Buy", shopping_text(plan.cost));

@@ -21,7 +21,7 @@ std::string shown_water_of(Mass water) {
 }
 
 /// "235 g of A", "85 ml on B and 90 ml on C": each portion, with the word between.
-std::string portions_text(const PrepJob& job, std::string_view word, std::string (*shown)(Mass)) {
+std::string job_portions_text(const PrepJob& job, std::string_view word, std::string (*shown)(Mass)) {
     std::vector<std::string> portions;
     portions.reserve(job.portions.size());
     for (const PrepPortion& portion : job.portions)
@@ -30,7 +30,7 @@ std::string portions_text(const PrepJob& job, std::string_view word, std::string
 }
 
 std::string weighing_text(const PrepJob& job) {
-    if (job.count == 1 || job.portions.size() > 1) return "weigh " + portions_text(job, "of", shown_weighed);
+    if (job.count == 1 || job.portions.size() > 1) return "weigh " + job_portions_text(job, "of", shown_weighed);
     return fmt::format("weigh the {} parts of {}, {} dry in all, and stir them together", job.count, job.subject,
                        shown_mass(kitchen_mass(job.amount)));
 }
@@ -43,11 +43,9 @@ std::string job_text(const PrepJob& job) {
             return "pump " + job.subject + " in at least " + shown_water_of(job.amount) +
                    " of water, dyed if you dye them";
         case PrepTask::pour_on:
-            return "pour " + portions_text(job, "on", shown_water_of);
+            return "pour " + job_portions_text(job, "on", shown_water_of);
         case PrepTask::drain:
             return "drain " + job.subject + "; let them stand, covered";
-        case PrepTask::first_wetting:
-            return fmt::format("{}: stir in the first {} of water", job.subject, shown_water_of(job.amount));
         case PrepTask::riddle:
             return "riddle " + job.subject;
         case PrepTask::second_wetting:
@@ -63,15 +61,29 @@ std::string job_text(const PrepJob& job) {
         case PrepTask::bring_to_hand:
             return "at the water: bring it all to hand and feel each mix again, a little water where it has dried; "
                    "drop nothing in yet";
+        case PrepTask::first_wetting:
         case PrepTask::load:
             break;
     }
     return {};
 }
 
+std::string first_wetting_text(const SessionPlan& plan, const PrepJob& job) {
+    for (const PlannedBatch& batch : plan.batches)
+        if (batch.name == job.subject && batch.kept_dry > Mass{})
+            return fmt::format("{}: keep {} dry, stir the first {} of water into the rest", job.subject,
+                               shown_mass(kitchen_mass(batch.kept_dry)), shown_water_of(job.amount));
+    return fmt::format("{}: stir in the first {} of water", job.subject, shown_water_of(job.amount));
+}
+
 std::string load_text(const SessionPlan& plan) {
     return plan.travel > Time{} ? "load it all up, covered: nothing is left to make"
                                 : "bring it all to hand; drop nothing in yet";
+}
+
+std::string text_in_plan(const SessionPlan& plan, const PrepJob& job) {
+    if (job.task == PrepTask::load) return load_text(plan);
+    return job.task == PrepTask::first_wetting ? first_wetting_text(plan, job) : job_text(job);
 }
 
 std::vector<PrepJob> jobs_of(const SessionPlan& plan, PrepJob::When when) {
@@ -93,7 +105,7 @@ std::string hands_text(const PrepJob& job) {
 using JobCells = std::vector<std::string>;
 
 /// When, how long for the hands, whose where several work at once. The evening has moments by the clock alone.
-std::vector<JobCells> cells_of(const SessionPlan& plan, const std::vector<PrepJob>& jobs, PrepJob::When when) {
+std::vector<JobCells> job_cells_of(const SessionPlan& plan, const std::vector<PrepJob>& jobs, PrepJob::When when) {
     const bool on_the_day = when == PrepJob::When::on_the_day, whose = is_by_several(jobs);
     std::vector<JobCells> rows{{"hands"}};
     if (plan.start || on_the_day) rows.front().insert(rows.front().begin(), plan.start ? "clock" : "before");
@@ -121,11 +133,10 @@ void align_moments(std::vector<JobCells>& rows) {
 
 void tell_jobs(Told& told, const SessionPlan& plan, const std::vector<PrepJob>& jobs, PrepJob::When when) {
     if (jobs.empty()) return;
-    std::vector<JobCells> rows = cells_of(plan, jobs, when);
+    std::vector<JobCells> rows = job_cells_of(plan, jobs, when);
     align_moments(rows);
     told.row(std::move(rows.front()), "do this");
-    for (std::size_t i = 0; i < jobs.size(); ++i)
-        told.row(std::move(rows[i + 1]), jobs[i].task == PrepTask::load ? load_text(plan) : job_text(jobs[i]));
+    for (std::size_t i = 0; i < jobs.size(); ++i) told.row(std::move(rows[i + 1]), text_in_plan(plan, jobs[i]));
     told.gap();
 }
 

@@ -6,6 +6,7 @@
 #include "quantities/units.h"
 #include "report/degree_sign.h"
 #include "report/display.h"
+#include "report/hot_day_report.h"
 #include "report/session_moment.h"
 #include "report/sheet_sections.h"
 #include "report/text_table.h"
@@ -78,8 +79,8 @@ CardSheet session_sheet(const SessionPlan& plan, Date today) {
     sheet.foot = foot_of(plan);
     sheet.day = date_text(today);
     sheet.sections = weigh_sections(plan);
-    for (CardSection section :
-         {soak_section(plan), before_section(plan), total_section(plan), water_section(plan), mind_section(plan)})
+    for (CardSection section : {soak_section(plan), before_section(plan), total_section(plan), water_section(plan),
+                                damp_section(plan), mind_section(plan)})
         sheet.sections.push_back(std::move(section));
     std::erase_if(sheet.sections, [](const CardSection& section) { return section.rows.empty(); });
     return sheet;

@@ -1,44 +1,24 @@
 #include "answers/mix/dry_out.h"
 
-#include <algorithm>
-
+#include "answers/mix/tub_drying.h"
 #include "answers/shared/wanted_feel.h"
 #include "bait/resolve_mix.h"
 #include "bait/wetted_mix.h"
-#include "physics/evaporation.h"
 #include "quantities/fault.h"
 
 namespace baitwright {
 
 namespace {
 
-constexpr double under_a_lid = 0.1;
 constexpr Time longest = 48.0 * hour;
 
 void check_request(const DryRequest& r) {
     const auto refuse = [](const char* message, const char* hint) { throw UsageError("out-of-range", message, hint); };
-    if (!(r.face >= Area::from_si(1e-4) && r.face <= Area::from_si(10)))
-        refuse("the tub must be from 1 cm2 to 10 m2 open", "for example --tub 40x30cm");
+    check_open_tub(r);
     if (!(r.hours >= 1.0 * minute && r.hours <= longest))
         refuse("the time must be from a minute to 48 hours", "for example --hours 5");
     if (!(r.dry_mass >= 10.0 * gram && r.dry_mass <= 10000.0 * kilogram))
         refuse("the dry mix must be from 10 g to 10 t", "for example --dry-mass 2kg");
-    if (!(r.air >= Temperature::from_celsius(-5) && r.air <= Temperature::from_celsius(45)))
-        refuse("the air must be from -5 to 45 degC", "for example --air-temp 22degC");
-    if (!(r.humidity >= 0 && r.humidity <= 1))
-        refuse("the humidity must be from 0 to 100 %", "for example --humidity 60%");
-    if (!(r.wind >= Speed{} && r.wind <= 20.0 * metre_per_second))
-        refuse("the wind must be from 0 to 20 m/s", "for example --wind 3m/s");
-}
-
-/// The lower edge of the feel's band.
-double lower_edge(const std::vector<Feel>& feels, const std::string& name) {
-    double edge = 0;
-    for (const Feel& known : feels) {
-        if (known.name == name) return edge;
-        edge = known.below;
-    }
-    return 0;
 }
 
 /// One end of the band: how the tub dries where the air gets that share of Carrier's rate.
@@ -58,11 +38,9 @@ struct TubDrying {
 };
 
 TubDrying drying_of(const DryRequest& request, const MixWaterNeed& need, Ratio at_first, Ratio sheltered_to) {
-    const HeatFlux sun = request.in_sun ? sun_on_bait : HeatFlux{};
-    const MassFlux flux = wet_face_loss({request.air, request.humidity, request.wind, sun, sheltered_to});
     const Mass wetted = need.wetted_share * request.dry_mass;
-    const double open_share = request.covered ? under_a_lid : 1.0;
-    return {{at_first, need.marks.absorption, open_share * (flux * request.face / wetted)}, wetted, at_first};
+    return {drying_course(need.marks, at_first, wetted, tub_loss(request, sheltered_to), request.face), wetted,
+            at_first};
 }
 
 }  // namespace

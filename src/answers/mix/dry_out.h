@@ -8,7 +8,6 @@
 #include "answers/shared/warning.h"
 #include "bait/recipe.h"
 #include "bait/shelf.h"
-#include "physics/evaporation.h"
 
 namespace baitwright {
 
@@ -35,9 +34,5 @@ struct DryAnswer {
 /// (`DryingCourse`). A lid leaves a tenth of it; the sun brings `sun_on_bait`. Throws UsageError for what is out of
 /// range and what `resolve` throws. **Test**: `tests/answers/dry_out_test.cpp`.
 DryAnswer dry_out(const Shelf& shelf, const Recipe& recipe, const DryRequest& request);
-
-/// What the sun brings a dark wet mix, all told: of some 600 W/m2 on a bright day in summer, what it does not throw
-/// back or radiate away itself, and with a cloud now and then. Ours.
-inline constexpr HeatFlux sun_on_bait = HeatFlux::from_si(250);
 
 }  // namespace baitwright

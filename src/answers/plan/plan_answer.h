@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "answers/money/cost_strategy.h"
+#include "answers/plan/hot_day_answer.h"
 #include "answers/shared/range.h"
 #include "answers/shared/warning.h"
 #include "answers/strategy/unroll_strategy.h"
@@ -115,6 +116,7 @@ struct PlannedBatch {
     Range<Mass> water_range;         ///< 5, 50 and 95 % points of these two
     std::vector<LetDown> let_downs;  ///< the wetter feels, the driest first
     Time rest;                       ///< between the two
+    Mass kept_dry;                   ///< of `dry`, wetted on the bank with its share of the water (`HotDay`)
     Mass wet_mass;
     Volume wet_volume;   ///< as it goes in
     int buckets = 1;     ///< that it is wetted in, of at most 5 kg wet
@@ -189,7 +191,8 @@ struct SessionPlan {
     std::vector<HookbaitNeed> hookbaits;
     Mass dry, wet_mass;
     Volume wet_volume;
-    Mass water_to_carry;  ///< for the wettings, the soaks and the pump
+    Mass water_to_carry;            ///< for the wettings, the soaks, the pump and the sprays
+    std::optional<HotDay> hot_day;  ///< where the air over the tubs is known
     int containers = 0;
     std::vector<InTheSwim> in_the_swim;  ///< after the first put-in, every half hour, and at the end
     StrategyCost cost;                   ///< of all sessions: what to buy and what is used

@@ -5,6 +5,7 @@
 
 #include "answers/money/cost_request.h"
 #include "answers/pellets/soak_request.h"
+#include "answers/plan/hot_day_request.h"
 #include "answers/plan/kit.h"
 #include "bait/venue.h"
 #include "quantities/temperature.h"
@@ -24,6 +25,8 @@ struct PlanRequest {
     PumpSetup pump;            ///< for expanders
     std::vector<KitItem> kit;  ///< empty: not known
     std::optional<Venue> venue;
+    std::optional<AirSetting> air;  ///< asked for: what dries the tubs; what it does not say is the strategy's
+    std::optional<Area> tub;        ///< the open face of one, where it is known
 };
 
 }  // namespace baitwright

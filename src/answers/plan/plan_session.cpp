@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "answers/plan/hot_day.h"
 #include "answers/plan/plan_advice.h"
 #include "answers/plan/plan_batches.h"
 #include "answers/plan/prep_timetable.h"
@@ -138,6 +139,26 @@ void plan_prep(SessionPlan& plan, const PlanRequest& request) {
     }
 }
 
+/// Of the person, else of the strategy.
+AirSetting air_over_tubs(const Strategy& strategy, const PlanRequest& request) {
+    AirSetting air = request.air.value_or(AirSetting{});
+    if (!air.temperature) air.temperature = strategy.air.temperature;
+    if (!air.humidity) air.humidity = strategy.air.humidity;
+    if (!air.wind) air.wind = strategy.air.wind;
+    air.sun = air.sun || strategy.air.sun;
+    return air;
+}
+
+/// What the sun and the air do, where anybody said what they are; what it takes is carried, and its mix wetted later.
+void plan_hot_day(SessionPlan& plan, const std::vector<Feel>& feels, const UnrolledStrategy& session,
+                  const HotDayRequest& request) {
+    plan.hot_day = hot_day(feels, session, plan, request);
+    plan.water_to_carry += plan.hot_day->sprayed;
+    for (const DampTub& tub : plan.hot_day->tubs)
+        if (tub.later) plan.batches[tub.batch].kept_dry = tub.later->dry;
+    if (auto warning = live_feed_warning(*plan.hot_day)) plan.warnings.push_back(*std::move(warning));
+}
+
 void hold_against_venue(SessionPlan& plan, const Venue& venue, const Shelf& shelf, const UnrolledStrategy& one) {
     std::vector<Fault> unknown = unknown_names(venue, shelf);
     if (!unknown.empty()) throw InputError(std::move(unknown));
@@ -173,6 +194,8 @@ SessionPlan plan_session(const Shelf& shelf, const Strategy& strategy, const Sto
     for (const PlannedBatch& batch : plan.batches)
         if (!batch.feel.empty()) mixed += batch.wet_volume;
     if (auto small = check_tubs(request.kit, mixed)) plan.warnings.push_back(*std::move(small));
+    if (request.air || is_known(strategy.air))
+        plan_hot_day(plan, shelf.feels(), session, {air_over_tubs(strategy, request), request.tub});
     plan_prep(plan, request);
     if (request.venue)
         hold_against_venue(plan, *request.venue, shelf, unrolled_for(shelf, strategy, costing.what_if, 1));

@@ -76,16 +76,20 @@ private:
 
     /// Back from the moment it is loaded to the first pour, whose beginning is returned.
     Time wet(const PlannedBatch& batch) {
-        const double buckets = batch.buckets;
+        const double share = 1 - batch.kept_dry / batch.dry;
+        const double buckets = std::ceil(share * batch.buckets - 1e-9);
         Time by = first_balls(batch) > 0 ? shape_first(batch) : ready_by(settle);
         for (auto wetter = batch.let_downs.rbegin(); wetter != batch.let_downs.rend(); ++wetter)
             by = crew_.do_by({let_down(batch, *wetter)}, by);
-        PrepJob finish = job_for(PrepTask::second_wetting, batch.name, buckets * finish_a_bucket, batch.water_rest);
+        PrepJob finish =
+            job_for(PrepTask::second_wetting, batch.name, buckets * finish_a_bucket, share * batch.water_rest);
         finish.waiting = settle;
         by = crew_.do_by({finish}, by);
         by = crew_.do_by(
-            {job_for(PrepTask::riddle, batch.name, buckets * riddle_a_bucket, batch.dry + batch.water_first)}, by);
-        PrepJob wetting = job_for(PrepTask::first_wetting, batch.name, buckets * wet_a_bucket, batch.water_first);
+            {job_for(PrepTask::riddle, batch.name, buckets * riddle_a_bucket, share * (batch.dry + batch.water_first))},
+            by);
+        PrepJob wetting =
+            job_for(PrepTask::first_wetting, batch.name, buckets * wet_a_bucket, share * batch.water_first);
         wetting.waiting = batch.rest;
         return crew_.do_by({wetting}, by);
     }
@@ -109,7 +113,8 @@ private:
 
     void weigh_parts(const PlannedBatch& batch, Time by) {
         const auto parts = static_cast<double>(batch.parts.size());
-        PrepJob weigh = job_for(PrepTask::weigh, batch.name, parts * weigh_a_part + stir_dry, batch.dry);
+        const Time stirring = batch.parts.size() > 1 ? stir_dry : Time{};
+        PrepJob weigh = job_for(PrepTask::weigh, batch.name, parts * weigh_a_part + stirring, batch.dry);
         weigh.count = static_cast<int>(batch.parts.size());
         crew_.do_by({weigh}, evening(by));
     }

@@ -1,0 +1,213 @@
+#include "report/hot_day_report.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "bait/kitchen_rounding.h"
+#include "quantities/listed.h"
+#include "quantities/units.h"
+#include "report/display.h"
+#include "report/session_moment.h"
+#include "report/text_table.h"
+
+namespace baitwright {
+
+namespace {
+
+std::string damp_water_text(Mass water) {
+    return shown_water(kitchen_water(water));
+}
+
+std::string kept_dry_text(Mass dry) {
+    return shown_mass(kitchen_mass(dry));
+}
+
+const PlannedBatch& batch_of(const SessionPlan& plan, const DampTub& tub) {
+    return plan.batches[tub.batch];
+}
+
+std::string every_text(Time every) {
+    return every < 45.0 * minute ? "every half hour" : "every hour";
+}
+
+std::string tub_air_text(const DryRequest& air) {
+    return fmt::format("In air of {} and {} humidity, wind {:.2g} m/s, {}", shown_temperature(air.air),
+                       shown_whole_percent(double(air.humidity)), air.wind.in(metre_per_second),
+                       air.in_sun ? "in the sun" : "in the shade");
+}
+
+/// "20 ml every half hour from 10:00, 7 times: about 140 ml in all (90 to 190 ml)".
+std::string spray_text(const SessionPlan& plan, const DampTub& tub) {
+    const std::string in_all = fmt::format("about {} in all ({})", damp_water_text(tub.sprayed()),
+                                           shown_water(kitchen_water(tub.loss.low), kitchen_water(tub.loss.high)));
+    if (tub.sprays == 1)
+        return fmt::format("spray {} at {} ({})", damp_water_text(tub.spray), session_moment(plan, tub.spray_first),
+                           shown_water(kitchen_water(tub.loss.low), kitchen_water(tub.loss.high)));
+    return fmt::format("{} {} from {}, {} times, {}", damp_water_text(tub.spray), every_text(tub.spray_every),
+                       session_moment(plan, tub.spray_first), tub.sprays, in_all);
+}
+
+std::string tub_text(const SessionPlan& plan, const DampTub& tub) {
+    std::string text = batch_of(plan, tub).name + ": " + spray_text(plan, tub) + ".";
+    if (tub.leaves_feel)
+        text += fmt::format(" Left alone it is drier than {} from about {}.", batch_of(plan, tub).feel,
+                            session_moment(plan, *tub.leaves_feel));
+    return text;
+}
+
+std::string later_text(const SessionPlan& plan, const DampTub& tub) {
+    const LaterWetting& later = *tub.later;
+    return fmt::format(
+        "{}: keep {} of it dry. At {} stir {} into that, let it rest {}, riddle it, and add about {} by feel: ready "
+        "for {}.",
+        batch_of(plan, tub).name, kept_dry_text(later.dry), session_moment(plan, later.at),
+        damp_water_text(later.water_first), shown_time(later.rest), damp_water_text(later.water_rest),
+        session_moment(plan, later.needed));
+}
+
+std::string how_to_keep(KeptCool kind) {
+    switch (kind) {
+        case KeptCool::live:
+            return "in a cool bag, dry, with air";
+        case KeptCool::cooked:
+            return "in a cool bag, covered; throw away what smells sour";
+        case KeptCool::fresh_bread:
+            return "in a cool bag, closed";
+        case KeptCool::soaked:
+            return "covered, in the shade";
+        case KeptCool::pellets:
+            break;
+    }
+    return "dry, in a closed tub in the shade";
+}
+
+std::vector<std::string> cool_names(const HotDay& hot, KeptCool kind) {
+    std::vector<std::string> names;
+    for (const CoolThing& thing : hot.cool)
+        if (thing.kind == kind) names.push_back(thing.name);
+    return names;
+}
+
+/// What is kept so, in the order of what suffers first.
+std::vector<std::string> cool_texts(const HotDay& hot) {
+    std::vector<std::string> texts;
+    texts.reserve(kept_cool_names.size());
+    for (std::size_t kind = 0; kind < kept_cool_names.size(); ++kind) {
+        const auto names = cool_names(hot, static_cast<KeptCool>(kind));
+        if (!names.empty()) texts.push_back(listed(names) + ": " + how_to_keep(static_cast<KeptCool>(kind)) + ".");
+    }
+    return texts;
+}
+
+bool sprays_anything(const HotDay& hot) {
+    return std::any_of(hot.tubs.begin(), hot.tubs.end(), [](const DampTub& tub) { return tub.sprays > 0; });
+}
+
+CardRow damp_row(const std::string& when, const std::string& what, const std::string& amount) {
+    CardRow row;
+    row.tick = CardRow::Tick::box;
+    row.when = when;
+    row.what = what;
+    row.amount = amount;
+    return row;
+}
+
+void add_damp_rows(const SessionPlan& plan, const DampTub& tub, std::vector<CardRow>& rows) {
+    const std::string& name = batch_of(plan, tub).name;
+    if (tub.later)
+        rows.push_back(damp_row(session_moment(plan, tub.later->at),
+                                fmt::format("wet the {} of {} kept dry: {}, rest {}, riddle, the rest by feel",
+                                            kept_dry_text(tub.later->dry), name,
+                                            damp_water_text(tub.later->water_first), shown_time(tub.later->rest)),
+                                damp_water_text(tub.later->water_first + tub.later->water_rest)));
+    if (tub.sprays == 0) return;
+    CardRow row;
+    row.when = session_moment(plan, tub.spray_first);
+    row.what = fmt::format("spray {}, {}, {} times", name, every_text(tub.spray_every), tub.sprays);
+    if (tub.sprays == 1) row.what = "spray " + name;
+    row.amount = damp_water_text(tub.spray);
+    rows.push_back(std::move(row));
+}
+
+Json later_json(const LaterWetting& later) {
+    return {{"minute", later.at.in(minute)},
+            {"needed_minute", later.needed.in(minute)},
+            {"dry_mass_g", later.dry.in(gram)},
+            {"water_first_g", later.water_first.in(gram)},
+            {"water_rest_g", later.water_rest.in(gram)},
+            {"rest_minutes", later.rest.in(minute)},
+            {"hands_on_minutes", later.hands_on.in(minute)}};
+}
+
+Json damp_tub_json(const SessionPlan& plan, const DampTub& tub) {
+    const bool sprayed = tub.sprays > 0;
+    return {{"of", batch_of(plan, tub).name},
+            {"until_minute", tub.until.in(minute)},
+            {"leaves_feel_minute", tub.leaves_feel ? Json(tub.leaves_feel->in(minute)) : Json()},
+            {"spray_first_minute", sprayed ? Json(tub.spray_first.in(minute)) : Json()},
+            {"spray_every_minutes", sprayed ? Json(tub.spray_every.in(minute)) : Json()},
+            {"sprays", tub.sprays},
+            {"spray_g", sprayed ? Json(tub.spray.in(gram)) : Json()},
+            {"sprayed_g", tub.sprayed().in(gram)},
+            {"sprayed_low_g", tub.loss.low.in(gram)},
+            {"sprayed_high_g", tub.loss.high.in(gram)},
+            {"later", tub.later ? later_json(*tub.later) : Json()}};
+}
+
+}  // namespace
+
+Told hot_day_told(const SessionPlan& plan) {
+    Told told;
+    if (!plan.hot_day) return told;
+    const HotDay& hot = *plan.hot_day;
+    told.heading("Keep it damp");
+    told.gap();
+    for (const DampTub& tub : hot.tubs) {
+        if (tub.sprays > 0) told.line("Spray", sentence(tub_text(plan, tub)));
+        if (tub.later) told.line("By halves", sentence(later_text(plan, tub)));
+    }
+    if (!sprays_anything(hot)) told.line("Spray", "Nothing: no tub dries out of its feel before it is used.");
+    for (const std::string& text : cool_texts(hot)) told.line("Keep cool", sentence(text));
+    told.line("How sure",
+              tub_air_text(hot.air) +
+                  fmt::format(", over an open tub of {}. The range is from still air to moving; a lid "
+                              "between put-ins saves most of it. Feel the mix and spray by that (common practice).",
+                              hot.tub_assumed ? "40 x 30 cm (none was said)"
+                                              : fmt::format("{:.0f} cm2", hot.air.face.si() * 1e4)));
+    told.gap();
+    return told;
+}
+
+CardSection damp_section(const SessionPlan& plan) {
+    CardSection section;
+    section.heading = "Keep it damp";
+    section.side = CardSection::Side::water;
+    if (!plan.hot_day) return section;
+    for (const DampTub& tub : plan.hot_day->tubs) add_damp_rows(plan, tub, section.rows);
+    for (const std::string& text : cool_texts(*plan.hot_day)) {
+        CardRow row;
+        row.what = text;
+        section.rows.push_back(std::move(row));
+    }
+    return section;
+}
+
+Json hot_day_json(const SessionPlan& plan) {
+    if (!plan.hot_day) return nullptr;
+    const HotDay& hot = *plan.hot_day;
+    Json json{{"air_temp_c", hot.air.air.in_celsius()},
+              {"humidity", double(hot.air.humidity)},
+              {"wind_m_s", hot.air.wind.in(metre_per_second)},
+              {"sun", hot.air.in_sun},
+              {"tub_cm2", hot.air.face.si() * 1e4},
+              {"sprayed_g", hot.sprayed.in(gram)},
+              {"tubs", Json::array()},
+              {"keep_cool", Json::array()}};
+    for (const DampTub& tub : hot.tubs) json["tubs"].push_back(damp_tub_json(plan, tub));
+    for (const CoolThing& thing : hot.cool)
+        json["keep_cool"].push_back({{"name", thing.name}, {"as", name_of(thing.kind)}});
+    return json;
+}
+
+}  // namespace baitwright
