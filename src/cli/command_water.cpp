@@ -22,7 +22,7 @@ CommandResult run_water(const Arguments& arguments, const Surroundings& around) 
 
 CommandSpec command_water() {
     return {"water",
-            "put a tub right: how wet it is now and settled, and what to add",
+            "put a tub right: how wet it is now and settled, what to add, what it makes",
             {{"RECIPE", "the mix in the tub: its name, a TOML file, or - for standard input"}},
             {{"--dry-mass", "MASS", "the dry mix that went into the tub: 1kg"},
              {"--added", "VOLUME", "the water poured in so far: 700ml"},
@@ -30,10 +30,14 @@ CommandSpec command_water() {
               "instead of --added, what the wet mix weighs now, without the tub; also after drying out"},
              {"--minutes", "TIME", "since the water went in: 2, 20min (default: settled)"},
              {"--feel", "FEEL", "how wet you want it (default: the mix's own feel)"},
-             {"--water-temp", "TEMPERATURE", "of the water poured in: 8degC", false, "water-temp"}},
+             {"--cups", "SIZE", "how many cups or pots of this it makes: 250ml, \"toss pot 25\""},
+             {"--balls", "SIZE", "how many balls: 55mm, egg"},
+             {"--feeders", "SIZE", "how many feeders: 45ml"},
+             {"--water-temp", "TEMPERATURE", "of the water poured in: 8degC", false, "water-temp"},
+             {"--seed", "NUMBER", "another random draw for the ranges"}},
             run_water,
             R"(baitwright water "silt bed" --dry-mass 1kg --added 820ml --minutes 5
-baitwright water "silt bed" --dry-mass 1kg --weighs 1.6kg)"};
+baitwright water "silt bed" --dry-mass 1kg --weighs 1.55kg --cups 250ml)"};
 }
 
 }  // namespace baitwright

@@ -21,6 +21,61 @@ std::string remedy(const TubAnswer& answer) {
     return remedy_text({answer.wanted_feel, answer.water_to_add, answer.dry_to_add, answer.all_parts_take_water});
 }
 
+std::string room_text(const TubRoom& room) {
+    std::string text;
+    for (std::size_t i = 0; i < room.volumes.size(); ++i) {
+        if (!room.volumes[i]) continue;
+        if (!text.empty()) text += ", ";
+        text += fmt::format("{} {}", shown_volume(*room.volumes[i]), mix_state_names[i]);
+    }
+    return text;
+}
+
+/// "cup of 250 ml", "ball of 55 mm".
+std::string size_text(const TubMakes& makes) {
+    return makes.diameter > Length{} ? fmt::format("{:.0f} mm", makes.diameter.in(millimetre))
+                                     : shown_volume(makes.each);
+}
+
+std::string makes_text(const TubMakes& makes) {
+    const std::string mass = shown_mass(kitchen_mass(makes.mass_each));
+    if (makes.count == 0)
+        return fmt::format("Not one {} of {}, which would weigh about {}", makes.called, size_text(makes), mass);
+    const std::string ones =
+        fmt::format("{} {}{} of {}", makes.count, makes.called, makes.count == 1 ? "" : "s", size_text(makes));
+    const std::string range =
+        makes.low == makes.high ? "" : fmt::format(" (9 times in 10 from {} to {})", makes.low, makes.high);
+    return fmt::format("{}{}, about {} each", ones, range, mass);
+}
+
+void tell_holds(Told& told, const TubAnswer& answer) {
+    const bool is_right = !(answer.water_to_add > Mass{}) && !(answer.dry_to_add > Mass{});
+    told.line("Holds", fmt::format("About {}{}.", room_text(answer.put_right), is_right ? "" : ", once it is right"));
+    if (!is_right) told.line("", fmt::format("As it stands {}.", room_text(answer.as_it_stands)));
+    for (std::size_t i = 0; i < answer.makes.size(); ++i)
+        told.line(i == 0 ? "Makes" : "", makes_text(answer.makes[i]) + ".");
+}
+
+Json room_json(const TubRoom& room) {
+    Json json = Json::object();
+    for (std::size_t i = 0; i < room.volumes.size(); ++i)
+        json[mix_state_names[i]] = room.volumes[i] ? Json(room.volumes[i]->in(millilitre)) : Json();
+    return json;
+}
+
+Json makes_json(const std::vector<TubMakes>& all) {
+    Json json = Json::array();
+    for (const TubMakes& makes : all)
+        json.push_back({{"form", makes.called},
+                        {"size", size_text(makes)},
+                        {"volume_ml", makes.each.in(millilitre)},
+                        {"count", makes.count},
+                        {"low", makes.low},
+                        {"high", makes.high},
+                        {"mass_each_g", makes.mass_each.in(gram)}});
+    return json;
+}
+
 }  // namespace
 
 Told tub_told(const TubAnswer& answer) {
@@ -36,6 +91,7 @@ Told tub_told(const TubAnswer& answer) {
         told.line("Settled", settled);
     }
     told.line("Do this", remedy(answer));
+    tell_holds(told, answer);
     told.line(
         "How sure",
         "An estimate from the mix's absorption and slump; your hand decides. Judge it once it has settled, not before.");
@@ -57,6 +113,10 @@ Json tub_json(const TubAnswer& answer) {
     json["settles_in_minutes"] = answer.settles_in.in(minute);
     json["water_to_add_g"] = answer.water_to_add.in(gram);
     json["dry_to_add_g"] = answer.dry_to_add.in(gram);
+    json["holds_ml"] = room_json(answer.put_right);
+    json["holds_as_it_stands_ml"] = room_json(answer.as_it_stands);
+    json["wet_mass_g"] = answer.put_right.wet_mass.in(gram);
+    json["makes"] = makes_json(answer.makes);
     return json;
 }
 

@@ -24,7 +24,7 @@ TEST_CASE("what water tells to do, mix tells in the same words, in one tub or in
             CAPTURE(tub);
             const std::string water = letters(program_run::run(here.path(), "water " + tub).output);
             const std::string mix = letters(program_run::run(here.path(), "mix " + tub).output);
-            const auto begin = water.find("Dothis"), end = water.find("Howsure");
+            const auto begin = water.find("Dothis"), end = water.find("Holds");
             REQUIRE(begin < end);
             REQUIRE(end != std::string::npos);
             const std::string told = water.substr(begin + 6, end - begin - 6);

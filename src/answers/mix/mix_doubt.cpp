@@ -151,6 +151,15 @@ Range<Mass> water_to_wet(const ResolvedMix& mix, Ratio wetness, Mass dry, std::u
     return water_range(mix, answer, doubtful_mix(mix), seed);
 }
 
+Range<Volume> volume_of_tub(const ResolvedMix& mix, const WettedTub& tub, MixState state, std::uint64_t seed) {
+    MixAnswer answer;
+    answer.dry_mass = tub.dry_mass;
+    answer.water_already_in = tub.water_in;
+    answer.wetness = tub.wetness;
+    answer.state = state;
+    return volume_range(mix, answer, doubtful_mix(mix), seed);
+}
+
 MixDoubt doubt_of(const ResolvedMix& mix, const MixAnswer& answer, std::uint64_t seed) {
     const DoubtfulMix doubtful = doubtful_mix(mix);
     MixDoubt doubt;

@@ -21,6 +21,14 @@ MixDoubt doubt_of(const ResolvedMix& mix, const MixAnswer& answer, std::uint64_t
 /// The water of `doubt_of` alone, for so much of the mix with no water in it yet.
 Range<Mass> water_to_wet(const ResolvedMix& mix, Ratio wetness, Mass dry, std::uint64_t seed);
 
+/// A tub of so much of the dry mix, with so much water in it already, wetted on to a wetness where it is not that wet.
+struct WettedTub {
+    Mass dry_mass, water_in;
+    Ratio wetness;
+};
+/// The wet volume of `doubt_of` alone, in a state that is possible at that wetness.
+Range<Volume> volume_of_tub(const ResolvedMix& mix, const WettedTub& tub, MixState state, std::uint64_t seed);
+
 /// How much of the rest goes in at a time, of so much water in a tub: a twentieth of it, to the kitchen's measure, at
 /// the least 5 g.
 Mass creeping_step(Mass water);

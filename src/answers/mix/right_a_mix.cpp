@@ -4,7 +4,9 @@
 
 #include "answers/mix/tub_judgement.h"
 #include "answers/shared/check_temperature.h"
+#include "answers/shared/mix_amount.h"
 #include "bait/resolve_mix.h"
+#include "bait/strategy_limits.h"
 #include "bait/uptake.h"
 #include "bait/wetted_mix.h"
 #include "quantities/fault.h"
@@ -38,6 +40,28 @@ Ratio water_per_dry(const MixNumbers& numbers, const TubRequest& request) {
     return std::max<double>(0, water);
 }
 
+void check_size(const TubPortion& portion) {
+    using namespace strategy_limits;
+    if (const Balls* balls = std::get_if<Balls>(&portion)) {
+        if (!(balls->diameter >= smallest_ball && balls->diameter <= largest_ball))
+            throw UsageError("out-of-range", "a ball must be " + std::string(ball_range), "for example --balls 55mm");
+    } else if (const Volume each = std::get<Vessels>(portion).each;
+               !(each >= smallest_vessel && each <= largest_vessel))
+        throw UsageError("out-of-range",
+                         "a " + std::get<Vessels>(portion).called + " must hold " + std::string(vessel_range),
+                         "for example --cups 250ml");
+}
+
+/// Refuses a size that is not possible, and what the feel is too dry or too wet for.
+void check_portions(const TubRequest& request, const WantedFeel& wanted) {
+    for (const TubPortion& portion : request.portions) {
+        check_size(portion);
+        MixRequest asked;
+        std::visit([&](const auto& one) { asked.target = one; }, portion);
+        static_cast<void>(wanted_state(asked, wanted.name, wanted.wetness));
+    }
+}
+
 void check_request(const TubRequest& request) {
     if (!(request.dry_mass > Mass{}) || request.dry_mass > 10000.0 * kilogram)
         throw UsageError("out-of-range", "the dry mass must be above zero and at most 10 t",
@@ -59,6 +83,19 @@ void add_warnings(double settled, double water_taking, TubAnswer& answer) {
             {"takes-no-water", "nothing in this mix takes water, so it cannot be put right by water"});
 }
 
+/// What the tub holds as it stands and once it is right, and what it makes then.
+void tell_room(const ResolvedMix& mix, const TubRequest& request, const TubJudgement& judged, TubAnswer& answer) {
+    const WettedTub tub{answer.dry_mass, answer.water_in, answer.wanted_wetness};
+    const SettledTub right = tub_put_right(mix, tub, judged);
+    answer.as_it_stands = room_of(tub_as_it_stands(mix, tub, judged));
+    answer.put_right = room_of(right);
+    answer.makes = makes_of(right, request.portions, request.seed);
+    if (answer.makes.size() < request.portions.size())
+        answer.warnings.push_back({"unfit-state", "as it stands it is " +
+                                                      std::string(answer.wetness_settled < 1 ? "too dry" : "too wet") +
+                                                      " to squeeze, so no balls are told"});
+}
+
 }  // namespace
 
 TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest& request) {
@@ -66,6 +103,7 @@ TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest
     const ResolvedMix mix = resolve(recipe, shelf);
     const std::vector<Feel> feels = shelf.feels();
     const WantedFeel wanted = wanted_feel(feels, mix.feel, request.feel);
+    check_portions(request, wanted);
     const MixNumbers numbers = numbers_of(mix);
     const Ratio water_in = water_per_dry(numbers, request);
 
@@ -82,6 +120,7 @@ TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest
     if (!(need.wetted_share > 0)) {
         answer.feel_now = answer.feel_settled = feels.front().name;
         answer.all_parts_take_water = false;
+        tell_room(mix, request, {}, answer);
         return answer;
     }
     const Ratio ratio = as_it_is.wetting_present / need.wetted_share;
@@ -101,6 +140,7 @@ TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest
     answer.water_to_add = judged.water;
     answer.dry_to_add = judged.dry_mix;
     answer.all_parts_take_water = need.wetted_share > 1 - 1e-9;
+    tell_room(mix, request, judged, answer);
     return answer;
 }
 

@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "answers/mix/tub_holds.h"
 #include "answers/mix/tub_request.h"
 #include "answers/shared/warning.h"
 #include "bait/shelf.h"
@@ -20,10 +21,13 @@ struct TubAnswer {
     Mass water_to_add;
     Mass dry_to_add;  ///< of the parts of the mix that take water
     bool all_parts_take_water = true;
+    TubRoom as_it_stands, put_right;  ///< settled; the same where nothing is to add
+    std::vector<TubMakes> makes;      ///< put right, in the order asked for
     std::vector<Warning> warnings;
 };
 
-/// Throws UsageError (a dry mass or water that is not possible, an unknown feel) and what `resolve` throws.
+/// Throws UsageError (a dry mass, water or size that is not possible, an unknown feel, "unfit-state" where the feel is
+/// too dry or too wet for what is to be made) and what `resolve` throws.
 TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest& request);
 
 }  // namespace baitwright

@@ -26,6 +26,7 @@ TubJudgement judge_tub(const MixNumbers& numbers, const std::vector<Feel>& feels
     const WettedMix as_it_is = wet(numbers, 0.0, water_in);
     const MixWaterNeed& need = as_it_is.need;
     if (!(need.wetted_share > 0)) return judged;
+    judged.takes_water = true;
     judged.settled = wetness_at(need.marks, as_it_is.wetting_present / need.wetted_share);
     if (inside_band(feels, wanted, judged.settled)) return judged;
     const WettedMix righted = wet(numbers, wanted.wetness, water_in);

@@ -13,7 +13,8 @@ enum class TubNeeds { nothing, water, dry_mix };
 /// How a tub stands once it has settled, and what is asked for: nothing inside the band of the feel that is wanted, nor
 /// where it is less than a hand can tell; else the water or the dry mix that brings it to the feel's aim.
 struct TubJudgement {
-    Ratio settled;  ///< its wetness; may be beyond the scale
+    Ratio settled;             ///< its wetness; may be beyond the scale
+    bool takes_water = false;  ///< anything of the mix does; else it has no wetness
     TubNeeds needs = TubNeeds::nothing;
     Mass water;    ///< to add; else 0
     Mass dry_mix;  ///< to stir in, of the parts that take water; else 0
