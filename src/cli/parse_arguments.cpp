@@ -131,7 +131,11 @@ private:
             if (word.size() > 1 && word.front() == '-') refuse_unknown(command_, word);
         join_amount(words);
         check_count(words);
-        return {std::move(words), std::move(flags)};
+        Arguments arguments(std::move(words), std::move(flags));
+        std::vector<std::string> order;
+        for (const CLI::Option* option : app_.parse_order()) order.push_back(option->get_name());
+        arguments.know_order(std::move(order));
+        return arguments;
     }
 
     /// "1.5 kg" and "2 packs" without quotes, where an amount is the last word of the command.

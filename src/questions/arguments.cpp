@@ -1,5 +1,7 @@
 #include "questions/arguments.h"
 
+#include <algorithm>
+
 namespace baitwright {
 
 std::optional<std::string> Arguments::value(const std::string& flag) const {
@@ -11,6 +13,22 @@ std::optional<std::string> Arguments::value(const std::string& flag) const {
 std::vector<std::string> Arguments::values(const std::string& flag) const {
     const auto found = flags_.find(flag);
     return found == flags_.end() ? std::vector<std::string>{} : found->second;
+}
+
+std::vector<std::pair<std::string, std::string>> Arguments::in_typed_order(
+    const std::vector<std::string>& flags) const {
+    std::map<std::string, std::size_t> told;
+    std::vector<std::pair<std::string, std::string>> typed;
+    const auto tell_next = [&](const std::string& flag) {
+        const std::vector<std::string> all = values(flag);
+        std::size_t& next = told[flag];
+        if (next < all.size()) typed.emplace_back(flag, all[next++]);
+    };
+    for (const std::string& flag : order_)
+        if (std::find(flags.begin(), flags.end(), flag) != flags.end()) tell_next(flag);
+    for (const std::string& flag : flags)
+        while (told[flag] < values(flag).size()) tell_next(flag);
+    return typed;
 }
 
 std::optional<std::string> Arguments::usual(const std::string& key) const {

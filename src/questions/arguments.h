@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "bait/usual.h"
@@ -23,6 +24,13 @@ public:
     [[nodiscard]] std::optional<std::string> value(const std::string& flag) const;
     /// Every value of a repeatable flag.
     [[nodiscard]] std::vector<std::string> values(const std::string& flag) const;
+
+    /// The flags in the order in which they were typed, one for each time.
+    void know_order(std::vector<std::string> flags) { order_ = std::move(flags); }
+    /// What was typed for these flags: the flag and its value, in the order typed; where that is not known, flag by
+    /// flag as they are named here.
+    [[nodiscard]] std::vector<std::pair<std::string, std::string>> in_typed_order(
+        const std::vector<std::string>& flags) const;
 
     /// From now on `usual` is what the person always uses.
     void know_usual(Usual usual) { usual_ = std::move(usual); }
@@ -48,6 +56,7 @@ public:
 private:
     std::vector<std::string> words_;
     std::map<std::string, std::vector<std::string>> flags_;
+    std::vector<std::string> order_;
     Usual usual_;
     mutable std::map<std::string, std::string> given_usual_;
 };

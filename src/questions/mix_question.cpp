@@ -1,10 +1,9 @@
 #include "questions/mix_question.h"
 
-#include <fmt/format.h>
+#include <algorithm>
 
-#include "answers/plan/plan_request.h"
-#include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
+#include "questions/mix_targets.h"
 #include "questions/read_flags.h"
 
 namespace baitwright {
@@ -28,75 +27,38 @@ ForOnce::Extra read_extra(const std::string& text) {
     return {name, read_amount(amount)};
 }
 
-/// The cups and pots of the person's usual kit, or its feeders.
-std::vector<KitItem> usual_vessels(const Arguments& arguments, bool feeders) {
-    std::vector<KitItem> found;
-    for (const std::string& text : arguments.usual_values("kit")) {
-        KitItem item = parse_kit(text);
-        const bool cup = item.kind == KitItem::Kind::cup || item.kind == KitItem::Kind::pot;
-        if (feeders ? item.kind == KitItem::Kind::feeder : cup) found.push_back(std::move(item));
-    }
-    return found;
-}
-
-[[noreturn]] void ask_for_size(const std::string& count, const char* flag, const std::string& called,
-                               const std::string& usual_ones, const char* size) {
-    const std::string which = usual_ones.empty() ? "" : "the usual ones are " + usual_ones + "; ";
-    throw InputError("no-size", fmt::format("how large is a {}?", called),
-                     fmt::format("{}type {} {}x{}", which, flag, trimmed(count), size));
-}
-
-/// "4" of the one cup, pot or feeder that the person always uses.
-Vessels vessels_alone(const std::string& count, const std::string& called, const Arguments& arguments) {
-    const bool feeders = called == "feeder";
-    const int number = parse_count(count);
-    const std::vector<KitItem> usual = usual_vessels(arguments, feeders);
-    if (usual.size() == 1) arguments.heed_usual(feeders ? "the size of --feeders" : "the size of --cups", "kit");
-    if (usual.size() == 1) return {number, usual.front().size, called};
-    std::string names;
-    for (const KitItem& item : usual) names += (names.empty() ? "" : ", ") + item.name;
-    if (names.empty() && !feeders) names = vessel_size_names();
-    ask_for_size(count, feeders ? "--feeders" : "--cups", called, names, feeders ? "30ml" : "250ml");
-}
-
-Vessels vessels(const std::string& text, std::string called, const Arguments& arguments) {
-    if (is_bare_number(text)) return vessels_alone(text, called, arguments);
-    const CountedSize counted = parse_counted_size(text);
-    return {counted.count, in_range(parse_vessel_size(counted.size)), std::move(called)};
-}
-
-Balls balls(const std::string& text) {
-    if (is_bare_number(text)) {
-        parse_count(text);
-        ask_for_size(text, "--balls", "ball", ball_size_names(), "55mm");
-    }
-    const CountedSize counted = parse_counted_size(text);
-    return {counted.count, in_range(parse_ball_size(counted.size))};
-}
-
 MixTarget read_target(const std::string& flag, const Arguments& arguments) {
     const std::string text = arguments.value(flag).value_or("");
     if (flag == "--wet-volume") return WetVolume{in_range(parse_vessel_size(text))};
     if (flag == "--wet-mass") return WetMass{in_range(parse<Mass>(text))};
     if (flag == "--dry-mass") return DryMass{in_range(parse<Mass>(text))};
-    if (flag == "--cups") return vessels(text, "cup", arguments);
-    if (flag == "--feeders") return vessels(text, "feeder", arguments);
-    if (flag == "--have") return on_hand(arguments.values(flag));
-    return balls(text);
+    return on_hand(arguments.values(flag));
 }
 
+bool is_portion_flag(const std::string& flag) {
+    return std::find(portion_flags.begin(), portion_flags.end(), flag) != portion_flags.end();
+}
+
+/// What the mix is to come to, but for cups, balls and feeders.
 MixTarget target(const Arguments& arguments) {
     std::string chosen;
     for (const char* flag :
          {"--wet-volume", "--wet-mass", "--dry-mass", "--cups", "--balls", "--feeders", "--have", "--from-stock"}) {
-        if (!arguments.has(flag)) continue;
+        if (!arguments.has(flag) || (is_portion_flag(flag) && is_portion_flag(chosen))) continue;
         if (!chosen.empty())
             throw UsageError("two-targets", "two targets were given: " + chosen + " and " + flag, "give one of them");
         chosen = flag;
     }
-    if (chosen.empty()) return AsWritten{};
+    if (chosen.empty() || is_portion_flag(chosen)) return AsWritten{};
     if (chosen == "--from-stock") return OnHand{};  // the command looks into the shed
     return flag_value(chosen, [&] { return read_target(chosen, arguments); });
+}
+
+/// One batch for so many things: one is the target, more are several.
+void make_into(std::vector<TargetAtFeel> targets, MixRequest& request) {
+    std::visit([&](const auto& of) { request.target = of; }, targets.front().of);
+    request.feel = targets.size() == 1 ? targets.front().feel : std::nullopt;
+    if (targets.size() > 1) request.several = std::move(targets);
 }
 
 MixState read_state(const std::string& text) {
@@ -117,6 +79,8 @@ MixRequest mix_request(const Arguments& arguments) {
         request.once.with.push_back(flag_value("--with", [&] { return read_extra(text); }));
     request.usual_currency = usual_currency(arguments);
     request.feel = arguments.value("--feel");
+    if (std::vector<TargetAtFeel> targets = typed_targets(arguments); !targets.empty())
+        make_into(std::move(targets), request);
     read_flag(arguments, "--wetness", [&](const std::string& text) { request.wetness = parse_number(text); });
     read_flag(arguments, "--state", [&](const std::string& text) { request.state = read_state(text); });
     read_flag(arguments, "--spare", [&](const std::string& text) { request.spare = parse<Ratio>(text); });

@@ -3,6 +3,7 @@
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/mix_steps.h"
+#include "report/mix_targets_json.h"
 #include "report/stock_json.h"
 
 namespace baitwright {
@@ -123,6 +124,7 @@ Json mix_json(const MixAnswer& answer) {
     json["additives"] = additives_json(answer);
     json["kitchen"] = kitchen_json(answer);
     json["portions"] = portions_json(answer);
+    json["targets"] = targets_json(answer);
     json["tubs"] = {{"count", answer.tubs.count}, {"wet_mass_g", answer.tubs.wet_each.in(gram)}};
     json["limited_by"] = answer.limited_by.empty() ? Json() : Json(answer.limited_by);
     json["booking"] = answer.booked ? receipt_json(*answer.booked) : Json();
@@ -157,6 +159,7 @@ Rows mix_rows(const MixAnswer& answer) {
     rows.push_back({"water", "water", number_text(answer.water_to_add.in(gram)),
                     number_text(answer.water_to_add.in(gram)), "", "", "", "",
                     number_text(answer.kitchen_water.in(gram))});
+    add_target_rows(answer, rows);
     return rows;
 }
 

@@ -7,7 +7,9 @@
 #include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/mix_targets_text.h"
 #include "report/remedy_text.h"
+#include "report/shape_text.h"
 
 namespace baitwright {
 
@@ -31,12 +33,15 @@ std::string soak_step(const MixAnswer& answer) {
 
 std::string additive_step(const MixAnswer& answer) {
     std::vector<std::string> liquids, powders;
-    for (const AdditiveAnswer& additive : answer.additives) {
-        if (!(additive.mass > Mass{})) continue;
+    for (std::size_t i = 0; i < answer.additives.size(); ++i) {
+        const AdditiveAnswer& additive = answer.additives[i];
+        const Mass first = additive.mass - mass_with_let_down(answer, i);
+        if (!(first > Mass{})) continue;
         if (additive.liquid)
-            liquids.push_back(shown_dose(additive.volume / answer.tubs.count) + " of " + additive.name);
+            liquids.push_back(shown_dose(first / additive.mass * additive.volume / answer.tubs.count) + " of " +
+                              additive.name);
         else
-            powders.push_back(shown_dose(additive.mass / answer.tubs.count) + " of " + additive.name);
+            powders.push_back(shown_dose(first / answer.tubs.count) + " of " + additive.name);
     }
     std::string text;
     if (!powders.empty())
@@ -47,19 +52,13 @@ std::string additive_step(const MixAnswer& answer) {
     return text;
 }
 
-std::string shape_step(const MixAnswer& answer) {
-    if (answer.portions && answer.state == MixState::squeezed)
-        return fmt::format("{} {} balls of {:.0f} mm, about {} each.",
-                           answer.tubs.count > 1 ? "From all the tubs squeeze" : "Squeeze", answer.portions->count,
-                           answer.portions->diameter.in(millimetre),
-                           shown_mass(kitchen_mass(answer.portions->mass_each)));
+/// "Squeeze 20 balls": what becomes of it, of each of several in their order.
+void add_shape_steps(const MixAnswer& answer, std::vector<std::string>& steps) {
+    for (std::string& step : target_steps(answer)) steps.push_back(std::move(step));
     if (answer.portions)
-        return fmt::format("{} {} level {}s of {}, about {} each; do not press.",
-                           answer.tubs.count > 1 ? "From all the tubs fill" : "Fill", answer.portions->count,
-                           answer.portions->called, shown_volume(answer.portions->each),
-                           shown_mass(kitchen_mass(answer.portions->mass_each)));
-    if (answer.state == MixState::squeezed) return "Squeeze it into balls as you need them.";
-    return {};
+        steps.push_back(shape_text(*answer.portions, answer.state, answer.tubs.count));
+    else if (answer.targets.empty() && answer.state == MixState::squeezed)
+        steps.emplace_back("Squeeze it into balls as you need them.");
 }
 
 std::string creep_step(const MixAnswer& answer, Mass first) {
@@ -117,7 +116,7 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
     if (in_the_tub) {
         add_remedy_steps(answer, steps);
         if (answer.dry_to_add > Mass{}) return steps;
-        add(shape_step(answer));
+        add_shape_steps(answer, steps);
         return steps;
     }
     if (answer.dry_to_add > Mass{}) {
@@ -138,7 +137,7 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
         }
         add(creep_step(answer, first));
     }
-    add(shape_step(answer));
+    add_shape_steps(answer, steps);
     return steps;
 }
 

@@ -6,6 +6,8 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/mix_steps.h"
+#include "report/mix_targets_text.h"
+#include "report/shape_text.h"
 #include "report/shown_units.h"
 #include "report/stock_text.h"
 #include "report/text_table.h"
@@ -21,14 +23,13 @@ std::string cost_cell(const std::optional<Money>& cost) {
 }
 
 std::string title(const MixAnswer& answer) {
-    std::string text = answer.recipe + ", " + answer.feel + ": ";
+    std::string text = answer.recipe + (lets_down(answer) ? "" : ", " + answer.feel) + ": ";
     if (answer.dry_to_add > Mass{}) {
         text += "too wet";
+    } else if (!answer.targets.empty()) {
+        text += targets_title(answer);
     } else if (answer.portions) {
-        const PortionsAnswer& portions = *answer.portions;
-        text += fmt::format("{} {}{} of {}", portions.count, portions.called, portions.count == 1 ? "" : "s",
-                            portions.diameter > Length{} ? fmt::format("{:.0f} mm", portions.diameter.in(millimetre))
-                                                         : shown_volume(portions.each));
+        text += portions_text(*answer.portions);
     } else {
         text += shown_volume(answer.wet_volume) + " " + std::string(name_of(answer.state));
     }
@@ -109,11 +110,25 @@ void tell_water(Told& told, const MixAnswer& answer) {
         if (std::string other = other_water(answer.water_to_add); !other.empty()) water.push_back(std::move(other));
     }
     if (answer.doubt && answer.water_to_add > Mass{} && answer.doubt->water.high > 1.02 * answer.doubt->water.low)
-        water.push_back("estimate; 9 times in 10 it is " +
+        water.push_back((lets_down(answer) ? "to " + answer.feel : "estimate") + "; 9 times in 10 it is " +
                         shown_water(kitchen_water(answer.doubt->water.low), kitchen_water(answer.doubt->water.high)));
     told.amounts("water", std::move(water));
+    if (!(answer.dry_to_add > Mass{})) tell_let_down_water(told, answer);
     if (answer.water_already_in > Mass{})
         told.amounts("already in", {shown_water(kitchen_water(answer.water_already_in))});
+}
+
+/// "1930 g wet, about 1.7 l squeezed, 9 times in 10 from 1.6 to 2.0 l, enough for 18 to 23 balls".
+std::string made_text(const MixAnswer& answer) {
+    std::string text =
+        fmt::format("{} wet, about {} {}{}", shown_mass(kitchen_mass(answer.wet_mass)), shown_volume(answer.wet_volume),
+                    name_of(answer.state), in_brackets({other_volume(answer.wet_volume)}));
+    if (answer.doubt && answer.doubt->wet_volume.high > 1.02 * answer.doubt->wet_volume.low)
+        text += ", 9 times in 10 from " + shown_volume(answer.doubt->wet_volume.low, answer.doubt->wet_volume.high);
+    if (answer.doubt && answer.doubt->portions)
+        text += ", enough for " + shown_count_range(answer.doubt->portions->low, answer.doubt->portions->high) + " " +
+                answer.portions->called + "s";
+    return text;
 }
 
 std::string outcome(const MixAnswer& answer) {
@@ -123,15 +138,7 @@ std::string outcome(const MixAnswer& answer) {
             shown_mass(kitchen_mass(answer.wet_mass)), shown_volume(answer.wet_volume), answer.feel,
             shown_mass(kitchen_mass(answer.dry_to_add)),
             answer.all_parts_take_water ? "" : " (leaving out what takes no water)");
-    std::string text =
-        fmt::format("{} wet, about {} {}{}", shown_mass(kitchen_mass(answer.wet_mass)), shown_volume(answer.wet_volume),
-                    name_of(answer.state), in_brackets({other_volume(answer.wet_volume)}));
-    if (answer.doubt && answer.doubt->wet_volume.high > 1.02 * answer.doubt->wet_volume.low)
-        text += ", 9 times in 10 from " + shown_volume(answer.doubt->wet_volume.low, answer.doubt->wet_volume.high);
-    if (answer.doubt && answer.doubt->portions)
-        text += ", enough for " + shown_count_range(answer.doubt->portions->low, answer.doubt->portions->high) + " " +
-                answer.portions->called + "s";
-    text += ".";
+    std::string text = (answer.targets.empty() ? made_text(answer) : targets_made_text(answer)) + ".";
     if (answer.free_offerings >= 1)
         text += " It holds about " + shown_count(answer.free_offerings) +
                 " single grains (pellets, seeds, live or cooked feed).";
@@ -165,6 +172,7 @@ Told mix_told(const MixAnswer& answer) {
     answer.soaked_alone ? tell_soak_water(told, answer) : tell_water(told, answer);
     told.gap();
     told.line("Makes", outcome(answer));
+    if (!(answer.dry_to_add > Mass{})) tell_targets(told, answer);
     told.gap();
     told.heading("Do this");
     for (const std::string& step : mix_steps(answer)) told.step(step);

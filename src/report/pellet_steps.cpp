@@ -37,12 +37,11 @@ std::string pressed(const PortionsAnswer& portions) {
                        each);
 }
 
-std::string portioned(const MixAnswer& answer) {
-    if (!answer.portions) return answer.state == MixState::squeezed ? "Squeeze them into balls as you need them." : "";
-    if (answer.state == MixState::squeezed) return pressed(*answer.portions);
-    return fmt::format("Fill {} level {} of {}, about {} each; do not press.", answer.portions->count,
-                       answer.portions->count == 1 ? answer.portions->called : answer.portions->called + "s",
-                       shown_volume(answer.portions->each), shown_mass(kitchen_mass(answer.portions->mass_each)));
+std::string portioned(const PortionsAnswer& portions, MixState state) {
+    if (state == MixState::squeezed) return pressed(portions);
+    return fmt::format("Fill {} level {} of {}, about {} each; do not press.", portions.count,
+                       portions.count == 1 ? portions.called : portions.called + "s", shown_volume(portions.each),
+                       shown_mass(kitchen_mass(portions.mass_each)));
 }
 
 }  // namespace
@@ -52,7 +51,11 @@ std::vector<std::string> pellet_steps(const MixAnswer& answer) {
     for (const PartAnswer& part : answer.parts)
         if (part.soak) steps.push_back(soak_of(part));
     steps.push_back(dressing(answer));
-    if (std::string last = portioned(answer); !last.empty()) steps.push_back(std::move(last));
+    for (const TargetAnswer& target : answer.targets) steps.push_back(portioned(target.portions, target.state));
+    if (answer.portions)
+        steps.push_back(portioned(*answer.portions, answer.state));
+    else if (answer.targets.empty() && answer.state == MixState::squeezed)
+        steps.emplace_back("Squeeze them into balls as you need them.");
     return steps;
 }
 

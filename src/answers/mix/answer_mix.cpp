@@ -5,7 +5,7 @@
 #include "answers/mix/doubtful_mix.h"
 #include "answers/mix/mix_doubt.h"
 #include "answers/mix/mix_for_once.h"
-#include "answers/mix/scale_mix.h"
+#include "answers/mix/several_targets.h"
 #include "answers/pellets/soak_pellets.h"
 #include "answers/shared/check_temperature.h"
 #include "answers/shared/stale_prices.h"
@@ -55,8 +55,9 @@ void add_soaks(const ResolvedMix& mix, MixAnswer& answer) {
 MixAnswer answer_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest& request) {
     check_water_temperature(request.water_temperature);
     const ResolvedMix mix = resolve_for_once(recipe, shelf, request);
-    MixAnswer answer = scale_mix(mix, shelf.feels(), request);
+    MixAnswer answer = scale_batch(mix, shelf.feels(), request);
     answer.doubt = doubt_of(mix, answer, request.seed);
+    doubt_targets(mix, answer, request.seed);
     if (auto learned = hand_learned(mix)) answer.warnings.push_back(*std::move(learned));
     if (request.today)
         if (auto stale = stale_prices(ingredients_of(mix), *request.today, answer.currency))

@@ -66,6 +66,22 @@ struct PortionsAnswer {
     Mass mass_each;
 };
 
+/// One of several targets of one batch. Masses are for everyone, with the spare.
+struct TargetAnswer {
+    PortionsAnswer portions;
+    std::string feel;
+    Ratio wetness;
+    MixState state = MixState::cupped;
+    Mass dry_mass, water, wet_mass;  ///< what it would take alone
+    Volume wet_volume;
+    Mass take;            ///< of the batch, once that is as wet as its driest target
+    Mass let_down_water;  ///< more for this one; 0 for the driest
+    std::vector<Mass> additives,
+        let_down_additives;  ///< in all, and of that with the water that lets it down; in the order of the batch's
+    Range<Mass> water_range, let_down_range;
+    Range<Ratio> count_range;  ///< how many its dry mass may be enough for
+};
+
 /// A mix above what one tub takes, split evenly.
 struct TubsAnswer {
     int count = 1;
@@ -104,6 +120,9 @@ struct MixAnswer {
     std::vector<AdditiveAnswer> additives;
     Mass kitchen_water;
     std::optional<PortionsAnswer> portions;
+    std::vector<TargetAnswer> targets;  ///< where it is for several, in the order asked: parts, additives and costs are
+                                        ///< then of all, feel, water, volume and ranges of the batch wetted to the
+                                        ///< driest of their feels
     TubsAnswer tubs;
     std::string limited_by;              ///< the ingredient that sets the amount, for a target by what is on hand
     std::optional<StockReceipt> booked;  ///< where it was taken out of the shed

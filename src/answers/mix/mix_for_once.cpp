@@ -4,7 +4,7 @@
 #include <cmath>
 #include <variant>
 
-#include "answers/mix/scale_mix.h"
+#include "answers/mix/several_targets.h"
 #include "answers/shared/take_out.h"
 #include "bait/amount.h"
 #include "bait/learned_hand.h"
@@ -115,14 +115,14 @@ ResolvedMix with_others(const ResolvedMix& plain, const Shelf& shelf, const MixR
     constexpr double settled = 1e-13;
     // What is on hand may name the others, which the mix alone does not hold: it is begun with plenty of the rest.
     const bool on_hand = std::holds_alternative<OnHand>(request.target);
-    Mass batch = on_hand ? 2 * dry_others + 1.0 * kilogram : scale_mix(plain, shelf.feels(), request).dry_mass;
+    Mass batch = on_hand ? 2 * dry_others + 1.0 * kilogram : scale_batch(plain, shelf.feels(), request).dry_mass;
     for (int round = 0;; ++round) {
         const Mass rest = batch - dry_others;
         if (rest < 1e-3 * batch)
             throw UsageError("more-than-the-batch", "what is added for once is as much as the whole batch, or more",
                              "add less, or make more");
         ResolvedMix mix = together(plain, rest, others);
-        const Mass next = scale_mix(mix, shelf.feels(), request).dry_mass;
+        const Mass next = scale_batch(mix, shelf.feels(), request).dry_mass;
         if (std::abs(next / batch - 1) < settled || round == most_rounds) return mix;
         batch = on_hand ? (batch + next) / 2 : next;
     }

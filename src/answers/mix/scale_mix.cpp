@@ -3,16 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "answers/mix/price_mix.h"
 #include "answers/mix/tub_judgement.h"
 #include "answers/shared/mix_amount.h"
 #include "answers/shared/over_label.h"
-#include "answers/shared/stale_prices.h"
 #include "bait/free_offerings.h"
 #include "bait/kitchen_rounding.h"
 #include "bait/label.h"
-#include "bait/one_currency.h"
 #include "bait/pellets_alone.h"
-#include "bait/pricing.h"
 #include "bait/uptake.h"
 #include "bait/wetted_mix.h"
 #include "quantities/fault.h"
@@ -95,88 +93,33 @@ std::vector<AdditiveAnswer> additives_of(const ResolvedMix& mix, const WettedMix
     return additives;
 }
 
-/// Prices every part and additive, in one currency, so that whole pence sum to the whole; a missing price leaves its
-/// own and the total out.
-class MixPricer {
-public:
-    MixPricer(const ResolvedMix& mix, MixAnswer& answer) : answer_(answer) {
-        for (std::size_t i = 0; i < mix.solids.size(); ++i)
-            lines_.push_back({&mix.solids[i].ingredient, answer.parts[i].mass, &answer.parts[i].cost});
-        for (std::size_t i = 0; i < answer.additives.size(); ++i)
-            lines_.push_back({&additive_ingredient(mix, i), answer.additives[i].mass, &answer.additives[i].cost});
-    }
-
-    void price(const Currency* usual) {
-        std::vector<PricedIn> priced;
-        for (const PricedLine& line : lines_) add_currencies(priced, *line.ingredient);
-        answer_.currency = answer_currency(priced, usual);
-        const bool complete = warn_of_missing();
-        if (!answer_.currency) return;
-        std::vector<double> exact;
-        for (const PricedLine& line : lines_) exact.push_back(cost_of(line).value_or(0));
-        const std::vector<std::int64_t> minor = round_to_sum(exact);
-        Money total(0, *answer_.currency);
-        for (std::size_t i = 0; i < lines_.size(); ++i) {
-            if (!cost_of(lines_[i])) continue;
-            *lines_[i].cost = Money(minor[i], *answer_.currency);
-            total += **lines_[i].cost;
-        }
-        if (complete) answer_.cost = total;
-    }
-
-private:
-    struct PricedLine {
-        const Ingredient* ingredient;
-        Mass mass;
-        std::optional<Money>* cost;
-    };
-
-    [[nodiscard]] std::optional<double> cost_of(const PricedLine& line) const {
-        return exact_cost_minor(*line.ingredient, line.mass, answer_.currency);
-    }
-
-    bool warn_of_missing() {
-        bool complete = true;
-        std::vector<PricedElsewhere> elsewhere;
-        for (const PricedLine& line : lines_) {
-            if (cost_of(line)) continue;
-            complete = false;
-            if (auto other = priced_elsewhere(*line.ingredient, answer_.currency))
-                elsewhere.push_back(*std::move(other));
-            else
-                answer_.warnings.push_back(
-                    {"no-price", "no price is known for " + line.ingredient->name + ", so the cost leaves it out"});
-        }
-        if (elsewhere.empty()) return complete;
-        answer_.warnings.push_back(
-            other_currency_warning(elsewhere, *answer_.currency, leaves_out("the cost", elsewhere.size())));
-        answer_.warnings.back().answer_is_no = false;  // the mix is right all the same
-        return complete;
-    }
-
-    MixAnswer& answer_;
-    std::vector<PricedLine> lines_;
-};
+/// Of all doses of one additive together.
+Mass mass_of_all(const MixAnswer& answer, const std::string& additive) {
+    Mass all;
+    for (const AdditiveAnswer& one : answer.additives)
+        if (one.name == additive) all += one.mass;
+    return all;
+}
 
 /// Each additive, however it comes in, against its label on the whole mix.
-void check_labels(const ResolvedMix& mix, MixAnswer& answer) {
+void hold_against_labels(const ResolvedMix& mix, MixAnswer& answer) {
     Volume pellets;
     for (std::size_t i = 0; i < mix.solids.size(); ++i)
         if (mix.solids[i].ingredient.kind == IngredientKind::pellet) pellets += answer.parts[i].volume;
     const DoseGround ground{answer.dry_mass, answer.wet_mass, answer.water_to_add + answer.water_already_in, pellets};
+    for (std::size_t i = 0; i < answer.additives.size(); ++i)
+        answer.additives[i].of_label_max =
+            share_of_label(additive_ingredient(mix, i), mass_of_all(answer, answer.additives[i].name), ground);
+}
+
+void warn_of_labels(const ResolvedMix& mix, MixAnswer& answer) {
     for (std::size_t i = 0; i < answer.additives.size(); ++i) {
-        AdditiveAnswer& additive = answer.additives[i];
-        Mass all;
-        bool seen = false;
-        for (std::size_t j = 0; j < answer.additives.size(); ++j) {
-            if (answer.additives[j].name != additive.name) continue;
-            all += answer.additives[j].mass;
-            seen = seen || j < i;
-        }
-        const Ingredient& ingredient = additive_ingredient(mix, i);
-        additive.of_label_max = share_of_label(ingredient, all, ground);
+        const AdditiveAnswer& additive = answer.additives[i];
+        const bool seen = std::any_of(answer.additives.begin(), answer.additives.begin() + static_cast<long>(i),
+                                      [&](const AdditiveAnswer& before) { return before.name == additive.name; });
         if (!seen && additive.of_label_max.value_or(0.0) > 1 + 1e-9)
-            answer.warnings.push_back(over_label(ingredient, all, *additive.of_label_max));
+            answer.warnings.push_back(
+                over_label(additive_ingredient(mix, i), mass_of_all(answer, additive.name), *additive.of_label_max));
     }
 }
 
@@ -228,7 +171,7 @@ WantedFeel soaked_feel(const MixRequest& request, MixState state, MixAnswer& ans
 
 }  // namespace
 
-MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, const MixRequest& request) {
+MixAnswer scale_before_prices(const ResolvedMix& mix, const std::vector<Feel>& feels, const MixRequest& request) {
     MixAnswer answer;
     answer.soaked_alone = is_soaked_alone(mix);
     WantedFeel feel = wanted_feel(feels, mix.feel, request.feel, request.wetness);
@@ -268,8 +211,18 @@ MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, cons
     answer.tubs = tubs_of(answer);
     for (const PartAnswer& part : answer.parts) answer.free_offerings += part.free_offerings;
     warn_of_water(wetted, answer.dry_mass, answer);
-    check_labels(mix, answer);
-    MixPricer(mix, answer).price(request.usual_currency);
+    hold_against_labels(mix, answer);
+    return answer;
+}
+
+void warn_and_price(const ResolvedMix& mix, const Currency* usual, MixAnswer& answer) {
+    warn_of_labels(mix, answer);
+    price_mix(mix, usual, answer);
+}
+
+MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, const MixRequest& request) {
+    MixAnswer answer = scale_before_prices(mix, feels, request);
+    warn_and_price(mix, request.usual_currency, answer);
     return answer;
 }
 

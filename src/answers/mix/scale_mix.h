@@ -13,4 +13,9 @@ namespace baitwright {
 /// the mix does not hold, a mix of shares without a target.
 MixAnswer scale_mix(const ResolvedMix& mix, const std::vector<Feel>& feels, const MixRequest& request);
 
+/// The same in its two halves, for what changes the amounts of additives between them: scaled, each additive held
+/// against its label; then the warnings of labels, and the prices (`usual` may be null).
+MixAnswer scale_before_prices(const ResolvedMix& mix, const std::vector<Feel>& feels, const MixRequest& request);
+void warn_and_price(const ResolvedMix& mix, const Currency* usual, MixAnswer& answer);
+
 }  // namespace baitwright

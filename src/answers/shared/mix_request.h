@@ -48,6 +48,12 @@ struct OnHand {
 };
 using MixTarget = std::variant<AsWritten, WetVolume, WetMass, DryMass, Vessels, Balls, OnHand>;
 
+/// One of several things that one batch is made into, and its feel where that is not the mix's own or is said.
+struct TargetAtFeel {
+    std::variant<Vessels, Balls> of;
+    std::optional<std::string> feel;
+};
+
 /// How a mix is made otherwise than it is written, for once.
 struct ForOnce {
     struct Extra {
@@ -63,6 +69,7 @@ struct ForOnce {
 /// A question to `answer_mix`; what is not given is the recipe's or the usual.
 struct MixRequest {
     MixTarget target;
+    std::vector<TargetAtFeel> several;  ///< two or more, in the order typed, in place of `target`; or none
     std::optional<std::string> feel;
     std::optional<Ratio> wetness;  ///< in place of a feel
     std::optional<MixState> state;
