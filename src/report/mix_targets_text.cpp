@@ -17,7 +17,7 @@ namespace baitwright {
 namespace {
 
 /// Of an additive that goes in with the let-down: less is no measure's, and goes in with the rest.
-constexpr Mass least_told = 0.05 * gram;
+constexpr Mass least_dose_told = 0.05 * gram;
 
 /// Of water: less is not told.
 constexpr Mass least_let_down = 0.5 * gram;
@@ -71,7 +71,7 @@ std::string more_of_doses(const MixAnswer& answer, const FeelShare& share) {
     std::vector<std::string> doses;
     for (std::size_t i = 0; i < share.additives.size(); ++i) {
         const AdditiveAnswer& additive = answer.additives[i];
-        if (share.additives[i] < least_told) continue;
+        if (share.additives[i] < least_dose_told) continue;
         const std::string amount = additive.liquid ? shown_dose(share.additives[i] / additive.mass * additive.volume)
                                                    : shown_dose(share.additives[i]);
         doses.push_back(amount + " of " + additive.name);
@@ -145,7 +145,7 @@ void tell_targets(Told& told, const MixAnswer& answer) {
 Mass mass_with_let_down(const MixAnswer& answer, std::size_t additive) {
     Mass sum;
     for (const FeelShare& share : feel_shares(answer))
-        if (share.is_let_down() && share.additives[additive] >= least_told) sum += share.additives[additive];
+        if (share.is_let_down() && share.additives[additive] >= least_dose_told) sum += share.additives[additive];
     return sum;
 }
 

@@ -106,10 +106,10 @@ TEST_CASE("several targets together weigh what they weigh alone, and the batch i
 // 193.5 g more for the soft one.
 TEST_CASE("a kilo firm and a kilo soft take the same first, and the soft one so much more") {
     const ResolvedMix mix = resolve(draft::fishmeal_mix(), draft::shelf());
-    const LetDown down = let_down(mix, {1.0 * kilogram, 1.2, 1.7});
+    const LetDownShare down = let_down(mix, {1.0 * kilogram, 1.2, 1.7});
     CHECK(down.take.in(gram) == Approx(1624.4).epsilon(0).margin(0.05));
     CHECK(down.water.in(gram) == Approx(193.5).epsilon(0).margin(0.05));
-    const LetDown same = let_down(mix, {1.0 * kilogram, 1.2, 1.2});
+    const LetDownShare same = let_down(mix, {1.0 * kilogram, 1.2, 1.2});
     CHECK(same.water == Mass{});
 }
 

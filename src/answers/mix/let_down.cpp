@@ -18,10 +18,10 @@ Ratio more_water(const MixNumbers& numbers, const WetterShare& share) {
 
 }  // namespace
 
-LetDown let_down(const ResolvedMix& mix, const WetterShare& share) {
+LetDownShare let_down(const ResolvedMix& mix, const WetterShare& share) {
     const MixNumbers numbers = numbers_of(mix);
     const WettedMix drier = wet(numbers, share.from), wetter = wet(numbers, share.to);
-    LetDown told{drier.wet_mass * share.dry_mass, more_water(numbers, share) * share.dry_mass, {}};
+    LetDownShare told{drier.wet_mass * share.dry_mass, more_water(numbers, share) * share.dry_mass, {}};
     told.additives.reserve(drier.additives.size());
     for (std::size_t i = 0; i < drier.additives.size(); ++i)
         told.additives.push_back(std::max(0.0, wetter.additives[i] - drier.additives[i]) * share.dry_mass);

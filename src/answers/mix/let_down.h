@@ -16,7 +16,7 @@ struct WetterShare {
 };
 
 /// How it is let down. Masses are 0 where the share is as wet as that already.
-struct LetDown {
+struct LetDownShare {
     Mass take;                    ///< of the wetted batch
     Mass water;                   ///< more
     std::vector<Mass> additives;  ///< more of each that goes by water or by wet mass, in the order of the mix
@@ -24,7 +24,7 @@ struct LetDown {
 
 /// What the wetter feel takes less what the drier one took: with that it is what it would be wetted by itself.
 /// **Test**: let down in steps, or wetted at once, it weighs the same.
-LetDown let_down(const ResolvedMix& mix, const WetterShare& share);
+LetDownShare let_down(const ResolvedMix& mix, const WetterShare& share);
 
 /// The 5, 50 and 95 % points of that water, from the draws of `doubt_of`.
 Range<Mass> let_down_range(const ResolvedMix& mix, const WetterShare& share, std::uint64_t seed);

@@ -94,7 +94,7 @@ std::vector<AdditiveAnswer> additives_of(const ResolvedMix& mix, const WettedMix
 }
 
 /// Of all doses of one additive together.
-Mass mass_of_all(const MixAnswer& answer, const std::string& additive) {
+Mass mass_of_additive(const MixAnswer& answer, const std::string& additive) {
     Mass all;
     for (const AdditiveAnswer& one : answer.additives)
         if (one.name == additive) all += one.mass;
@@ -109,7 +109,7 @@ void hold_against_labels(const ResolvedMix& mix, MixAnswer& answer) {
     const DoseGround ground{answer.dry_mass, answer.wet_mass, answer.water_to_add + answer.water_already_in, pellets};
     for (std::size_t i = 0; i < answer.additives.size(); ++i)
         answer.additives[i].of_label_max =
-            share_of_label(additive_ingredient(mix, i), mass_of_all(answer, answer.additives[i].name), ground);
+            share_of_label(additive_ingredient(mix, i), mass_of_additive(answer, answer.additives[i].name), ground);
 }
 
 void warn_of_labels(const ResolvedMix& mix, MixAnswer& answer) {
@@ -118,8 +118,8 @@ void warn_of_labels(const ResolvedMix& mix, MixAnswer& answer) {
         const bool seen = std::any_of(answer.additives.begin(), answer.additives.begin() + static_cast<long>(i),
                                       [&](const AdditiveAnswer& before) { return before.name == additive.name; });
         if (!seen && additive.of_label_max.value_or(0.0) > 1 + 1e-9)
-            answer.warnings.push_back(
-                over_label(additive_ingredient(mix, i), mass_of_all(answer, additive.name), *additive.of_label_max));
+            answer.warnings.push_back(over_label(additive_ingredient(mix, i), mass_of_additive(answer, additive.name),
+                                                 *additive.of_label_max));
     }
 }
 

@@ -46,7 +46,7 @@ std::vector<MixAnswer> answers_alone(const ResolvedMix& mix, const std::vector<F
 }
 
 TargetAnswer target_of(const ResolvedMix& mix, const MixAnswer& alone, Ratio driest) {
-    const LetDown down = let_down(mix, {alone.dry_mass, driest, alone.wetness});
+    const LetDownShare down = let_down(mix, {alone.dry_mass, driest, alone.wetness});
     TargetAnswer target;
     target.portions = *alone.portions;
     target.feel = alone.feel;

@@ -57,7 +57,7 @@ int whole_ones(Volume volume, Volume each) {
     return static_cast<int>(std::min(most_counted, std::floor(volume / each + 1e-9)));
 }
 
-TubMakes one_of(const TubPortion& portion) {
+TubMakes portion_asked(const TubPortion& portion) {
     if (const Balls* balls = std::get_if<Balls>(&portion))
         return {"ball", ball_volume(balls->diameter), balls->diameter, 0, 0, 0, {}};
     const auto& vessels = std::get<Vessels>(portion);
@@ -97,7 +97,7 @@ std::vector<TubMakes> makes_of(const SettledTub& settled, const std::vector<TubP
         if (!volume) continue;
         auto& range = drawn[static_cast<std::size_t>(state)];
         if (!range) range = volume_of_tub(settled.mix, settled.tub, state, seed);
-        TubMakes told = one_of(portion);
+        TubMakes told = portion_asked(portion);
         told.count = whole_ones(*volume, told.each);
         told.low = whole_ones(range->low, told.each);
         told.high = whole_ones(range->high, told.each);
