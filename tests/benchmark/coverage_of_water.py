@@ -258,7 +258,8 @@ def main():
     mixes = {}
     for path in sorted((RECIPES / "mixes").glob("*.toml")):
         recipe = tomllib.loads(path.read_text())
-        mixes[recipe["name"]] = recipe
+        if not all("pellet" in part["of"] and "ground" not in part["of"] for part in recipe["part"]):
+            mixes[recipe["name"]] = recipe  # pellets alone are soaked: no water to hit
     with tempfile.TemporaryDirectory() as place:
         folder = pathlib.Path(place)
         (folder / "library").mkdir()

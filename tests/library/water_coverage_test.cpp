@@ -98,7 +98,7 @@ void measure(Store& store, const std::string& name, double times) {
 // The bar: 90 % of the anglers, give or take three standard errors of 2,000.
 TEST_CASE("nine anglers of ten need a water within the range", "[coverage]") {
     const auto shelf = shipped_shelf();
-    for (const char* mix : {"silt bed", "grey bottom", "plain micros", "weighted silt"})
+    for (const char* mix : {"silt bed", "grey bottom", "songbird", "weighted silt"})
         for (const char* feel : {"dusty", "firm", "slop"}) {
             CAPTURE(mix, feel);
             const double share = share_in_range(*shelf, mix, feel);

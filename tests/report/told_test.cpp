@@ -234,7 +234,8 @@ TEST_CASE("a plan without a clock tells how long before the start its jobs are, 
     const std::string text = plan_told(plan).text();
     for (std::size_t at = text.find(" -"); at != std::string::npos; at = text.find(" -", at + 1))
         CHECK_FALSE((text[at + 2] >= '0' && text[at + 2] <= '9'));
-    CHECK_THAT(text, Catch::Contains("before    hands  do this") && Catch::Contains("12 h"));
+    CHECK_THAT(text, Catch::Contains("The evening before") && Catch::Contains("before    hands  do this"));
+    CHECK_THAT(text, !Catch::Contains("12 h"));  // an evening is no clock
 }
 
 TEST_CASE("the rest of a session is told to a page in the words of a terminal") {
