@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
@@ -31,10 +32,17 @@ std::string every_text(Time every) {
     return every < 45.0 * minute ? "every half hour" : "every hour";
 }
 
-std::string tub_air_text(const DryRequest& air) {
-    return fmt::format("In air of {} and {} humidity, wind {:.2g} m/s, {}", shown_temperature(air.air),
-                       shown_whole_percent(double(air.humidity)), air.wind.in(metre_per_second),
-                       air.in_sun ? "in the sun" : "in the shade");
+std::string tub_air_text(const HotDay& hot) {
+    const DryRequest& air = hot.air;
+    return fmt::format("In air of {} and {} humidity, wind {:.2g} m/s, {}, over an open tub of {}",
+                       shown_temperature(air.air), shown_whole_percent(double(air.humidity)),
+                       air.wind.in(metre_per_second), air.in_sun ? "in the sun" : "in the shade",
+                       hot.tub_assumed ? "40 x 30 cm (none was said)" : fmt::format("{:.0f} cm2", air.face.si() * 1e4));
+}
+
+/// An estimate, to five minutes.
+Time to_five_minutes(Time moment) {
+    return std::round(moment.in(minute) / 5) * 5.0 * minute;
 }
 
 /// "20 ml every half hour from 10:00, 7 times: about 140 ml in all (90 to 190 ml)".
@@ -52,7 +60,7 @@ std::string tub_text(const SessionPlan& plan, const DampTub& tub) {
     std::string text = batch_of(plan, tub).name + ": " + spray_text(plan, tub) + ".";
     if (tub.leaves_feel)
         text += fmt::format(" Left alone it is drier than {} from about {}.", batch_of(plan, tub).feel,
-                            session_moment(plan, *tub.leaves_feel));
+                            session_moment(plan, to_five_minutes(*tub.leaves_feel)));
     return text;
 }
 
@@ -169,12 +177,11 @@ Told hot_day_told(const SessionPlan& plan) {
     }
     if (!sprays_anything(hot)) told.line("Spray", "Nothing: no tub dries out of its feel before it is used.");
     for (const std::string& text : cool_texts(hot)) told.line("Keep cool", sentence(text));
-    told.line("How sure",
-              tub_air_text(hot.air) +
-                  fmt::format(", over an open tub of {}. The range is from still air to moving; a lid "
-                              "between put-ins saves most of it. Feel the mix and spray by that (common practice).",
-                              hot.tub_assumed ? "40 x 30 cm (none was said)"
-                                              : fmt::format("{:.0f} cm2", hot.air.face.si() * 1e4)));
+    told.line("How sure", tub_air_text(hot) + ". " +
+                              (sprays_anything(hot) ? "The range is from still air to moving; a lid between put-ins "
+                                                      "saves most of it. Feel the mix and spray by that "
+                                                    : "Feel the mix all the same ") +
+                              "(common practice).");
     told.gap();
     return told;
 }

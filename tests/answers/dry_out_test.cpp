@@ -44,6 +44,18 @@ TEST_CASE("in the shade the tub is as cool as a wet bulb and loses by that") {
     CHECK(dried(tub()).loss_per_hour.high.in(gram) == Approx(0.12 * 107.4).epsilon(0.01));
 }
 
+// The heat of the sun goes off as vapour where the air is too damp to take it up otherwise: wind cools the face.
+TEST_CASE("in the sun and damp air the band runs from less to more, though still air takes more than moving") {
+    DryRequest request = tub();
+    request.in_sun = true;
+    request.humidity = 1.0;
+    request.wind = 10 * metre_per_second;
+    const DryAnswer answer = dried(request);
+    CHECK(answer.loss_per_hour.low > Mass{});
+    CHECK(answer.loss_per_hour.low < answer.loss_per_hour.high);
+    CHECK(answer.lost.low <= answer.lost.high);
+}
+
 // Common sense of the bank, no source: a tub of 40 x 30 cm, 30 degC, 40 % humidity, 3 m/s, four hours in the sun: some
 // 150 to 300 ml are lost, not half a litre.
 TEST_CASE("four hours in the sun cost a tub a cupful, not half of its water") {

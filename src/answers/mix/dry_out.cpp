@@ -1,5 +1,7 @@
 #include "answers/mix/dry_out.h"
 
+#include <utility>
+
 #include "answers/mix/tub_drying.h"
 #include "answers/shared/wanted_feel.h"
 #include "bait/resolve_mix.h"
@@ -57,7 +59,8 @@ DryAnswer dry_out(const Shelf& shelf, const Recipe& recipe, const DryRequest& re
                          "choose a mix of meals or crumbs");
     const double now = added_water_ratio(need.marks, feel.wetness),
                  edge = added_water_ratio(need.marks, lower_edge(feels, feel.name));
-    const TubDrying slow = drying_of(request, need, now, still_air_share), fast = drying_of(request, need, now, 1.0);
+    TubDrying slow = drying_of(request, need, now, still_air_share), fast = drying_of(request, need, now, 1.0);
+    if (fast.per_hour() < slow.per_hour()) std::swap(slow, fast);  // damp air that moves cools what the sun warms
     DryAnswer answer;
     answer.recipe = mix.name;
     answer.feel = feel.name;

@@ -20,10 +20,11 @@ constexpr double least_half = 0.15;              // less is not worth a wetting 
 constexpr Area usual_tub = Area::from_si(0.12);  // 40 x 30 cm
 constexpr double felt_warm_from = 20, felt_hot_from = 25, sun_is_worth = 5;
 
-/// What the air does to a wet face, at both ends of what it may do and between them.
+/// What the air does to a wet face, still or moving, and between them. In damp air moving air may take less: it cools
+/// what the sun warms.
 Range<MassFlux> losses_in(const DryRequest& air) {
     const MassFlux still = tub_loss(air, still_air_share), moving = tub_loss(air, 1.0);
-    return {still, 0.5 * (still + moving), moving};
+    return {std::min(still, moving), 0.5 * (still + moving), std::max(still, moving)};
 }
 
 /// One tub over the session: what of it lies open, and what that loses.
@@ -75,8 +76,10 @@ public:
     /// What it loses from the start until then, kept damp.
     [[nodiscard]] Mass lost_by(Time moment, MassFlux loss, Area tub, const std::optional<LaterWetting>& later) const {
         Mass lost;
-        for (Time at; at < moment - hair; at += damp_step)
-            lost += loss * face_of(open_share(at, later), tub) * std::min(damp_step, moment - at);
+        for (Time at; at < moment - hair; at += damp_step) {
+            const Time lasts = std::min(damp_step, moment - at);
+            lost += loss * face_of(open_share(at + 0.5 * lasts, later), tub) * lasts;
+        }
         return lost;
     }
 
@@ -105,7 +108,7 @@ std::optional<Time> leaves_feel(const TubCourse& tub, const PlannedBatch& batch,
     if (!(edge > 0) || !(loss > MassFlux{})) return std::nullopt;
     Ratio water = added_water_ratio(need.marks, fed.wetness);
     for (Time at; at < tub.until() - hair; at += damp_step) {
-        const double share = tub.open_share(at, {});
+        const double share = tub.open_share(at + 0.5 * damp_step, {});
         const Mass wetted = share * need.wetted_share * batch.dry;
         if (!(wetted > Mass{})) break;
         const DryingCourse course = drying_course(need.marks, water, wetted, loss, tub.face_of(share, face));
