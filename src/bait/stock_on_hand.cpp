@@ -6,8 +6,24 @@
 
 namespace baitwright {
 
+namespace {
+
+template <class Kept>
+void first_to_expire_first(std::vector<Kept>& all) {
+    std::stable_sort(all.begin(), all.end(), [](const Kept& a, const Kept& b) {
+        if (!a.best_before || !b.best_before) return a.best_before.has_value() && !b.best_before;
+        return *a.best_before < *b.best_before;
+    });
+}
+
+}  // namespace
+
 void StockOnHand::put(std::string_view ingredient, StockLot lot) {
     lots_[folded_name(ingredient)].push_back(lot);
+}
+
+void StockOnHand::put(KeptMix kept) {
+    kept_[folded_name(kept.of)].push_back(std::move(kept));
 }
 
 std::vector<StockLot> StockOnHand::lots(std::string_view ingredient, const std::optional<Date>& on) const {
@@ -16,11 +32,17 @@ std::vector<StockLot> StockOnHand::lots(std::string_view ingredient, const std::
                                  : look_up_          ? look_up_(ingredient)
                                                      : std::vector<StockLot>{};
     std::erase_if(good, [&](const StockLot& lot) { return lot.best_before && lot.best_before < on; });
-    std::stable_sort(good.begin(), good.end(), [](const StockLot& a, const StockLot& b) {
-        if (!a.best_before || !b.best_before) return a.best_before.has_value() && !b.best_before;
-        return a.best_before < b.best_before;
-    });
+    first_to_expire_first(good);
     return good;
+}
+
+std::vector<KeptMix> StockOnHand::kept(std::string_view mix) const {
+    const auto told = kept_.find(folded_name(mix));
+    std::vector<KeptMix> tubs = told != kept_.end() ? told->second
+                                : look_up_kept_     ? look_up_kept_(mix)
+                                                    : std::vector<KeptMix>{};
+    first_to_expire_first(tubs);
+    return tubs;
 }
 
 }  // namespace baitwright

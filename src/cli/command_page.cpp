@@ -134,8 +134,7 @@ CommandSpec command_page() {
              {"--replace", "", "lets -o write over a file that is there"},
              {"--start", "CLOCK", "the first put-in: 09:30 (default: chosen on the phone)"},
              {"--people", "NUMBER", "how many anglers, each feeding all of it", false, "people"},
-             {"--have", "NAME=AMOUNT",
-              "what is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
+             have_flag(),
              {"--empty-shed", "", "as if nothing were in the shed"}},
             run_page,
             R"(baitwright page "open carpet" --start 09:30 -o bank.html

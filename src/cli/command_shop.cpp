@@ -1,6 +1,7 @@
 #include "cli/commands.h"
 
 #include "answers/money/shop_sessions.h"
+#include "answers/strategy/kept_in_feeds.h"
 #include "cli/cost_flags.h"
 #include "cli/result_formats.h"
 #include "library/named.h"
@@ -12,15 +13,22 @@ namespace baitwright {
 
 namespace {
 
-/// The sessions one after the other, as they are named.
-std::vector<SessionNeed> sessions_of(const std::vector<TimedWord>& words, const Shelf& shelf,
-                                     const StrategyRequest& what_if, SessionDays days) {
+/// The sessions one after the other, as they are named. A tub of kept mix is used in the first that it is good for.
+std::vector<SessionNeed> sessions_of(const std::vector<TimedWord>& words, const Shelf& shelf, const StockOnHand& stock,
+                                     StrategyRequest what_if, SessionDays days) {
     std::vector<SessionNeed> sessions;
     for (const TimedWord& word : words) {
         const Named<Strategy> named = named_strategy(word.strategy, shelf);
-        const UnrolledStrategy unrolled =
-            with_places(named, [&] { return unroll_strategy(named.shelf(), named.value, what_if); });
-        add_sessions(sessions, unrolled, word.times, days);
+        add_kept(what_if.kept, named.value, stock);
+        for (int left = word.times; left > 0;) {
+            what_if.on = days.first;
+            const UnrolledStrategy unrolled =
+                with_places(named, [&] { return unroll_strategy(named.shelf(), named.value, what_if); });
+            const int alike = unrolled.kept.empty() ? left : 1;  // what is not good now is not good later
+            add_sessions(sessions, unrolled, alike, days);
+            take_used(what_if.kept, unrolled.kept);
+            left -= alike;
+        }
     }
     return sessions;
 }
@@ -33,8 +41,8 @@ CommandResult shop(const Arguments& arguments, const Surroundings& around) {
               [&](const std::string& text) { what_if.people = read_count(text, "for example --people 4"); });
     const std::vector<TimedWord> words = timed_words(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    std::vector<SessionNeed> sessions = sessions_of(words, *shelf, what_if, days);
     const StockOnHand stock = stock_on_hand(arguments, *shelf, around);
+    std::vector<SessionNeed> sessions = sessions_of(words, *shelf, stock, what_if, days);
     return given(arguments, shop_reply(shop_sessions(std::move(sessions), stock, request)));
 }
 
@@ -52,7 +60,7 @@ CommandSpec command_shop() {
              {"--delivery", "SHOP=CHARGE", "what a shop charges to deliver, once: \"the mill=£4.50\"; may be repeated",
               true},
              {"--most-left", "MASS", "leave no more than this over of anything you buy"},
-             {"--have", "NAME=AMOUNT", "what is in the shed, in place of what stock says; may be repeated", true},
+             have_flag(),
              {"--empty-shed", "", "as if nothing were in the shed"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             shop,

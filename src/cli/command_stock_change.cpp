@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "answers/shared/wanted_feel.h"
+#include "bait/recipe.h"
 #include "bait/stock_rules.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
@@ -43,6 +45,14 @@ CommandResult run_buy(const Arguments& arguments, const Surroundings& around) {
                  stock_change_reply("stock buy", flag_value("--price", [&] { return buy(store, purchase); })));
 }
 
+/// What it was wetted to: as told, or the mix's own, which another day may be another.
+std::string feel_kept(const Arguments& arguments, const Recipe& mix, const Store& store) {
+    const std::vector<Feel> feels = store.feels();
+    const Feel* own = find_feel(feels, mix.feel.empty() ? "firm" : mix.feel);
+    return flag_value("--feel",
+                      [&] { return wanted_feel(feels, own ? *own : Feel{}, arguments.value("--feel")).name; });
+}
+
 CommandResult run_keep(const Arguments& arguments, const Surroundings& around) {
     const Date on = day_of(arguments, around);
     const auto best = best_before_of(arguments, on);
@@ -50,13 +60,15 @@ CommandResult run_keep(const Arguments& arguments, const Surroundings& around) {
         throw UsageError("unfit-flag", "--refrozen goes with --frozen",
                          "a mix that is thawed for good keeps a day or two");
     Store store = store_of(around);
-    const StockName named{store.recipe(arguments.words().at(0)).name, StockKind::mix, {}};
+    const Recipe mix = store.recipe(arguments.words().at(0));
+    const StockName named{mix.name, StockKind::mix, {}};
     Arrival arrival{named.name, StockKind::mix, {}};
     arrival.lot.left = read_stock_mass(arguments.words().at(1), named);
     arrival.lot.state = arguments.has("--frozen") ? StockState::frozen : StockState::cold;
     arrival.lot.got_on = on;
     arrival.lot.refrozen = arguments.has("--refrozen") ? most_refrozen : 0;
     arrival.lot.best_before = best ? best : best_before(on, arrival.lot.state, keeping_of_mix());
+    arrival.lot.feel = feel_kept(arguments, mix, store);
     return given(arguments, stock_change_reply("stock keep", keep(store, arrival)));
 }
 
@@ -126,14 +138,15 @@ CommandSpec command_stock_keep() {
     return {"stock keep",
             "put a made-up mix by: in the cold for a day or two, or in the freezer",
             {{"RECIPE", "the mix"}, {"AMOUNT", "what it weighs, wet: 1.2kg"}},
-            {{"--frozen", "", "in the freezer, where it keeps three months"},
+            {{"--feel", "FEEL", "what it was wetted to (default: the mix's own)"},
+             {"--frozen", "", "in the freezer, where it keeps three months"},
              {"--refrozen", "", "it was frozen and thawed before; not to be done a second time"},
              on_flag,
              {"--best-before", "DATE", "in place of the usual: two days cold, three months frozen"},
              lots_csv_flag},
             run_keep,
             R"(baitwright stock keep "silt bed" 1.2kg --frozen
-baitwright stock keep "silt bed" 800g)",
+baitwright stock keep "silt bed" 800g --feel soft)",
             Effect::stores};
 }
 

@@ -1,5 +1,6 @@
 #include "cli/commands.h"
 
+#include "answers/strategy/kept_in_feeds.h"
 #include "answers/strategy/unroll_strategy.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
@@ -20,6 +21,8 @@ CommandResult run_stock_session(const Arguments& arguments, const Surroundings& 
     const Date on = day_of(arguments, around);
     Store store = store_of(around);
     const Named<Strategy> named = named_strategy(arguments.words().front(), store);
+    const StockOnHand shed({}, [&store](std::string_view mix) { return kept_in_shed(store.shed(), mix); });
+    request = with_kept(request, named.value, shed, on);
     const UnrolledStrategy session =
         with_places(named, [&] { return unroll_strategy(named.shelf(), named.value, request); });
     const StockChangeAnswer answer = book_session(store, session, on);

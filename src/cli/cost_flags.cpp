@@ -8,6 +8,13 @@
 
 namespace baitwright {
 
+Flag have_flag() {
+    return {"--have", "NAME=AMOUNT",
+            "what is in the shed, in place of what stock says: \"brown crumb=400g\", \"silt bed=600g frozen\"; may be "
+            "repeated",
+            true};
+}
+
 std::vector<Flag> cost_flags() {
     std::vector<Flag> flags{
         {"--length", "TIME", "how long the session lasts: 3h"},
@@ -16,8 +23,7 @@ std::vector<Flag> cost_flags() {
         {"--price", "NAME=PRICE", "what if it cost this: \"brown crumb=£2.10/kg\", \"maggots=£3/pt\"; may be repeated",
          true},
         {"--people", "NUMBER", "how many anglers, each feeding all of it", false, "people"},
-        {"--have", "NAME=AMOUNT",
-         "what is in the shed, in place of what stock says: \"brown crumb=400g\"; may be repeated", true},
+        have_flag(),
         {"--empty-shed", "", "as if nothing were in the shed"},
         {"--reused-frozen", "SHARE",
          "how much of each session's damp mix is frozen for the next: 50%; it is not paid for twice"},
@@ -35,7 +41,8 @@ StockOnHand stock_on_hand(const Arguments& arguments, const Shelf& shelf, const 
     if (arguments.has("--have") || arguments.has("--empty-shed") || around.library.folder)
         return stock_told(arguments, shelf);
     const auto store = std::make_shared<Store>(open_store(around.library));
-    return StockOnHand([store](std::string_view ingredient) { return lots_in_shed(store->shed(), ingredient); });
+    return StockOnHand([store](std::string_view ingredient) { return lots_in_shed(store->shed(), ingredient); },
+                       [store](std::string_view mix) { return kept_in_shed(store->shed(), mix); });
 }
 
 std::string write_plot(const Arguments& arguments, const std::vector<StrategyCost>& costs) {

@@ -8,6 +8,9 @@
 
 namespace baitwright {
 
+/// What is in the shed, in place of what the store's holds.
+Flag have_flag();
+
 /// The flags of the commands that say what strategies cost.
 std::vector<Flag> cost_flags();
 

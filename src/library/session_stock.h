@@ -11,7 +11,11 @@ namespace baitwright {
 /// What the shed holds of an ingredient, lot by lot, at what was paid for what is left of it.
 std::vector<StockLot> lots_in_shed(const Shed& shed, std::string_view ingredient);
 
-/// Takes all that a strategy needs out of the shed, hookbaits and additives too, in one booking. Throws Error
+/// The tubs of a mix that was put by. One whose date nobody told is good for as long as damp mix keeps.
+std::vector<KeptMix> kept_in_shed(const Shed& shed, std::string_view mix);
+
+/// Takes all that a strategy needs out of the shed, hookbaits, additives and the tubs of kept mix that it uses too, in
+/// one booking. Throws Error
 /// (answer_is_no) with everything that the shed is short of; then nothing is taken.
 StockChangeAnswer book_session(Store& store, const UnrolledStrategy& session, Date on);
 

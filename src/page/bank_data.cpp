@@ -121,6 +121,13 @@ void put_a_mix(Entries& entries, const BankContents& contents) {
     }
 }
 
+/// As `stock_told` reads it.
+std::string kept_words(const KeptMix& tub) {
+    std::string words = tub.of + "=" + amount_text(tub.mass) + " ";
+    words += name_of(tub.state);
+    return tub.feel.empty() ? words : words + " " + tub.feel;
+}
+
 std::vector<std::string> have_words(const BankContents& contents) {
     std::set<std::string> names;
     for (const CarriedStrategy& carried : contents.strategies) names.merge(names_in(carried.strategy, *carried.shelf));
@@ -129,6 +136,8 @@ std::vector<std::string> have_words(const BankContents& contents) {
         Mass mass;
         for (const StockLot& lot : contents.stock.lots(name, contents.made_on)) mass += lot.mass;
         if (mass > Mass{}) words.push_back(name + "=" + amount_text(mass));
+        for (const KeptMix& tub : contents.stock.kept(name))
+            if (is_good_on(tub, contents.made_on)) words.push_back(kept_words(tub));
     }
     return words;
 }

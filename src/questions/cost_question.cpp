@@ -4,7 +4,11 @@
 
 #include "bait/amount.h"
 #include "bait/ingredient.h"
+#include "bait/recipe.h"
 #include "quantities/date.h"
+#include "quantities/said_name.h"
+#include "quantities/suggestion.h"
+#include "questions/kept_words.h"
 #include "questions/read_flags.h"
 
 namespace baitwright {
@@ -31,13 +35,38 @@ StrategyRequest::Price read_price(const std::string& text, const Arguments& argu
     return {name, read_rate(rate, arguments)};
 }
 
+/// The mix of that name, where no ingredient is said to have it.
+std::optional<std::string> mix_called(const std::string& name, const Shelf& shelf) {
+    if (shelf.find_ingredient(name)) return std::nullopt;
+    if (const auto recipe = shelf.find_recipe(name)) return recipe->name;
+    if (said_name(name, shelf.ingredient_names()).name) return std::nullopt;
+    return said_name(name, shelf.recipe_names()).name;
+}
+
+/// The hint of a name that nothing has, with mixes among those that may be meant.
+InputError unknown_in_shed(const std::string& name, const NotFound& error, const Shelf& shelf) {
+    std::vector<Fault> faults = error.faults();
+    const std::string near = near_names_hint(name, shelf.recipe_names());
+    if (!near.empty() && faults.front().code == "unknown-ingredient" &&
+        near_names_hint(name, shelf.ingredient_names()).empty())
+        faults.front().hint = near;
+    return InputError(std::move(faults));
+}
+
 /// As `Shelf::ingredient`, but what is wrong is wrong with the flag's value.
 Ingredient ingredient_called(const std::string& name, const Shelf& shelf) {
     try {
         return shelf.ingredient(name);
     } catch (const NotFound& error) {
-        throw InputError(error.faults());
+        throw unknown_in_shed(name, error, shelf);
     }
+}
+
+void put_told(StockOnHand& stock, const std::string& name, const std::string& amount, const Shelf& shelf) {
+    if (const auto mix = mix_called(name, shelf)) return stock.put(read_kept(*mix, amount, shelf));
+    const Ingredient ingredient = ingredient_called(name, shelf);
+    refuse_kept(ingredient.name, amount);
+    stock.put(ingredient.name, {mass_of_amount(read_amount(amount), ingredient)});
 }
 
 }  // namespace
@@ -65,8 +94,7 @@ StockOnHand stock_told(const Arguments& arguments, const Shelf& shelf) {
     for (const std::string& text : arguments.values("--have")) {
         flag_value("--have", [&] {
             const auto [name, amount] = parted_at_equals(text, "how much there is", "--have \"brown crumb=400g\"");
-            const Ingredient ingredient = ingredient_called(name, shelf);
-            stock.put(ingredient.name, {mass_of_amount(read_amount(amount), ingredient)});
+            put_told(stock, name, amount, shelf);
             return 0;
         });
     }

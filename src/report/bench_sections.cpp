@@ -7,6 +7,7 @@
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/kept_text.h"
 #include "report/session_sheet.h"
 #include "report/sheet_sections.h"
 #include "report/text_table.h"
@@ -100,11 +101,13 @@ CardSection batch_section(const PlannedBatch& batch) {
     if (batch.kept_dry > Mass{})
         section.rows.push_back(note_row("in two goes: " + shown_mass(kitchen_mass(batch.kept_dry)) +
                                         " stays dry, with its share of the water: see Keep it damp"));
+    for (const KeptUse& use : batch.kept)
+        section.rows.push_back(note_row("of it " + kept_amount(use) + ": " + kept_handling(use)));
     return section;
 }
 
 bool goes_in_alone(const PlannedBatch& batch) {
-    return batch.feel.empty() && batch.parts.size() == 1;
+    return batch.feel.empty() && batch.parts.size() == 1 && batch.kept.empty();
 }
 
 std::string soak_words(const PlannedSoak& soak) {

@@ -43,6 +43,8 @@ std::string job_words(const PrepJob& job) {
             return "travel to the water, " + hours_and_minutes(job.waiting);
         case PrepTask::bring_to_hand:
             return "bring it all to hand; feel each mix again";
+        case PrepTask::thaw:
+            return "thaw " + of + ", covered, in the cool";
         case PrepTask::load:
             break;
     }

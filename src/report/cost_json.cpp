@@ -4,6 +4,7 @@
 #include "quantities/units.h"
 #include "report/cost_report.h"
 #include "report/keeping_report.h"
+#include "report/kept_text.h"
 
 namespace baitwright {
 
@@ -75,6 +76,7 @@ Json strategy_of(const StrategyCost& cost) {
     for (const CostLine& line : cost.lines) json["ingredients"].push_back(line_json(line));
     json["feeds"] = Json::array();
     for (const FeedNeed& feed : unrolled.feeds) json["feeds"].push_back(feed_json(feed));
+    json["kept"] = kept_json(unrolled.kept);
     json["hookbaits"] = Json::array();
     for (const HookbaitNeed& hook : unrolled.hookbaits)
         json["hookbaits"].push_back({{"name", hook.name},

@@ -8,6 +8,7 @@
 #include "report/cost_report.h"
 #include "report/display.h"
 #include "report/keeping_report.h"
+#include "report/kept_text.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -83,6 +84,8 @@ std::string goes_in_text(const UnrolledStrategy& unrolled) {
                        shown_volume(unrolled.wet_volume) + ": " + shown_mass(kitchen_mass(unrolled.dry)) + " dry";
     const Mass water = unrolled.water + unrolled.soak_water;
     if (water > 0.5 * gram) text += " and " + shown_water(kitchen_water(water)) + " of water";
+    if (const Mass kept = kept_mass(unrolled.kept); kept > Mass{})
+        text += ", and " + shown_mass(kitchen_mass(kept)) + " of kept mix";
     text += ".";
     if (unrolled.free_offerings >= 1) text += " About " + shown_count(unrolled.free_offerings) + " single grains.";
     for (const HookbaitNeed& hook : unrolled.hookbaits)
@@ -149,6 +152,7 @@ Told cost_told(const StrategyCost& cost) {
     told.gap();
     if (cost.currency) told.line("Used", used_text(cost));
     told.line("Goes in", goes_in_text(cost.unrolled));
+    if (!cost.unrolled.kept.empty()) told.line("Kept", sentence(kept_text(cost.unrolled.kept)));
     if (const std::string most = most_text(cost); !most.empty()) told.line("Most", most);
     if (const std::string left = left_text(cost); !left.empty()) told.line("Keeps", left);
     if (is_mixed(cost))

@@ -5,6 +5,7 @@
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/hot_day_report.h"
+#include "report/kept_text.h"
 #include "report/plan_report.h"
 
 namespace baitwright {
@@ -92,6 +93,7 @@ Json batch_json(const PlannedBatch& batch) {
               {"wet_volume_ml", batch.wet_volume.in(millilitre)},
               {"containers", batch.containers},
               {"kept_dry_g", batch.kept_dry.in(gram)},
+              {"kept", kept_json(batch.kept)},
               {"parts", Json::array()},
               {"let_downs", Json::array()}};
     for (const PlannedTotal& part : batch.parts) json["parts"].push_back(total_json(part));
@@ -208,6 +210,7 @@ Json plan_json(const SessionPlan& plan) {
     json["hookbaits"] = array_of(plan.hookbaits, [](const HookbaitNeed& hook) {
         return Json{{"name", hook.name}, {"count", hook.count}, {"mass_g", hook.mass.in(gram)}};
     });
+    json["kept"] = kept_json(plan.kept);
     json["dry_mass_g"] = plan.dry.in(gram);
     json["wet_mass_g"] = plan.wet_mass.in(gram);
     json["wet_volume_ml"] = plan.wet_volume.in(millilitre);

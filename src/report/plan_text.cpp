@@ -9,6 +9,7 @@
 #include "report/cost_report.h"
 #include "report/display.h"
 #include "report/hot_day_report.h"
+#include "report/kept_text.h"
 #include "report/plan_report.h"
 #include "report/plan_shopping.h"
 #include "report/prep_told.h"
@@ -105,11 +106,17 @@ TextTable weigh_table(const SessionPlan& plan) {
     return table;
 }
 
+/// "196 g dry", or where all of it was made before nothing.
+std::string fresh_text(const PlannedBatch& batch) {
+    if (!(batch.dry > Mass{}) && !batch.kept.empty()) return "nothing to weigh";
+    return shown_mass(kitchen_mass(batch.dry)) + " dry";
+}
+
 std::string batch_text(const PlannedBatch& batch) {
-    if (batch.feel.empty() && batch.wet_mass <= 1.001 * batch.dry)
+    if (batch.kept.empty() && batch.feel.empty() && batch.wet_mass <= 1.001 * batch.dry)
         return fmt::format("{}: {} as it is, about {}.", batch.name, shown_weighed(batch.dry),
                            shown_volume(batch.wet_volume));
-    std::string text = batch.name + ": " + shown_mass(kitchen_mass(batch.dry)) + " dry";
+    std::string text = batch.name + ": " + fresh_text(batch);
     const Mass to_feel = batch.water_first + batch.water_rest;
     if (to_feel > 0.5 * gram)
         text += fmt::format(" and about {} of water{} (9 times in 10: {}), {} first and the rest by feel after {}",
@@ -122,8 +129,10 @@ std::string batch_text(const PlannedBatch& batch) {
                         shown_mass(kitchen_mass(wetter.take)), wetter.feel, shown_water(kitchen_water(wetter.water)),
                         shown_water(kitchen_water(wetter.water_range.low), kitchen_water(wetter.water_range.high)));
     if (batch.kept_dry > Mass{}) text += ", in two goes (see Keep it damp)";
-    return text + fmt::format("; makes {}, about {}.", shown_mass(kitchen_mass(batch.wet_mass)),
-                              shown_volume(batch.wet_volume));
+    return text +
+           fmt::format("; {}{}, about {}.", batch.kept.empty() || batch.dry > Mass{} ? "makes " : "",
+                       shown_mass(kitchen_mass(batch.wet_mass)), shown_volume(batch.wet_volume)) +
+           kept_in_batch(batch);
 }
 
 std::string soak_text_of(const PlannedSoak& soak) {
@@ -199,6 +208,7 @@ Told plan_told(const SessionPlan& plan) {
     told.line("In swim", swim_text(plan));
     told.line("Buy", shopping_text(plan.cost));
     told.line("Cost", plan_cost_text(plan));
+    if (!plan.kept.empty()) told.line("Kept", sentence(kept_text(plan.kept)));
     for (const PlanAdvice& advice : plan.advice)
         told.line("Advice", advice.text + " Because " + advice.reason + " (common practice).");
     told.mind(plan.warnings);

@@ -61,6 +61,9 @@ std::string job_text(const PrepJob& job) {
         case PrepTask::bring_to_hand:
             return "at the water: bring it all to hand and feel each mix again, a little water where it has dried; "
                    "drop nothing in yet";
+        case PrepTask::thaw:
+            return fmt::format("take {} of {} out of the freezer; thaw it covered in the cool overnight",
+                               shown_mass(kitchen_mass(job.amount)), job.subject);
         case PrepTask::first_wetting:
         case PrepTask::load:
             break;
@@ -69,6 +72,7 @@ std::string job_text(const PrepJob& job) {
 }
 
 std::string first_wetting_text(const SessionPlan& plan, const PrepJob& job) {
+    if (!(job.amount > 0.5 * gram)) return job.subject + ": no water to pour; stir in what is wet already";
     for (const PlannedBatch& batch : plan.batches)
         if (batch.name == job.subject && batch.kept_dry > Mass{})
             return fmt::format("{}: keep {} dry, stir the first {} of water into the rest", job.subject,

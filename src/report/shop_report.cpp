@@ -12,6 +12,7 @@
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/kept_text.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -144,6 +145,19 @@ std::string past_best_text(const ShopAnswer& answer) {
                         : "Past its best before the last session, so it counts as left over: " + listed(lost) + ".";
 }
 
+/// What the sessions feed of mix that is there.
+std::string kept_of_sessions(const ShopAnswer& answer) {
+    std::vector<std::string> amounts;
+    for (const SessionNeed& session : answer.sessions)
+        for (const KeptUse& use : session.kept) {
+            std::string amount = shown_mass(kitchen_mass(use.of.mass)) + " of " + use.of.of;
+            if (answer.sessions.size() > 1) amount += " on " + date_text(session.on);
+            amounts.push_back(std::move(amount));
+        }
+    return amounts.empty() ? std::string()
+                           : "Mix that is there is used first, and nothing of it is bought: " + listed(amounts) + ".";
+}
+
 Json to_buy_json(const ShopAnswer& answer, const PackBought& pack) {
     const Mass* mass = std::get_if<Mass>(&pack.pack.size);
     return {{"name", pack.name},
@@ -170,6 +184,7 @@ Told shop_told(const ShopAnswer& answer) {
     if (!answer.packs.empty()) told.line("Sure", sure_text(answer));
     if (answer.sessions.size() > 1 && !answer.packs.empty())
         told.line("By then", "Have each by its day. What keeps can be bought sooner, at the same price.");
+    if (const std::string kept = kept_of_sessions(answer); !kept.empty()) told.line("Kept", kept);
     if (const std::string lost = past_best_text(answer); !lost.empty()) told.line("Lost", lost);
     for (const Warning& warning : answer.warnings)
         if (!warning.answer_is_no) told.mind({warning});  // what is missing stands on the list, with why
@@ -196,6 +211,12 @@ Json shop_json(const ShopAnswer& answer) {
     json["sessions"] = Json::array();
     for (const SessionNeed& session : answer.sessions)
         json["sessions"].push_back({{"strategy", session.strategy}, {"on", date_text(session.on)}});
+    json["kept"] = Json::array();
+    for (std::size_t session = 0; session < answer.sessions.size(); ++session)
+        for (Json tub : kept_json(answer.sessions[session].kept)) {
+            tub["session"] = session + 1;
+            json["kept"].push_back(std::move(tub));
+        }
     json["packs"] = Json::array();
     for (const PackBought& pack : answer.packs) json["packs"].push_back(to_buy_json(answer, pack));
     json["shops"] = Json::array();

@@ -2,6 +2,7 @@
 
 #include "bait/stock_rules.h"
 #include "quantities/quantity_text.h"
+#include "quantities/units.h"
 #include "report/display.h"
 
 namespace baitwright {
@@ -25,9 +26,20 @@ Json lot_json(const Lot& lot) {
             {"best_before", date_json(lot.best_before)},
             {"opened_on", date_json(lot.opened_on)},
             {"refrozen", lot.refrozen},
+            {"feel", text_or_null(lot.feel)},
             {"paid_minor", json_minor(lot.paid)},
             {"currency", lot.paid ? Json(lot.paid->currency().code) : Json()},
             {"shop", text_or_null(lot.shop)}};
+}
+
+Json coming_home_json(const std::vector<ComingHome>& coming_home) {
+    Json json = Json::array();
+    for (const ComingHome& home : coming_home)
+        json.push_back({{"name", home.mix},
+                        {"feel", text_or_null(home.feel)},
+                        {"spare_g", home.spare.in(gram)},
+                        {"keeps_best", name_of(home.keeps_best)}});
+    return json;
 }
 
 std::string exact(Milligrams mass) {
@@ -61,14 +73,14 @@ Json shed_json(const ShedAnswer& answer) {
 
 Rows shed_rows(const ShedAnswer& answer) {
     Rows rows{{"name", "kind", "lot", "left_g", "state", "got_on", "opened_on", "best_before", "refrozen", "paid_minor",
-               "currency", "shop"}};
+               "currency", "shop", "feel"}};
     for (const StockItem& item : answer.items)
         for (const Lot& lot : item.lots)
             rows.push_back({item.name, std::string(name_of(item.kind)), std::to_string(lot.id), exact(lot.left),
                             std::string(name_of(lot.state)), date_text(lot.got_on), date_or_blank(lot.opened_on),
                             date_or_blank(lot.best_before), std::to_string(lot.refrozen),
                             lot.paid ? std::to_string(lot.paid->minor()) : "",
-                            lot.paid ? std::string(lot.paid->currency().code) : "", lot.shop});
+                            lot.paid ? std::string(lot.paid->currency().code) : "", lot.shop, lot.feel});
     return rows;
 }
 
@@ -91,6 +103,7 @@ Json receipt_json(const StockReceipt& receipt) {
 Json stock_change_json(const std::string& command, const StockChangeAnswer& answer) {
     Json json = json_record(command, answer.warnings);
     json.update(receipt_json(answer.receipt));
+    if (answer.receipt.what == Happening::booked) json["come_home"] = coming_home_json(answer.coming_home);
     return json;
 }
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "bait/kitchen_rounding.h"
 #include "bait/stock_rules.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
@@ -25,7 +26,8 @@ std::string with_kind(const std::string& name, StockKind kind) {
 }
 
 std::string state_cell(const Lot& lot) {
-    return std::string(name_of(lot.state)) + (lot.refrozen > 0 ? ", refrozen" : "");
+    return std::string(name_of(lot.state)) + (lot.refrozen > 0 ? ", refrozen" : "") +
+           (lot.feel.empty() ? "" : ", " + lot.feel);
 }
 
 std::string best_cell(const Lot& lot, Date today) {
@@ -79,7 +81,7 @@ std::string counted_text(const ThingChanged& thing) {
 
 std::string came_text(const ThingChanged& thing) {
     const Lot& lot = thing.lots.front()->lot;
-    std::string text = shown(thing.by) + " in, " + std::string(name_of(lot.state)) + ", ";
+    std::string text = shown(thing.by) + " in, " + state_cell(lot) + ", ";
     text += lot.best_before ? "best before " + date_text(*lot.best_before) : "how long it keeps is not known";
     if (thing.left > thing.by) text += "; " + shown(thing.left) + " in all";
     return text;
@@ -166,6 +168,25 @@ std::string signed_mass(Milligrams mass) {
     return mass < Milligrams{} ? "-" + shown(-mass) : "+" + shown(mass);
 }
 
+/// What to type, with the spare as the amount; where there is none an amount is to be weighed first.
+std::string keep_command(const ComingHome& home) {
+    const double spare = kitchen_mass(home.spare).in(gram);
+    std::string command = "baitwright stock keep \"" + home.mix + "\" ";
+    command += spare > 0 ? fmt::format("{:.0f}g", spare) : "AMOUNT";
+    if (home.keeps_best == StockState::frozen) command += " --frozen";
+    return home.feel.empty() ? command : command + " --feel " + home.feel;
+}
+
+std::string coming_home_text(const ComingHome& home) {
+    const Keeping keeps = keeping_of_mix();
+    const std::string cold = fmt::format("{:.0f} days cold", keeps.cold->in(day));
+    std::string text = "What damp " + home.mix + " comes home keeps " + cold;
+    text += home.keeps_best == StockState::frozen
+                ? fmt::format(" or {:.0f} months frozen, once", keeps.frozen->in(month))
+                : " and is not frozen again, for some of it was";
+    return text + " (common practice, no source). Weigh it, and put it by: " + keep_command(home);
+}
+
 }  // namespace
 
 Told shed_told(const ShedAnswer& answer) {
@@ -200,6 +221,7 @@ Told shed_told(const ShedAnswer& answer) {
 Told stock_change_told(const StockChangeAnswer& answer) {
     Told told = receipt_told(answer.receipt);
     told.mind(answer.warnings);
+    for (const ComingHome& home : answer.coming_home) told.line("Come home", coming_home_text(home));
     return told;
 }
 

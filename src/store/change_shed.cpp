@@ -38,6 +38,7 @@ void plan_taking(StoreConnection& connection, const StockNeed& need, const Reach
     if (item) {
         refuse_before_count(connection, *item, reach.on);
         lots = read_lots(connection, item->id);
+        if (need.lot != 0) std::erase_if(lots, [&](const Lot& lot) { return lot.id != need.lot; });
     }
     const Milligrams held = left_in(lots, reach);
     if (held < need.mass)
@@ -51,7 +52,7 @@ std::vector<StockNeed> summed(const std::vector<StockNeed>& needs) {
     std::vector<StockNeed> sums;
     for (const StockNeed& need : needs) {
         const auto same = std::find_if(sums.begin(), sums.end(), [&](const StockNeed& one) {
-            return folded_name(one.name) == folded_name(need.name);
+            return one.lot == need.lot && folded_name(one.name) == folded_name(need.name);
         });
         if (same == sums.end())
             sums.push_back(need);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -23,6 +24,7 @@ struct Arrival {
 struct StockNeed {
     std::string name;
     Milligrams mass;
+    std::int64_t lot = 0;  ///< out of this one alone; 0: the first to expire first
 };
 
 /// What was counted of one name.

@@ -39,3 +39,18 @@ TEST_CASE("who keeps the ledger is asked for what is needed, and what is past it
     CHECK(lots[0].mass.in(gram) == Approx(200));
     CHECK(asked == std::vector<std::string>{"maggots"});
 }
+
+TEST_CASE("tubs of kept mix come with the first to expire first, whatever the case of the name") {
+    StockOnHand stock;
+    stock.put(KeptMix{"Silt bed", 300.0 * gram, StockState::frozen, {}, {}});
+    stock.put(KeptMix{"silt bed", 200.0 * gram, StockState::frozen, {}, day_of("2027-02-01")});
+    stock.put(KeptMix{"silt bed", 100.0 * gram, StockState::cold, {}, day_of("2026-11-28")});
+    const std::vector<KeptMix> tubs = stock.kept("silt  BED");
+    REQUIRE(tubs.size() == 3);
+    CHECK(tubs[0].mass.in(gram) == 100);
+    CHECK(tubs[2].mass.in(gram) == 300);
+    CHECK(stock.kept("pale cloud").empty());
+    CHECK(is_good_on(tubs[0], day_of("2026-11-28")));
+    CHECK_FALSE(is_good_on(tubs[0], day_of("2026-11-29")));
+    CHECK(is_good_on(tubs[2], day_of("2030-01-01")));
+}

@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include "answers/money/cost_strategy.h"
+#include "answers/strategy/kept_in_feeds.h"
 #include "day_of.h"
 #include "library/change_shed.h"
 #include "library/open_library.h"
@@ -77,4 +78,41 @@ TEST_CASE("a session is booked out at once, whole or not at all, and taken back 
     undo(store, std::nullopt, session_day);
     for (const IngredientNeed& need : session.totals)
         CHECK(store.shed().left_of(need.ingredient.name) == in_milligrams(2.0 * need.mass));
+}
+
+// By hand: 100 g that go off first, then 200 g; the 300 g in the cold are past their two days.
+TEST_CASE("a session takes kept mix out of the tubs that are good on its day, and undoing puts it back") {
+    const TemporaryFolder folder;
+    Store store = open_store(folder / "library.db");
+    const auto put_by = [&](double grams, StockState state, const char* day) {
+        Arrival arrival{"silt bed", StockKind::mix, {}};
+        arrival.lot.left = in_milligrams(grams * gram);
+        arrival.lot.state = state;
+        arrival.lot.got_on = parse_date(day);
+        keep(store, arrival);
+    };
+    put_by(300, StockState::cold, "2026-11-10");
+    put_by(200, StockState::frozen, "2026-11-20");
+    put_by(100, StockState::frozen, "2026-11-10");
+    const StockOnHand shed({}, [&store](std::string_view mix) { return kept_in_shed(store.shed(), mix); });
+    const Strategy strategy = store.find_strategy("open carpet").value();
+    const UnrolledStrategy bare = unroll_strategy(store, strategy);
+    const UnrolledStrategy session = unroll_strategy(store, strategy, with_kept({}, strategy, shed, session_day));
+    REQUIRE(session.kept.size() == 2);
+    CHECK(session.kept[0].of.mass.in(gram) == Approx(100));
+    CHECK(session.kept[1].of.mass.in(gram) == Approx(200));
+    for (const IngredientNeed& need : bare.totals) bring(store, need.ingredient.name, need.mass);
+    const StockChangeAnswer booked = book_session(store, session, session_day);
+    const auto mix_left = [&] { return mass_of(store.shed().left_of("silt bed")).in(gram); };
+    CHECK(mix_left() == Approx(300));
+    for (std::size_t i = 0; i < bare.totals.size(); ++i)
+        CHECK(mass_of(store.shed().left_of(bare.totals[i].ingredient.name)).in(gram) ==
+              Approx((bare.totals[i].mass - session.totals[i].mass).in(gram)).margin(2e-3));
+    REQUIRE(!booked.coming_home.empty());
+    CHECK(booked.coming_home[0].mix == "silt bed");
+    CHECK(booked.coming_home[0].keeps_best == StockState::cold);  // some of it was frozen
+    CHECK(booked.coming_home[0].spare.in(gram) ==
+          Approx((session.feeds[0].wet_mass - session.put_ins[0].wet_mass).in(gram)));
+    undo(store, std::nullopt, session_day);
+    CHECK(mix_left() == Approx(600));
 }

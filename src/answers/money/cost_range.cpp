@@ -31,6 +31,11 @@ struct DrawnFeed {
     SharedDoubt shared;
     std::vector<DoubtfulBody> bodies;            // a solid each
     std::vector<std::size_t> solids, additives;  // their places among the totals
+    struct Kept {
+        std::size_t place;
+        Mass mass;
+    };
+    std::vector<Kept> kept;  // lies made up already, and was weighed
 
     DrawnFeed(const FeedNeed& feed, const std::vector<IngredientNeed>& totals)
         : need(&feed),
@@ -42,6 +47,8 @@ struct DrawnFeed {
         for (const SolidPart& part : mix.solids) solids.push_back(place_of(totals, part.ingredient.name));
         for (std::size_t i = 0; i < numbers.additives.size(); ++i)
             additives.push_back(place_of(totals, additive_ingredient(mix, i).name));
+        for (const IngredientNeed& part : feed.ingredients)
+            if (part.kept > Mass{}) kept.push_back({place_of(totals, part.ingredient.name), part.kept});
     }
 
     void draw(const std::vector<double>& normals) {
@@ -58,6 +65,7 @@ struct DrawnFeed {
         const Mass dry = need->portions * dry_mass_of(need->size, each);
         for (std::size_t i = 0; i < solids.size(); ++i) needs[solids[i]] += numbers.solids[i].share * dry;
         for (std::size_t i = 0; i < additives.size(); ++i) needs[additives[i]] += each.additives[i] * dry;
+        for (const Kept& part : kept) needs[part.place] -= part.mass;
     }
 
     static const double* at(const std::vector<double>& normals, std::size_t solid) {
@@ -78,7 +86,7 @@ std::vector<Mass> fixed_needs(const UnrolledStrategy& unrolled) {
 double used_of(const std::vector<Mass>& needs, const std::vector<PricedIngredient>& priced) {
     double used = 0;
     for (std::size_t i = 0; i < needs.size(); ++i) {
-        const NeedCost cost = priced[i].cost_of(needs[i]);
+        const NeedCost cost = priced[i].cost_of(std::max(Mass{}, needs[i]));
         if (cost.priced) used += cost.used_of_bought + cost.used_of_stock;
     }
     return used;

@@ -6,6 +6,7 @@
 #include "answers/money/cost_range.h"
 #include "answers/money/priced_need.h"
 #include "answers/shared/stale_prices.h"
+#include "answers/strategy/kept_in_feeds.h"
 #include "answers/strategy/named_in_strategy.h"
 #include "bait/one_currency.h"
 #include "bait/price_book.h"
@@ -172,7 +173,7 @@ std::optional<double> StrategyCost::per_litre() const {
 StrategyCost cost_strategy(const Shelf& shelf, const Strategy& strategy, const StockOnHand& stock,
                            const CostRequest& request) {
     StrategyCost cost;
-    cost.unrolled = unroll_strategy(shelf, strategy, request.what_if);
+    cost.unrolled = unroll_strategy(shelf, strategy, with_kept(request.what_if, strategy, stock, request.on));
     set_prices(cost.unrolled, request.what_if);
     cost.priced_in = currencies_of(cost.unrolled, stock, request.on);
     cost.currency = currency_of(cost.priced_in, request);

@@ -30,7 +30,7 @@ struct CostLine {
 /// never more than is paid for it; what is in the shed at what was paid. *Outlay*: the cheapest whole packs for what
 /// the shed lacks. Lines sum to the totals to the penny. All of it is in one currency (`answer_currency`). Where a
 /// price is missing, or is in another one, the sums are of the rest; stock that was paid for in another one is reckoned
-/// at the price of now.
+/// at the price of now. Kept mix that is used costs nothing: it was paid for before.
 struct StrategyCost {
     UnrolledStrategy unrolled;
     std::vector<CostLine> lines;

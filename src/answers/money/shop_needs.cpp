@@ -22,7 +22,7 @@ int days_between(Date from, Date to) {
 
 void add_sessions(std::vector<SessionNeed>& sessions, const UnrolledStrategy& unrolled, int times, SessionDays& days) {
     for (int time = 0; time < times; ++time) {
-        sessions.push_back({unrolled.name, days.first, unrolled.totals});
+        sessions.push_back({unrolled.name, days.first, unrolled.totals, unrolled.kept});
         days.first += std::chrono::days{days.gap};
     }
 }

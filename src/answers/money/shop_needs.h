@@ -17,6 +17,7 @@ struct SessionNeed {
     std::string strategy;
     Date on;
     std::vector<IngredientNeed> needs;
+    std::vector<KeptUse> kept = {};  ///< mix that is there, of which nothing is got
 };
 
 /// So many sessions of a strategy, each on the next of the days; the days then begin after them.

@@ -27,6 +27,20 @@ Range<MassFlux> losses_in(const DryRequest& air) {
     return {std::min(still, moving), 0.5 * (still + moving), std::max(still, moving)};
 }
 
+/// All that is dry in the tub, in its kept mix too.
+Mass dry_in(const PlannedBatch& batch) {
+    Mass dry = batch.dry;
+    for (const KeptUse& use : batch.kept) dry += use.dry;
+    return dry;
+}
+
+/// All the water in it likewise.
+Mass water_held(const PlannedBatch& batch) {
+    Mass water = batch.water;
+    for (const KeptUse& use : batch.kept) water += use.water;
+    return water;
+}
+
 /// One tub over the session: what of it lies open, and what that loses.
 class TubCourse {
 public:
@@ -109,7 +123,7 @@ std::optional<Time> leaves_feel(const TubCourse& tub, const PlannedBatch& batch,
     Ratio water = added_water_ratio(need.marks, fed.wetness);
     for (Time at; at < tub.until() - hair; at += damp_step) {
         const double share = tub.open_share(at + 0.5 * damp_step, {});
-        const Mass wetted = share * need.wetted_share * batch.dry;
+        const Mass wetted = share * need.wetted_share * dry_in(batch);
         if (!(wetted > Mass{})) break;
         const DryingCourse course = drying_course(need.marks, water, wetted, loss, tub.face_of(share, face));
         water = course.left_after(damp_step);
@@ -127,9 +141,11 @@ const FedMix& wetted_as(const PlannedBatch& batch, const UnrolledStrategy& sessi
     return session.feeds[batch.feeds.front()].fed;
 }
 
-/// What goes in in the second half of its time stays dry, where its rest can end when it is needed.
+/// What goes in in the second half of its time stays dry, where its rest can end when it is needed. What is kept mix in
+/// part is wetted in one go.
 std::optional<LaterWetting> by_halves(const TubCourse& tub, const PlannedBatch& batch) {
-    if (tub.until() < long_stand || tub.is_kept_ready() || !batch.let_downs.empty()) return std::nullopt;
+    if (tub.until() < long_stand || tub.is_kept_ready() || !batch.let_downs.empty() || !batch.kept.empty())
+        return std::nullopt;
     LaterWetting later;
     later.needed = tub.first_from(0.5 * tub.until());
     const double share = 1 - tub.share_before(later.needed);
@@ -172,7 +188,7 @@ DampTub damp_tub(const SessionPlan& plan, std::size_t place, const UnrolledStrat
     damp.leaves_feel = leaves_feel(tub, batch, fed, feels, loss.middle, face);
     const Mass lost = tub.lost_by(damp.until, loss.middle, face, {});
     const bool worth_it = lost >= damp.until.in(hour)*least_spray;
-    if (!worth_it || (!damp.leaves_feel && lost <= share_that_matters * batch.water)) return damp;
+    if (!worth_it || (!damp.leaves_feel && lost <= share_that_matters * water_held(batch))) return damp;
     damp.later = by_halves(tub, batch);
     spray(damp, tub, loss, face);
     return damp;

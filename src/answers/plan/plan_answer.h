@@ -50,12 +50,13 @@ enum class PrepTask {
     shape,
     load,
     travel,
-    bring_to_hand
+    bring_to_hand,
+    thaw
 };
 
-inline constexpr std::array<std::string_view, 12> prep_task_names{
-    "weigh",          "pump",     "pour on",     "drain", "first wetting", "riddle",
-    "second wetting", "let down", "shape balls", "load",  "travel",        "bring to hand"};
+inline constexpr std::array<std::string_view, 13> prep_task_names{
+    "weigh",    "pump",        "pour on", "drain",  "first wetting", "riddle", "second wetting",
+    "let down", "shape balls", "load",    "travel", "bring to hand", "thaw"};
 constexpr std::string_view name_of(PrepTask task) {
     return prep_task_names[static_cast<std::size_t>(task)];
 }
@@ -70,7 +71,8 @@ struct PrepJob {
     Time at;  ///< below zero
     PrepTask task = PrepTask::load;
     std::string subject;  ///< a mix, a pellet, several listed; empty for `load` and what comes after
-    Mass amount;  ///< water for pour_on, pump, let_down and the wettings; dry mass for weigh; wet for riddle; else 0
+    Mass amount;  ///< water for pour_on, pump, let_down and the wettings; dry mass for weigh; wet for riddle, thaw;
+                  ///< else 0
     Mass take;    ///< for let_down: of the wet mix
     std::string feel;                   ///< for let_down: that it comes to
     std::vector<PrepPortion> portions;  ///< of each subject; more than one where several are done in one job
@@ -110,8 +112,9 @@ struct PlannedBatch {
     std::vector<std::size_t> feeds;  ///< places in `SessionPlan::feeds`, the let-downs' among them
     std::vector<PlannedTotal> parts;
     std::vector<std::size_t> doses;  ///< those of `parts` that are liquids or doses
+    std::vector<KeptUse> kept;       ///< of it made before; `parts`, `dry` and the water are what is still to be made
     Mass dry;
-    Mass water;                      ///< to stir in: all of it, the let-downs' too
+    Mass water;                      ///< to stir in: all of it, the let-downs' and what is kept's too
     Mass water_first, water_rest;    ///< to the tub's own feel: with the first pour, after the rest
     Range<Mass> water_range;         ///< 5, 50 and 95 % points of these two
     std::vector<LetDown> let_downs;  ///< the wetter feels, the driest first
@@ -189,6 +192,7 @@ struct SessionPlan {
     std::vector<PlannedBatch> batches;
     std::vector<PlannedSoak> soaks;
     std::vector<HookbaitNeed> hookbaits;
+    std::vector<KeptUse> kept;  ///< mix from the cold or the freezer, in `batches`
     Mass dry, wet_mass;
     Volume wet_volume;
     Mass water_to_carry;            ///< for the wettings, the soaks, the pump and the sprays

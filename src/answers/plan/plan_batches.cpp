@@ -8,6 +8,7 @@
 #include "answers/pellets/soak_pellets.h"
 #include "answers/plan/prep_minutes.h"
 #include "answers/shared/usual_seed.h"
+#include "answers/strategy/kept_in_feeds.h"
 #include "bait/amount.h"
 #include "bait/uptake.h"
 
@@ -49,7 +50,26 @@ void add_feed(PlannedBatch& batch, const FeedNeed& need, std::size_t place) {
     batch.water += need.water;
     batch.wet_mass += need.wet_mass;
     batch.wet_volume += need.wet_volume;
-    for (const IngredientNeed& one : need.ingredients) add_total(batch.parts, planned_total(one));
+    for (const IngredientNeed& one : need.ingredients)
+        if (!is_all_kept(one)) add_total(batch.parts, planned_total(one));
+    for (const KeptUse& use : need.kept) add_use(batch.kept, use);
+}
+
+/// The water that brings kept mix to the feel that it is fed at; it is stirred into that alone.
+Mass water_to_kept(const std::vector<KeptUse>& kept) {
+    Mass water;
+    for (const KeptUse& use : kept) water += std::max(Mass{}, use.more_water);
+    return water;
+}
+
+/// Adds what is made fresh of a feed.
+void add_fresh(LetDown& sum, const FeedNeed& need) {
+    Mass fresh = need.wet_mass - water_to_kept(need.kept);
+    for (const KeptUse& use : need.kept) fresh -= use.of.mass;
+    sum.dry += need.dry;
+    sum.water += need.water - water_to_kept(need.kept);
+    sum.wet_mass += fresh;
+    sum.wet_volume += need.kept.empty() ? need.wet_volume : need.wet_volume * (fresh / need.wet_mass);
 }
 
 /// The feeds of a tub at one feel.
@@ -59,7 +79,7 @@ struct FedAlike {
     LetDown sum;  ///< `water` is all that they take
 };
 
-/// The driest first.
+/// The driest first; without those that are all kept mix, but where all are.
 std::vector<FedAlike> by_feel(const PlannedBatch& batch, const std::vector<FeedNeed>& needs) {
     std::vector<FedAlike> feels;
     for (const std::size_t place : batch.feeds) {
@@ -72,13 +92,12 @@ std::vector<FedAlike> by_feel(const PlannedBatch& batch, const std::vector<FeedN
         }
         LetDown& sum = same->sum;
         sum.feeds.push_back(place);
-        sum.dry += need.dry;
-        sum.water += need.water;
-        sum.wet_mass += need.wet_mass;
-        sum.wet_volume += need.wet_volume;
+        add_fresh(sum, need);
     }
     std::stable_sort(feels.begin(), feels.end(),
                      [](const FedAlike& a, const FedAlike& b) { return a.wetness < b.wetness; });
+    const auto kept = [](const FedAlike& one) { return !(one.sum.dry > Mass{}); };
+    if (!std::all_of(feels.begin(), feels.end(), kept)) std::erase_if(feels, kept);
     return feels;
 }
 
@@ -96,6 +115,17 @@ void let_down(PlannedBatch& batch, const FedMix& driest, const std::vector<FedAl
     }
 }
 
+/// Of what is made fresh: so much of the range of all, for how much the kept mix drank is known: it was wetted by feel.
+Range<Mass> fresh_range(const PlannedBatch& batch, const FedMix& driest, Mass fresh) {
+    Mass dry = batch.dry;
+    for (const KeptUse& use : batch.kept) dry += use.dry;
+    const Range<Mass> all = water_to_wet(driest.mix, driest.wetness, dry, usual_seed);
+    const Mass water = per_dry(driest, numbers_of(driest.mix)).water * dry;
+    if (batch.kept.empty() || !(water > Mass{})) return all;
+    const double share = fresh / water;
+    return {share * all.low, share * all.middle, share * all.high};
+}
+
 void finish(PlannedBatch& batch, const FedMix& first, const std::vector<FeedNeed>& needs, Temperature water) {
     for (std::size_t i = 0; i < batch.parts.size(); ++i)
         if (is_dosed(first, batch.parts[i].name)) batch.doses.push_back(i);
@@ -106,9 +136,9 @@ void finish(PlannedBatch& batch, const FedMix& first, const std::vector<FeedNeed
     batch.feel = driest.feel;
     batch.rest = MixUptake(driest.mix, water).time_to(drunk);
     let_down(batch, driest, feels);
-    Mass to_feel = batch.water;
+    Mass to_feel = batch.water - water_to_kept(batch.kept);
     for (const LetDown& wetter : batch.let_downs) to_feel -= wetter.water;
-    batch.water_range = water_to_wet(driest.mix, driest.wetness, batch.dry, usual_seed);
+    batch.water_range = fresh_range(batch, driest, to_feel);
     batch.water_first = std::min(to_feel, first_pour(batch.water_range));
     batch.water_rest = to_feel - batch.water_first;
     batch.containers += static_cast<int>(batch.let_downs.size());
@@ -164,6 +194,10 @@ PlannedSoak pumped(const Ingredient& expander, const HookbaitNeed& hook, Tempera
 }
 
 }  // namespace
+
+bool is_all_kept(const IngredientNeed& need) {
+    return need.kept > Mass{} && !(need.mass > Mass{});
+}
 
 PlannedTotal planned_total(const IngredientNeed& need) {
     return {need.ingredient.name, need.mass, need.soaked, need.mass / measured_density(need.ingredient),

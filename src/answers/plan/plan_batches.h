@@ -15,6 +15,9 @@ std::vector<PlannedBatch> plan_batches(const UnrolledStrategy& unrolled, Tempera
 std::vector<PlannedSoak> plan_soaks(const Shelf& shelf, const UnrolledStrategy& unrolled,
                                     const std::vector<PlannedBatch>& batches, Temperature water, const PumpSetup& pump);
 
+/// Whether all that is needed of it lies in kept mix, so that none is weighed.
+bool is_all_kept(const IngredientNeed& need);
+
 /// An ingredient's need with the room it takes.
 PlannedTotal planned_total(const IngredientNeed& need);
 

@@ -9,6 +9,7 @@
 #include "answers/plan/prep_timetable.h"
 #include "answers/plan/venue_breaches.h"
 #include "answers/shared/check_temperature.h"
+#include "answers/strategy/kept_in_feeds.h"
 #include "bait/venue_names.h"
 #include "quantities/clock.h"
 #include "quantities/fault.h"
@@ -76,14 +77,17 @@ std::vector<InTheSwim> swim_over_time(const UnrolledStrategy& session) {
 Volume in_the_tub(const FeedNeed& need) {
     if (need.fed.state != MixState::squeezed) return need.wet_volume;
     const FedMix loose = not_pressed(need.fed);
-    return per_dry(loose, numbers_of(loose.mix)).wet_volume * need.dry;
+    const FedPerDry each = per_dry(loose, numbers_of(loose.mix));
+    return each.wet_volume * (need.wet_mass / each.wet_mass);
 }
 
 void fill_amounts(SessionPlan& plan, const UnrolledStrategy& session) {
     for (const FeedNeed& need : session.feeds)
         plan.feeds.push_back({need.name, need.form, need.size, need.count, need.put_ins, need.portions, need.wet_mass,
                               need.wet_volume, in_the_tub(need)});
-    for (const IngredientNeed& need : session.totals) plan.totals.push_back(planned_total(need));
+    for (const IngredientNeed& need : session.totals)
+        if (!is_all_kept(need)) plan.totals.push_back(planned_total(need));
+    plan.kept = session.kept;
     plan.hookbaits = session.hookbaits;
     plan.dry = session.dry;
     plan.wet_mass = session.wet_mass;
@@ -109,9 +113,16 @@ std::string what_to_soften(const SessionPlan& plan) {
     return "weigh and pump the evening before";
 }
 
+/// What is frozen is taken out the evening before, whenever the work begins.
+Time first_work(const SessionPlan& plan) {
+    for (const PrepJob& job : plan.prep)
+        if (job.task != PrepTask::thaw) return job.at;
+    return {};
+}
+
 void refuse_late_work(const SessionPlan& plan, const PlanRequest& request) {
     if (!request.work_from) return;
-    const Time needed = Time{} - plan.prep.front().at;
+    const Time needed = Time{} - first_work(plan);
     if (needed <= *request.work_from + 1e-6 * second) return;
     std::string hint = "begin earlier, or start at ";
     if (plan.start)
@@ -177,7 +188,8 @@ SessionPlan plan_session(const Shelf& shelf, const Strategy& strategy, const Sto
     plan.cost = cost_strategy(shelf, strategy, stock, costing);
     plan.people = costing.what_if.people;
     plan.times = costing.what_if.times;
-    const UnrolledStrategy session = unrolled_for(shelf, strategy, costing.what_if, plan.people);
+    const StrategyRequest what_if = with_kept(costing.what_if, strategy, stock, costing.on);
+    const UnrolledStrategy session = unrolled_for(shelf, strategy, what_if, plan.people);
     plan.strategy = session.name;
     plan.length = session.length;
     plan.start = request.start;

@@ -15,6 +15,7 @@ inline constexpr Time riddle_a_bucket = 5.0 * minute;
 inline constexpr Time finish_a_bucket = 4.0 * minute;  ///< the second wetting, by feel
 inline constexpr Time settle = 5.0 * minute;           ///< between the second wetting and the first cup
 inline constexpr Time shape_a_ball = 0.5 * minute;
+inline constexpr Time take_out_to_thaw = 1.0 * minute;
 inline constexpr Time load_the_barrow = 10.0 * minute;
 inline constexpr Time feel_it_again = 5.0 * minute;  ///< at the water, after the way there
 

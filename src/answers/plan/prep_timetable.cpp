@@ -16,6 +16,8 @@ namespace baitwright {
 
 namespace {
 
+constexpr Mass least_poured = 0.5 * gram;  // less is what rounding leaves where kept mix brings all the water
+
 Time evening_of(const std::optional<int>& start) {
     if (!start) return Time{} - evening_without_clock;
     return evening_clock - 24.0 * hour - *start * minute;
@@ -42,6 +44,7 @@ public:
             if (first_balls(batch) > 0) wetted_.emplace(batch.name, shape_first(batch));
         }
         soak_and_pump();
+        thaw();
         return crew_.in_order();
     }
 
@@ -76,31 +79,42 @@ private:
 
     /// Back from the moment it is loaded to the first pour, whose beginning is returned.
     Time wet(const PlannedBatch& batch) {
-        const double share = 1 - batch.kept_dry / batch.dry;
+        const double share = batch.kept_dry > Mass{} ? 1 - batch.kept_dry / batch.dry : 1.0;
         const double buckets = std::ceil(share * batch.buckets - 1e-9);
         Time by = first_balls(batch) > 0 ? shape_first(batch) : ready_by(settle);
-        for (auto wetter = batch.let_downs.rbegin(); wetter != batch.let_downs.rend(); ++wetter)
-            by = crew_.do_by({let_down(batch, *wetter)}, by);
-        PrepJob finish =
-            job_for(PrepTask::second_wetting, batch.name, buckets * finish_a_bucket, share * batch.water_rest);
-        finish.waiting = settle;
-        by = crew_.do_by({finish}, by);
-        by = crew_.do_by(
-            {job_for(PrepTask::riddle, batch.name, buckets * riddle_a_bucket, share * (batch.dry + batch.water_first))},
-            by);
+        by = let_down_all(batch, by);
+        if (batch.kept.empty() || batch.water_rest > least_poured) {
+            PrepJob finish =
+                job_for(PrepTask::second_wetting, batch.name, buckets * finish_a_bucket, share * batch.water_rest);
+            finish.waiting = settle;
+            by = crew_.do_by({finish}, by);
+        }
+        by = crew_.do_by({job_for(PrepTask::riddle, batch.name, buckets * riddle_a_bucket, share * to_riddle(batch))},
+                         by);
+        if (!batch.kept.empty() && !(batch.dry > Mass{})) return by;  // all of it was wetted before
         PrepJob wetting =
             job_for(PrepTask::first_wetting, batch.name, buckets * wet_a_bucket, share * batch.water_first);
         wetting.waiting = batch.rest;
         return crew_.do_by({wetting}, by);
     }
 
-    static PrepJob let_down(const PlannedBatch& batch, const LetDown& wetter) {
-        const double buckets = std::max(1.0, std::ceil(wetter.wet_mass / full_bucket - 1e-9));
-        PrepJob job = job_for(PrepTask::let_down, batch.name, buckets * finish_a_bucket, wetter.water);
+    static PrepJob let_down(const std::string& mix, Mass take, Mass water, const std::string& feel) {
+        const double buckets = std::max(1.0, std::ceil((take + water) / full_bucket - 1e-9));
+        PrepJob job = job_for(PrepTask::let_down, mix, buckets * finish_a_bucket, water);
         job.waiting = settle;
-        job.take = wetter.take;
-        job.feel = wetter.feel;
+        job.take = take;
+        job.feel = feel;
         return job;
+    }
+
+    /// What comes out of the tub to be wetter, and what was kept drier than it is fed; returns when the first begins.
+    Time let_down_all(const PlannedBatch& batch, Time by) {
+        for (auto wetter = batch.let_downs.rbegin(); wetter != batch.let_downs.rend(); ++wetter)
+            by = crew_.do_by({let_down(batch.name, wetter->take, wetter->water, wetter->feel)}, by);
+        for (const KeptUse& use : batch.kept)
+            if (use.more_water > least_poured)
+                by = crew_.do_by({let_down("kept " + use.of.of, use.of.mass, use.more_water, use.fed_at)}, by);
+        return by;
     }
 
     /// The balls that go in at once; returns when the first is begun.
@@ -111,7 +125,24 @@ private:
         return crew_.do_by({shape}, loaded_);
     }
 
+    static Mass to_riddle(const PlannedBatch& batch) {
+        Mass mass = batch.dry + batch.water_first;
+        for (const KeptUse& use : batch.kept) mass += use.of.mass;
+        return mass;
+    }
+
+    /// The evening before, for it takes the night, whether other work is done then or not.
+    void thaw() {
+        std::map<std::string, Mass> frozen;
+        for (const PlannedBatch& batch : needs_.batches)
+            for (const KeptUse& use : batch.kept)
+                if (use.of.state == StockState::frozen) frozen[use.of.of] += use.of.mass;
+        for (const auto& [mix, mass] : frozen)
+            crew_.do_by({job_for(PrepTask::thaw, mix, take_out_to_thaw, mass)}, evening_of(needs_.start));
+    }
+
     void weigh_parts(const PlannedBatch& batch, Time by) {
+        if (batch.parts.empty()) return;
         const auto parts = static_cast<double>(batch.parts.size());
         const Time stirring = batch.parts.size() > 1 ? stir_dry : Time{};
         PrepJob weigh = job_for(PrepTask::weigh, batch.name, parts * weigh_a_part + stirring, batch.dry);
@@ -215,7 +246,9 @@ bool is_evening(const PrepJob& job, const PrepNeeds& needs) {
 std::vector<PrepJob> prep_timetable(const PrepNeeds& needs) {
     std::vector<PrepJob> jobs = Timetable(needs).work_out();
     for (PrepJob& job : jobs)
-        if ((job.task == PrepTask::weigh || job.task == PrepTask::pump) && is_evening(job, needs))
+        if (job.task == PrepTask::thaw)
+            job.when = PrepJob::When::evening_before;
+        else if ((job.task == PrepTask::weigh || job.task == PrepTask::pump) && is_evening(job, needs))
             job.when = PrepJob::When::evening_before;
     return weighed_together(jobs);
 }

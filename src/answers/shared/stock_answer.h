@@ -18,10 +18,19 @@ struct ShedAnswer {
 };
 ShedAnswer shed_answer(std::vector<StockItem> items, std::size_t not_shown, Date today);
 
+/// Damp mix of a session, of which something comes home.
+struct ComingHome {
+    std::string mix;
+    std::string feel;                            ///< that it was wetted to; empty where that is the mix's own
+    Mass spare;                                  ///< what is left where all that was planned goes in
+    StockState keeps_best = StockState::frozen;  ///< cold where frozen mix is in it, for none is frozen twice
+};
+
 /// An entry that was made, with what to mind about the lots that it touched.
 struct StockChangeAnswer {
     StockReceipt receipt;
     std::vector<Warning> warnings;
+    std::vector<ComingHome> coming_home = {};  ///< of a session
 };
 StockChangeAnswer stock_change_answer(StockReceipt receipt);
 

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "bait/kept_mix.h"
 #include "bait/pack.h"
 #include "quantities/quantity.h"
 
@@ -25,6 +26,9 @@ struct StrategyRequest {
     int people = 1;                   ///< each feeds all of it
     int times = 1;                    ///< sessions alike
     Ratio reused;                     ///< of the damp mix of each session, frozen and used at the next: not made again
+    std::vector<KeptMix> kept;        ///< used first, in this order, on the days on which it is good
+    std::optional<Date> on;           ///< of the first session; without it all that is kept is good
+    int days_apart = 7;               ///< from each session to the next
 };
 
 }  // namespace baitwright

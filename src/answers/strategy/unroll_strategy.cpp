@@ -7,6 +7,7 @@
 #include "answers/pellets/soak_amounts.h"
 #include "answers/shared/wanted_feel.h"
 #include "answers/strategy/feed_times.h"
+#include "answers/strategy/kept_in_feeds.h"
 #include "answers/strategy/named_in_strategy.h"
 #include "answers/strategy/put_in_times.h"
 #include "answers/strategy/shared_helping.h"
@@ -22,17 +23,6 @@
 namespace baitwright {
 
 namespace {
-
-void add_need(std::vector<IngredientNeed>& needs, const Ingredient& ingredient, Mass mass, Mass soaked) {
-    const auto same = std::find_if(needs.begin(), needs.end(),
-                                   [&](const IngredientNeed& need) { return need.ingredient.name == ingredient.name; });
-    if (same == needs.end()) {
-        needs.push_back({ingredient, mass, soaked});
-    } else {
-        same->mass += mass;
-        same->soaked += soaked;
-    }
-}
 
 void check_request(const StrategyRequest& request) {
     if (request.length && !(*request.length >= 1.0 * minute && *request.length <= 24.0 * hour))
@@ -75,6 +65,7 @@ public:
                              "leave less out, or make the session longer");
         std::stable_sort(result_.put_ins.begin(), result_.put_ins.end(),
                          [](const PutIn& a, const PutIn& b) { return a.at < b.at; });
+        use_kept(result_.feeds, {shelf_, strategy_, request_, without_});
         add_up();
         return std::move(result_);
     }
@@ -133,22 +124,6 @@ private:
                                        feed.count * volume, feed.count * mass});
     }
 
-    static void fill(FeedNeed& need, const FedPerDry& each, Mass dry) {
-        const ResolvedMix& mix = need.fed.mix;
-        need.dry = dry;
-        need.wet_mass = each.wet_mass * dry;
-        need.wet_volume = each.wet_volume * dry;
-        need.water = each.water * dry;
-        need.soak_water = each.soak_water * dry;
-        for (const SolidPart& part : mix.solids) {
-            const Mass mass = part.share * dry;
-            add_need(need.ingredients, part.ingredient, mass, part.prepare == Preparation::soaked ? mass : Mass{});
-            need.free_offerings += free_offerings_in(part.ingredient, mass);
-        }
-        for (std::size_t i = 0; i < each.additives.size(); ++i)
-            add_need(need.ingredients, additive_ingredient(mix, i), each.additives[i] * dry, {});
-    }
-
     void add_hookbait(std::size_t i) {
         const Hookbait& hookbait = strategy_.hookbaits[i];
         const std::string subject = hookbait_subject(i + 1);
@@ -199,10 +174,10 @@ private:
             result_.water += feed.water;
             result_.soak_water += feed.soak_water;
             result_.free_offerings += feed.free_offerings;
-            for (const IngredientNeed& need : feed.ingredients)
-                add_need(result_.totals, need.ingredient, need.mass, need.soaked);
+            for (const IngredientNeed& need : feed.ingredients) add_need(result_.totals, need);
+            for (const KeptUse& use : feed.kept) add_use(result_.kept, use);
         }
-        for (const IngredientNeed& hook : hooks_) add_need(result_.totals, hook.ingredient, hook.mass, hook.soaked);
+        for (const IngredientNeed& hook : hooks_) add_need(result_.totals, hook);
         for (const IngredientNeed& need : result_.totals)
             words.insert(words.end(), need.ingredient.cautions.begin(), need.ingredient.cautions.end());
         result_.cautions = caution_sentences(words);

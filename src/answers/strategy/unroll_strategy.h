@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "answers/shared/warning.h"
-#include "answers/strategy/fed_mix.h"
+#include "answers/strategy/feed_need.h"
 #include "answers/strategy/strategy_request.h"
 #include "bait/shelf.h"
 #include "bait/strategy.h"
@@ -21,35 +21,6 @@ struct PutIn {
     Mass each_mass;
     Volume wet_volume;  ///< of all that go in at once
     Mass wet_mass;
-};
-
-/// An ingredient with its mass as bought (pellets: before soaking).
-struct IngredientNeed {
-    Ingredient ingredient;
-    Mass mass;
-    Mass soaked;  ///< how much of it is soaked
-};
-
-/// What one feed takes, for everyone and every session, spare and all.
-struct FeedNeed {
-    std::size_t written = 0;  ///< its place in the strategy, from 0
-    std::string name;
-    FeedForm form = FeedForm::cup;
-    FeedSize size;
-    int count = 1;
-    std::size_t put_ins =
-        0;                  ///< in one session; of what is fed as bites slow the number that is reckoned with, upwards
-    double slow_times = 0;  ///< how often it is reckoned to go in as bites slow; 0: it goes by the clock
-    Time slow_from;         ///< and not before
-    double portions = 0;    ///< cups, balls or handfuls; not whole, for the spare
-    FedMix fed;
-    Mass dry;  ///< all its solids as bought
-    Mass wet_mass;
-    Volume wet_volume;
-    Mass water;       ///< to stir in
-    Mass soak_water;  ///< that soaked pellets take up
-    double free_offerings = 0;
-    std::vector<IngredientNeed> ingredients;
 };
 
 struct HookbaitNeed {
@@ -70,6 +41,7 @@ struct UnrolledStrategy {
     std::vector<FeedNeed> feeds;
     std::vector<HookbaitNeed> hookbaits;
     std::vector<IngredientNeed> totals;  ///< hookbaits among them; each ingredient once, in the order of first need
+    std::vector<KeptUse> kept;           ///< what all feeds use of each tub
     Mass dry;                            ///< of the feeds
     Mass wet_mass;
     Volume wet_volume;
