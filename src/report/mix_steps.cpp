@@ -27,8 +27,9 @@ std::string soak_step(const MixAnswer& answer) {
         soaked.push_back(std::move(how));
     }
     if (soaked.empty()) return {};
-    return fmt::format("First soak {}{}; stir them in at the very end.", listed(soaked),
-                       answer.tubs.count > 1 ? ", for all the tubs" : "");
+    return fmt::format("First soak {}{}; stir them in {}.", listed(soaked),
+                       answer.tubs.count > 1 ? ", for all the tubs" : "",
+                       lets_down(answer) ? "once all of it is " + answer.feel : "at the very end");
 }
 
 std::string additive_step(const MixAnswer& answer) {
