@@ -83,7 +83,7 @@ TEST_CASE("what is usual stands in for each flag of its meaning, and what is typ
     const Folder here;
     REQUIRE(program_run::run(here.path(),
                              "usual --pump 80ml --vessel 1l --tub 40x30cm --kit 'cup 250' --venue 'long pit' "
-                             "--water-temp 12degC --people 2 --currency EUR --price-pack 1kg")
+                             "--water-temp 12degC --people 2 --travel 40min --hands 2 --currency EUR --price-pack 1kg")
                 .status == 0);
     const std::vector<std::pair<std::string, std::string>> lines{
         {"soak 'expander 4 mm' --amount 1pt",
@@ -94,7 +94,7 @@ TEST_CASE("what is usual stands in for each flag of its meaning, and what is typ
         {"drop 'silt bed' --depth 2m --cup 250ml", "drop 'silt bed' --depth 2m --cup 250ml --water-temp 12degC"},
         {"plan 'open carpet'",
          "plan 'open carpet' --venue 'long pit' --kit 'cup 250' --people 2 --water-temp 12degC --pump 80ml "
-         "--vessel 1l"},
+         "--vessel 1l --travel 40min --hands 2"},
         {"cost 'open carpet'", "cost 'open carpet' --people 2"},
         {"advise --depth 2m", "advise --depth 2m --water-temp 12degC"}};
     const Folder plain;
