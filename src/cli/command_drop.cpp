@@ -21,6 +21,7 @@ CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const Named<Recipe> named = named_bait(arguments.words().front(), *shelf, BaitUse::dropped);
     const bool side_by_side = by || wish;
+    const DropTelling telling = arguments.has("--full") ? DropTelling::full : DropTelling::brief;
     const std::vector<DropAnswer> answers = with_places(named, [&]() -> std::vector<DropAnswer> {
         if (by) return compare_drops(named.shelf(), named.value, request, *by);
         if (wish) return drops_wished(named.shelf(), named.value, request, *wish);
@@ -28,7 +29,7 @@ CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
     });
     if (!side_by_side) refuse_no_ball(request, answers.front());
     if (arguments.has("--plot")) write_picture(arguments, drop_plot(answers));
-    return given(arguments, side_by_side ? drop_comparison_reply(answers) : drop_reply(answers.front()));
+    return given(arguments, side_by_side ? drop_comparison_reply(answers) : drop_reply(answers.front(), telling));
 }
 
 }  // namespace
@@ -57,6 +58,7 @@ CommandSpec command_drop() {
          {"--breaks-at", "LENGTH", "your look: how deep a cupful breaks"},
          {"--carpet-seen", "LENGTH", "your look: how wide nine tenths of it lay"},
          {"--cup-weighs", "MASS", "your scale: one level cupful, wet"},
+         {"--full", "", "tells all of it: each ingredient's own fate, how thick it lies, where to fish"},
          {"--csv", "", "the classes of grains as CSV, unrounded"}},
         run_drop,
         R"(baitwright drop "silt bed" --depth 2.5m --tow 2cm/s --cup 250ml --feel soft

@@ -83,8 +83,10 @@ Json in_forms(const Reply& reply, const Wanted& wanted) {
     return json;
 }
 
-Json drop_in_forms(const DropAnswer& answer, const Wanted& wanted) {
-    Json json = in_forms(drop_reply(answer), wanted);
+Json drop_in_forms(const OpenedBank& bank, const Arguments& arguments, const Wanted& wanted) {
+    const DropAnswer answer = dropped(bank, arguments);
+    const DropTelling telling = arguments.has("--full") ? DropTelling::full : DropTelling::brief;
+    Json json = in_forms(drop_reply(answer, telling), wanted);
     if (wanted.picture) json["picture"] = drop_plot(answer, wanted.narrow ? PictureWidth::phone : PictureWidth::page);
     return json;
 }
@@ -103,7 +105,7 @@ Wanted wanted_of(const Json& request) {
 }
 
 Json answer_of(const OpenedBank& bank, const std::string& question, const Arguments& arguments, const Wanted& wanted) {
-    if (question == "drop") return drop_in_forms(dropped(bank, arguments), wanted);
+    if (question == "drop") return drop_in_forms(bank, arguments, wanted);
     using Asked = Reply (*)(const OpenedBank&, const Arguments&);
     static const std::map<std::string_view, Asked> questions{{"mix", asked_mix},   {"water", asked_tub},
                                                              {"dry", asked_dry},   {"soak", asked_soak},

@@ -85,6 +85,6 @@ function aimDrop(fields, kept) {
 function dropFlags(kept) {
   return flagsOf({
     "--depth": kept.depth, "--tow": kept.tow, "--water": kept.water, [`--${kept.as}`]: kept[kept.as], "--feel": kept.feel,
-    "--squeeze": kept.as === "ball" ? kept.squeeze : "", ...lookFlags(kept),
+    "--squeeze": kept.as === "ball" ? kept.squeeze : "", "--full": true, ...lookFlags(kept),
   });
 }

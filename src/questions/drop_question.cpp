@@ -62,6 +62,9 @@ void refuse_unfit_flags(const Arguments& arguments, const DropRequest& request) 
     only_of(!std::holds_alternative<DroppedLoose>(request.form), {"--hold"},
             " is the bucket test of a ball, a cup or a feeder", "leave it out, or drop a ball: --ball 55mm");
     only_of(cup, {"--breaks-at", "--cup-weighs"}, " tells of a cupful", "leave it out, or drop a cup: --cup 250ml");
+    if (arguments.has("--full") && (arguments.has("--compare") || arguments.has("--want")))
+        throw UsageError("unfit-flag", "--full tells all of one feed, and several were asked for",
+                         "leave it out, or drop one feed: --cup 250ml");
     if (request.own.breaks_at.value_or(Length{}) > request.depth)
         throw UsageError("out-of-range", "--breaks-at is deeper than the water",
                          "give how deep it broke, at most the depth: --depth 2.5m --breaks-at 0.8m");

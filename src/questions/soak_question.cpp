@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "quantities/clock.h"
+#include "quantities/suggestion.h"
 #include "questions/read_flags.h"
 
 namespace baitwright {
@@ -113,6 +114,14 @@ int read_strokes(const std::string& text) {
     return static_cast<int>(strokes);
 }
 
+/// From the evening to the morning. **Source**: common practice, no source.
+constexpr Time overnight = 10.0 * hour;
+
+/// How long they were under water: "40min", "overnight".
+Time read_time_under_water(const std::string& text) {
+    return folded_name(text) == "overnight" ? overnight : in_range(parse<Time>(text));
+}
+
 SoakMethod read_method(const std::string& text) {
     if (text == "covered") return SoakMethod::covered;
     if (text == "measured") return SoakMethod::measured;
@@ -142,7 +151,7 @@ SoakRequest soak_request(const Arguments& arguments) {
         throw UsageError("two-soaks", "--uptake and --soaked were both given",
                          "give how much they are to take, or how long they were under water");
     read_flag(arguments, "--uptake", [&](const std::string& text) { request.uptake = parse<Ratio>(text); });
-    read_flag(arguments, "--soaked", [&](const std::string& text) { request.soaked = in_range(parse<Time>(text)); });
+    read_flag(arguments, "--soaked", [&](const std::string& text) { request.soaked = read_time_under_water(text); });
     for (const std::string& text : arguments.values("--with"))
         request.in_the_water.push_back(flag_value("--with", [&] { return read_with(text); }));
     read_pump(arguments, request.pump);

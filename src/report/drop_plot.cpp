@@ -12,6 +12,7 @@
 #include "report/imperial_text.h"
 #include "report/shown_units.h"
 #include "report/svg.h"
+#include "report/wait_text.h"
 
 namespace baitwright {
 
@@ -232,8 +233,8 @@ std::string description(const DropAnswer& answer) {
                                   ? "lands whole on the bottom"
                                   : "breaks about " + shown_length(answer.breaks_depth) + " down";
     return fmt::format(
-        "In {} of water it {}; half of it has landed after {:.0f} s, nine tenths after {:.0f} s, in a patch {} wide and {} long, {}. Estimates.",
-        shown_as_told(answer.depth), where, answer.landed.p50.si(), answer.landed.p90.si(),
+        "In {} of water it {}; half of it has landed after {}, nine tenths after {}, in a patch {} wide and {} long, {}. Estimates.",
+        shown_as_told(answer.depth), where, shown_wait(answer.landed.p50), shown_wait(answer.landed.p90),
         shown_length(answer.width.most), shown_length(answer.length.most), middle_words(answer));
 }
 

@@ -10,7 +10,10 @@
 
 namespace baitwright {
 
+/// In brief, some ten lines: where it breaks, when it is down, how wide, where to put it in, what hangs.
 Told drop_told(const DropAnswer& answer);
+/// All that is known of it: each ingredient's own fate, how thick it lies, where to fish over it.
+Told drop_full_told(const DropAnswer& answer);
 /// Several ways of feeding side by side: feels, sizes or forms.
 Told drop_comparison_told(const std::vector<DropAnswer>& answers);
 

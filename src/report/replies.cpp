@@ -35,8 +35,8 @@ Reply soak_comparison_reply(std::vector<SoakAnswer> answers) {
     return reply_of(std::move(answers), soak_comparison_told, soak_comparison_json, soak_rows, status);
 }
 
-Reply drop_reply(DropAnswer answer) {
-    Reply reply = warned(answer, drop_told, drop_json);
+Reply drop_reply(DropAnswer answer, DropTelling telling) {
+    Reply reply = warned(answer, telling == DropTelling::full ? drop_full_told : drop_told, drop_json);
     reply.rows = [answer = std::move(answer)] { return drop_rows({answer}); };
     return reply;
 }

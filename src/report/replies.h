@@ -19,12 +19,15 @@
 /// What is said to each question, in every form. Whether the answer is no, is settled here and nowhere else.
 namespace baitwright {
 
+/// How much is told of a feed in the water.
+enum class DropTelling { brief, full };
+
 Reply mix_reply(MixAnswer answer);
 Reply tub_reply(TubAnswer answer);
 Reply dose_reply(DoseAnswer answer);
 Reply dry_reply(DryAnswer answer);
 Reply soak_reply(SoakAnswer answer);
-Reply drop_reply(DropAnswer answer);
+Reply drop_reply(DropAnswer answer, DropTelling telling);
 Reply cost_reply(StrategyCost cost);
 Reply compare_reply(StrategyComparison comparison);
 Reply shop_reply(ShopAnswer answer);

@@ -1,7 +1,9 @@
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
+#include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/soak_text.h"
@@ -41,11 +43,40 @@ TextTable comparison_table(const std::vector<SoakAnswer>& answers) {
     return table;
 }
 
+/// What it comes to in every one of these waters: "500 g", or "450 to 500 g" where they are taken out by the clock.
+std::string wet_in_all(const std::vector<SoakAnswer>& answers, std::size_t pellet) {
+    Mass low = kitchen_mass(answers.front().soaked[pellet].wet()), high = low;
+    for (const SoakAnswer& answer : answers) {
+        const Mass wet = kitchen_mass(answer.soaked[pellet].wet());
+        low = std::min(low, wet);
+        high = std::max(high, wet);
+    }
+    return low < high ? shown_mass(low, high) : shown_mass(high);
+}
+
+/// What to weigh and to pour on, and what they weigh drained: in warm water as in cold, but sooner.
+TextTable weights_table(const std::vector<SoakAnswer>& answers) {
+    using Align = TextTable::Align;
+    TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right});
+    const bool covered = answers.front().method == SoakMethod::covered;
+    table.row({"weigh", "dry", "loose", "pour on", covered ? "drained" : "soaked"});
+    for (std::size_t i = 0; i < answers.front().soaked.size(); ++i) {
+        const SoakedAnswer& first = answers.front().soaked[i];
+        Mass pour = first.pour;
+        for (const SoakAnswer& answer : answers) pour = std::max(pour, answer.soaked[i].pour);
+        table.row({first.name, shown_weighed(first.dry), shown_loose(first.dry_volume),
+                   shown_water(kitchen_water(pour)), "about " + wet_in_all(answers, i)});
+    }
+    return table;
+}
+
 }  // namespace
 
 Told soak_comparison_told(const std::vector<SoakAnswer>& answers) {
     Told told;
     told.title("Cold water and warm");
+    told.table(weights_table(answers));
+    told.gap();
     told.table(comparison_table(answers));
     told.gap();
     told.line("How sure", "Times are estimates, within a factor of about two for a bag that nobody has timed.");

@@ -48,6 +48,8 @@ Json soaked_json(const SoakedAnswer& soaked) {
     Json json = batch_json(soaked);
     json["soak_minutes"] = soaked.soak.middle.in(minute);
     json["soak_minutes_range"] = low_high(soaked.soak, minute);
+    json["right_soak_minutes"] = soaked.right_soak ? Json(soaked.right_soak->middle.in(minute)) : Json();
+    json["right_soak_minutes_range"] = soaked.right_soak ? low_high(*soaked.right_soak, minute) : Json();
     json["stand_ready_minutes"] = soaked.stand_ready.middle.in(minute);
     json["stand_ready_minutes_range"] = low_high(soaked.stand_ready, minute);
     json["stand_even_minutes"] = soaked.stand_even.middle.in(minute);

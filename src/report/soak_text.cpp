@@ -8,6 +8,7 @@
 #include "quantities/clock.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/over_soaked_text.h"
 #include "report/shown_units.h"
 #include "report/text_table.h"
 
@@ -132,11 +133,13 @@ void tell_soaked(Told& told, const SoakedAnswer& soaked, const SoakAnswer& answe
     told.line("Soak", soak_line(soaked, answer));
     if (covered) told.line("Drain", "Then they weigh " + weight_line(soaked, answer.method));
     if (!covered) told.line("Result", "They weigh " + weight_line(soaked, answer.method));
-    told.line("Stand", stand_line(soaked));
-    told.gap();
-    told.table(stages_table(soaked, answer.method));
-    told.gap();
-    told.line("Portions", grains_line(soaked.grains, answer.portions));
+    if (!left_too_long(soaked)) {
+        told.line("Stand", stand_line(soaked));
+        told.gap();
+        told.table(stages_table(soaked, answer.method));
+        told.gap();
+        told.line("Portions", grains_line(soaked.grains, answer.portions));
+    }
     tell_keeping(told, soaked);
 }
 
@@ -272,12 +275,13 @@ std::string doubt_text(const SoakAnswer& answer) {
 
 Told soak_told(const SoakAnswer& answer) {
     Told told;
+    tell_left_too_long(told, answer);
     if (answer.bites) told.title(bites_text(answer));
     for (const SoakedAnswer& soaked : answer.soaked) tell_soaked(told, soaked, answer);
     for (const PumpedAnswer& pumped : answer.pumped) tell_pumped(told, pumped, answer);
     if (answer.soaked.size() + answer.pumped.size() > 1 || answer.ready_at) tell_timetable(told, answer);
     told.line("How sure", doubt_text(answer));
-    told.mind(answer.warnings);
+    told.mind(warnings_not_yet_told(answer));
     told.take_care(answer.cautions);
     return told;
 }

@@ -110,6 +110,20 @@ TEST_CASE("pellets left under water too long are said to be over-soaked, and har
     CHECK(soaked(request).warnings.empty());
 }
 
+TEST_CASE("how long is right is told where they were left by the clock: as long as the usual soak takes") {
+    SoakRequest request = soak_of("fishmeal micro pellet 2 mm", 1.0 * kilogram, 12);
+    const SoakedAnswer usual = only_soaked(request);
+    CHECK_FALSE(usual.right_soak);
+    for (const Time left : {10.0 * second, 40.0 * minute, 10.0 * hour}) {
+        request.soaked = left;
+        const SoakedAnswer found = only_soaked(request);
+        REQUIRE(found.right_soak);
+        CHECK(found.right_soak->middle.in(second) == Approx(usual.soak.middle.in(second)).epsilon(1e-9));
+        CHECK(found.right_soak->low.in(second) == Approx(usual.soak.low.in(second)).epsilon(1e-9));
+        CHECK(found.right_soak->high.in(second) == Approx(usual.soak.high.in(second)).epsilon(1e-9));
+    }
+}
+
 TEST_CASE(
     "a pellet much longer than thick takes longer than a short one, and one more than twice as thick far longer") {
     const Time rod = only_soaked(soak_of("long pellet", 1.0 * kilogram)).soak.middle;

@@ -43,7 +43,7 @@ async function ask(page, { as, label, size }, { depth, tow }) {
 const letters = (text) => text.replace(/^ *-{5,}$/gm, "").replace(/\s+/g, "");
 
 function printed(...flags) {
-  const ran = spawnSync(process.env.BANK_PROGRAM, ["drop", ...flags, "--store", join(folder, "store.db")], { encoding: "utf8", env: { ...process.env, LC_ALL: "C.UTF-8" } });
+  const ran = spawnSync(process.env.BANK_PROGRAM, ["drop", ...flags, "--full", "--store", join(folder, "store.db")], { encoding: "utf8", env: { ...process.env, LC_ALL: "C.UTF-8" } });
   assert.equal(ran.status, 0, ran.stderr);
   return letters(ran.stdout);
 }

@@ -48,11 +48,12 @@ struct BatchAnswer : SoakedBatch {
 
 /// Pellets that soak: under water, drained, standing until they are even.
 struct SoakedAnswer : BatchAnswer {
-    Ratio uptake;               ///< of the capacity, on average
-    Range<Time> soak;           ///< under water; 0 doubt where the person said how long
-    Range<Time> stand_ready;    ///< drained, until core and surface are within half of the mean
-    Range<Time> stand_even;     ///< and within a fifth
-    Range<Ratio> uptake_range;  ///< what a soak of the middle time may come to
+    Ratio uptake;                           ///< of the capacity, on average
+    Range<Time> soak;                       ///< under water; 0 doubt where the person said how long
+    std::optional<Range<Time>> right_soak;  ///< for the usual uptake, where the person said how long they were in it
+    Range<Time> stand_ready;                ///< drained, until core and surface are within half of the mean
+    Range<Time> stand_even;                 ///< and within a fifth
+    Range<Ratio> uptake_range;              ///< what a soak of the middle time may come to
     Range<Mass> wet_range;
     SoakPoint drained, ready, even;  ///< the three moments, from the first contact with water
     std::vector<SoakPoint> curve;

@@ -106,7 +106,10 @@ SoakedAnswer soak_times(const Ingredient& in, Mass dry, const Soak& soak, const 
     static_cast<BatchAnswer&>(answer) = batch_answer(in, batch, request.portions);
     answer.uptake = grain.mean();
     answer.soak = pellet.range(diffused);
-    if (request.soaked) answer.soak.low = answer.soak.high = answer.soak.middle;
+    if (request.soaked) {
+        answer.soak.low = answer.soak.high = answer.soak.middle;
+        answer.right_soak = pellet.range(diffused_for_uptake(pellet.size, soaked_uptake));
+    }
     const Area ready = grain.drained_until(ready_unevenness), even = grain.drained_until(even_unevenness);
     answer.stand_ready = pellet.range(ready);
     answer.stand_even = pellet.range(even);

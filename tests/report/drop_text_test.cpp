@@ -1,0 +1,94 @@
+#include <algorithm>
+#include <catch2/catch.hpp>
+
+#include "answers/drop/drop_feed.h"
+#include "answers/soaking.h"
+#include "quantities/units.h"
+#include "report/drop_report.h"
+
+using namespace baitwright;
+
+namespace {
+
+DropRequest told_drop(DropForm form, const char* feel, double tow_cm_s) {
+    DropRequest request;
+    request.form = form;
+    request.feel = feel;
+    request.depth = 2.5 * metre;
+    request.tow = tow_cm_s * 0.01 * metre_per_second;
+    return request;
+}
+
+DropAnswer fallen(const DropRequest& request) {
+    return drop_feed(draft::soaking_shelf(), draft::fishmeal_mix(), request);
+}
+
+/// The lines that hold something.
+long lines_told(const Told& told) {
+    const std::string text = told.text();
+    long lines = 0;
+    for (std::size_t at = 0; at < text.size(); ++at)
+        if (text[at] != '\n' && (at == 0 || text[at - 1] == '\n')) ++lines;
+    return lines;
+}
+
+const std::string* line_of(const Told& told, const std::string& label) {
+    for (const Told::Piece& piece : told.pieces())
+        if (piece.label == label) return &piece.text;
+    return nullptr;
+}
+
+}  // namespace
+
+TEST_CASE("a drop is told in twelve lines: where it breaks, when it is down, how wide, its drift, what hangs") {
+    const DropForm forms[] = {DroppedCup{250.0 * millilitre}, DroppedFeeder{50.0 * millilitre},
+                              DroppedLoose{100.0 * millilitre}};
+    for (const DropForm& form : forms)
+        for (const char* feel : {"dusty", "crumbly", "firm", "soft", "slop"})
+            for (const double tow : {0.0, 2.0, 30.0}) {
+                const Told told = drop_told(fallen(told_drop(form, feel, tow)));
+                INFO(told.text());
+                CHECK(lines_told(told) <= 12);
+                for (const char* label : {"Breaks", "Down", "Wide", "Drift", "Hangs", "How sure"})
+                    CHECK(line_of(told, label));
+            }
+}
+
+TEST_CASE("a ball that lands whole, and a hook pellet beside it, still take twelve lines") {
+    DropRequest request = told_drop(DroppedBall{45.0 * millimetre}, "firm", 2);
+    request.hook = "expander 6 mm";
+    const Told told = drop_told(fallen(request));
+    INFO(told.text());
+    CHECK(lines_told(told) <= 12);
+    CHECK(line_of(told, "Breaks")->find("lands whole") != std::string::npos);
+    CHECK(line_of(told, "Down")->find("All of it after") != std::string::npos);
+    CHECK(line_of(told, "Hook"));
+}
+
+TEST_CASE("in full a drop tells each part's own fate and where to fish, and the same numbers") {
+    const DropAnswer answer = fallen(told_drop(DroppedCup{250.0 * millilitre}, "soft", 2));
+    const Told brief = drop_told(answer), full = drop_full_told(answer);
+    CHECK(lines_told(full) > lines_told(brief));
+    CHECK(line_of(full, "Fish"));
+    CHECK_FALSE(line_of(brief, "Fish"));
+    CHECK(full.text().find("its own fate") != std::string::npos);
+    CHECK(brief.text().find("its own fate") == std::string::npos);
+    CHECK(line_of(brief, "Drift")->find(*line_of(full, "Drift")) == 0);
+}
+
+TEST_CASE("the tow that was taken is said in brief too, but not the one that was told to the bed") {
+    DropRequest request = told_drop(DroppedCup{250.0 * millilitre}, "soft", 2);
+    CHECK(line_of(drop_told(fallen(request)), "Drift")->find("Taken for still water") != std::string::npos);
+    request.kind = WaterKind::river;
+    CHECK(line_of(drop_told(fallen(request)), "Drift")->find("Taken for flowing water") != std::string::npos);
+    request.kind.reset();
+    request.tow_bottom = 0.01 * metre_per_second;
+    CHECK(line_of(drop_told(fallen(request)), "Drift")->find("Taken") == std::string::npos);
+}
+
+TEST_CASE("own numbers are named in brief too") {
+    DropRequest request = told_drop(DroppedCup{250.0 * millilitre}, "soft", 0);
+    CHECK(line_of(drop_told(fallen(request)), "How sure")->find("Your own") == std::string::npos);
+    request.own.carpet = 1.4 * metre;
+    CHECK(line_of(drop_told(fallen(request)), "How sure")->find("carpet") != std::string::npos);
+}
