@@ -44,7 +44,7 @@ const std::vector<GroupedFlags>& grouped_flags() {
           "--units", "--forget"}},
         {FlagGroup::the_answer,
          {"-o", "--to", "--want", "--compare", "--compare-temps", "--hook", "--plot", "--replace", "--save", "--old",
-          "--toml", "--dry-run", "--all", "--seed", "--csv", "--json", "--store", "--library"}},
+          "--toml", "--dry-run", "--all", "--seed", "--full", "--csv", "--json", "--store", "--library"}},
     };
     return groups;
 }

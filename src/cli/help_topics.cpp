@@ -11,6 +11,7 @@
 #include "quantities/named_sizes.h"
 #include "quantities/quantity_text.h"
 #include "quantities/unit_table.h"
+#include "report/level_cup.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -73,7 +74,8 @@ std::string sizes_topic() {
            "  baitwright mix \"silt bed\" --balls 12x55mm\n"
            "  baitwright mix \"silt bed\" --cups \"3x toss pot 25\"\n\n" +
            paragraph("",
-                     "Names are rough: measure your own cup once, filled level with water on the scale: 1 g is 1 ml.");
+                     "Names are rough: measure your own cup once, filled level with water on the scale: 1 g is 1 ml.") +
+           "\n" + paragraph("", sentence(std::string("a level cup or pot is ") + level_cup_words));
 }
 
 std::string units_topic() {

@@ -8,6 +8,8 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/kept_text.h"
+#include "report/hand_measure.h"
+#include "report/pump_words.h"
 #include "report/session_sheet.h"
 #include "report/sheet_sections.h"
 #include "report/text_table.h"
@@ -37,7 +39,7 @@ CardRow mass_row(const std::string& what, Mass mass, Volume volume) {
 
 CardRow dose_row(const PlannedTotal& part) {
     CardRow row;
-    row.what = part.name;
+    row.what = part.name + hand_measure_behind(hand_amount(part));
     row.amount = part.liquid ? shown_dose(part.volume) : shown_dose(part.mass);
     return row;
 }
@@ -46,6 +48,10 @@ std::string soaked_word(const PlannedTotal& part) {
     if (!(part.soaked > Mass{})) return {};
     return part.soaked >= 0.999 * part.mass ? " (weighed dry, then soaked)"
                                             : " (" + shown_mass(kitchen_mass(part.soaked)) + " of it soaked)";
+}
+
+std::string part_words(const PlannedTotal& part) {
+    return part.name + hand_measure_behind(hand_amount(part)) + soaked_word(part);
 }
 
 CardRow water_row(const std::string& what, Mass water) {
@@ -90,8 +96,7 @@ CardSection batch_section(const PlannedBatch& batch) {
     CardSection section = section_of(heading_of(batch));
     for (std::size_t i = 0; i < batch.parts.size(); ++i) {
         const PlannedTotal& part = batch.parts[i];
-        section.rows.push_back(is_dose(batch, i) ? dose_row(part)
-                                                 : mass_row(part.name + soaked_word(part), part.mass, part.volume));
+        section.rows.push_back(is_dose(batch, i) ? dose_row(part) : mass_row(part_words(part), part.mass, part.volume));
     }
     add_water(batch, section.rows);
     for (const LetDown& wetter : batch.let_downs)
@@ -112,8 +117,7 @@ bool goes_in_alone(const PlannedBatch& batch) {
 
 std::string soak_words(const PlannedSoak& soak) {
     const std::string what = soak.name + ", " + shown_weighed(soak.dry) + ": ";
-    if (soak.strokes > 0)
-        return what + fmt::format("pump {} {} under water", soak.strokes, soak.strokes == 1 ? "stroke" : "strokes");
+    if (soak.strokes > 0) return what + "under water, " + pump_words(soak);
     return what + fmt::format("soak {}, drain, stand {}", shown_soak_time(soak.soak), shown_soak_time(soak.stand));
 }
 
@@ -128,7 +132,7 @@ std::vector<CardSection> weigh_sections(const SessionPlan& plan) {
             continue;
         }
         const PlannedTotal& part = batch.parts.front();
-        as_it_is.rows.push_back(mass_row(part.name + soaked_word(part), part.mass, part.volume));
+        as_it_is.rows.push_back(mass_row(part_words(part), part.mass, part.volume));
     }
     for (const HookbaitNeed& hook : plan.hookbaits)
         as_it_is.rows.push_back(mass_row(fmt::format("{} for the hook, about {}", hook.name, shown_count(hook.count)),
@@ -146,7 +150,9 @@ CardSection soak_section(const SessionPlan& plan) {
 CardSection total_section(const SessionPlan& plan) {
     CardSection section = section_of("In all", CardSection::Look::two_columns);
     for (const PlannedTotal& total : plan.totals)
-        section.rows.push_back(total.liquid ? dose_row(total) : mass_row(total.name, total.mass, total.volume));
+        section.rows.push_back(
+            total.liquid ? dose_row(total)
+                         : mass_row(total.name + hand_measure_behind(hand_amount(total)), total.mass, total.volume));
     section.in_short = {water_row("water to carry", plan.water_to_carry),
                         mass_row(fmt::format("ready, in {} {}", plan.containers, plan.containers == 1 ? "tub" : "tubs"),
                                  plan.wet_mass, plan.wet_volume)};

@@ -6,6 +6,7 @@
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/hand_measure.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -35,6 +36,13 @@ Told dose_told(const DoseAnswer& answer) {
     if (!answer.additives.empty()) {
         told.gap();
         told.table(std::move(table));
+    }
+    std::vector<HandAmount> amounts;
+    amounts.reserve(answer.additives.size());
+    for (const DoseLine& line : answer.additives) amounts.push_back(hand_amount(line));
+    if (const std::string by_hand = hand_measures(amounts); !by_hand.empty()) {
+        told.gap();
+        told.line("By hand", by_hand);
     }
     if (answer.solution) {
         told.gap();

@@ -8,6 +8,7 @@
 #include "report/drop_extent.h"
 #include "report/drop_lines.h"
 #include "report/drop_report.h"
+#include "report/level_cup.h"
 #include "report/text_table.h"
 #include "report/wait_text.h"
 
@@ -132,6 +133,7 @@ Told drop_full_told(const DropAnswer& answer) {
         told.line("Carpet", carpet_line(answer));
         told.line("Drift", drift_line(answer));
         if (answer.tow != Speed{} || answer.tow_bottom != Speed{}) told.line("Tow", tow_line(answer));
+        if (in_a_cup(answer)) told.line("Cup", sentence(level_cup_words));
         if (answer.hook) told.line("Hook", hook_line(*answer.hook, answer));
         told.gap();
         told.table(parts_table(answer));

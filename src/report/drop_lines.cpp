@@ -50,6 +50,10 @@ std::string hook_line(const HookAnswer& hook, const DropAnswer& answer) {
     return fmt::format("{} falls alone in about {}: {}.", hook.name, shown_wait(hook.lands), how);
 }
 
+bool in_a_cup(const DropAnswer& answer) {
+    return answer.form.starts_with("a level cup");
+}
+
 std::string hanging_percent(double share) {
     return share < 0.005 ? std::string("nothing") : shown_whole_percent(share);
 }

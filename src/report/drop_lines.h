@@ -15,6 +15,8 @@ std::string drift_line(const DropAnswer& answer);
 std::string afloat_line(const DropAnswer& answer);
 /// Whether the hook pellet falls with the feed.
 std::string hook_line(const HookAnswer& hook, const DropAnswer& answer);
+/// Whether it goes in by the level cup or pot.
+bool in_a_cup(const DropAnswer& answer);
 /// "3 %", "nothing": of what hangs in the water.
 std::string hanging_percent(double share);
 /// "Your own numbers in it: hold time, carpet."; empty where there are none.

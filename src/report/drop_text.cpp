@@ -5,6 +5,7 @@
 #include "report/drop_extent.h"
 #include "report/drop_lines.h"
 #include "report/drop_report.h"
+#include "report/level_cup.h"
 #include "report/text_table.h"
 #include "report/wait_text.h"
 
@@ -106,6 +107,7 @@ Told drop_told(const DropAnswer& answer) {
         told.line("Drift", brief_drift_line(answer));
         told.line("Hangs", hangs_line(answer));
         if (const std::string afloat = afloat_line(answer); !afloat.empty()) told.line("Floats", afloat);
+        if (in_a_cup(answer)) told.line("Cup", sentence(level_cup_words));
         if (answer.hook) told.line("Hook", hook_line(*answer.hook, answer));
         told.line("How sure", brief_sure_line(answer));
     }

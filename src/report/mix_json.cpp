@@ -58,6 +58,7 @@ Json portions_json(const MixAnswer& answer) {
               {"count", portions.count},
               {"volume_ml", portions.each.in(millilitre)},
               {"mass_g", portions.mass_each.in(gram)},
+              {"riddled_mass_g", portions.riddled_each ? Json(portions.riddled_each->in(gram)) : Json()},
               {"count_p05", nullptr},
               {"count_p95", nullptr}};
     if (answer.doubt && answer.doubt->portions) {

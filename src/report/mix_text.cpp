@@ -5,6 +5,7 @@
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/hand_measure.h"
 #include "report/mix_steps.h"
 #include "report/mix_targets_text.h"
 #include "report/shape_text.h"
@@ -163,12 +164,30 @@ std::string doubt_text(const MixAnswer& answer) {
     return text;
 }
 
+/// What of it no scale can tell; of several tubs, for each of them.
+std::string by_hand_text(const MixAnswer& answer) {
+    std::vector<HandAmount> amounts;
+    amounts.reserve(answer.parts.size() + answer.additives.size());
+    const auto add = [&](HandAmount amount) {
+        const double tubs = answer.tubs.count;
+        amount.mass = amount.mass / tubs;
+        amount.volume = amount.volume / tubs;
+        amount.grains /= tubs;
+        amounts.push_back(std::move(amount));
+    };
+    for (const PartAnswer& part : answer.parts) add(hand_amount(part));
+    for (const AdditiveAnswer& additive : answer.additives) add(hand_amount(additive));
+    std::string text = hand_measures(amounts);
+    return text.empty() || answer.tubs.count == 1 ? text : "To each tub: " + text;
+}
+
 }  // namespace
 
 Told mix_told(const MixAnswer& answer) {
     Told told;
     told.title(title(answer));
     told.table(parts_table(answer));
+    if (const std::string text = by_hand_text(answer); !text.empty()) told.line("By hand", text);
     answer.soaked_alone ? tell_soak_water(told, answer) : tell_water(told, answer);
     told.gap();
     told.line("Makes", outcome(answer));

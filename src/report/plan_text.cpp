@@ -8,11 +8,14 @@
 #include "quantities/units.h"
 #include "report/cost_report.h"
 #include "report/display.h"
+#include "report/hand_measure.h"
 #include "report/hot_day_report.h"
 #include "report/kept_text.h"
+#include "report/level_cup.h"
 #include "report/plan_report.h"
 #include "report/plan_shopping.h"
 #include "report/prep_told.h"
+#include "report/pump_words.h"
 #include "report/session_moment.h"
 #include "report/text_table.h"
 
@@ -137,9 +140,8 @@ std::string batch_text(const PlannedBatch& batch) {
 
 std::string soak_text_of(const PlannedSoak& soak) {
     if (soak.strokes > 0)
-        return fmt::format("{}: {} ({}{} strokes of the pump; drop three in a glass).", soak.name,
-                           shown_weighed(soak.dry), soak.lots > 1 ? fmt::format("{} equal lots, ", soak.lots) : "",
-                           soak.strokes);
+        return fmt::format("{}: {}{} ({}; drop three in a glass).", soak.name, shown_weighed(soak.dry),
+                           hand_measure_behind(hand_amount(soak)), pump_words(soak));
     return fmt::format("{}: {} dry, {} under water, {} drained until ready; {} then.", soak.name,
                        shown_mass(kitchen_mass(soak.dry)), shown_soak_time(soak.soak), shown_time(soak.stand),
                        shown_mass(kitchen_mass(soak.wet)));
@@ -200,11 +202,13 @@ Told plan_told(const SessionPlan& plan) {
     told.add(prep_told(plan));
     told.gap();
     told.table(weigh_table(plan));
+    if (const std::string by_hand = hand_measures(plan.totals); !by_hand.empty()) told.line("By hand", by_hand);
     told.gap();
     tell_making(told, plan);
     told.gap();
     told.add(hot_day_told(plan));
     tell_put_ins(told, plan);
+    if (feeds_level_cups(plan)) told.line("Cup", sentence(std::string("level: ") + level_cup_words));
     told.line("In swim", swim_text(plan));
     told.line("Buy", shopping_text(plan.cost));
     told.line("Cost", plan_cost_text(plan));

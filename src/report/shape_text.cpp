@@ -5,8 +5,21 @@
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/level_cup.h"
 
 namespace baitwright {
+
+namespace {
+
+/// What is meant by level, and what is in it where that is not done.
+std::string level_cup_text(const PortionsAnswer& portions) {
+    const std::string text = fmt::format(": {}.", level_cup_words);
+    if (!portions.riddled_each) return text;
+    return text +
+           fmt::format(" Riddled in loose it would be about {}.", shown_mass(kitchen_mass(*portions.riddled_each)));
+}
+
+}  // namespace
 
 std::string portions_text(const PortionsAnswer& portions) {
     return fmt::format("{} {}{} of {}", portions.count, portions.called, portions.count == 1 ? "" : "s",
@@ -19,8 +32,10 @@ std::string shape_text(const PortionsAnswer& portions, MixState state, int tubs)
     const std::string ones = portions_text(portions);
     if (state == MixState::squeezed)
         return fmt::format("{} {}, about {} each.", tubs > 1 ? "From all the tubs squeeze" : "Squeeze", ones, mass);
-    return fmt::format("{} {} level {}, about {} each; do not press.", tubs > 1 ? "From all the tubs fill" : "Fill",
-                       portions.count, ones.substr(ones.find(' ') + 1), mass);
+    const std::string filled =
+        fmt::format("{} {} level {}, about {} each", tubs > 1 ? "From all the tubs fill" : "Fill", portions.count,
+                    ones.substr(ones.find(' ') + 1), mass);
+    return portions.called == "cup" ? filled + level_cup_text(portions) : filled + "; do not press.";
 }
 
 }  // namespace baitwright

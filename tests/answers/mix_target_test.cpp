@@ -220,6 +220,20 @@ TEST_CASE("a mix above five kilos wet is split evenly into tubs") {
     CHECK((tubs(12.0).dry_each + tubs(12.0).water_each).in(kilogram) == Approx(4));
 }
 
+TEST_CASE("a level cup holds more than one riddled in loose, and neither a feeder nor slop is told so") {
+    const auto of = [](const char* called, const char* feel) {
+        return *scaled(draft::fishmeal_mix(), request_for(Vessels{2, 250.0 * millilitre, called}, feel)).portions;
+    };
+    const PortionsAnswer firm = of("cup", "firm");
+    REQUIRE(firm.riddled_each);
+    // The same mix asked for riddled: what 250 ml of it weigh.
+    MixRequest loose = request_for(WetVolume{250.0 * millilitre}, "firm");
+    CHECK(firm.riddled_each->in(gram) == Approx(scaled(draft::fishmeal_mix(), loose).wet_mass.in(gram)).epsilon(1e-9));
+    CHECK(*firm.riddled_each < 0.85 * firm.mass_each);
+    CHECK_FALSE(of("feeder", "firm").riddled_each);
+    CHECK_FALSE(of("cup", "slop").riddled_each);
+}
+
 TEST_CASE("portions weigh what the mix does, and there are none without cups or balls") {
     const MixAnswer cups = scaled(draft::fishmeal_mix(), request_for(Vessels{4, 250.0 * millilitre, "cup"}, "soft"));
     REQUIRE(cups.portions.has_value());

@@ -64,6 +64,8 @@ struct PortionsAnswer {
     Volume each;
     Length diameter;  ///< of a ball; else 0
     Mass mass_each;
+    std::optional<Mass> riddled_each =
+        {};  ///< of a cup: riddled in loose, not tapped down; nothing where too wet for that
 };
 
 /// One of several targets of one batch. Masses are for everyone, with the spare.

@@ -136,6 +136,12 @@ std::optional<PortionsAnswer> portions_of(const MixRequest& request, const MixAn
     return portions;
 }
 
+/// What a cup holds where the mix is riddled in loose, against tapped down and level.
+std::optional<Mass> riddled_into(const PortionsAnswer& portions, const Tub& tub) {
+    if (portions.called != "cup" || !can_be(MixState::riddled, tub.wetness)) return std::nullopt;
+    return portions.mass_each * (tub.volume / wet_volume(tub.packing, MixState::riddled, tub.wetness));
+}
+
 TubsAnswer tubs_of(const MixAnswer& answer) {
     constexpr Mass most_in_a_tub = 5.0 * kilogram;
     const double count = std::max(1.0, std::ceil(answer.wet_mass / most_in_a_tub - 1e-9));
@@ -208,6 +214,7 @@ MixAnswer scale_before_prices(const ResolvedMix& mix, const std::vector<Feel>& f
     answer.parts = parts_of(mix, answer.dry_mass);
     answer.additives = additives_of(mix, wetted, answer.dry_mass);
     answer.portions = portions_of(request, answer);
+    if (answer.portions) answer.portions->riddled_each = riddled_into(*answer.portions, tub);
     answer.tubs = tubs_of(answer);
     for (const PartAnswer& part : answer.parts) answer.free_offerings += part.free_offerings;
     warn_of_water(wetted, answer.dry_mass, answer);

@@ -91,6 +91,7 @@ struct PlannedTotal {
     Mass soaked;    ///< how much of it goes in soaked
     Volume volume;  ///< loose; of a liquid its own
     bool liquid = false;
+    double grains = 0;  ///< single ones, of pellets, seeds and the like
 };
 
 /// What is taken out of a tub once that is wetted to its own feel, and let down with more water to a wetter one.
@@ -136,6 +137,7 @@ struct PlannedSoak {
     Mass wet;
     int strokes = 0, lots = 1;  ///< of the pump; equal lots, pumped one after the other
     bool for_the_hook = false;
+    double grains = 0;
 };
 
 /// One of the feeds of the strategy.

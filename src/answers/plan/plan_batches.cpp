@@ -10,6 +10,7 @@
 #include "answers/shared/usual_seed.h"
 #include "answers/strategy/kept_in_feeds.h"
 #include "bait/amount.h"
+#include "bait/free_offerings.h"
 #include "bait/uptake.h"
 
 namespace baitwright {
@@ -42,6 +43,7 @@ void add_total(std::vector<PlannedTotal>& totals, const PlannedTotal& more) {
     same->mass += more.mass;
     same->soaked += more.soaked;
     same->volume += more.volume;
+    same->grains += more.grains;
 }
 
 void add_feed(PlannedBatch& batch, const FeedNeed& need, std::size_t place) {
@@ -174,6 +176,7 @@ void fill_soak(PlannedSoak& soak, const Ingredient& pellet, Temperature water) {
     soak.soak = soaked.soak.middle;
     soak.stand = soaked.stand_ready.middle;
     soak.wet = soaked.wet();
+    soak.grains = free_offerings_in(pellet, soak.dry);
 }
 
 /// Many are pumped in lots; the strokes are those of a lot.
@@ -190,6 +193,7 @@ PlannedSoak pumped(const Ingredient& expander, const HookbaitNeed& hook, Tempera
     soak.strokes = answer.at.strokes;
     soak.lots = answer.lots;
     soak.for_the_hook = true;
+    soak.grains = free_offerings_in(expander, soak.dry);
     return soak;
 }
 
@@ -200,8 +204,12 @@ bool is_all_kept(const IngredientNeed& need) {
 }
 
 PlannedTotal planned_total(const IngredientNeed& need) {
-    return {need.ingredient.name, need.mass, need.soaked, need.mass / measured_density(need.ingredient),
-            need.ingredient.kind == IngredientKind::liquid};
+    return {need.ingredient.name,
+            need.mass,
+            need.soaked,
+            need.mass / measured_density(need.ingredient),
+            need.ingredient.kind == IngredientKind::liquid,
+            free_offerings_in(need.ingredient, need.mass)};
 }
 
 std::vector<PlannedBatch> plan_batches(const UnrolledStrategy& unrolled, Temperature water) {

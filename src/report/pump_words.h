@@ -1,0 +1,12 @@
+#pragma once
+
+#include <string>
+
+#include "answers/plan/plan_answer.h"
+
+namespace baitwright {
+
+/// How a plan's pellets are pumped: "9 strokes of the pump", "6 lots, 8 strokes each".
+std::string pump_words(const PlannedSoak& soak);
+
+}  // namespace baitwright
