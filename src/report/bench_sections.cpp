@@ -9,6 +9,7 @@
 #include "report/display.h"
 #include "report/kept_text.h"
 #include "report/hand_measure.h"
+#include "report/level_cup.h"
 #include "report/pump_words.h"
 #include "report/session_sheet.h"
 #include "report/sheet_sections.h"
@@ -150,9 +151,7 @@ CardSection soak_section(const SessionPlan& plan) {
 CardSection total_section(const SessionPlan& plan) {
     CardSection section = section_of("In all", CardSection::Look::two_columns);
     for (const PlannedTotal& total : plan.totals)
-        section.rows.push_back(
-            total.liquid ? dose_row(total)
-                         : mass_row(total.name + hand_measure_behind(hand_amount(total)), total.mass, total.volume));
+        section.rows.push_back(total.liquid ? dose_row(total) : mass_row(total.name, total.mass, total.volume));
     section.in_short = {water_row("water to carry", plan.water_to_carry),
                         mass_row(fmt::format("ready, in {} {}", plan.containers, plan.containers == 1 ? "tub" : "tubs"),
                                  plan.wet_mass, plan.wet_volume)};
@@ -174,11 +173,13 @@ CardSection mind_section(const SessionPlan& plan) {
     for (const std::string& rule : plan.venue_notes) section.rows.push_back(note_row(rule));
     for (const Warning& warning : plan.warnings) section.rows.push_back(note_row(sentence(warning.message)));
     section.in_short = section.rows;
+    if (feeds_level_cups(plan))
+        section.rows.push_back(note_row(sentence(std::string("a level cup is ") + level_cup_words)));
     for (const std::string& caution : plan.cautions) section.rows.push_back(note_row(caution));
     if (plan.cautions.empty()) return section;
     section.in_short.push_back(note_row(brief_cautions(plan.cautions) + " In full: baitwright plan."));
     section.gives = CardSection::Gives::cautions_in_full;
-    section.left_out = plan.cautions.size();
+    section.left_out = section.rows.size() + 1 - section.in_short.size();
     return section;
 }
 

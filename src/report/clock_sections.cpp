@@ -8,7 +8,6 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/feed_size.h"
-#include "report/level_cup.h"
 #include "report/session_moment.h"
 #include "report/session_sheet.h"
 #include "report/sheet_sections.h"
@@ -151,11 +150,6 @@ CardSection water_section(const SessionPlan& plan) {
     for (std::size_t feed = 0; feed < plan.feeds.size(); ++feed) {
         CardRow row = feed_row(plan, feed);
         if (!row.what.empty()) section.rows.push_back(std::move(row));
-    }
-    if (feeds_level_cups(plan)) {
-        CardRow level;
-        level.what = std::string("cups and pots level: ") + level_cup_words;
-        section.rows.push_back(std::move(level));
     }
     return section;
 }

@@ -90,6 +90,11 @@ std::string hand_measure(const HandAmount& amount) {
     return powder_by_hand(amount.mass, amount.volume);
 }
 
+std::string hand_measure_in_brackets(const HandAmount& amount) {
+    const std::string text = hand_measure(amount);
+    return text.empty() ? text : " (" + text + ")";
+}
+
 std::string hand_measure_behind(const HandAmount& amount) {
     const std::string text = hand_measure(amount);
     return text.empty() ? text : ", " + text;

@@ -45,6 +45,8 @@ HandAmount hand_amount(const SteepedAdditive& additive);
 /// empty where a scale or a jug can tell it, and for nothing.
 std::string hand_measure(const HandAmount& amount);
 
+/// The same in brackets, " (about 2 pinches)", or empty.
+std::string hand_measure_in_brackets(const HandAmount& amount);
 /// The same behind the amount, ", about 2 pinches", or empty.
 std::string hand_measure_behind(const HandAmount& amount);
 

@@ -96,9 +96,10 @@ std::string amount_of(const SteepedAdditive& additive) {
 
 void tell_additives(Told& told, const BatchAnswer& batch) {
     for (const SteepedAdditive& additive : batch.additives) {
-        std::string line = fmt::format("{} of {}{} into the water: {} by weight there, {} in the pellets",
-                                       amount_of(additive), additive.name, hand_measure_behind(hand_amount(additive)),
-                                       shown_percent(additive.strength), shown_percent(additive.in_pellet));
+        std::string line =
+            fmt::format("{}{} of {} into the water: {} by weight there, {} in the pellets", amount_of(additive),
+                        hand_measure_in_brackets(hand_amount(additive)), additive.name,
+                        shown_percent(additive.strength), shown_percent(additive.in_pellet));
         if (additive.of_label_max)
             line += fmt::format("; {} of the label's most", shown_percent(*additive.of_label_max));
         told.line("Stir", line + ".");
