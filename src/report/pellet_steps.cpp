@@ -5,6 +5,7 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/mix_steps.h"
+#include "report/shape_text.h"
 
 namespace baitwright {
 
@@ -38,10 +39,7 @@ std::string pressed(const PortionsAnswer& portions) {
 }
 
 std::string portioned(const PortionsAnswer& portions, MixState state) {
-    if (state == MixState::squeezed) return pressed(portions);
-    return fmt::format("Fill {} level {} of {}, about {} each; do not press.", portions.count,
-                       portions.count == 1 ? portions.called : portions.called + "s", shown_volume(portions.each),
-                       shown_mass(kitchen_mass(portions.mass_each)));
+    return state == MixState::squeezed ? pressed(portions) : shape_text(portions, state, 1);
 }
 
 }  // namespace

@@ -214,7 +214,7 @@ MixAnswer scale_before_prices(const ResolvedMix& mix, const std::vector<Feel>& f
     answer.parts = parts_of(mix, answer.dry_mass);
     answer.additives = additives_of(mix, wetted, answer.dry_mass);
     answer.portions = portions_of(request, answer);
-    if (answer.portions) answer.portions->riddled_each = riddled_into(*answer.portions, tub);
+    if (answer.portions && !answer.soaked_alone) answer.portions->riddled_each = riddled_into(*answer.portions, tub);
     answer.tubs = tubs_of(answer);
     for (const PartAnswer& part : answer.parts) answer.free_offerings += part.free_offerings;
     warn_of_water(wetted, answer.dry_mass, answer);
