@@ -183,6 +183,9 @@ TEST_CASE("in any plan on any day the water carried is what is poured, pumped, s
             if (tub.sprays > 0) RC_ASSERT(tub.spray_first + (tub.sprays - 1) * tub.spray_every < tub.until);
             RC_ASSERT(tub.loss.low <= tub.loss.middle && tub.loss.middle <= tub.loss.high);
             if (tub.leaves_feel) RC_ASSERT(*tub.leaves_feel >= Time{} && *tub.leaves_feel < tub.until);
+            // What cannot wait for an hour is sprayed by the half hour, down to 5 g at a time.
+            if (tub.sprays > 0 && tub.leaves_feel && *tub.leaves_feel < 59.0 * minute)
+                RC_ASSERT(tub.spray_every < 45.0 * minute || tub.spray <= 15.0 * gram);
             if (!tub.later) continue;
             RC_ASSERT(tub.later->at > Time{});
             RC_ASSERT(tub.later->at + tub.later->hands_on + tub.later->rest <= tub.later->needed);

@@ -160,14 +160,16 @@ std::optional<LaterWetting> by_halves(const TubCourse& tub, const PlannedBatch& 
     return later;
 }
 
-/// By the half hour, or by the hour where that is too little to spray; the last before its last put-in.
+/// By the half hour, or by the hour where that is too little to spray and it can wait so long; the last before its last
+/// put-in.
 void spray(DampTub& damp, const TubCourse& tub, const Range<MassFlux>& loss, Area face) {
     for (const Time every : {30.0 * minute, 60.0 * minute}) {
         const int times = static_cast<int>(std::ceil(tub.until() / every - 1e-9)) - 1;
         if (times < 1) return;
         const Time last = times * every;
         const Mass lost = tub.lost_by(last, loss.middle, face, damp.later);
-        if (lost < times * least_spray) continue;
+        const bool can_wait = !damp.leaves_feel || *damp.leaves_feel >= 1.0 * hour;
+        if (lost < times * (can_wait ? least_spray : spray_step)) continue;
         damp.spray_first = damp.spray_every = every;
         damp.sprays = times;
         damp.spray = std::round(lost / times / spray_step) * spray_step;
