@@ -107,6 +107,7 @@ std::vector<FedAlike> by_feel(const PlannedBatch& batch, const std::vector<FeedN
 void let_down(PlannedBatch& batch, const FedMix& driest, const std::vector<FedAlike>& feels) {
     const FedPerDry each = per_dry(driest, numbers_of(driest.mix));
     for (std::size_t i = 1; i < feels.size(); ++i) {
+        if (!(feels[i].sum.dry > Mass{})) continue;  // all of it was made before
         LetDown one = feels[i].sum;
         const Range<Mass> all = water_to_wet(driest.mix, feels[i].wetness, one.dry, usual_seed),
                           had = water_to_wet(driest.mix, driest.wetness, one.dry, usual_seed);
