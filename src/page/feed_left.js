@@ -19,7 +19,7 @@ function leftPart(session) {
     if (markFaults(fields, faults)) box.show(outsideSession(session) || askEngine(leftQuestion(kept, Object.keys(fields))));
   }, "main");
   function fill() {
-    const names = session.plan ? [...new Set(session.plan.feeds.map((feed) => feed.of))] : [];
+    const names = session.plan ? [...new Set([...session.plan.feeds, ...(session.plan.when_slow || [])].map((feed) => feed.of))] : [];
     if (names.join("\n") === Object.keys(fields).join("\n")) return;
     fields = Object.fromEntries(names.map((of) => [of, leftField(kept, of)]));
     rows.replaceChildren(...Object.values(fields).map((field) => field.node));

@@ -11,7 +11,8 @@ function timelinePart(session, changed) {
     whole = !whole;
     fill();
   }, "quiet");
-  const node = make("div", { class: "part" }, make("h3", {}, "By the plan"), list, all);
+  const slow = make("p", { hidden: true });
+  const node = make("div", { class: "part" }, make("h3", {}, "By the plan"), list, all, slow);
   let whole = false;
   let views = [];
   function fill() {
@@ -25,9 +26,17 @@ function timelinePart(session, changed) {
     const again = views.find((view) => view.index === index);
     if (again) again.box.focus();
     all.hidden = short;
+    const kept = (session.plan && session.plan.when_slow) || [];
+    slow.hidden = kept.length === 0;
+    setText(slow, kept.map(wordsWhenSlow).join(" "));
     setText(all, whole ? "Only those about now" : `All ${feeds.length} feeds`);
   }
   return { node, fill, tick: () => views.forEach((view) => view.tick()) };
+}
+
+// "When bites slow: 1 ball of 45 mm, silt bed (reckoned 3 times)."
+function wordsWhenSlow(feed) {
+  return `When bites slow: ${wordsOfFeed(feed)} (reckoned ${feed.expected === 1 ? "once" : `${feed.expected} times`}).`;
 }
 
 // The last one before now, and the next few.

@@ -69,7 +69,7 @@ function addMixed(entry) {
 // All that can have been fed: mixes and pellets, and what else the plan feeds.
 function feedNames() {
   const plan = planRecord();
-  const planned = plan ? plan.feeds.map((feed) => feed.of) : [];
+  const planned = plan ? [...plan.feeds, ...(plan.when_slow || [])].map((feed) => feed.of) : [];
   const names = [...planned, ...bank.strategy.mixes, ...bank.library.mixes.map((mix) => mix.name), ...bank.library.pellets.map((pellet) => pellet.name)];
   return [...new Set(names)].map((name) => ({ value: name, text: name }));
 }

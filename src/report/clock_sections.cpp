@@ -8,6 +8,7 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/feed_size.h"
+#include "report/plan_report.h"
 #include "report/session_moment.h"
 #include "report/session_sheet.h"
 #include "report/sheet_sections.h"
@@ -115,7 +116,9 @@ CardRow feed_row(const SessionPlan& plan, std::size_t feed) {
     if (put_ins.empty()) return row;
     const PlannedFeed& first = *put_ins.front();
     row.when = session_moment(plan, first.at);
-    row.what = helping_text(plan.feeds[feed]) + ", " + first.name + rhythm_text(put_ins);
+    const std::string others = together_with(plan, feed);
+    row.what = helping_text(plan.feeds[feed]) + ", " + first.name +
+               (others.empty() ? "" : " (in one with " + others + ")") + rhythm_text(put_ins);
     if (first.fills > 1 && first.with.find_first_of("0123456789") != std::string::npos)
         row.what += fmt::format(" ({} x {})", first.fills, first.with);
     row.amount = shown_weighed(first.mass);
@@ -125,6 +128,21 @@ CardRow feed_row(const SessionPlan& plan, std::size_t feed) {
         for (const PlannedFeed* put_in : put_ins) row.boxes.push_back(session_moment(plan, put_in->at));
     else
         row.tallies = tallies_by_hour(plan, put_ins);
+    return row;
+}
+
+/// One that is kept ready for slow bites, with a box for each time that it is reckoned with.
+CardRow slow_row(const SessionPlan& plan, const PlannedSlowFeed& slow) {
+    CardRow row;
+    row.when = "slow";
+    row.what = helping_text(plan.feeds[slow.each.feed]) + ", " + slow.each.name + ", kept ready: when bites slow";
+    if (slow.each.at > Time{}) row.what += ", from " + session_moment(plan, slow.each.at) + " on";
+    row.amount = shown_weighed(slow.each.mass);
+    const auto times = static_cast<std::size_t>(std::ceil(slow.times));
+    if (times == 1) row.tick = CardRow::Tick::box;
+    if (times > 1 && times <= most_boxes)
+        for (std::size_t i = 1; i <= times; ++i) row.boxes.push_back(std::to_string(i));
+    if (times > most_boxes) row.tallies.push_back({shown_reckoned(slow.times), static_cast<int>(times)});
     return row;
 }
 
@@ -151,6 +169,7 @@ CardSection water_section(const SessionPlan& plan) {
         CardRow row = feed_row(plan, feed);
         if (!row.what.empty()) section.rows.push_back(std::move(row));
     }
+    for (const PlannedSlowFeed& slow : plan.slow) section.rows.push_back(slow_row(plan, slow));
     return section;
 }
 

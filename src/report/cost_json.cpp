@@ -26,6 +26,8 @@ Json feed_json(const FeedNeed& feed) {
             {"as", name_of(feed.form)},
             {"feel", feed.fed.feel.empty() ? Json() : Json(feed.fed.feel)},
             {"put_ins", feed.put_ins},
+            {"when", feed.slow_times > 0 ? Json("slow") : Json()},
+            {"expected", feed.slow_times > 0 ? Json(feed.slow_times) : Json()},
             {"count", feed.count},
             {"dry_mass_g", feed.dry.in(gram)},
             {"wet_mass_g", feed.wet_mass.in(gram)},

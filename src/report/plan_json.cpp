@@ -36,6 +36,33 @@ Json put_in_json(const SessionPlan& plan, const PlannedFeed& put_in) {
             {"fills", put_in.fills}};
 }
 
+Json slow_json(const PlannedSlowFeed& slow) {
+    return {{"when", "slow"},
+            {"expected", slow.times},
+            {"from_minute", slow.each.at.in(minute)},
+            {"until_minute", slow.until ? Json(slow.until->in(minute)) : Json()},
+            {"of", slow.each.name},
+            {"as", name_of(slow.each.form)},
+            {"count", slow.each.count},
+            {"size_ml", slow.each.each_volume.in(millilitre)},
+            {"diameter_mm", diameter_json(slow.each.size)},
+            {"size_g", slow.each.each_mass.in(gram)},
+            {"mass_g", slow.each.mass.in(gram)},
+            {"volume_ml", slow.each.volume.in(millilitre)},
+            {"with", text_or_null(slow.each.with)},
+            {"fills", slow.each.fills}};
+}
+
+Json call_json(const SlowTopUp& call) {
+    return {{"of", call.each.name},
+            {"as", name_of(call.each.form)},
+            {"count", call.each.count},
+            {"diameter_mm", diameter_json(call.each.size)},
+            {"volume_ml", call.each.volume.in(millilitre)},
+            {"mass_g", call.each.mass.in(gram)},
+            {"more", call.more}};
+}
+
 /// The evening before has no moment where there is no clock.
 bool has_moment(const SessionPlan& plan, const PrepJob& job) {
     return plan.start || job.when == PrepJob::When::on_the_day;
@@ -199,6 +226,7 @@ Json plan_json(const SessionPlan& plan) {
     json["sessions"] = plan.times;
     json["water_temp_c"] = plan.water.in_celsius();
     json["feeds"] = array_of(plan.put_ins, [&](const PlannedFeed& put_in) { return put_in_json(plan, put_in); });
+    json["when_slow"] = array_of(plan.slow, slow_json);
     json["prep"] = array_of(plan.prep, [&](const PrepJob& job) { return job_json(plan, job); });
     json["begin_minute"] = plan.begin.in(minute);
     json["hands"] = plan.hands;
@@ -234,6 +262,7 @@ Json rest_json(const SessionPlan& plan, const RestOfSession& rest) {
     json["now"] = {{"minute", rest.now.in(minute)},
                    {"minutes_left", rest.left.in(minute)},
                    {"bites", bites_names[static_cast<std::size_t>(rest.bites)]},
+                   {"put_in_now", array_of(rest.put_in_now, call_json)},
                    {"feeds", array_of(rest.feeds, rest_feed_json)},
                    {"advice", array_of(rest.advice, advice_json)}};
     return json;

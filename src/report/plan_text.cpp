@@ -8,6 +8,7 @@
 #include "quantities/units.h"
 #include "report/cost_report.h"
 #include "report/display.h"
+#include "report/feed_size.h"
 #include "report/hand_measure.h"
 #include "report/hot_day_report.h"
 #include "report/kept_text.h"
@@ -67,6 +68,23 @@ std::string moments_text(const SessionPlan& plan, const std::vector<const Planne
     return fmt::format("Every {} from {} to {}, {} times.", gap_text(gap), at(0), at(count - 1), count);
 }
 
+std::string feed_text(const SessionPlan& plan, const PlannedFeed& put_in) {
+    const std::string with = with_text(put_in), others = together_with(plan, put_in.feed);
+    return fmt::format("{}: {}{}{}, about {}", put_in.name, portion_text(put_in),
+                       others.empty() ? "" : ", in one with " + others, with.empty() ? "" : ", " + with,
+                       shown_mass(kitchen_mass(put_in.mass)));
+}
+
+/// "Silt bed: 1 ball of 45 mm, about 60 g, kept ready; when bites slow (reckoned 3 times)."
+void tell_slow_feeds(Told& told, const SessionPlan& plan) {
+    for (const PlannedSlowFeed& slow : plan.slow) {
+        std::string text = feed_text(plan, slow.each) + ", kept ready; when bites slow";
+        if (slow.each.at > Time{}) text += ", from " + session_moment(plan, slow.each.at) + " on";
+        if (slow.until) text += ", up to " + session_moment(plan, *slow.until);
+        told.row({}, text + " (" + shown_reckoned(slow.times) + ").");
+    }
+}
+
 void tell_put_ins(Told& told, const SessionPlan& plan) {
     told.heading("Goes in, for each angler");
     told.gap();
@@ -75,12 +93,9 @@ void tell_put_ins(Told& told, const SessionPlan& plan) {
         for (const PlannedFeed& put_in : plan.put_ins)
             if (put_in.feed == feed) put_ins.push_back(&put_in);
         if (put_ins.empty()) continue;
-        const PlannedFeed& first = *put_ins.front();
-        const std::string with = with_text(first);
-        told.row({},
-                 fmt::format("{}: {}{}, about {}. {}", first.name, portion_text(first), with.empty() ? "" : ", " + with,
-                             shown_mass(kitchen_mass(first.mass)), moments_text(plan, put_ins)));
+        told.row({}, feed_text(plan, *put_ins.front()) + ". " + moments_text(plan, put_ins));
     }
+    tell_slow_feeds(told, plan);
     told.gap();
 }
 
@@ -190,6 +205,14 @@ void tell_making(Told& told, const SessionPlan& plan) {
 }
 
 }  // namespace
+
+std::string together_with(const SessionPlan& plan, std::size_t feed) {
+    std::string others;
+    for (std::size_t i = 0; i < plan.feeds.size(); ++i)
+        if (i != feed && plan.feeds[i].written == plan.feeds[feed].written)
+            others += (others.empty() ? "" : " and ") + plan.feeds[i].name;
+    return others;
+}
 
 Told plan_told(const SessionPlan& plan) {
     const bool rules_first = !plan.breaches.empty() || !plan.venue.empty();

@@ -1,8 +1,11 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/feed_size.h"
 #include "report/plan_report.h"
 #include "report/session_moment.h"
 #include "report/text_table.h"
@@ -18,9 +21,22 @@ std::string rest_line(const RestOfFeed& feed) {
         text += fmt::format(" The plan still has {} {}, {} ({}).", feed.planned_put_ins,
                             feed.planned_put_ins == 1 ? "put-in" : "put-ins", shown_volume(feed.still_planned),
                             shown_mass(kitchen_mass(feed.still_planned_mass)));
-    else
+    else if (feed.kept == 0 && feed.top_up == Volume{})
         text += " The plan has no more of it.";
     return sentence(text);
+}
+
+/// "Put in one ball of 45 mm of silt bed now; 2 more are reckoned for."
+std::string slow_line(const SlowTopUp& call) {
+    const std::string size = shown_size(call.each.size);
+    const bool loose = call.each.form == FeedForm::loose;
+    std::string text =
+        loose ? fmt::format("{} of {}, loose, now", size, call.each.name)
+              : fmt::format("{} {}{} of {} of {} now", call.each.count == 1 ? "one" : std::to_string(call.each.count),
+                            name_of(call.each.form), call.each.count == 1 ? "" : "s", size, call.each.name);
+    if (call.more < 1) return text + "; that is the last of it.";
+    return text + (call.more == 1 ? "; once more is reckoned for."
+                                  : fmt::format("; {:.0f} times more are reckoned for.", call.more));
 }
 
 std::string top_up_line(const RestOfFeed& feed) {
@@ -39,6 +55,11 @@ std::string spread_line(const RestOfFeed& feed, Bites bites) {
                        bites == Bites::none ? ", but only once bites come" : "");
 }
 
+bool is_called_for(const std::string& name, const RestOfSession& rest) {
+    return std::any_of(rest.put_in_now.begin(), rest.put_in_now.end(),
+                       [&](const SlowTopUp& call) { return call.each.name == name; });
+}
+
 }  // namespace
 
 Told rest_told(const SessionPlan& plan, const RestOfSession& rest) {
@@ -46,9 +67,10 @@ Told rest_told(const SessionPlan& plan, const RestOfSession& rest) {
     const bool counted = !plan.start && rest.now >= 0.5 * minute;
     told.title(fmt::format("{}, {}{}: {} left", plan.strategy, session_moment(plan, rest.now),
                            counted ? " after the start" : "", shown_time(rest.left)));
+    for (const SlowTopUp& call : rest.put_in_now) told.line("Put in", sentence(slow_line(call)));
     for (const RestOfFeed& feed : rest.feeds) told.line("Left", rest_line(feed));
     for (const RestOfFeed& feed : rest.feeds)
-        if (feed.top_up > Volume{}) told.line("Top up", sentence(top_up_line(feed)));
+        if (feed.top_up > Volume{} && !is_called_for(feed.name, rest)) told.line("Top up", sentence(top_up_line(feed)));
     for (const RestOfFeed& feed : rest.feeds)
         if (const std::string spread = spread_line(feed, rest.bites); !spread.empty())
             told.line("Then", sentence(spread));

@@ -389,3 +389,61 @@ TEST_CASE("what is left is spread over the time that is left, and slow bites ask
     request = {300.0 * minute, {}, Bites::steady};
     CHECK(fault_of([&] { rest_of_session(plan, request); }).code == "not-in-session");
 }
+
+TEST_CASE("what is kept for slow bites is made with the rest, stands apart, and is called for when they are slow") {
+    Strategy strategy = session(
+        {fed(at_start, FeedForm::cup, 250.0 * millilitre, {{"fishmeal mix"}}),
+         fed({WhenSlow{3}, 60.0 * minute, 240.0 * minute}, FeedForm::ball, 45.0 * millimetre, {{"fishmeal mix"}}, 2)});
+    for (Feed& feed : strategy.feeds) feed.feel = "firm";
+    PlanRequest request;
+    request.kit = {parse_kit("cup 250")};
+    const SessionPlan plan = planned(strategy, request);
+    REQUIRE(plan.slow.size() == 1);
+    CHECK(plan.put_ins.size() == 1);
+    CHECK((plan.slow[0].times == 3 && plan.slow[0].each.count == 2));
+    CHECK(plan.slow[0].each.with == "cup 250");
+    // a ball of 45 mm is pi/6 x 4.5^3 = 47.71 cm3
+    CHECK(plan.slow[0].each.each_volume.in(millilitre) == Approx(47.713).epsilon(1e-4));
+    CHECK(plan.batches.size() == 1);
+    CHECK(plan.wet_volume.in(millilitre) == Approx(250 + 6 * 47.713).epsilon(1e-4));
+    const auto shaped = std::find_if(plan.prep.begin(), plan.prep.end(),
+                                     [](const PrepJob& job) { return job.task == PrepTask::shape; });
+    REQUIRE(shaped != plan.prep.end());
+    CHECK(shaped->count == 2);
+
+    RestRequest rest{120.0 * minute, {}, Bites::slow};
+    RestOfSession called = rest_of_session(plan, rest);
+    REQUIRE(called.put_in_now.size() == 1);
+    CHECK(called.put_in_now[0].more == 2);
+    rest.bites = Bites::steady;
+    CHECK(rest_of_session(plan, rest).put_in_now.empty());
+    rest.bites = Bites::slow;
+    for (const double too_early_or_late : {59.0, 240.0}) {
+        rest.now = too_early_or_late * minute;
+        CHECK(rest_of_session(plan, rest).put_in_now.empty());
+    }
+}
+
+TEST_CASE("by what is left, slow bites are fed as long as it makes a whole time, and what is kept is not spread") {
+    Strategy strategy =
+        session({fed({EveryTime{60.0 * minute}, {}, {}}, FeedForm::cup, 100.0 * millilitre, {{"fishmeal mix"}}),
+                 fed({WhenSlow{3}, {}, {}}, FeedForm::cup, 50.0 * millilitre, {{"fishmeal mix"}})});
+    strategy.feeds[0].feel = strategy.feeds[1].feel = "soft";
+    const SessionPlan plan = planned(strategy);
+    RestRequest request{180.0 * minute, {{"fishmeal mix", 300.0 * millilitre}}, Bites::slow};
+    RestOfSession rest = rest_of_session(plan, request);
+    REQUIRE(rest.put_in_now.size() == 1);
+    CHECK(rest.put_in_now[0].more == 2);
+    CHECK(rest.feeds[0].top_up.in(millilitre) == Approx(50));
+    // 300 ml: 50 now, 2 x 50 kept, 150 over the put-ins that are left
+    CHECK((rest.feeds[0].put_ins * rest.feeds[0].each).in(millilitre) == Approx(150));
+    request.left[0].amount = 40.0 * millilitre;
+    rest = rest_of_session(plan, request);
+    CHECK(rest.put_in_now.empty());
+    CHECK(rest.feeds[0].kept == 0);
+    request.left[0].amount = 300.0 * millilitre;
+    request.bites = Bites::steady;
+    rest = rest_of_session(plan, request);
+    CHECK(rest.feeds[0].kept == 3);
+    CHECK((rest.feeds[0].put_ins * rest.feeds[0].each).in(millilitre) == Approx(150));
+}

@@ -311,3 +311,54 @@ TEST_CASE("a longer session never needs less of anything") {
         RC_ASSERT(longer.put_ins.size() >= shorter.put_ins.size());
     }));
 }
+
+TEST_CASE("what goes in as bites slow is reckoned in for everyone with the spare, and is on no clock") {
+    // 3 times 2 cups for 2 anglers with a tenth to spare: 3 x 2 x 2 x 1.1 = 13.2 cups of 250 ml
+    Strategy strategy = session({cups("fishmeal mix", 250, 2, "soft")}, 0.10);
+    strategy.feeds[0].when = {WhenSlow{3}, {}, {}};
+    StrategyRequest request;
+    request.people = 2;
+    const UnrolledStrategy slow = unroll_strategy(bank(), strategy, request);
+    REQUIRE(slow.feeds.size() == 1);
+    CHECK(slow.put_ins.empty());
+    CHECK(slow.feeds[0].slow_times == 3);
+    CHECK(slow.feeds[0].put_ins == 3);
+    CHECK(slow.feeds[0].portions == Approx(13.2));
+    CHECK(slow.feeds[0].wet_volume.in(millilitre) == Approx(3300));
+    strategy.feeds[0].when = at_start;  // as much for each time as the same by the clock
+    CHECK(slow.dry.in(gram) == Approx(3 * unroll_strategy(bank(), strategy, request).dry.in(gram)));
+    CHECK(all_grams(slow.totals) == Approx(all_grams(slow.feeds[0].ingredients)));
+}
+
+TEST_CASE("a cup of parts at two feels is full, its dry masses stand in their shares, and each is as wet as alone") {
+    Strategy strategy = session({cups("fishmeal mix", 250, 2)});
+    strategy.feeds[0].parts = {{"fishmeal mix", 3, Preparation::as_bought, "soft"},
+                               {"brown crumb", 1, Preparation::as_bought, "firm"}};
+    const UnrolledStrategy both = unroll_strategy(bank(), strategy);
+    REQUIRE(both.feeds.size() == 2);
+    CHECK((both.feeds[0].written == 0 && both.feeds[1].written == 0));
+    CHECK((both.feeds[0].fed.feel == "soft" && both.feeds[1].fed.feel == "firm"));
+    CHECK(both.wet_volume.in(millilitre) == Approx(500));
+    CHECK(both.feeds[0].dry.in(gram) == Approx(3 * both.feeds[1].dry.in(gram)));
+    REQUIRE(both.put_ins.size() == 2);
+    CHECK((both.put_ins[0].at == both.put_ins[1].at && both.put_ins[0].feed != both.put_ins[1].feed));
+    const UnrolledStrategy soft = unroll_strategy(bank(), session({cups("fishmeal mix", 250, 2, "soft")}));
+    const UnrolledStrategy firm = unroll_strategy(bank(), session({cups("brown crumb", 250, 2, "firm")}));
+    CHECK(both.feeds[0].water / both.feeds[0].dry == Approx(soft.water / soft.dry));
+    CHECK(both.feeds[1].water / both.feeds[1].dry == Approx(firm.water / firm.dry));
+    strategy.feeds[0].form = FeedForm::loose;  // the same by mass: both together weigh what goes in
+    strategy.feeds[0].size = 100.0 * gram;
+    strategy.feeds[0].count = 1;
+    CHECK(unroll_strategy(bank(), strategy).wet_mass.in(gram) == Approx(100));
+    strategy.feeds[0].form = FeedForm::ball;
+    strategy.feeds[0].size = 45.0 * millimetre;
+    CHECK(fault_of([&] { (void)unroll_strategy(bank(), strategy); }).code == "unfit-feel");
+}
+
+TEST_CASE("what is left out of a cup of two feels leaves its room to the other") {
+    Strategy strategy = session({cups("fishmeal mix", 250, 1)});
+    strategy.feeds[0].parts = {{"fishmeal mix", 3, Preparation::as_bought, "soft"}, {"casters", 1}};
+    const UnrolledStrategy left = unroll_strategy(bank(), strategy, leaving_out("casters"));
+    REQUIRE(left.feeds.size() == 1);
+    CHECK(left.wet_volume.in(millilitre) == Approx(250));
+}

@@ -101,6 +101,47 @@ Warning carry_by_largest(const KitItem& largest, PlannedFeed& put_in) {
                                  " holds: fill it " + std::to_string(each) + " times for each"};
 }
 
+/// Gives each put-in what carries it; says once what the kit lacks.
+class Carriers {
+public:
+    explicit Carriers(const std::vector<KitItem>& kit) : kit_(kit), cups_(sorted_items(kit, KitItem::Kind::cup)) {}
+
+    void carry(PlannedFeed& put_in) {
+        const auto kind = carrier_of(put_in.form);
+        put_in.fills = put_in.count;
+        put_in.with = kind ? std::string(word_of(*kind)) : "hand";
+        if (kit_.empty()) return;
+        if (kind)
+            carry_by(*kind, put_in);
+        else if (put_in.form == FeedForm::ball)
+            if (const KitItem* cup = smallest_that_holds(cups_, cup_over_ball * put_in.each_volume))
+                put_in.with = cup->name;
+    }
+    [[nodiscard]] std::vector<Warning> found() && { return std::move(found_); }
+
+private:
+    void carry_by(KitItem::Kind kind, PlannedFeed& put_in) {
+        const std::vector<const KitItem*> items = sorted_items(kit_, kind);
+        if (items.empty())
+            tell({"kit-lacks",
+                  "the kit has no " + std::string(word_of(kind)) + ", and " + put_in.name + " goes in by the " +
+                      std::string(word_of(kind)),
+                  true});
+        else if (const KitItem* item = smallest_that_holds(items, put_in.each_volume))
+            put_in.with = item->name;
+        else
+            tell(carry_by_largest(*items.back(), put_in));
+    }
+    void tell(Warning warning) {
+        if (said_.insert(warning.message).second) found_.push_back(std::move(warning));
+    }
+
+    const std::vector<KitItem>& kit_;
+    std::vector<const KitItem*> cups_;
+    std::vector<Warning> found_;
+    std::set<std::string> said_;
+};
+
 }  // namespace
 
 KitItem parse_kit(std::string_view text) {
@@ -114,36 +155,12 @@ KitItem parse_kit(std::string_view text) {
     return item;
 }
 
-std::vector<Warning> check_kit(const std::vector<KitItem>& kit, std::vector<PlannedFeed>& put_ins) {
-    std::vector<Warning> found;
-    std::set<std::string> said;
-    const auto tell = [&](Warning warning) {
-        if (said.insert(warning.message).second) found.push_back(std::move(warning));
-    };
-    const std::vector<const KitItem*> cups = sorted_items(kit, KitItem::Kind::cup);
-    for (PlannedFeed& put_in : put_ins) {
-        const auto kind = carrier_of(put_in.form);
-        put_in.fills = put_in.count;
-        put_in.with = kind ? std::string(word_of(*kind)) : "hand";
-        if (kit.empty()) continue;
-        if (!kind) {
-            if (put_in.form != FeedForm::ball) continue;
-            if (const KitItem* cup = smallest_that_holds(cups, cup_over_ball * put_in.each_volume))
-                put_in.with = cup->name;
-            continue;
-        }
-        const std::vector<const KitItem*> items = sorted_items(kit, *kind);
-        if (items.empty())
-            tell({"kit-lacks",
-                  "the kit has no " + std::string(word_of(*kind)) + ", and " + put_in.name + " goes in by the " +
-                      std::string(word_of(*kind)),
-                  true});
-        else if (const KitItem* item = smallest_that_holds(items, put_in.each_volume))
-            put_in.with = item->name;
-        else
-            tell(carry_by_largest(*items.back(), put_in));
-    }
-    return found;
+std::vector<Warning> check_kit(const std::vector<KitItem>& kit, std::vector<PlannedFeed>& put_ins,
+                               std::vector<PlannedSlowFeed>& slow) {
+    Carriers carriers(kit);
+    for (PlannedFeed& put_in : put_ins) carriers.carry(put_in);
+    for (PlannedSlowFeed& one_slow : slow) carriers.carry(one_slow.each);
+    return std::move(carriers).found();
 }
 
 std::optional<Warning> check_tubs(const std::vector<KitItem>& kit, Volume riddled) {

@@ -23,7 +23,8 @@ KitItem parse_kit(std::string_view text);
 /// What of the kit carries these put-ins: the smallest that holds one, else the largest, filled several times; balls
 /// that fit into a cup, and what is fed loose, too. An empty kit is not known: nothing is held against it. Returns what
 /// the kit cannot do; for want of any cup, pot or feeder the answer is no.
-std::vector<Warning> check_kit(const std::vector<KitItem>& kit, std::vector<PlannedFeed>& put_ins);
+std::vector<Warning> check_kit(const std::vector<KitItem>& kit, std::vector<PlannedFeed>& put_ins,
+                               std::vector<PlannedSlowFeed>& slow);
 
 /// A tub is filled to two thirds, so that it can be stirred: a warning where the tubs of the kit hold less than the wet
 /// mix. **Source**: common practice, no source.

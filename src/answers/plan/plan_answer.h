@@ -37,6 +37,13 @@ struct PlannedFeed {
     Mass mass;
 };
 
+/// One that is kept ready and goes in as bites slow, on no clock: each time so much, from `each.at` on.
+struct PlannedSlowFeed {
+    PlannedFeed each;
+    double times = 0;  ///< how often in a session it is reckoned with, for each angler
+    std::optional<Time> until;
+};
+
 /// What hands do before the start; `travel` and `bring_to_hand` only where there is a way to the water.
 enum class PrepTask {
     weigh,
@@ -150,7 +157,8 @@ struct PlannedFeedTotal {
     double portions = 0;      ///< not whole, for the spare
     Mass wet_mass;
     Volume wet_volume;
-    Volume tub_volume;  ///< of all of it before it goes in: of balls loose, not yet squeezed
+    Volume tub_volume;        ///< of all of it before it goes in: of balls loose, not yet squeezed
+    std::size_t written = 0;  ///< its place in the strategy; what has the same goes in together, in one cup
 };
 
 /// What lies in one angler's swim just after a moment, were nothing eaten.
@@ -183,7 +191,8 @@ struct SessionPlan {
     int times = 1;      ///< sessions; all but `cost` is of the first
     Temperature water;  ///< by which the pellets soak
 
-    std::vector<PlannedFeed> put_ins;  ///< by time
+    std::vector<PlannedFeed> put_ins;   ///< by time
+    std::vector<PlannedSlowFeed> slow;  ///< kept ready for when bites slow
     std::vector<PlannedFeedTotal> feeds;
     int hands = 1;                     ///< pairs of them
     Time travel;                       ///< the way to the water; 0 where the work is done there

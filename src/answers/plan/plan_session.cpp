@@ -7,6 +7,7 @@
 #include "answers/plan/plan_advice.h"
 #include "answers/plan/plan_batches.h"
 #include "answers/plan/prep_timetable.h"
+#include "answers/plan/slow_feeds.h"
 #include "answers/plan/venue_breaches.h"
 #include "answers/shared/check_temperature.h"
 #include "answers/strategy/kept_in_feeds.h"
@@ -84,7 +85,7 @@ Volume in_the_tub(const FeedNeed& need) {
 void fill_amounts(SessionPlan& plan, const UnrolledStrategy& session) {
     for (const FeedNeed& need : session.feeds)
         plan.feeds.push_back({need.name, need.form, need.size, need.count, need.put_ins, need.portions, need.wet_mass,
-                              need.wet_volume, in_the_tub(need)});
+                              need.wet_volume, in_the_tub(need), need.written});
     for (const IngredientNeed& need : session.totals)
         if (!is_all_kept(need)) plan.totals.push_back(planned_total(need));
     plan.kept = session.kept;
@@ -140,9 +141,9 @@ void refuse_late_work(const SessionPlan& plan, const PlanRequest& request) {
 void plan_prep(SessionPlan& plan, const PlanRequest& request) {
     plan.hands = request.hands;
     plan.travel = request.travel;
-    plan.prep =
-        prep_timetable({plan.batches, plan.soaks, plan.put_ins, plan.people, plan.start, plan.hands, plan.travel,
-                        request.work_from ? PrepNeeds::Evening::not_used : PrepNeeds::Evening::used});
+    const std::vector<PlannedFeed> ready = ready_at_start(plan);
+    plan.prep = prep_timetable({plan.batches, plan.soaks, ready, plan.people, plan.start, plan.hands, plan.travel,
+                                request.work_from ? PrepNeeds::Evening::not_used : PrepNeeds::Evening::used});
     refuse_late_work(plan, request);
     for (const PrepJob& job : plan.prep) {
         plan.hands_on += job.hands_on;
@@ -197,11 +198,13 @@ SessionPlan plan_session(const Shelf& shelf, const Strategy& strategy, const Sto
     check_water_temperature(plan.water);
     plan.warnings = plan.cost.warnings;
     plan.put_ins = planned_put_ins(session);
+    plan.slow = planned_slow_feeds(session);
     plan.batches = plan_batches(session, plan.water);
     plan.soaks = plan_soaks(shelf, session, plan.batches, plan.water, request.pump);
     fill_amounts(plan, session);
     plan.in_the_swim = swim_over_time(session);
-    for (Warning& warning : check_kit(request.kit, plan.put_ins)) plan.warnings.push_back(std::move(warning));
+    for (Warning& warning : check_kit(request.kit, plan.put_ins, plan.slow))
+        plan.warnings.push_back(std::move(warning));
     Volume mixed;
     for (const PlannedBatch& batch : plan.batches)
         if (!batch.feel.empty()) mixed += batch.wet_volume;

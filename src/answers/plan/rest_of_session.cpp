@@ -14,7 +14,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr double most_of_left = 0.25;
+constexpr double most_of_left = 0.25, hair_of_times = 1e-6;
 constexpr Length smallest_ball = 25.0 * millimetre, largest_ball = 43.0 * millimetre;
 constexpr std::array<std::string_view, 3> feels_that_hold{"crumbly", "firm", "tacky"};
 
@@ -75,8 +75,8 @@ void top_up(RestOfFeed& feed, Volume portion, bool holds) {
 
 /// As many put-ins as are planned, but none of more than two portions or less than half of one; where none is planned,
 /// whole portions. Evenly over the time, the last a gap before the end.
-void spread(RestOfFeed& feed, Volume portion, Time time) {
-    const Volume rest = feed.goes_in - feed.top_up;
+void spread(RestOfFeed& feed, Volume kept, Volume portion, Time time) {
+    const Volume rest = feed.goes_in - feed.top_up - kept;
     if (!(rest > Volume{}) || !(portion > Volume{})) return;
     const double portions = rest / portion, most = std::max(1.0, std::floor(time.in(minute)));
     auto put_ins = static_cast<double>(feed.planned_put_ins);
@@ -87,6 +87,28 @@ void spread(RestOfFeed& feed, Volume portion, Time time) {
     feed.put_ins = static_cast<int>(std::clamp(put_ins, 1.0, most));
     feed.each = rest / feed.put_ins;
     feed.gap = time / (feed.put_ins + 1.0);
+}
+
+/// The feed of that name that is kept for slow bites, where there is one.
+const PlannedSlowFeed* slow_feed(const std::string& name, const SessionPlan& plan) {
+    for (const PlannedSlowFeed& slow : plan.slow)
+        if (slow.each.name == name) return &slow;
+    return nullptr;
+}
+
+/// Whole times that what is left makes, at most as often as is reckoned; a part of a time counts as one.
+double times_kept(const PlannedSlowFeed& slow, Volume goes_in) {
+    return std::min(std::ceil(slow.times - hair_of_times), std::floor(goes_in / slow.each.volume + hair_of_times));
+}
+
+/// What is kept back for slow bites goes in now, once, where they are slow; the rest of it is not spread.
+void keep_back(RestOfFeed& feed, const PlannedSlowFeed& slow, Bites bites) {
+    feed.kept = times_kept(slow, feed.goes_in);
+    feed.top_up = {};
+    if (bites != Bites::slow || feed.kept < 1) return;
+    feed.kept -= 1;
+    feed.top_up = slow.each.volume;
+    feed.top_up_as = slow.each.form;
 }
 
 RestOfFeed rest_of(const LeftOver& left, const SessionPlan& plan, const RestRequest& request) {
@@ -103,10 +125,30 @@ RestOfFeed rest_of(const LeftOver& left, const SessionPlan& plan, const RestRequ
         ++feed.planned_put_ins;
     }
     const Volume portion = portion_of(planned, plan);
-    if (request.bites == Bites::slow)
+    const PlannedSlowFeed* slow = slow_feed(planned.name, plan);
+    if (slow)
+        keep_back(feed, *slow, request.bites);
+    else if (request.bites == Bites::slow)
         top_up(feed, portion, planned.form == FeedForm::ball || holds_as_ball(feel_of(planned, plan)));
-    spread(feed, portion, plan.length - request.now);
+    spread(feed, slow ? feed.kept * slow->each.volume : Volume{}, portion, plan.length - request.now);
     return feed;
+}
+
+/// What is called for now: of each that is kept for slow bites, as far as any is left, by what the person says or,
+/// where nothing is said, as reckoned.
+std::vector<SlowTopUp> called_for(const SessionPlan& plan, const RestOfSession& rest) {
+    std::vector<SlowTopUp> calls;
+    if (rest.bites != Bites::slow) return calls;
+    calls.reserve(plan.slow.size());
+    for (const PlannedSlowFeed& slow : plan.slow) {
+        if (rest.now < slow.each.at - hair || (slow.until && rest.now >= *slow.until - hair)) continue;
+        const auto told = std::find_if(rest.feeds.begin(), rest.feeds.end(),
+                                       [&](const RestOfFeed& feed) { return feed.name == slow.each.name; });
+        const double times =
+            told == rest.feeds.end() ? std::ceil(slow.times - hair_of_times) : times_kept(slow, told->goes_in);
+        if (times >= 1) calls.push_back({slow.each, times - 1});
+    }
+    return calls;
 }
 
 std::vector<PlanAdvice> advice_on(Bites bites) {
@@ -138,6 +180,7 @@ RestOfSession rest_of_session(const SessionPlan& plan, const RestRequest& reques
     rest.left = plan.length - request.now;
     rest.bites = request.bites;
     for (const LeftOver& left : request.left) rest.feeds.push_back(rest_of(left, plan, request));
+    rest.put_in_now = called_for(plan, rest);
     rest.advice = advice_on(request.bites);
     return rest;
 }

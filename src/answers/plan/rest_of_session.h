@@ -22,13 +22,21 @@ struct RestOfFeed {
     Length ball;                           ///< of a ball to top up with
     int put_ins = 0;                       ///< that what is left after it makes
     Volume each;
-    Time gap;  ///< between them; 0 for none
+    Time gap;         ///< between them; 0 for none
+    double kept = 0;  ///< times that are kept for slow bites, of what is left
+};
+
+/// What is kept for when bites slow, called for now.
+struct SlowTopUp {
+    PlannedFeed each;
+    double more = 0;  ///< times that it can still go in after this: by what is left, else as reckoned
 };
 
 /// The rest of a session by rules of thumb.
 struct RestOfSession {
     Time now, left;
     Bites bites = Bites::steady;
+    std::vector<SlowTopUp> put_in_now;  ///< as bites slow, what the strategy keeps for it
     std::vector<RestOfFeed> feeds;
     std::vector<PlanAdvice> advice;
 };
@@ -36,7 +44,8 @@ struct RestOfSession {
 /// Spreads what is left evenly over the time that is left: in as many put-ins as are still planned, but of half a
 /// portion to two; where none is planned, in whole portions; the last a gap before the end. Slow bites: one portion
 /// now, but at most a quarter of what is left; a mix firm enough goes in as a small tight ball with a pinch loose over
-/// it, everything else loose and wider. No bites: nothing goes in until the next bite.
+/// it, everything else loose and wider. Where the strategy keeps something for it, that goes in first, once, and so
+/// much of what is left of it as is reckoned for later is kept back. No bites: nothing goes in until the next bite.
 /// **Source**: common practice, no source. **Test**: `tests/answers/plan_session_test.cpp`.
 /// Throws UsageError: the moment is not within the session; something is left that the strategy does not feed.
 RestOfSession rest_of_session(const SessionPlan& plan, const RestRequest& request);

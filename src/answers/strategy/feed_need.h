@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -36,11 +37,11 @@ struct FeedNeed {
     FeedForm form = FeedForm::cup;
     FeedSize size;
     int count = 1;
-    std::size_t put_ins =
-        0;                  ///< in one session; of what is fed as bites slow the number that is reckoned with, upwards
-    double slow_times = 0;  ///< how often it is reckoned to go in as bites slow; 0: it goes by the clock
-    Time slow_from;         ///< and not before
-    double portions = 0;    ///< cups, balls or handfuls; not whole, for the spare
+    std::size_t put_ins = 0;  ///< in one session; as bites slow: as reckoned, upwards
+    double slow_times = 0;    ///< how often it is reckoned to go in as bites slow; 0: it goes by the clock
+    Time slow_from;           ///< and not before
+    std::optional<Time> slow_until;
+    double portions = 0;  ///< cups, balls or handfuls; not whole, for the spare
     FedMix fed;
     Mass dry;  ///< solids to weigh, as bought
     Mass wet_mass;

@@ -109,6 +109,7 @@ private:
         need.put_ins = static_cast<std::size_t>(std::ceil(times.count()));
         need.slow_times = times.slow;
         need.slow_from = part.feed.when.from;
+        need.slow_until = part.feed.when.until;
         need.portions = times.count() * part.feed.count * all_of(part.fed);
         need.fed = std::move(part.fed);
         fill(need, part.each, need.portions * part.dry);
