@@ -96,11 +96,14 @@ TEST_CASE("every shipped mix is told once in the water, its depth in the units o
         DropRequest request;
         request.depth = 8.0 * foot;
         const DropAnswer answer = drop_feed(units_shelf(), units_shelf().recipe(name), request);
-        check_units_of(name, drop_reply(answer));
-        CHECK(in_one_line(told_in(UnitSystem::metric, drop_reply(answer))).find("2.44 m of water") !=
-              std::string::npos);
+        for (const DropTelling telling : {DropTelling::brief, DropTelling::full})
+            check_units_of(name, drop_reply(answer, telling));
+        CHECK(
+            in_one_line(told_in(UnitSystem::metric, drop_reply(answer, DropTelling::brief))).find("2.44 m of water") !=
+            std::string::npos);
         const UnitsShownHere here(ShownUnits{UnitSystem::imperial});
-        CHECK(in_one_line(drop_reply(answer).told().text()).find("8 ft of water") != std::string::npos);
+        CHECK(in_one_line(drop_reply(answer, DropTelling::brief).told().text()).find("8 ft of water") !=
+              std::string::npos);
         if (!answer.classes.empty()) CHECK(drop_plot(answer, PictureWidth::page).find(">8 ft<") != std::string::npos);
     }
 }
