@@ -53,7 +53,7 @@ std::string liquid_by_hand(Volume volume) {
         return fmt::format("about {:.0f} drop{}", drops, drops > 1 ? "s" : "");
     }
     if (millilitres < 0.45 * teaspoon_ml) return counted_measure(millilitres / teaspoon_ml, "teaspoon", "teaspoons");
-    return counted_measure(millilitres / teaspoon_ml, "cap of 5 ml", "caps of 5 ml");
+    return counted_measure(millilitres / teaspoon_ml, "cap", "caps") + " (5 ml a cap)";
 }
 
 }  // namespace
@@ -90,11 +90,6 @@ std::string hand_measure(const HandAmount& amount) {
     return powder_by_hand(amount.mass, amount.volume);
 }
 
-std::string hand_measure_in_brackets(const HandAmount& amount) {
-    const std::string text = hand_measure(amount);
-    return text.empty() ? text : " (" + text + ")";
-}
-
 std::string hand_measure_behind(const HandAmount& amount) {
     const std::string text = hand_measure(amount);
     return text.empty() ? text : ", " + text;
@@ -108,7 +103,7 @@ std::string hand_measures(const std::vector<HandAmount>& amounts) {
             text += " of ";
             told.push_back(text + amount.name);
         }
-    return told.empty() ? std::string() : sentence(listed(told));
+    return told.empty() ? std::string() : sentence(joined(told, "; "));
 }
 
 std::string hand_measures(const std::vector<PlannedTotal>& totals) {

@@ -41,16 +41,14 @@ HandAmount hand_amount(const PlannedTotal& total);
 HandAmount hand_amount(const PlannedSoak& soak);
 HandAmount hand_amount(const SteepedAdditive& additive);
 
-/// "about 99 grains", "about 2 pinches", "about 1/2 level teaspoon", "about 12 drops", "about 1 1/2 caps of 5 ml";
+/// "about 99 grains", "about 2 pinches", "about 1/2 level teaspoon", "about 12 drops", "about 1 1/2 caps (5 ml a cap)";
 /// empty where a scale or a jug can tell it, and for nothing.
 std::string hand_measure(const HandAmount& amount);
 
-/// The same in brackets, " (about 2 pinches)", or empty.
-std::string hand_measure_in_brackets(const HandAmount& amount);
 /// The same behind the amount, ", about 2 pinches", or empty.
 std::string hand_measure_behind(const HandAmount& amount);
 
-/// All of these that no scale can tell, as a sentence: "About 2 pinches of sweetener and about 99 grains of hemp.";
+/// All of these that no scale can tell, as a sentence: "About 2 pinches of sweetener; about 99 grains of hemp.";
 /// empty where there are none.
 std::string hand_measures(const std::vector<HandAmount>& amounts);
 std::string hand_measures(const std::vector<PlannedTotal>& totals);

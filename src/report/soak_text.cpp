@@ -91,15 +91,16 @@ std::string activity_says(Ratio activity) {
 }
 
 std::string amount_of(const SteepedAdditive& additive) {
-    return additive.liquid ? shown_dose(additive.volume) : shown_dose(additive.mass);
+    const std::string dose = additive.liquid ? shown_dose(additive.volume) : shown_dose(additive.mass),
+                      by_hand = hand_measure_behind(hand_amount(additive));
+    return by_hand.empty() ? dose : dose + by_hand + ",";
 }
 
 void tell_additives(Told& told, const BatchAnswer& batch) {
     for (const SteepedAdditive& additive : batch.additives) {
         std::string line =
-            fmt::format("{}{} of {} into the water: {} by weight there, {} in the pellets", amount_of(additive),
-                        hand_measure_in_brackets(hand_amount(additive)), additive.name,
-                        shown_percent(additive.strength), shown_percent(additive.in_pellet));
+            fmt::format("{} of {} into the water: {} by weight there, {} in the pellets", amount_of(additive),
+                        additive.name, shown_percent(additive.strength), shown_percent(additive.in_pellet));
         if (additive.of_label_max)
             line += fmt::format("; {} of the label's most", shown_percent(*additive.of_label_max));
         told.line("Stir", line + ".");

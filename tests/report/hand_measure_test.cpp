@@ -50,10 +50,10 @@ TEST_CASE("powders go by the level teaspoon of 5 ml, and below a fifth of one by
 }
 
 TEST_CASE("liquids go by the cap of a bottle, which holds a teaspoon, and by the drop") {
-    CHECK(hand_measure(liquid_of(14.5)) == "about 3 caps of 5 ml");  // 14.5/5 = 2.9
-    CHECK(hand_measure(liquid_of(7.5)) == "about 1 1/2 caps of 5 ml");
-    CHECK(hand_measure(liquid_of(5)) == "about 1 cap of 5 ml");
-    CHECK(hand_measure(liquid_of(2.5)) == "about 1/2 cap of 5 ml");
+    CHECK(hand_measure(liquid_of(14.5)) == "about 3 caps (5 ml a cap)");  // 14.5/5 = 2.9
+    CHECK(hand_measure(liquid_of(7.5)) == "about 1 1/2 caps (5 ml a cap)");
+    CHECK(hand_measure(liquid_of(5)) == "about 1 cap (5 ml a cap)");
+    CHECK(hand_measure(liquid_of(2.5)) == "about 1/2 cap (5 ml a cap)");
     CHECK(hand_measure(liquid_of(1.3)) == "about 1/4 teaspoon");
     CHECK(hand_measure(liquid_of(0.6)) == "about 12 drops");  // 20 to the millilitre
     CHECK(hand_measure(liquid_of(0.01)) == "about 1 drop");
@@ -77,7 +77,7 @@ TEST_CASE("a measure by hand is never off by more than a hand is") {
 TEST_CASE("all that is too little for the scale stands in one sentence, the rest is left out") {
     HandAmount sweet = powder_of(0.8, 0.9), meal = powder_of(400, 800), hemp = grains_of(4.1, 99.3);
     sweet.name = "sweetener";
-    CHECK(hand_measures({sweet, meal, hemp}) == "About 2 pinches of sweetener and about 99 grains of hemp.");
+    CHECK(hand_measures({sweet, meal, hemp}) == "About 2 pinches of sweetener; about 99 grains of hemp.");
     CHECK(hand_measure_behind(sweet) == ", about 2 pinches");
     CHECK(hand_measure_behind(meal).empty());
 }
