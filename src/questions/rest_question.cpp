@@ -64,9 +64,9 @@ void refuse_unfit_rest_flags(const Arguments& arguments) {
     for (const char* flag : {"--left", "--bites"})
         if (arguments.has(flag) && !arguments.has("--now"))
             throw UsageError("unfit-flag", std::string(flag) + " goes with --now", "say when it is, as in --now 11:20");
-    if (arguments.has("--now") && !arguments.has("--left"))
+    if (arguments.has("--now") && !arguments.has("--left") && !arguments.has("--bites"))
         throw UsageError("missing-flag", "--now was given, but not what is left",
-                         "say it as in --left \"1.5 l silt bed\"");
+                         "say it as in --left \"1.5 l silt bed\", or how they bite, as in --bites slow");
 }
 
 }  // namespace baitwright

@@ -75,6 +75,11 @@ std::string helping_text(const PlannedFeedTotal& feed) {
     return fmt::format("{} {}{} of {}", feed.count, name_of(feed.form), feed.count > 1 ? "s" : "", size);
 }
 
+/// Of one that shares its cup: "180 ml in each of 2 cups, with casters".
+std::string portion_words(const SessionPlan& plan, std::size_t feed) {
+    return together_with(plan, feed).empty() ? helping_text(plan.feeds[feed]) : shared_portion(plan, feed);
+}
+
 /// "every 40 min", "6 times", or nothing for one put-in.
 std::string rhythm_text(const std::vector<const PlannedFeed*>& put_ins) {
     if (put_ins.size() < 2) return {};
@@ -116,9 +121,7 @@ CardRow feed_row(const SessionPlan& plan, std::size_t feed) {
     if (put_ins.empty()) return row;
     const PlannedFeed& first = *put_ins.front();
     row.when = session_moment(plan, first.at);
-    const std::string others = together_with(plan, feed);
-    row.what = helping_text(plan.feeds[feed]) + ", " + first.name +
-               (others.empty() ? "" : " (in one with " + others + ")") + rhythm_text(put_ins);
+    row.what = portion_words(plan, feed) + ", " + first.name + rhythm_text(put_ins);
     if (first.fills > 1 && first.with.find_first_of("0123456789") != std::string::npos)
         row.what += fmt::format(" ({} x {})", first.fills, first.with);
     row.amount = shown_weighed(first.mass);
@@ -135,7 +138,7 @@ CardRow feed_row(const SessionPlan& plan, std::size_t feed) {
 CardRow slow_row(const SessionPlan& plan, const PlannedSlowFeed& slow) {
     CardRow row;
     row.when = "slow";
-    row.what = helping_text(plan.feeds[slow.each.feed]) + ", " + slow.each.name + ", kept ready: when bites slow";
+    row.what = portion_words(plan, slow.each.feed) + ", " + slow.each.name + ", kept ready: when bites slow";
     if (slow.each.at > Time{}) row.what += ", from " + session_moment(plan, slow.each.at) + " on";
     row.amount = shown_weighed(slow.each.mass);
     const auto times = static_cast<std::size_t>(std::ceil(slow.times));

@@ -69,10 +69,11 @@ std::string moments_text(const SessionPlan& plan, const std::vector<const Planne
 }
 
 std::string feed_text(const SessionPlan& plan, const PlannedFeed& put_in) {
-    const std::string with = with_text(put_in), others = together_with(plan, put_in.feed);
-    return fmt::format("{}: {}{}{}, about {}", put_in.name, portion_text(put_in),
-                       others.empty() ? "" : ", in one with " + others, with.empty() ? "" : ", " + with,
-                       shown_mass(kitchen_mass(put_in.mass)));
+    const std::string with = with_text(put_in);
+    const bool alone = together_with(plan, put_in.feed).empty();
+    return fmt::format("{}: {}{}, about {}", put_in.name,
+                       alone ? portion_text(put_in) : shared_portion(plan, put_in.feed),
+                       with.empty() ? "" : ", " + with, shown_mass(kitchen_mass(put_in.mass)));
 }
 
 /// "Silt bed: 1 ball of 45 mm, about 60 g, kept ready; when bites slow (reckoned 3 times)."
@@ -212,6 +213,19 @@ std::string together_with(const SessionPlan& plan, std::size_t feed) {
         if (i != feed && plan.feeds[i].written == plan.feeds[feed].written)
             others += (others.empty() ? "" : " and ") + plan.feeds[i].name;
     return others;
+}
+
+std::string shared_portion(const SessionPlan& plan, std::size_t feed) {
+    const PlannedFeedTotal& of = plan.feeds[feed];
+    const Volume* volume = std::get_if<Volume>(&of.size);
+    std::string portion = volume ? shown_helping(*volume) : shown_size(of.size);
+    if (of.form == FeedForm::loose)
+        portion += " loose";
+    else if (of.count == 1)
+        portion += fmt::format(" in a {}", name_of(of.form));
+    else
+        portion += fmt::format(" in each of {} {}s", of.count, name_of(of.form));
+    return portion + ", with " + together_with(plan, feed);
 }
 
 Told plan_told(const SessionPlan& plan) {

@@ -21,7 +21,9 @@ std::string rest_line(const RestOfFeed& feed) {
         text += fmt::format(" The plan still has {} {}, {} ({}).", feed.planned_put_ins,
                             feed.planned_put_ins == 1 ? "put-in" : "put-ins", shown_volume(feed.still_planned),
                             shown_mass(kitchen_mass(feed.still_planned_mass)));
-    else if (feed.kept == 0 && feed.top_up == Volume{})
+    else if (feed.kept > 0 || feed.top_up > Volume{})
+        text += " It is kept for when bites slow.";
+    else
         text += " The plan has no more of it.";
     return sentence(text);
 }
@@ -35,8 +37,8 @@ std::string slow_line(const SlowTopUp& call) {
               : fmt::format("{} {}{} of {} of {} now", call.each.count == 1 ? "one" : std::to_string(call.each.count),
                             name_of(call.each.form), call.each.count == 1 ? "" : "s", size, call.each.name);
     if (call.more < 1) return text + "; that is the last of it.";
-    return text + (call.more == 1 ? "; once more is reckoned for."
-                                  : fmt::format("; {:.0f} times more are reckoned for.", call.more));
+    return text + (call.more == 1 ? std::string("; one more is reckoned for.")
+                                  : fmt::format("; {:.0f} more are reckoned for.", call.more));
 }
 
 std::string top_up_line(const RestOfFeed& feed) {
