@@ -26,8 +26,13 @@ std::string with_kind(const std::string& name, StockKind kind) {
 }
 
 std::string state_cell(const Lot& lot) {
-    return std::string(name_of(lot.state)) + (lot.refrozen > 0 ? ", refrozen" : "") +
-           (lot.feel.empty() ? "" : ", " + lot.feel);
+    return std::string(name_of(lot.state)) + (lot.refrozen > 0 ? ", refrozen" : "");
+}
+
+/// "silt bed (mix), firm"; of one among several "- lot 7, firm".
+std::string lot_cell(const StockItem& item, const Lot& lot) {
+    std::string cell = item.lots.size() > 1 ? "- lot " + std::to_string(lot.id) : with_kind(item.name, item.kind);
+    return lot.feel.empty() ? cell : cell + ", " + lot.feel;
 }
 
 std::string best_cell(const Lot& lot, Date today) {
@@ -82,6 +87,7 @@ std::string counted_text(const ThingChanged& thing) {
 std::string came_text(const ThingChanged& thing) {
     const Lot& lot = thing.lots.front()->lot;
     std::string text = shown(thing.by) + " in, " + state_cell(lot) + ", ";
+    if (!lot.feel.empty()) text += lot.feel + ", ";
     text += lot.best_before ? "best before " + date_text(*lot.best_before) : "how long it keeps is not known";
     if (thing.left > thing.by) text += "; " + shown(thing.left) + " in all";
     return text;
@@ -204,9 +210,8 @@ Told shed_told(const ShedAnswer& answer) {
         const bool several = item.lots.size() > 1;
         if (several) table.row({with_kind(item.name, item.kind) + ", in all", shown(item.left)});
         for (const Lot& lot : item.lots)
-            table.row({several ? "- lot " + std::to_string(lot.id) : with_kind(item.name, item.kind), shown(lot.left),
-                       state_cell(lot), date_text(lot.got_on), date_or_blank(lot.opened_on),
-                       best_cell(lot, answer.today)});
+            table.row({lot_cell(item, lot), shown(lot.left), state_cell(lot), date_text(lot.got_on),
+                       date_or_blank(lot.opened_on), best_cell(lot, answer.today)});
     }
     told.table(std::move(table));
     if (answer.not_shown > 0)
