@@ -15,9 +15,9 @@ const std::string on_the_day = R"("hot shelf" --people 2 --on 2026-08-15)",
                   week_after = R"("hot shelf" --people 2 --on 2026-08-22)";
 
 /// The two anglers' shed and library.
-class Bench {
+class WorkedDay {
 public:
-    Bench() {
+    WorkedDay() {
         for (const char* file : {"hot-shelf.toml", "garden-worms.toml"})
             program_run::write(here_.path() / file, program_run::text_of(program_run::fs::path(BAITWRIGHT_SOURCE_DIR) /
                                                                          "tests/cli/documented" / file));
@@ -66,7 +66,7 @@ struct DayByHand {
     double pellets;       ///< dry
 };
 
-DayByHand by_hand(const Bench& bench) {
+DayByHand by_hand(const WorkedDay& bench) {
     DayByHand day;
     day.soft = row_of(bench.one("silt bed", "--cups 1x250ml --feel soft")) * (cups * everyone);
     day.firm = row_of(bench.one("silt bed", "--balls 1x45mm --feel firm")) * (slow_balls * everyone);
@@ -115,7 +115,7 @@ void check_water(const Json& plan, double to_stir_in) {
 }  // namespace
 
 TEST_CASE("the worked day adds up by hand: dry, water and money, and the pellets of balls and pots in one soak") {
-    const Bench bench;
+    const WorkedDay bench;
     const DayByHand day = by_hand(bench);
     const Json plan = bench.ask("plan " + on_the_day + " --start 10:00 --travel 40min --hands 2 --venue \"long pit\"");
     check_needs(plan, day.mix.dry, day.pellets);
@@ -134,7 +134,7 @@ TEST_CASE("the worked day adds up by hand: dry, water and money, and the pellets
 }
 
 TEST_CASE("frozen on the day, fished the week after: what is in it is neither weighed, wetted, bought nor paid again") {
-    const Bench bench;
+    const WorkedDay bench;
     const DayByHand day = by_hand(bench);
     bench.type(R"(stock keep "silt bed" 500g --feel soft --frozen --on 2026-08-15)");
     const double dry_kept = 500 * day.soft.dry / day.soft.wet, water_kept = 500 * day.soft.water / day.soft.wet;
@@ -153,7 +153,7 @@ TEST_CASE("frozen on the day, fished the week after: what is in it is neither we
 }
 
 TEST_CASE("the shed after both weeks holds what was bought less what was used, and no mix is left of what was frozen") {
-    const Bench bench;
+    const WorkedDay bench;
     const DayByHand day = by_hand(bench);
     for (const auto& [name, share] : silt_bed) bench.type("stock buy \"" + name + "\" 2x1kg --on 2026-08-13");
     bench.type("stock buy \"fishmeal micro pellet 2 mm\" 4x900g --on 2026-08-13");
