@@ -2,6 +2,7 @@
 
 #include "answers/shared/take_out.h"
 #include "bait/feed_feels.h"
+#include "bait/recipe_names.h"
 #include "bait/strategy_names.h"
 #include "quantities/fault.h"
 
@@ -37,6 +38,15 @@ void fill_together(std::vector<HelpingPart>& parts, const FeedSize& size, const 
     }
 }
 
+void refuse_unknown_feels(const Feed& feed, std::size_t number, const Shelf& shelf) {
+    const std::vector<Feel> feels = shelf.feels();
+    std::vector<Fault> faults;
+    for (std::size_t i = 0; i < feed.parts.size(); ++i)
+        if (!feed.parts[i].feel.empty() && !find_feel(feels, feed.parts[i].feel))
+            faults.push_back(unknown_feel(feed.parts[i].feel, shelf, feed_part_feel_subject(number, i + 1)));
+    if (!faults.empty()) throw InputError(std::move(faults));
+}
+
 }  // namespace
 
 std::vector<HelpingPart> helping_of(const Feed& feed, std::size_t number, const Shelf& shelf,
@@ -45,6 +55,7 @@ std::vector<HelpingPart> helping_of(const Feed& feed, std::size_t number, const 
     if (feeds.size() > 1 && feed.form == FeedForm::ball)
         throw InputError({"unfit-feel", "a ball has one feel, and the parts of this one have several",
                           "give the feed one feel, or feed the parts in a cup", feed_feel_subject(number)});
+    refuse_unknown_feels(feed, number, shelf);
     std::vector<HelpingPart> parts;
     parts.reserve(feeds.size());
     for (const Feed& some : feeds) {
