@@ -33,13 +33,18 @@ Arguments arguments_of(const Json& request, Usual usual) {
     return {texts_of(request, "words"), std::move(flags), std::move(usual)};
 }
 
+std::string feel_in(const Feed& feed, const FeedPart& part, const Recipe& recipe) {
+    if (!part.feel.empty()) return part.feel;
+    return feed.feel.empty() ? recipe.feel : feed.feel;
+}
+
 /// The feel of each mix where it is fed first.
 Json feels_of(const Strategy& strategy, const Shelf& shelf) {
     Json feels = Json::object();
     for (const Feed& feed : strategy.feeds)
         for (const FeedPart& part : feed.parts)
             if (const auto recipe = shelf.find_recipe(part.of); recipe && !feels.contains(recipe->name))
-                feels[recipe->name] = feed.feel.empty() ? recipe->feel : feed.feel;
+                feels[recipe->name] = feel_in(feed, part, *recipe);
     return feels;
 }
 
