@@ -10,8 +10,17 @@ namespace baitwright {
 
 namespace {
 
-bool is_called(const Feed& feed, std::size_t place, const std::string& folded) {
-    if (folded == feed_subject(place + 1) || folded == folded_name(name_of(feed))) return true;
+bool is_a_place(const Strategy& strategy, const std::string& folded) {
+    for (std::size_t place = 0; place < strategy.feeds.size(); ++place)
+        if (folded == feed_subject(place + 1)) return true;
+    return false;
+}
+
+/// "feed 2" is a place, whatever has such a name; else what it is called or holds.
+bool is_called(const Strategy& strategy, std::size_t place, const std::string& folded) {
+    const Feed& feed = strategy.feeds[place];
+    if (is_a_place(strategy, folded)) return folded == feed_subject(place + 1);
+    if (folded == folded_name(name_of(feed))) return true;
     return std::any_of(feed.parts.begin(), feed.parts.end(),
                        [&](const FeedPart& part) { return folded_name(part.of) == folded; });
 }
@@ -72,7 +81,7 @@ std::vector<std::size_t> feeds_before(const Strategy& strategy, std::size_t feed
     if (folded.empty()) return before;
     before.reserve(strategy.feeds.size());
     for (std::size_t i = 0; i < strategy.feeds.size(); ++i)
-        if (i != feed && is_called(strategy.feeds[i], i, folded)) before.push_back(i);
+        if (i != feed && is_called(strategy, i, folded)) before.push_back(i);
     return before;
 }
 

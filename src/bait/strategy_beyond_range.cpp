@@ -38,7 +38,8 @@ bool is_rhythm(const FeedRhythm& rhythm, Time length) {
     if (const auto* every = std::get_if<EveryTime>(&rhythm))
         return every->gap >= shortest_gap && every->gap <= longest_gap;
     if (const auto* fish = std::get_if<EveryFish>(&rhythm)) return fish->fish >= 1 && fish->fish <= most_fish;
-    if (const auto* slow = std::get_if<WhenSlow>(&rhythm)) return slow->times > 0 && slow->times <= most_slow_times;
+    if (const auto* slow = std::get_if<WhenSlow>(&rhythm))
+        return slow->times >= fewest_slow_times && slow->times <= most_slow_times;
     return true;
 }
 

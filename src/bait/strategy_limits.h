@@ -31,10 +31,10 @@ inline constexpr std::string_view humidity_range = "from 0 to 100 %";
 inline constexpr Speed strongest_wind = 20.0 * metre_per_second;
 inline constexpr std::string_view wind_range = "from 0 to 20 m/s";
 
-inline constexpr double fastest_pace = 3600;    ///< put-ins or fish an hour
-inline constexpr double most_bites = 3600;      ///< an hour
-inline constexpr int most_fish = 1000;          ///< between two feeds
-inline constexpr double most_slow_times = 100;  ///< that bites slow, in a session
+inline constexpr double fastest_pace = 3600;                             ///< put-ins or fish an hour
+inline constexpr double most_bites = 3600;                               ///< an hour
+inline constexpr int most_fish = 1000;                                   ///< between two feeds
+inline constexpr double fewest_slow_times = 0.1, most_slow_times = 100;  ///< that bites slow, in a session
 inline constexpr int most_at_once = 1000;
 inline constexpr double most_share = 1e6;
 inline constexpr Time shortest_gap = 1.0 * second;

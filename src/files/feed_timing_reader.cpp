@@ -134,10 +134,7 @@ void read_expected(TableReader& table, FeedTiming& when) {
                                "take the line out");
         return;
     }
-    const auto times = table.number("expected", 0, most_slow_times);
-    if (times && *times <= 0)
-        table.faults().add(table.place_of_value("expected"), "out-of-range", "'expected' must be above 0",
-                           "say how often in a session bites may slow: expected = 3");
+    const auto times = table.number("expected", fewest_slow_times, most_slow_times);
     slow->times = times.value_or(slow->times);
 }
 

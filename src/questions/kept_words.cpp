@@ -1,5 +1,6 @@
 #include "questions/kept_words.h"
 
+#include <algorithm>
 #include <cctype>
 #include <variant>
 #include <vector>
@@ -63,6 +64,9 @@ void refuse_word(const std::string& text, const std::vector<std::string>& feels)
     const std::string word = text.substr(blank + 1);
     std::vector<std::string> names{"cold", "frozen"};
     names.insert(names.end(), feels.begin(), feels.end());
+    if (std::any_of(names.begin(), names.end(), [&](const std::string& name) { return folded_name(word) == name; }))
+        throw InputError("said-twice", "how the mix is kept, or how wet it is, is said twice: " + in_quotes(text),
+                         "say each once, as in --have \"silt bed=600g frozen soft\"");
     throw InputError(fault_of_name(word, names,
                                    {"unknown-word", in_quotes(word) + " is neither a way to keep a mix nor a feel",
                                     "write it as in --have \"silt bed=600g frozen\""}));

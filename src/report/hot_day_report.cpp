@@ -175,7 +175,9 @@ Told hot_day_told(const SessionPlan& plan) {
         if (tub.sprays > 0) told.line("Spray", sentence(tub_text(plan, tub)));
         if (tub.later) told.line("By halves", sentence(later_text(plan, tub)));
     }
-    if (!sprays_anything(hot)) told.line("Spray", "Nothing: no tub dries out of its feel before it is used.");
+    if (!sprays_anything(hot))
+        told.line("Spray",
+                  "Nothing, if the tubs stand covered until the start: none dries out of its feel before it is used.");
     for (const std::string& text : cool_texts(hot)) told.line("Keep cool", sentence(text));
     told.line("How sure", tub_air_text(hot) + ". " +
                               (sprays_anything(hot) ? "The range is from still air to moving; a lid between put-ins "

@@ -54,8 +54,8 @@ std::string job_text(const PrepJob& job) {
             return fmt::format("{}: take {} of it apart and let it down to {} with about {} of water", job.subject,
                                shown_mass(kitchen_mass(job.take)), job.feel, shown_water(kitchen_water(job.amount)));
         case PrepTask::shape:
-            return fmt::format("shape the first {} {} of {}", job.count, job.count == 1 ? "ball" : "balls",
-                               job.subject);
+            return job.count == 1 ? "shape the first ball of " + job.subject
+                                  : fmt::format("shape the first {} balls of {}", job.count, job.subject);
         case PrepTask::travel:
             return "travel to the water, " + hours_and_minutes(job.waiting);
         case PrepTask::bring_to_hand:

@@ -52,6 +52,12 @@ TEST_CASE("what waits for a feed that goes in once begins a gap of its own later
     CHECK(minutes_of(strategy, 2) == std::vector<double>{60, 120, 180, 240});
 }
 
+TEST_CASE("a place is a place, though another feed is called so") {
+    const Strategy strategy = session({loose("casters", first_hour), loose("feed 1", {AtOnce{2.0 * hour}, {}, {}}),
+                                       loose("sweetcorn", once_used_up(EveryTime{90.0 * minute}, "feed 1"))});
+    CHECK(minutes_of(strategy, 2) == std::vector<double>{60, 150, 240});
+}
+
 TEST_CASE("what waits for several waits for the last of them, and for what never goes in it waits for ever") {
     Strategy strategy = session({loose("casters", first_hour), loose("casters", {AtOnce{2.0 * hour}, {}, {}}),
                                  loose("sweetcorn", once_used_up(EveryTime{60.0 * minute}, "casters"))});

@@ -21,7 +21,6 @@
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 #include "store/schema.h"
-#include "store/schema.h"
 
 using namespace baitwright;
 
