@@ -50,6 +50,20 @@ std::vector<ComingHome> coming_home_of(const Store& store, const UnrolledStrateg
     return all;
 }
 
+/// What goes in at several feels is taken out of its tub at once, so that no rounding stays behind.
+std::vector<KeptMix> used_of_each_lot(const std::vector<KeptUse>& uses) {
+    std::vector<KeptMix> tubs;
+    for (const KeptUse& use : uses) {
+        const auto same = std::find_if(
+            tubs.begin(), tubs.end(), [&](const KeptMix& tub) { return tub.lot == use.of.lot && tub.of == use.of.of; });
+        if (same == tubs.end())
+            tubs.push_back(use.of);
+        else
+            same->mass += use.of.mass;
+    }
+    return tubs;
+}
+
 }  // namespace
 
 std::vector<StockLot> lots_in_shed(const Shed& shed, std::string_view ingredient) {
@@ -76,7 +90,8 @@ std::vector<KeptMix> kept_in_shed(const Shed& shed, std::string_view mix) {
 StockChangeAnswer book_session(Store& store, const UnrolledStrategy& session, Date on) {
     std::vector<StockNeed> needs;
     for (const IngredientNeed& need : session.totals) needs.push_back({need.ingredient.name, in_milligrams(need.mass)});
-    for (const KeptUse& use : session.kept) needs.push_back({use.of.of, in_milligrams(use.of.mass), use.of.lot});
+    for (const KeptMix& tub : used_of_each_lot(session.kept))
+        needs.push_back({tub.of, in_milligrams(tub.mass), tub.lot});
     StockReceipt receipt;
     store.change([&] { receipt = store.shed().book(needs, session.name, on); });
     StockChangeAnswer answer = stock_change_answer(std::move(receipt));

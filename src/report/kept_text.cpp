@@ -47,13 +47,14 @@ std::string kept_amount(const KeptUse& use) {
 }
 
 std::string kept_handling(const KeptUse& use) {
+    const std::string loosen = can_be(MixState::riddled, use.wetness) ? "riddle it, " : "stir it up, ";
     if (use.more_water > least_water_told)
-        return "riddle it, stir in about " + shown_water(kitchen_water(use.more_water)) + " of water to " + use.fed_at +
+        return loosen + "stir in about " + shown_water(kitchen_water(use.more_water)) + " of water to " + use.fed_at +
                ", and use it first";
     if (use.more_water < Mass{} - least_water_told)
         return "it is wetter than " + use.fed_at + ", so work it into the fresh mix before you pour; it brings about " +
                shown_water(kitchen_water(Mass{} - use.more_water)) + " of the water";
-    return use.fed_at.empty() ? "use it first" : "riddle it, and use it first";
+    return use.fed_at.empty() ? "use it first" : loosen + "and use it first";
 }
 
 std::string kept_in_batch(const PlannedBatch& batch) {

@@ -88,6 +88,19 @@ TEST_CASE("mix from the freezer at the same feel takes the place of as much fres
     CHECK(std::abs(found.kept[0].more_water.in(gram)) < 1e-9);
 }
 
+// What is wetter gives its water to the whole tub, which is wetted to the driest of its feels.
+TEST_CASE("beside a drier feel, mix kept wetter goes only into what is as wet") {
+    const Strategy two = session({cups("crumb alone", 250, 4, "soft"), cups("crumb alone", 250, 2, "firm")});
+    const UnrolledStrategy found =
+        unroll_strategy(crumb_shelf(), two, with_tubs({tub_of("crumb alone", 5000, "soft")}));
+    REQUIRE(found.kept.size() == 1);
+    CHECK(found.kept[0].fed_at == "soft");
+    CHECK(found.kept[0].of.mass.in(gram) == Approx(found.feeds[0].wet_mass.in(gram)));
+    CHECK(unroll_strategy(crumb_shelf(), two, with_tubs({tub_of("crumb alone", 5000, "slop")})).kept.empty());
+    const Strategy one = session({cups("crumb alone", 250, 2, "firm")});
+    CHECK_FALSE(unroll_strategy(crumb_shelf(), one, with_tubs({tub_of("crumb alone", 100, "soft")})).kept.empty());
+}
+
 // By hand: kept at 1.2 it holds r(firm) g of water a gram dry; at soft the same dry mix takes r(soft).
 TEST_CASE("drier mix from the freezer takes the water that is lacking to the feel") {
     const Strategy firm = session({cups("crumb alone", 250, 4, "firm")});

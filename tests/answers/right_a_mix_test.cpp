@@ -6,6 +6,7 @@
 
 #include "answers/asking.h"
 #include "quantities/fault.h"
+#include "quantities/fault_of.h"
 
 using namespace baitwright;
 
@@ -26,7 +27,7 @@ TubAnswer fishmeal_with(double water_ml) {
 }  // namespace
 
 TEST_CASE("wetting to a feel and asking the tub gives the feel back") {
-    for (const Recipe& recipe : {draft::fishmeal_mix(), draft::crumb_mix(), draft::micro_mix(), draft::leam_mix()})
+    for (const Recipe& recipe : {draft::fishmeal_mix(), draft::crumb_mix(), draft::leam_mix()})
         for (const Feel& feel : draft::feels()) {
             CAPTURE(recipe.name, feel.name);
             const double water = draft::kilo(recipe, feel.name).water_to_add.in(gram);
@@ -101,10 +102,12 @@ TEST_CASE("impossible tubs are refused, soup is said to be soup") {
 }
 
 TEST_CASE("a mix that takes no water is said to take none") {
-    Recipe soaked = draft::micro_mix();
-    soaked.parts.front().prepare = Preparation::soaked;
-    const TubAnswer answer = right_a_mix(draft::shelf(), soaked, tub(100));
+    const TubAnswer answer = right_a_mix(draft::shelf(), draft::mix_of("live", {{"maggots", 1}}), tub(100));
     REQUIRE(answer.warnings.size() == 1);
     CHECK(answer.warnings.front().code == "takes-no-water");
     CHECK(answer.water_to_add == Mass{});
+}
+
+TEST_CASE("pellets alone are soaked, so no tub of them is put right by water") {
+    CHECK(fault_of([] { right_a_mix(draft::shelf(), draft::micro_mix(), tub(100)); }).code == "soaked-alone");
 }

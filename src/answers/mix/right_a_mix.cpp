@@ -5,11 +5,13 @@
 #include "answers/mix/tub_judgement.h"
 #include "answers/shared/check_temperature.h"
 #include "answers/shared/mix_amount.h"
+#include "bait/pellets_alone.h"
 #include "bait/resolve_mix.h"
 #include "bait/strategy_limits.h"
 #include "bait/uptake.h"
 #include "bait/wetted_mix.h"
 #include "quantities/fault.h"
+#include "quantities/in_quotes.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -72,6 +74,12 @@ void check_request(const TubRequest& request) {
     check_water_temperature(request.water_temperature);
 }
 
+void refuse_pellets_alone(const ResolvedMix& mix) {
+    if (!is_pellets_alone(mix)) return;
+    throw UsageError("soaked-alone", in_quotes(mix.name) + " is pellets alone: they are soaked and drained, not wetted",
+                     "how long, and what they come to: baitwright mix \"" + mix.name + "\" --dry-mass 1kg");
+}
+
 Ratio capped(Ratio wetness) {
     return std::min<double>(wetness, wettest);
 }
@@ -101,6 +109,7 @@ void tell_room(const ResolvedMix& mix, const TubRequest& request, const TubJudge
 TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest& request) {
     check_request(request);
     const ResolvedMix mix = resolve(recipe, shelf);
+    refuse_pellets_alone(mix);
     const std::vector<Feel> feels = shelf.feels();
     const WantedFeel wanted = wanted_feel(feels, mix.feel, request.feel);
     check_portions(request, wanted);

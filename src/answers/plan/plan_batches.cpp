@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
+#include "answers/mix/let_down.h"
 #include "answers/mix/mix_doubt.h"
 #include "answers/pellets/pump_expanders.h"
 #include "answers/pellets/soak_pellets.h"
@@ -103,17 +105,22 @@ std::vector<FedAlike> by_feel(const PlannedBatch& batch, const std::vector<FeedN
     return feels;
 }
 
+/// How many it goes in at, made fresh or kept.
+int feels_in(const PlannedBatch& batch, const std::vector<FeedNeed>& needs) {
+    std::set<std::string> feels;
+    for (const std::size_t place : batch.feeds) feels.insert(needs[place].fed.feel);
+    return static_cast<int>(feels.size());
+}
+
 /// Each wetter feel is let down from the tub, which is wetted to the driest.
 void let_down(PlannedBatch& batch, const FedMix& driest, const std::vector<FedAlike>& feels) {
     const FedPerDry each = per_dry(driest, numbers_of(driest.mix));
     for (std::size_t i = 1; i < feels.size(); ++i) {
         if (!(feels[i].sum.dry > Mass{})) continue;  // all of it was made before
         LetDown one = feels[i].sum;
-        const Range<Mass> all = water_to_wet(driest.mix, feels[i].wetness, one.dry, usual_seed),
-                          had = water_to_wet(driest.mix, driest.wetness, one.dry, usual_seed);
         one.take = each.wet_mass * one.dry;
         one.water = std::max(Mass{}, one.water - each.water * one.dry);
-        one.water_range = {all.low - had.low, all.middle - had.middle, all.high - had.high};
+        one.water_range = let_down_range(driest.mix, {one.dry, driest.wetness, feels[i].wetness}, usual_seed);
         batch.let_downs.push_back(std::move(one));
     }
 }
@@ -144,7 +151,7 @@ void finish(PlannedBatch& batch, const FedMix& first, const std::vector<FeedNeed
     batch.water_range = fresh_range(batch, driest, to_feel);
     batch.water_first = std::min(to_feel, first_pour(batch.water_range));
     batch.water_rest = to_feel - batch.water_first;
-    batch.containers += static_cast<int>(batch.let_downs.size());
+    batch.containers += feels_in(batch, needs) - 1;
 }
 
 /// Tubs of one name that are wetted are told apart by their feel: "silt bed (soft)" and "silt bed (firm)".

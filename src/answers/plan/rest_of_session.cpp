@@ -130,6 +130,7 @@ RestOfFeed rest_of(const LeftOver& left, const SessionPlan& plan, const RestRequ
         keep_back(feed, *slow, request.bites);
     else if (request.bites == Bites::slow)
         top_up(feed, portion, planned.form == FeedForm::ball || holds_as_ball(feel_of(planned, plan)));
+    if (slow && feed.planned_put_ins == 0) return feed;  // what is not called for stays ready
     spread(feed, slow ? feed.kept * slow->each.volume : Volume{}, portion, plan.length - request.now);
     return feed;
 }

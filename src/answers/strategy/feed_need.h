@@ -24,6 +24,7 @@ struct KeptUse {
     KeptMix of;              ///< with the mass that is used of it
     std::size_t place = 0;   ///< in `StrategyRequest::kept`
     std::string fed_at;      ///< the feel that it goes in at
+    Ratio wetness;           ///< that it was kept at; 0 where it goes in as it is
     Mass dry;                ///< solids in it, as bought
     Mass water, soak_water;  ///< that were stirred into it, and that its soaked pellets hold
     Mass more_water;         ///< brings it to the feel; below zero it is wetter, and gives so much to the fresh mix

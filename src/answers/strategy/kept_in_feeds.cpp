@@ -38,6 +38,9 @@ struct SuitedFeed {
     FreshMix* into;
     KeptGram gram_of;
     int rank;  ///< the lowest suits best
+
+    /// Than the mix that is kept.
+    [[nodiscard]] bool is_drier() const { return gram_of.mix.wetness > into->need->fed.wetness + 1e-9; }
 };
 
 FreshMix all_fresh(FeedNeed& need) {
@@ -116,6 +119,7 @@ KeptUse use_of(const KeptMix& kept, const KeptGram& gram_of, const FedMix& fed, 
     use.of.mass = grams * gram;
     use.of.feel = gram_of.mix.feel;
     use.fed_at = fed.feel;
+    use.wetness = gram_of.mix.wetness;
     use.dry = grams * gram_of.each.dry;
     use.water = grams * gram_of.each.water;
     use.soak_water = grams * gram_of.each.soak_water;
@@ -187,13 +191,24 @@ private:
         for (FreshMix& into : fresh) {
             const Feed& feed = from_.strategy.feeds[into.need->written];
             if (!feeds_mix(feed, kept.of)) continue;
-            KeptGram gram_of = made(kept, into.need->fed);
-            const bool drier = gram_of.mix.wetness > into.need->fed.wetness + 1e-9;
-            suited.push_back({&into, std::move(gram_of), (feed.parts.size() > 1 ? 2 : 0) + (drier ? 1 : 0)});
+            SuitedFeed one{&into, made(kept, into.need->fed), feed.parts.size() > 1 ? 2 : 0};
+            if (one.is_drier()) ++one.rank;
+            suited.push_back(std::move(one));
         }
+        leave_drier_out(suited);
         std::stable_sort(suited.begin(), suited.end(),
                          [](const SuitedFeed& a, const SuitedFeed& b) { return a.rank < b.rank; });
         return suited;
+    }
+
+    /// What is wetter than its feed gives water to the tub that all feels are let down from: where there are several,
+    /// it goes into those alone that are as wet.
+    static void leave_drier_out(std::vector<SuitedFeed>& suited) {
+        const auto feel_of = [](const SuitedFeed& one) { return one.into->need->fed.feel; };
+        const bool several = std::any_of(suited.begin(), suited.end(), [&](const SuitedFeed& one) {
+            return feel_of(one) != feel_of(suited.front());
+        });
+        if (several) std::erase_if(suited, [](const SuitedFeed& one) { return one.is_drier(); });
     }
 
     /// Where the feed goes in as it is, so was the mix kept.
