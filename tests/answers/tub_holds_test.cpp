@@ -6,7 +6,9 @@
 
 #include "answers/asking.h"
 #include "answers/mix/right_a_mix.h"
+#include "bait/pellets_alone.h"
 #include "bait/random_mixes.h"
+#include "bait/resolve_mix.h"
 #include "quantities/fault_of.h"
 
 using namespace baitwright;
@@ -72,6 +74,7 @@ TEST_CASE("a tub too dry or too wet is told as it is once it is right, water or 
 TEST_CASE("what is put right by dry mix keeps the doses that were in it") {
     CHECK(rc::check([] {
         const Recipe recipe = draft::drawn_recipe(draft::Extras::all);
+        RC_PRE(!is_pellets_alone(resolve(recipe, draft::shelf())));
         const TubAnswer tub = asked(recipe, tub_with(1.0 * kilogram, draft::drawn(4000, 9000, 1) * gram, "firm"));
         RC_PRE(tub.dry_to_add > Mass{});
         RC_ASSERT(std::abs((tub.put_right.wet_mass - tub.as_it_stands.wet_mass - tub.dry_to_add).in(gram)) < 1e-6);
