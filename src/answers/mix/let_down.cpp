@@ -10,7 +10,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr std::size_t let_down_points = 1024;
+constexpr std::size_t let_down_points = 256;
 
 Ratio more_water(const MixNumbers& numbers, const WetterShare& share) {
     return std::max(0.0, wet(numbers, share.to).water - wet(numbers, share.from).water);
