@@ -5,26 +5,39 @@
 #include <cmath>
 
 #include "physics/normal_quantile.h"
+#include "physics/sobol_rows.h"
 
 namespace baitwright {
 
-using Engine = boost::random::sobol_engine<std::uint32_t, 32>;
+using Engine = boost::random::sobol_engine<std::uint32_t, 32, SobolRows>;
+
+namespace {
+
+/// splitmix64 (Steele, Lea & Flood 2014): well-mixed words, the same on every machine.
+std::uint32_t mixed_bits(std::uint64_t& state) {
+    std::uint64_t word = (state += 0x9e3779b97f4a7c15ULL);
+    word = (word ^ (word >> 30U)) * 0xbf58476d1ce4e5b9ULL;
+    word = (word ^ (word >> 27U)) * 0x94d049bb133111ebULL;
+    return static_cast<std::uint32_t>((word ^ (word >> 31U)) >> 32U);
+}
+
+}  // namespace
 
 struct QuasiRandomNormals::Sequence {
     Engine engine;
+    std::size_t in_rows;  ///< coordinates that have a row of direction numbers
     std::vector<std::uint32_t> shift;
+    std::uint64_t state;  ///< of the words for the others
 };
 
 QuasiRandomNormals::QuasiRandomNormals(std::size_t coordinates, std::uint64_t seed)
-    : sequence_(std::make_unique<Sequence>(Sequence{Engine(coordinates), {}})) {
-    std::uint64_t state = seed;
-    for (std::size_t i = 0; i < coordinates; ++i) {
-        // splitmix64 (Steele, Lea & Flood 2014): one well-mixed word a coordinate, the same on every machine.
-        std::uint64_t word = (state += 0x9e3779b97f4a7c15ULL);
-        word = (word ^ (word >> 30U)) * 0xbf58476d1ce4e5b9ULL;
-        word = (word ^ (word >> 27U)) * 0x94d049bb133111ebULL;
-        sequence_->shift.push_back(static_cast<std::uint32_t>((word ^ (word >> 31U)) >> 32U));
-    }
+    : sequence_(
+          std::make_unique<Sequence>(Sequence{Engine(std::min<std::size_t>(coordinates, SobolRows::max_dimension)),
+                                              std::min<std::size_t>(coordinates, SobolRows::max_dimension),
+                                              {},
+                                              seed})) {
+    sequence_->shift.reserve(coordinates);
+    for (std::size_t i = 0; i < coordinates; ++i) sequence_->shift.push_back(mixed_bits(sequence_->state));
 }
 
 QuasiRandomNormals::~QuasiRandomNormals() = default;
@@ -35,7 +48,8 @@ std::size_t QuasiRandomNormals::coordinates() const {
 
 void QuasiRandomNormals::next(std::span<double> point) {
     for (std::size_t i = 0; i < point.size(); ++i) {
-        const std::uint32_t bits = sequence_->engine() ^ sequence_->shift[i];
+        const std::uint32_t word = i < sequence_->in_rows ? sequence_->engine() : mixed_bits(sequence_->state);
+        const std::uint32_t bits = word ^ sequence_->shift[i];
         point[i] = normal_quantile((bits + 0.5) * 0x1p-32);
     }
 }

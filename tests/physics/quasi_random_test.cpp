@@ -3,10 +3,12 @@
 #include <rapidcheck.h>
 
 #include <algorithm>
+#include <boost/random/sobol.hpp>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <sstream>
 
+#include "physics/sobol_rows.h"
 #include "reference/numbers_in.h"
 #include "reference/reference_rows.h"
 
@@ -173,4 +175,33 @@ TEST_CASE("taking a quantile keeps the values and lies between the least and the
         std::sort(values.begin(), values.end());
         RC_ASSERT(values == std::vector<double>(whole.begin(), whole.end()));
     }));
+}
+
+// Source: boost/random/detail/sobol_table.hpp, the same rows of new-joe-kuo-6.21201.
+TEST_CASE("the rows of direction numbers that are carried are Boost's, and no number of theirs is cut off") {
+    using Whole = boost::random::default_sobol_table;
+    for (unsigned row = 0; row < SobolRows::num_polynomials; ++row) {
+        CAPTURE(row);
+        CHECK(SobolRows::polynomial(row) == Whole::polynomial(row));
+        for (unsigned degree = 0; degree < SobolRows::max_degree; ++degree)
+            CHECK(SobolRows::minit(row, degree) == Whole::minit(row, degree));
+        CHECK(Whole::minit(row, SobolRows::max_degree) == 0);
+    }
+}
+
+TEST_CASE("coordinates past the rows are standard normals too, and the same for the same seed") {
+    constexpr std::size_t coordinates = 450, points = 1024;
+    QuasiRandomNormals one(coordinates, 7), other(coordinates, 7);
+    std::vector<double> point(coordinates), same(coordinates);
+    double sum = 0, squares = 0;
+    for (std::size_t i = 0; i < points; ++i) {
+        one.next(point);
+        other.next(same);
+        CHECK(point == same);
+        sum += point.back();
+        squares += point.back() * point.back();
+    }
+    // Four standard errors of a mean and of a variance of 1,024 independent normals.
+    CHECK(std::abs(sum / points) < 4 / std::sqrt(points));
+    CHECK(std::abs(squares / points - 1) < 4 * std::sqrt(2.0 / points));
 }
