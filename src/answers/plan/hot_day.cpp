@@ -225,7 +225,7 @@ HotDay hot_day(const std::vector<Feel>& feels, const UnrolledStrategy& session, 
         if (batch.feel.empty()) continue;
         DampTub damp = damp_tub(plan, place, session, feels, loss, hot.air.face);
         hot.sprayed += damp.sprayed();
-        if (damp.until > Time{}) hot.tubs.push_back(std::move(damp));
+        if (damp.until > Time{}) hot.tubs.push_back(damp);
     }
     if (felt_celsius(hot.air) >= felt_warm_from) hot.cool = kept_cool(session, plan);
     return hot;
