@@ -71,7 +71,6 @@ void add_fresh(LetDown& sum, const FeedNeed& need) {
     Mass fresh = need.wet_mass - water_to_kept(need.kept);
     for (const KeptUse& use : need.kept) fresh -= use.of.mass;
     sum.dry += need.dry;
-    sum.water += need.water - water_to_kept(need.kept);
     sum.wet_mass += fresh;
     sum.wet_volume += need.kept.empty() ? need.wet_volume : need.wet_volume * (fresh / need.wet_mass);
 }
@@ -80,7 +79,7 @@ void add_fresh(LetDown& sum, const FeedNeed& need) {
 struct FedAlike {
     Ratio wetness;
     const FedMix* fed;
-    LetDown sum;  ///< `water` is all that they take
+    LetDown sum;  ///< without what it takes to let it down
 };
 
 /// The driest first; without those that are all kept mix, but where all are.
@@ -113,14 +112,15 @@ int feels_in(const PlannedBatch& batch, const std::vector<FeedNeed>& needs) {
 }
 
 /// Each wetter feel is let down from the tub, which is wetted to the driest.
-void let_down(PlannedBatch& batch, const FedMix& driest, const std::vector<FedAlike>& feels) {
-    const FedPerDry each = per_dry(driest, numbers_of(driest.mix));
+void add_let_downs(PlannedBatch& batch, const FedMix& driest, const std::vector<FedAlike>& feels) {
     for (std::size_t i = 1; i < feels.size(); ++i) {
         if (!(feels[i].sum.dry > Mass{})) continue;  // all of it was made before
         LetDown one = feels[i].sum;
-        one.take = each.wet_mass * one.dry;
-        one.water = std::max(Mass{}, one.water - each.water * one.dry);
-        one.water_range = let_down_range(driest.mix, {one.dry, driest.wetness, feels[i].wetness}, usual_seed);
+        const WetterShare share{one.dry, driest.wetness, feels[i].wetness};
+        const LetDownShare how = let_down(driest.mix, share);
+        one.take = how.take;
+        one.water = how.water;
+        one.water_range = let_down_range(driest.mix, share, usual_seed);
         batch.let_downs.push_back(std::move(one));
     }
 }
@@ -145,7 +145,7 @@ void finish(PlannedBatch& batch, const FedMix& first, const std::vector<FeedNeed
     const FedMix& driest = *feels.front().fed;
     batch.feel = driest.feel;
     batch.rest = MixUptake(driest.mix, water).time_to(drunk);
-    let_down(batch, driest, feels);
+    add_let_downs(batch, driest, feels);
     Mass to_feel = batch.water - water_to_kept(batch.kept);
     for (const LetDown& wetter : batch.let_downs) to_feel -= wetter.water;
     batch.water_range = fresh_range(batch, driest, to_feel);

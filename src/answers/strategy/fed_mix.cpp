@@ -94,9 +94,7 @@ MixState state_of(const Feed& feed, Ratio wetness) {
 void set_feel(FedMix& fed, const Feed& feed, std::size_t number, const Shelf& shelf,
               const std::optional<std::string>& asked) {
     const std::vector<Feel> feels = shelf.feels();
-    const Feel* own = feed.feel.empty() ? &fed.mix.feel : find_feel(feels, feed.feel);
-    if (!own) throw InputError(unknown_feel(feed.feel, shelf, feed_feel_subject(number)));
-    const WantedFeel feel = wanted_feel(feels, *own, asked);
+    const WantedFeel feel = wanted_feel(feels, feed.feel.empty() ? fed.mix.feel : *find_feel(feels, feed.feel), asked);
     fed.feel = feel.name;
     fed.wetness = feel.wetness;
     fed.state = state_of(feed, feel.wetness);
@@ -109,11 +107,16 @@ void set_feel(FedMix& fed, const Feed& feed, std::size_t number, const Shelf& sh
          feed_feel_subject(number)});
 }
 
-/// As they are fed: pressed into feeders and balls, else poured.
+/// Pellets alone: pressed into feeders and balls, else poured.
+bool presses_pellets(FeedForm form) {
+    return form == FeedForm::ball || form == FeedForm::feeder;
+}
+
 void soak(FedMix& fed, FeedForm form) {
     soak_pellets_alone(fed.mix);
-    const bool pressed = form == FeedForm::ball || form == FeedForm::feeder;
-    fed.state = pressed ? MixState::squeezed : form == FeedForm::loose ? MixState::riddled : MixState::cupped;
+    fed.state = presses_pellets(form)     ? MixState::squeezed
+                : form == FeedForm::loose ? MixState::riddled
+                                          : MixState::cupped;
     fed.wetness = wetness_of_pellets(fed.state);
 }
 
@@ -136,10 +139,10 @@ std::optional<FedMix> fed_mix(const Feed& whole, std::size_t number, const Shelf
     if (!take_out(fed.mix, without)) return std::nullopt;
     if (!feed.feel.empty() && !find_feel(shelf.feels(), feed.feel))
         throw InputError(unknown_feel(feed.feel, shelf, feed_feel_subject(number)));
-    const bool pressed = feed.form == FeedForm::ball || feed.form == FeedForm::feeder;
-    if (is_pellets_alone(fed.mix) && (pressed || is_wetted(feed, fed.mix, shelf))) {
+    const bool wetted = is_wetted(feed, fed.mix, shelf);
+    if (is_pellets_alone(fed.mix) && (wetted || presses_pellets(feed.form))) {
         soak(fed, feed.form);
-    } else if (is_wetted(feed, fed.mix, shelf)) {
+    } else if (wetted) {
         set_feel(fed, feed, number, shelf, feel);
     } else if (feed.form == FeedForm::ball) {
         throw InputError({"unfit-state", "nothing in a ball of " + name_of(feed) + " takes water, so it does not hold",
