@@ -74,6 +74,16 @@ TEST_CASE("the limits named cannot hold together, and without any one of them th
     CHECK(conflicts > 10);
 }
 
+// 7 % of salt at a limit of 7 %: 7 - 7 x 1 came to 9e-16, and Clp found no mix where "zero" alone is one.
+TEST_CASE("what lies on a limit but for its rounding leaves the rest a mix") {
+    const std::vector<Made> all{{"zero", 0, 0, 0, 79}, {"salty", 0, 0, 7, 50}, {"cheap", 0, 0, 0, 50}};
+    BlendSpec spec = spec_of(all, {on(P::salt, {}, 7)});
+    for (const char* name : {"salty", "cheap"}) spec.limits.push_back({{}, {name}, {std::nullopt, 0.0}});
+    const BlendAnswer answer = blended(all, spec);
+    REQUIRE(answer.status == BlendAnswer::Status::optimal);
+    CHECK(share_in(answer, "zero") == Approx(1));
+}
+
 TEST_CASE("shares that come to more than all of it are named") {
     const std::vector<Made> all{{"one", 10, 2, 0, 100}, {"two", 20, 2, 0, 100}, {"three", 30, 2, 0, 100}};
     BlendSpec spec = spec_of(all, {on(P::protein, 5)});

@@ -1,5 +1,6 @@
 #include "answers/blend/blend_programme.h"
 
+#include <cmath>
 #include <set>
 
 #include "quantities/suggestion.h"
@@ -10,6 +11,8 @@ namespace baitwright {
 namespace {
 
 using End = BlendLimitEnd::End;
+
+constexpr double coefficient_rounding = 1e-13;
 
 /// Builds the programme limit by limit.
 class ProgrammeBuilder {
@@ -89,8 +92,10 @@ private:
         built_.programme.rows.push_back(limit.end == End::least ? Bounds{0, without_limit} : Bounds{-without_limit, 0});
         PlacedLimit placed{limit, PlacedLimit::Place::row, row, {}};
         for (std::size_t i = 0; i < terms.size(); ++i) {
-            const double coefficient = terms[i].amount - limit.bound * terms[i].weight;
-            if (coefficient != 0) built_.programme.columns[i].entries.push_back({row, coefficient});
+            const double had = terms[i].amount, asked = limit.bound * terms[i].weight, coefficient = had - asked;
+            // What lies on its limit is on it, whatever rounding makes of it: a solver takes 1e-15 for a coefficient.
+            if (std::abs(coefficient) > coefficient_rounding * (std::abs(had) + std::abs(asked)))
+                built_.programme.columns[i].entries.push_back({row, coefficient});
             placed.weights.push_back(terms[i].weight);
         }
         built_.limits.push_back(std::move(placed));
