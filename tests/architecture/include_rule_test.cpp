@@ -53,7 +53,7 @@ TEST_CASE("a room includes only rooms to its left") {
 }
 
 TEST_CASE("a theme of the answers includes only those to its left") {
-    // shared <- pellets <- mix <- {drop, strategy} <- money <- {plan, blend}
+    // shared <- pellets <- mix <- {drop, strategy} <- money <- {plan, blend, learn, paid}
     const std::map<std::string, std::set<std::string>> below{
         {"shared", {}},
         {"pellets", {"shared"}},
@@ -62,7 +62,9 @@ TEST_CASE("a theme of the answers includes only those to its left") {
         {"strategy", {"shared", "pellets", "mix"}},
         {"money", {"shared", "pellets", "mix", "strategy"}},
         {"plan", {"shared", "pellets", "mix", "strategy", "money"}},
-        {"blend", {"shared", "pellets", "mix", "strategy", "money"}}};
+        {"blend", {"shared", "pellets", "mix", "strategy", "money"}},
+        {"learn", {"shared", "pellets", "mix", "drop", "strategy"}},
+        {"paid", {"shared", "money"}}};
     const std::regex include("#include \"answers/([^/\"]+)/[^\"]+\"");
     for (const fs::path& path : sources()) {
         const fs::path in_room = fs::relative(path, source_root);

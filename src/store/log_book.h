@@ -1,0 +1,55 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "bait/learnt.h"
+#include "bait/log_entry.h"
+
+namespace baitwright {
+
+class StoreConnection;
+
+/// The log in the store, and what was learnt from it. No entry is ever changed or erased: the database refuses it. An
+/// undoing is an entry; `believed` alone may change. Names follow a rename. Reading sees one state of the store.
+/// Writing belongs inside `Store::change`.
+class LogBook {
+public:
+    explicit LogBook(StoreConnection& connection) : connection_(&connection) {}
+
+    /// Those that stand, by day and then by number.
+    [[nodiscard]] std::vector<LogEntry> entries() const;
+    /// With those that were taken back, and what took them back, by number.
+    [[nodiscard]] std::vector<LogEntry> all_entries() const;
+    [[nodiscard]] std::optional<LogEntry> find(std::int64_t id) const;
+    /// The session that was taken from that page on that day and stands; of notes without a page, that of the same
+    /// strategy, day and start.
+    [[nodiscard]] std::optional<std::int64_t> session_from(const LoggedSession& session, Date on) const;
+    [[nodiscard]] std::size_t size() const;  ///< of those that stand
+
+    // Inside `Store::change` only.
+    /// Writes it down and gives its number; `id`, `undone_by` are not read.
+    std::int64_t add(const LogEntry& entry);
+    /// Takes an entry back; the last that stands where none is named. With a session goes all that belongs to it. Gives
+    /// every entry that it took back. Throws NotFound "unknown-entry" or "nothing-to-undo", or Error (answer_is_no)
+    /// "cannot-undo".
+    std::vector<LogEntry> undo(std::optional<std::int64_t> id, Date on);
+    void believe(std::int64_t id, bool believed);
+
+    /// What was learnt, of these ingredients alone; `known()` is false where nothing was.
+    [[nodiscard]] LearntWater learnt_water(const std::vector<std::string>& bags) const;
+    [[nodiscard]] LearntWater learnt_water() const;  ///< of all
+    [[nodiscard]] std::optional<LearntMix> learnt_mix(std::string_view mix) const;
+    [[nodiscard]] std::vector<LearntMix> learnt_mixes() const;
+    // Inside `Store::change` only.
+    void put_learnt(const LearntWater& water,
+                    const std::vector<LearntMix>& mixes);  ///< in place of all that was learnt
+
+private:
+    StoreConnection* connection_;
+};
+
+}  // namespace baitwright
