@@ -40,6 +40,10 @@ struct LearntWater {
     }
 };
 
+/// The same of these ingredients alone, in the order asked for; those that nothing was learnt of are left out. Names
+/// match whatever their case.
+LearntWater part_of(const LearntWater& water, const std::vector<std::string>& bags);
+
 /// What was learnt of something that our model gives: it is multiplied by exp(mean), and known to sigma of its
 /// logarithm.
 struct LearntFactor {

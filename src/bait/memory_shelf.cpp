@@ -53,6 +53,15 @@ void MemoryShelf::put(std::vector<Feel> feels) {
     std::stable_sort(feels_.begin(), feels_.end(), [](const Feel& a, const Feel& b) { return a.below < b.below; });
 }
 
+void MemoryShelf::put(LearntWater learnt) {
+    learnt_water_ = std::move(learnt);
+}
+
+void MemoryShelf::put(LearntMix learnt) {
+    std::string key = folded_name(learnt.name);
+    learnt_mixes_.insert_or_assign(std::move(key), std::move(learnt));
+}
+
 std::optional<Ingredient> MemoryShelf::find_ingredient(std::string_view name) const {
     if (const auto found = ingredients_.find(folded_name(name)); found != ingredients_.end()) return found->second;
     return below_ ? below_->find_ingredient(name) : std::nullopt;
@@ -96,6 +105,16 @@ std::vector<std::string> MemoryShelf::strategy_names() const {
 
 std::string MemoryShelf::what_became_of(std::string_view kind, std::string_view name) const {
     return below_ ? below_->what_became_of(kind, name) : std::string();
+}
+
+LearntWater MemoryShelf::learnt_water(const std::vector<std::string>& bags) const {
+    if (!learnt_water_.known() && below_) return below_->learnt_water(bags);
+    return part_of(learnt_water_, bags);
+}
+
+std::optional<LearntMix> MemoryShelf::learnt_mix(std::string_view mix) const {
+    if (const auto found = learnt_mixes_.find(folded_name(mix)); found != learnt_mixes_.end()) return found->second;
+    return below_ ? below_->learnt_mix(mix) : std::nullopt;
 }
 
 }  // namespace baitwright

@@ -4,6 +4,7 @@
 
 #include "bait/feel.h"
 #include "bait/ingredient.h"
+#include "bait/learnt.h"
 #include "bait/recipe.h"
 #include "bait/shelf.h"
 #include "bait/strategy.h"
@@ -24,6 +25,9 @@ public:
     void put(Recipe recipe);
     void put(Strategy strategy);
     void put(std::vector<Feel> feels);
+    /// Puts what was learnt in place of all that was learnt of water, there and below; of a mix in place of that mix's.
+    void put(LearntWater learnt);
+    void put(LearntMix learnt);
 
     [[nodiscard]] std::optional<Ingredient> find_ingredient(std::string_view name) const override;
     [[nodiscard]] std::optional<Ingredient> find_usual(std::string_view name) const override;
@@ -35,6 +39,8 @@ public:
     [[nodiscard]] std::vector<std::string> strategy_names() const override;
 
     [[nodiscard]] std::string what_became_of(std::string_view kind, std::string_view name) const override;
+    [[nodiscard]] LearntWater learnt_water(const std::vector<std::string>& bags) const override;
+    [[nodiscard]] std::optional<LearntMix> learnt_mix(std::string_view mix) const override;
 
 private:
     const Shelf* below_;
@@ -42,6 +48,8 @@ private:
     std::map<std::string, Recipe> recipes_;
     std::map<std::string, Strategy> strategies_;
     std::vector<Feel> feels_;
+    LearntWater learnt_water_;
+    std::map<std::string, LearntMix> learnt_mixes_;
 };
 
 }  // namespace baitwright

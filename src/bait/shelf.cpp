@@ -3,6 +3,7 @@
 #include <array>
 
 #include "bait/ingredient.h"
+#include "bait/learnt.h"
 #include "bait/recipe.h"
 #include "bait/strategy.h"
 #include "quantities/fault.h"
@@ -56,6 +57,14 @@ std::optional<std::string> name_meant(const Shelf& shelf, ShelfKindIndex index, 
 }
 
 }  // namespace
+
+LearntWater Shelf::learnt_water(const std::vector<std::string>&) const {
+    return {};
+}
+
+std::optional<LearntMix> Shelf::learnt_mix(std::string_view) const {
+    return std::nullopt;
+}
 
 std::string Shelf::what_became_of(std::string_view, std::string_view) const {
     return {};

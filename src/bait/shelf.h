@@ -9,6 +9,8 @@ namespace baitwright {
 
 struct Feel;
 struct Ingredient;
+struct LearntMix;
+struct LearntWater;
 struct Recipe;
 struct Strategy;
 
@@ -38,6 +40,12 @@ public:
     /// What is called so no more: "it is called 'pit bed' now", or how to have it back; empty where nothing ever was.
     /// `kind` is "ingredient", "mix" or "strategy".
     [[nodiscard]] virtual std::string what_became_of(std::string_view kind, std::string_view name) const;
+
+    /// What this person's log taught of these ingredients, in the order asked for, those left out that nothing was
+    /// learnt of; `known()` is false where nothing was learnt at all.
+    [[nodiscard]] virtual LearntWater learnt_water(const std::vector<std::string>& bags) const;
+    /// What it taught of how a mix packs and falls apart.
+    [[nodiscard]] virtual std::optional<LearntMix> learnt_mix(std::string_view mix) const;
 
     /// What a person means who says that (`quantities/said_name.h`): looked up among all names only where none is it.
     /// Throws NotFound: with the names that may be meant, or are near, or of what other kind it is.

@@ -2,6 +2,7 @@
 
 #include "bait/feel.h"
 #include "bait/ingredient.h"
+#include "bait/learnt.h"
 #include "bait/recipe.h"
 #include "bait/shelf.h"
 #include "bait/strategy.h"
@@ -31,6 +32,12 @@ public:
     [[nodiscard]] std::vector<std::string> ingredient_names() const override { return {}; }
     [[nodiscard]] std::vector<std::string> recipe_names() const override { return {}; }
     [[nodiscard]] std::vector<std::string> strategy_names() const override { return {}; }
+    [[nodiscard]] LearntWater learnt_water(const std::vector<std::string>& bags) const override {
+        return below_.learnt_water(bags);
+    }
+    [[nodiscard]] std::optional<LearntMix> learnt_mix(std::string_view mix) const override {
+        return below_.learnt_mix(mix);
+    }
 
 private:
     const Shelf& below_;
