@@ -1,0 +1,29 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "answers/learn/learn_answer.h"
+#include "report/reply.h"
+
+namespace baitwright {
+
+/// What the log teaches, and what was written of it.
+struct LearnReport {
+    enum class Done { only_shown, written, nothing_to_write };
+    LearnAnswer answer;
+    Done done = Done::only_shown;
+    std::vector<std::string> written = {};  ///< ingredients and mixes that answer by it from now on
+};
+
+Reply learn_reply(LearnReport report);
+
+/// What was taken back of what was written last.
+Reply learn_undone_reply(std::vector<std::string> taken_back);
+
+/// "12 % more", "7 % less"; "about as much" within half a per cent.
+std::string more_or_less(double log_factor);
+/// "6 to 18 % more", "3 % less to 9 % more".
+std::string more_or_less(double low, double high);
+
+}  // namespace baitwright

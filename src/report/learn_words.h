@@ -1,0 +1,24 @@
+#pragma once
+
+#include <string>
+
+#include "answers/learn/learn_answer.h"
+
+namespace baitwright {
+
+/// The standard deviations that 9 in 10 lie within.
+inline constexpr double nine_in_ten = 1.645;
+
+/// "from 7 mixes", "from 1 soak": what it was learnt from.
+std::string from_so_many(const Learnt& learnt);
+
+/// The key of a property in JSON: "absorption", "cup_weight".
+std::string key_of(Learnt::Property property);
+
+/// The clause of one thing that was learnt: "takes 12 % more than the library says (9 in 10: 6 to 18 % more)".
+std::string told_of(const Learnt& learnt);
+
+/// Whether the log says something of it: its range is narrower than before by a tenth.
+bool says_something(const Learnt& learnt);
+
+}  // namespace baitwright
