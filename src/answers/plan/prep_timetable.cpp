@@ -237,8 +237,11 @@ private:
     std::set<std::string> measured_;      // what goes in as it is, by name
 };
 
+/// What is thawed, always; what is weighed and pumped, where the evening is used and comes before its time.
 bool is_evening(const PrepJob& job, const PrepNeeds& needs) {
-    return needs.evening == PrepNeeds::Evening::used && job.at < evening_of(needs.start) - hair;
+    if (job.task == PrepTask::thaw) return true;
+    return (job.task == PrepTask::weigh || job.task == PrepTask::pump) && needs.evening == PrepNeeds::Evening::used &&
+           job.at < evening_of(needs.start) - hair;
 }
 
 }  // namespace
@@ -246,10 +249,7 @@ bool is_evening(const PrepJob& job, const PrepNeeds& needs) {
 std::vector<PrepJob> prep_timetable(const PrepNeeds& needs) {
     std::vector<PrepJob> jobs = Timetable(needs).work_out();
     for (PrepJob& job : jobs)
-        if (job.task == PrepTask::thaw)
-            job.when = PrepJob::When::evening_before;
-        else if ((job.task == PrepTask::weigh || job.task == PrepTask::pump) && is_evening(job, needs))
-            job.when = PrepJob::When::evening_before;
+        if (is_evening(job, needs)) job.when = PrepJob::When::evening_before;
     return weighed_together(jobs);
 }
 
