@@ -39,18 +39,19 @@ std::vector<Learnt> learnt_of(const LearnAnswer& answer, std::initializer_list<L
 
 void tell_hand(Told& told, const LearnAnswer& answer) {
     for (const Learnt& hand : learnt_of(answer, {Learnt::Property::hand}))
-        told.entry("  Your hand ", told_of(hand) + ", " + from_so_many(hand) + ".");
+        told.entry("  - ", "your hand " + told_of(hand) + ", " + from_so_many(hand) + ".");
 }
 
 void tell_things(Told& told, const std::vector<Learnt>& things) {
     const std::size_t shown = std::min(things.size(), most_bags_told);
     for (std::size_t i = 0; i < shown; ++i)
-        told.entry("  ", things[i].name + " " + told_of(things[i]) + ", " + from_so_many(things[i]) + ".");
-    if (things.size() > shown) told.entry("  ", fmt::format("and {} more, less often seen", things.size() - shown));
+        told.entry("  - ", things[i].name + " " + told_of(things[i]) + ", " + from_so_many(things[i]) + ".");
+    if (things.size() > shown) told.entry("  - ", fmt::format("and {} more, less often seen", things.size() - shown));
 }
 
 void tell_mixes(Told& told, const LearnAnswer& answer) {
     if (answer.mixes.empty()) return;
+    told.gap();
     told.heading("How far the water may still be off");
     TextTable table{{TextTable::Align::left, TextTable::Align::left, TextTable::Align::right, TextTable::Align::right}};
     table.row({"mix", "feel", "by the library", "now"});
@@ -62,7 +63,7 @@ void tell_mixes(Told& told, const LearnAnswer& answer) {
 /// What was observed and what was to be expected, in the entry's own measure.
 struct MeasureOfEntry {
     double value;
-    std::string operator()(const LoggedMix&) const { return shown_water(value * gram) + " of water"; }
+    std::string operator()(const LoggedMix&) const { return shown_water(value * gram); }
     std::string operator()(const LoggedSoak&) const { return shown_grams(value * gram) + " taken up"; }
     std::string operator()(const LoggedWeight&) const { return shown_grams(value * gram); }
     std::string operator()(const LoggedLook& look) const {
@@ -75,21 +76,31 @@ struct MeasureOfEntry {
     }
 };
 
+/// Two digits, and a nought or a five after them: nobody knows it closer.
+double rounded_estimate(double value) {
+    if (!(value > 0)) return value;
+    const double step = std::pow(10.0, std::floor(std::log10(value)) - 1);
+    return step / 2 * std::round(value / (step / 2));
+}
+
 std::string measured_text(const SetAside& aside, double value) {
     return std::visit(MeasureOfEntry{value}, aside.entry.what);
 }
 
 void tell_set_aside(Told& told, const LearnAnswer& answer) {
     if (answer.set_aside.empty()) return;
+    told.gap();
     told.heading("Set aside, too far from all the others");
     const std::size_t shown = std::min(answer.set_aside.size(), most_set_aside_told);
     for (std::size_t i = 0; i < shown; ++i) {
         const SetAside& aside = answer.set_aside[i];
-        told.entry("  ", fmt::format("number {}, {} on {}: {}, where about {} was to be expected.", aside.entry.id,
-                                     subject_of(aside.entry.what), date_text(aside.entry.on),
-                                     measured_text(aside, aside.observed), measured_text(aside, aside.expected)));
+        told.entry("  - ", fmt::format("number {}, {} on {}: {}, where about {} was to be expected.", aside.entry.id,
+                                       subject_of(aside.entry.what), date_text(aside.entry.on),
+                                       measured_text(aside, aside.observed),
+                                       measured_text(aside, rounded_estimate(aside.expected))));
     }
-    if (answer.set_aside.size() > shown) told.entry("  ", fmt::format("and {} more", answer.set_aside.size() - shown));
+    if (answer.set_aside.size() > shown)
+        told.entry("  - ", fmt::format("and {} more", answer.set_aside.size() - shown));
     told.say(
         fmt::format("If it is a slip, mend it: baitwright log edit {0}. If it is true, say so: baitwright learn "
                     "--believe {0}",
@@ -112,9 +123,10 @@ void tell_next(Told& told, const LearnAnswer& answer) {
     if (!answer.next) return;
     const NextTest& next = *answer.next;
     const bool helps = std::round(100 * next.then) < std::round(100 * next.now);
+    told.gap();
     told.heading("What would help most");
-    told.say(helps ? fmt::format("{}: the water of {} would then be good to {}, now {}.", test_text(next),
-                                 next.most_for, either_way(next.then), either_way(next.now))
+    told.say(helps ? fmt::format("{}: the water of {} would then be good to {}, from {:.0f} %.", test_text(next),
+                                 next.most_for, either_way(next.then), 100 * next.now)
                    : "Nothing much: what is left is how your hand differs from day to day.");
 }
 
