@@ -3,6 +3,7 @@
 #include <string>
 
 #include "bait/ingredient.h"
+#include "bait/log_entry.h"
 #include "bait/recipe.h"
 #include "bait/strategy.h"
 
@@ -17,5 +18,7 @@ std::string beyond_range(const Ingredient& ingredient);
 std::string beyond_range(const Recipe& recipe);
 /// "its session must be from 1 min to 24 h"; the names in it are not looked at.
 std::string beyond_range(const Strategy& strategy);
+/// "the water poured must be from 0 to 10000 kg"; the names in it are not looked at.
+std::string beyond_range(const LoggedThing& what);
 
 }  // namespace baitwright

@@ -3,6 +3,7 @@
 #include "quantities/in_quotes.h"
 #include "quantities/suggestion.h"
 #include "store/entries.h"
+#include "store/log_rows.h"
 #include "store/query.h"
 #include "store/stored_words.h"
 
@@ -231,6 +232,7 @@ void EntryRegister::rename(EntryKind kind, std::string_view from, const std::str
         if (kind == EntryKind::ingredient) Query(*connection_, rename_kept_prices, old, folded).run();
         if (kind == EntryKind::ingredient || kind == EntryKind::mix)
             Query(*connection_, rename_item, name_of(kind), old, to, folded).run();
+        rename_logged(*connection_, kind, folded_name(from), to);
         if (old == folded) return;
         Query(*connection_, follow_gone, name_of(kind), old, to, folded).run();
         Query(*connection_, put_gone, name_of(kind), old, from, to, folded).run();

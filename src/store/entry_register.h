@@ -37,8 +37,8 @@ public:
     void put_written(EntryKind kind, const WrittenEntry& entry, EntryOwner owner);
     /// Takes the entry out; its text must have been retired before. Its former prices wait for its return.
     void remove(EntryKind kind, std::string_view name);
-    /// Gives it another name, in every mix and strategy, the shed, its prices and its old versions too; a shipped one
-    /// becomes the person's. The new name must be free, or the same but for its letters' case.
+    /// Gives it another name, in every mix and strategy, the shed, the log, its prices and its old versions too; a
+    /// shipped one becomes the person's. The new name must be free, or the same but for its letters' case.
     void rename(EntryKind kind, std::string_view from, const std::string& to);
     /// The prices that an ingredient had before it was removed are its old prices again.
     void take_prices_back(std::string_view ingredient);

@@ -11,6 +11,11 @@
 
 namespace baitwright {
 
+/// Bytes to be bound as they are.
+struct StoredBytes {
+    std::string_view bytes;
+};
+
 /// One run of a statement: its values are bound when it is made, and it is free for the next run when it ends.
 class Query {
 public:
@@ -41,10 +46,19 @@ public:
         const double stored = statement_.getColumn(column).getDouble();
         return std::isfinite(stored) ? stored : std::copysign(1e300, stored);
     }
+    /// They last until the next row.
+    [[nodiscard]] std::string_view bytes(int column) const {
+        const SQLite::Column stored = statement_.getColumn(column);
+        const auto* first = static_cast<const char*>(stored.getBlob());
+        return first ? std::string_view(first, static_cast<std::size_t>(stored.getBytes())) : std::string_view();
+    }
     [[nodiscard]] std::int64_t whole(int column) const { return statement_.getColumn(column).getInt64(); }
 
 private:
     void bind(int index, std::string_view text) { statement_.bind(index, std::string(text)); }
+    void bind(int index, StoredBytes bytes) {
+        statement_.bind(index, bytes.bytes.data(), static_cast<int>(bytes.bytes.size()));
+    }
     void bind(int index, double number) { statement_.bind(index, number); }
     void bind(int index, std::int64_t whole) { statement_.bind(index, whole); }
     template <class Value>

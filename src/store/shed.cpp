@@ -18,6 +18,12 @@ constexpr const char* select_history =
     " JOIN stock_movement m ON m.lot_id = l.id JOIN stock_entry e ON e.id = m.entry_id"
     " LEFT JOIN stock_entry u ON u.undoes = e.id WHERE l.item_id = ?1 ORDER BY e.id, m.lot_id";
 
+constexpr const char* select_arrivals =
+    "SELECT i.name, l.got_on FROM stock_entry e JOIN stock_movement m ON m.entry_id = e.id"
+    " JOIN stock_lot l ON l.id = m.lot_id JOIN stock_item i ON i.id = l.item_id"
+    " WHERE e.what = 'bought' AND i.kind = 'ingredient'"
+    " AND NOT EXISTS (SELECT 1 FROM stock_entry u WHERE u.undoes = e.id) ORDER BY l.got_on, l.id";
+
 StockItem item_with_lots(StoreConnection& connection, ItemRow row) {
     StockItem item{std::move(row.name), row.kind, row.left, {}};
     if (item.left > Milligrams{}) item.lots = read_lots(connection, row.id);
@@ -97,6 +103,15 @@ std::vector<std::string> Shed::names() const {
         Query rows(*connection_, select_names);
         while (rows.next()) names.push_back(rows.text(0));
         return names;
+    });
+}
+
+std::vector<NewLot> Shed::arrivals() const {
+    return connection_->guarded([&] {
+        std::vector<NewLot> lots;
+        Query rows(*connection_, select_arrivals);
+        while (rows.next()) lots.push_back({rows.text(0), date_in(*connection_, rows, 1)});
+        return lots;
     });
 }
 

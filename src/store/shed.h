@@ -20,6 +20,12 @@ struct Arrival {
     Lot lot;  ///< its number is not read
 };
 
+/// A bought lot of an ingredient.
+struct NewLot {
+    std::string name;
+    Date on;
+};
+
 /// So much of one name, for a session or a single use.
 struct StockNeed {
     std::string name;
@@ -53,6 +59,8 @@ public:
     [[nodiscard]] std::vector<std::string> names() const;
     /// The entries of one name, oldest first.
     [[nodiscard]] std::vector<StockEntry> history(std::string_view name) const;
+    /// The bought lots of ingredients, by the day they came in; those whose buying was taken back are left out.
+    [[nodiscard]] std::vector<NewLot> arrivals() const;
 
     // Inside `Store::change` only. All throw UsageError where the day is before the last count of that name, which has
     // taken it in already.

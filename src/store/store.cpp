@@ -195,4 +195,16 @@ Shed Store::shed() {
     return Shed(*connection_);
 }
 
+LogBook Store::log() const {
+    return LogBook(*connection_);
+}
+
+LearntWater Store::learnt_water(const std::vector<std::string>& bags) const {
+    return log().learnt_water(bags);
+}
+
+std::optional<LearntMix> Store::learnt_mix(std::string_view mix) const {
+    return log().learnt_mix(mix);
+}
+
 }  // namespace baitwright

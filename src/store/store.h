@@ -10,6 +10,7 @@
 #include "bait/shelf.h"
 #include "bait/usual.h"
 #include "store/entry_register.h"
+#include "store/log_book.h"
 #include "store/shed.h"
 #include "store/stored_entry.h"
 
@@ -20,7 +21,7 @@ struct Pack;
 
 class StoreConnection;
 
-/// The person's library, shed and, later, log, in one SQLite file. Reading is lazy; all writing happens inside
+/// The person's library, shed and log, in one SQLite file. Reading is lazy; all writing happens inside
 /// `change`, as one transaction that is whole or absent.
 class Store : public Shelf {
 public:
@@ -41,6 +42,8 @@ public:
     [[nodiscard]] std::vector<std::string> recipe_names() const override;
     [[nodiscard]] std::vector<std::string> strategy_names() const override;
     [[nodiscard]] std::string what_became_of(std::string_view kind, std::string_view name) const override;
+    [[nodiscard]] LearntWater learnt_water(const std::vector<std::string>& bags) const override;
+    [[nodiscard]] std::optional<LearntMix> learnt_mix(std::string_view mix) const override;
 
     /// The same, but for what is to replace them: a stored number outside its range is let through, where `find_...`
     /// throws StorageError of class bad_data, "stored-out-of-range".
@@ -96,6 +99,9 @@ public:
 
     /// The shed of this store; it must not outlive it.
     [[nodiscard]] Shed shed();
+
+    /// The log of this store, and what was learnt from it; it must not outlive it.
+    [[nodiscard]] LogBook log() const;
 
 private:
     explicit Store(std::unique_ptr<StoreConnection> connection);

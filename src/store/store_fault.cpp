@@ -40,6 +40,17 @@ StorageError stored_strategy_out_of_range(const std::string& strategy, const std
             "write it into a file with the right numbers, and add it again: baitwright strategy add FILE"};
 }
 
+StorageError stored_log_out_of_range(std::int64_t entry, const std::string& finding) {
+    const std::string number = std::to_string(entry);
+    return {FaultClass::bad_data, "stored-out-of-range", "in the store, entry " + number + " of the log: " + finding,
+            "take it back, and write down again what it was: baitwright log undo " + number};
+}
+
+StorageError stored_learnt_out_of_range(const std::string& subject, const std::string& finding) {
+    return {FaultClass::bad_data, "stored-out-of-range", "in the store, what was learnt of " + subject + ": " + finding,
+            "learn it from the log again: baitwright learn --apply"};
+}
+
 StorageError cannot_make_store(const std::filesystem::path& path, const std::string& reason) {
     return {FaultClass::cannot_create, "cannot-write-store",
             "the store " + shown(path) + " cannot be made or written: " + reason,

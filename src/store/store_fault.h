@@ -2,6 +2,7 @@
 
 #include <SQLiteCpp/Exception.h>
 
+#include <cstdint>
 #include <filesystem>
 #include <string>
 
@@ -23,6 +24,9 @@ StorageError damaged_store(const std::filesystem::path& path, const std::string&
 StorageError stored_out_of_range(const std::string& ingredient, const std::string& finding);
 StorageError stored_mix_out_of_range(const std::string& mix, const std::string& finding);
 StorageError stored_strategy_out_of_range(const std::string& strategy, const std::string& finding);
+StorageError stored_log_out_of_range(std::int64_t entry, const std::string& finding);
+/// `subject` is an ingredient, a mix or "your hand".
+StorageError stored_learnt_out_of_range(const std::string& subject, const std::string& finding);
 
 /// The file, or the folder that it is to stand in, cannot be made or written.
 StorageError cannot_make_store(const std::filesystem::path& path, const std::string& reason);

@@ -26,6 +26,11 @@ inline constexpr std::array<std::string_view, 5> rhythm_words{"once", "time", "p
 inline constexpr std::array<std::string_view, 3> size_words{"mass", "volume", "length"};
 inline constexpr std::array<std::string_view, 3> hookbait_words{"bites", "mass", "volume"};
 
+/// In the order of the alternatives of a look's form, and of the kinds of rows in `learnt_water` and `learnt_mix`.
+inline constexpr std::array<std::string_view, 2> look_words{"volume", "length"};
+inline constexpr std::array<std::string_view, 4> learnt_water_words{"hand", "memory", "absorption", "gap"};
+inline constexpr std::array<std::string_view, 3> learnt_mix_words{"cup_weight", "hold", "carpet"};
+
 /// Stands before the key of a part of the composition in `ingredient_property`.
 inline constexpr const char* composition_prefix = "composition.";
 

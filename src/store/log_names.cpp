@@ -1,0 +1,52 @@
+#include "quantities/suggestion.h"
+#include "store/log_rows.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr const char* rename_of_ingredient =
+    "UPDATE log_entry SET name = ?2, folded = ?3 WHERE folded = ?1"
+    " AND what IN ('put-in', 'used', 'soak', 'weighed', 'bag')";
+constexpr const char* rename_part_of_mix = "UPDATE log_part SET name = ?2, folded = ?3 WHERE folded = ?1";
+constexpr const char* rename_of_mix =
+    "UPDATE log_entry SET name = ?2, folded = ?3 WHERE folded = ?1 AND what IN ('mix', 'look')";
+constexpr const char* rename_of_either =
+    "UPDATE log_entry SET name = ?2, folded = ?3 WHERE folded = ?1 AND what IN ('put-in', 'used', 'weighed')"
+    " AND NOT EXISTS (SELECT 1 FROM ingredient i WHERE i.folded = ?1)";
+constexpr const char* rename_of_strategy =
+    "UPDATE log_entry SET name = ?2, folded = ?3 WHERE folded = ?1 AND what = 'session'";
+constexpr const char* rename_venue_of_session =
+    "UPDATE log_session SET venue = ?2, venue_folded = ?3 WHERE venue_folded = ?1";
+
+// What was learnt of a former entry of the new name is no more.
+constexpr const char* forget_bag = "DELETE FROM learnt_water WHERE folded = ?1";
+constexpr const char* rename_bag = "UPDATE learnt_water SET name = ?2, folded = ?3 WHERE folded = ?1";
+constexpr const char* forget_mix = "DELETE FROM learnt_mix WHERE folded = ?1";
+constexpr const char* rename_mix = "UPDATE learnt_mix SET name = ?2, folded = ?3 WHERE folded = ?1";
+
+}  // namespace
+
+void rename_logged(StoreConnection& connection, EntryKind kind, const std::string& old, const std::string& name) {
+    const std::string folded = folded_name(name);
+    const auto rename = [&](const char* sql) { Query(connection, sql, old, name, folded).run(); };
+    const auto rename_learnt = [&](const char* forget, const char* sql) {
+        if (old != folded) Query(connection, forget, folded).run();
+        rename(sql);
+    };
+    if (kind == EntryKind::ingredient) {
+        rename(rename_of_ingredient);
+        rename(rename_part_of_mix);
+        rename_learnt(forget_bag, rename_bag);
+    } else if (kind == EntryKind::mix) {
+        rename(rename_of_mix);
+        rename(rename_of_either);
+        rename_learnt(forget_mix, rename_mix);
+    } else if (kind == EntryKind::strategy) {
+        rename(rename_of_strategy);
+    } else if (kind == EntryKind::venue) {
+        rename(rename_venue_of_session);
+    }
+}
+
+}  // namespace baitwright
