@@ -182,10 +182,18 @@ TEST_CASE("reading never sorts: the keys give the order") {
           "SELECT name FROM feel ORDER BY below, folded",
           "SELECT text FROM retired WHERE kind = 'mix' AND folded = 'a' ORDER BY id",
           "SELECT value FROM usual ORDER BY key, position",
-          "SELECT name FROM written WHERE kind = 'venue' ORDER BY folded", "SELECT name FROM shop ORDER BY folded",
+          "SELECT name FROM written WHERE kind = 'venue' ORDER BY folded",
+          "SELECT name FROM shop ORDER BY folded",
           "SELECT name FROM stock_item ORDER BY folded",
           "SELECT id FROM stock_lot WHERE item_id = 1 AND left_mg > 0"
           " ORDER BY ifnull(best_before, '~'), got_on, id",
+          "SELECT e.id FROM log_entry e LEFT JOIN log_entry u ON u.undoes = e.id WHERE e.id BETWEEN 1 AND 9"
+          " ORDER BY e.id",
+          "SELECT entry_id FROM log_mix WHERE entry_id BETWEEN 1 AND 9 ORDER BY entry_id",
+          "SELECT name FROM log_part WHERE entry_id BETWEEN 1 AND 9 ORDER BY entry_id, position",
+          "SELECT id FROM log_entry WHERE session_id = 1 ORDER BY id",
+          "SELECT mean FROM learnt_water WHERE folded = 'a' ORDER BY part",
+          "SELECT mean FROM learnt_mix ORDER BY folded, part",
           "SELECT item_id FROM stock_lot WHERE left_mg > 0"
           " ORDER BY ifnull(best_before, '~'), got_on, id"}) {
         SQLite::Statement plan(database, "EXPLAIN QUERY PLAN " + std::string(sql));
