@@ -7,7 +7,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr Time longest_logged = 72.0 * hour;
+constexpr Time longest_logged = 72.0 * hour, earliest_moment = -24.0 * hour;
 constexpr Length widest_carpet = 20.0 * metre;
 constexpr int most_anglers = 1000, most_fish_logged = 100000;
 constexpr double most_water = 3, most_taken_up = 6;  // times the dry mass
@@ -86,8 +86,8 @@ private:
                 "water_temperature", "the water must be from 0 to 40 degC", "check the unit, as in 12 degC");
     }
     void moment(const std::optional<Time>& at) {
-        require(!at || (*at >= -1.0 * longest_logged && *at <= longest_logged), "at",
-                "that is more than 72 hours from the start", "check the unit, as in 75 min");
+        require(!at || (*at >= earliest_moment && *at <= longest_logged), "at",
+                "that is more than 24 hours before the start, or 72 hours after it", "check the unit, as in 75 min");
     }
     void form(const std::variant<Volume, Length>& form) {
         using namespace strategy_limits;

@@ -1,0 +1,137 @@
+#include "library/log_names.h"
+
+#include <algorithm>
+
+#include "answers/shared/wanted_feel.h"
+#include "bait/resolve_mix.h"
+#include "library/named.h"
+#include "quantities/in_quotes.h"
+#include "quantities/said_name.h"
+#include "quantities/suggestion.h"
+
+namespace baitwright {
+
+namespace {
+
+std::vector<std::string> bait_names(const Shelf& shelf) {
+    std::vector<std::string> names = shelf.recipe_names();
+    for (std::string& name : shelf.ingredient_names()) names.push_back(std::move(name));
+    return names;
+}
+
+/// What is said of a name that nothing has.
+constexpr const char* what_is_called[] = {"mix or ingredient", "ingredient", "strategy", "venue"};
+
+}  // namespace
+
+struct LogNames::Completing {
+    LogNames& names;
+    const BagMoistures& moistures;
+
+    void operator()(LoggedSession& session) const {
+        session.strategy = names.written(Kind::strategy, session.strategy);
+        session.venue = names.written(Kind::venue, session.venue);
+    }
+    void operator()(LoggedPutIn& put_in) const { put_in.of = names.written(Kind::feed, put_in.of); }
+    void operator()(LoggedUse& use) const { use.of = names.written(Kind::bait, use.of); }
+    void operator()(LoggedCatch&) const {}
+    void operator()(LoggedMix& mix) const {
+        mix.of = names.written(Kind::bait, mix.of);
+        mix.feel = names.feel(mix.feel);
+        read_feel(mix, names.feels_);
+        if (const ResolvedMix* resolved = names.mix_called(mix.of)) weigh_parts(mix, *resolved, moistures);
+    }
+    void operator()(LoggedSoak& soak) const { soak.of = names.written(Kind::ingredient, soak.of); }
+    void operator()(LoggedWeight& weight) const {
+        weight.of = names.written(Kind::bait, weight.of);
+        weight.feel = names.feel(weight.feel);
+    }
+    void operator()(LoggedLook& look) const {
+        look.of = names.written(Kind::bait, look.of);
+        look.feel = names.feel(look.feel);
+    }
+    void operator()(LoggedBag& bag) const { bag.of = names.written(Kind::ingredient, bag.of); }
+    void operator()(LogUndone&) const {}
+};
+
+void LogNames::complete(LogEntry& entry, const BagMoistures& moistures) {
+    std::visit(Completing{*this, moistures}, entry.what);
+}
+
+std::string LogNames::written(Kind kind, const std::string& word) {
+    if (word.empty()) return word;
+    auto& name = names_[{kind, folded_name(word)}];
+    if (name.empty()) name = look_up(kind, word);
+    return name;
+}
+
+std::optional<std::string> LogNames::found(Kind kind, const std::string& word) const {
+    if (word.empty()) return std::nullopt;
+    if (kind == Kind::strategy) {
+        if (const auto strategy = shelf_.find_strategy(word)) return strategy->name;
+        return said_name(word, shelf_.strategy_names()).name;
+    }
+    if (kind == Kind::venue) {
+        std::vector<std::string> names;
+        for (const Venue& venue : all_venues(place_)) names.push_back(venue.name);
+        return said_name(word, names).name;
+    }
+    const bool mixes = kind != Kind::ingredient;
+    if (mixes)
+        if (const auto recipe = shelf_.find_recipe(word)) return recipe->name;
+    if (const auto ingredient = shelf_.find_ingredient(word)) return ingredient->name;
+    return said_name(word, mixes ? bait_names(shelf_) : shelf_.ingredient_names()).name;
+}
+
+std::string LogNames::look_up(Kind kind, const std::string& word) {
+    if (auto name = found(kind, word)) return *std::move(name);
+    if (kind == Kind::feed) return word;
+    if (unknown_ == UnknownName::kept) {
+        warn(what_is_called[static_cast<std::size_t>(kind)], word);
+        return word;
+    }
+    switch (kind) {  // each tells what may be meant
+        case Kind::strategy:
+            return shelf_.strategy(word).name;
+        case Kind::venue:
+            return named_venue(word, place_, shelf_).value.name;
+        case Kind::ingredient:
+            return shelf_.ingredient(word).name;
+        case Kind::bait:
+        case Kind::feed:
+            break;
+    }
+    return named_bait(word, shelf_, BaitUse::dropped).value.name;
+}
+
+std::string LogNames::feel(const std::string& word) {
+    if (word.empty()) return word;
+    if (const Feel* known = find_feel(feels_, word)) return known->name;
+    if (unknown_ == UnknownName::refused) return wanted_feel(feels_, Feel{}, word).name;
+    warn("feel", word);
+    return word;
+}
+
+const ResolvedMix* LogNames::mix_called(const std::string& name) {
+    const auto known = mixes_.find(name);
+    if (known != mixes_.end()) return known->second ? &*known->second : nullptr;
+    auto& mix = mixes_[name];
+    if (!shelf_.find_recipe(name) && !shelf_.find_ingredient(name)) return nullptr;
+    try {
+        mix = resolve(named_bait(name, shelf_, BaitUse::wetted).value, shelf_);
+    } catch (const Error& error) {
+        if (unknown_ == UnknownName::refused) throw;
+        warnings_.push_back({"unweighed", "what went into " + in_quotes(name) + " is not known: " + error.what()});
+    }
+    return mix ? &*mix : nullptr;
+}
+
+void LogNames::warn(const std::string& what, const std::string& word) {
+    Warning warning{"unknown-name",
+                    "no " + what + " here is called " + in_quotes(word) + "; it stands in the log as you wrote it"};
+    const bool told = std::any_of(warnings_.begin(), warnings_.end(),
+                                  [&](const Warning& other) { return other.message == warning.message; });
+    if (!told) warnings_.push_back(std::move(warning));
+}
+
+}  // namespace baitwright

@@ -1,0 +1,173 @@
+#include "library/log_notes.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "files/notes_text.h"
+#include "library/log_session.h"
+#include "quantities/in_quotes.h"
+
+namespace baitwright {
+
+namespace {
+
+/// The entry as a person told it, without what was worked out from it when it was entered.
+std::string as_told(LogEntry entry) {
+    entry.id = entry.session = 0;
+    if (auto* mix = std::get_if<LoggedMix>(&entry.what)) {
+        if (!mix->feel.empty()) mix->wetness.reset();
+        mix->within = 0.0;
+        mix->wetting = Mass{};
+        mix->parts.clear();
+    }
+    if (auto* session = std::get_if<LoggedSession>(&entry.what)) session->cost.reset();
+    return notes_text({entry});
+}
+
+std::multiset<std::string> as_told(const LoggedGroup& group) {
+    std::multiset<std::string> told{as_told(group.entry)};
+    for (const LogEntry& entry : group.belonging) told.insert(as_told(entry));
+    return told;
+}
+
+std::multiset<std::string> as_told(const GroupToEnter& group) {
+    std::multiset<std::string> told;
+    for (const LogEntry& entry : group) told.insert(as_told(entry));
+    return told;
+}
+
+bool is_session(const LogEntry& entry) {
+    return std::holds_alternative<LoggedSession>(entry.what);
+}
+
+/// Takes groups into the log one by one, inside one change.
+class TakingIn {
+public:
+    TakingIn(Store& store, LogAnswer& answer) : store_(store), log_(store.log()), answer_(answer) {}
+
+    void take(const GroupToEnter& group) {
+        if (!is_session(group.front())) return take_alone(group.front());
+        const auto& session = std::get<LoggedSession>(group.front().what);
+        if (const auto known = log_.session_from(session, group.front().on)) {
+            const LoggedGroup there = group_of(log_, entry_numbered(log_, *known));
+            answer_.known.push_back({there.entry, as_told(there) != as_told(group)});
+            return;
+        }
+        answer_.entered.push_back(enter(log_, group));
+        if (const auto book = to_book(store_, session, group.front().on)) answer_.to_book.push_back(*book);
+    }
+
+private:
+    /// Two alike of one day may well be: as many as the notes hold beyond those that the log has are new.
+    void take_alone(const LogEntry& entry) {
+        if (!alone_) {
+            alone_.emplace();
+            for (const LogEntry& there : log_.entries())
+                if (there.session == 0 && !is_session(there)) alone_->insert(as_told(there));
+        }
+        const auto there = alone_->find(as_told(entry));
+        if (there == alone_->end()) {
+            answer_.entered.push_back(enter(log_, {entry}));
+            return;
+        }
+        alone_->erase(there);
+        ++answer_.known_alone;
+    }
+
+    Store& store_;
+    LogBook log_;
+    LogAnswer& answer_;
+    std::optional<std::multiset<std::string>> alone_;
+};
+
+GroupToEnter completed(const NotedGroup& group, LogNames& names) {
+    GroupToEnter entries = group.entries;
+    for (LogEntry& entry : entries) names.complete(entry);
+    return entries;
+}
+
+}  // namespace
+
+LoggedGroup enter(LogBook log, const GroupToEnter& group) {
+    LoggedGroup entered{group.front(), {}};
+    entered.entry.id = log.add(entered.entry);
+    for (std::size_t i = 1; i < group.size(); ++i) {
+        LogEntry entry = group[i];
+        entry.session = entered.entry.id;
+        entry.id = log.add(entry);
+        entered.belonging.push_back(std::move(entry));
+    }
+    return entered;
+}
+
+LogAnswer take_notes(Store& store, const LibraryPlace& place, const Notes& notes, const CostRequest& money) {
+    if (!notes.faults.empty()) throw InputError(notes.faults);
+    LogNames names(store, place, UnknownName::kept);
+    std::vector<GroupToEnter> groups;
+    for (const NotedGroup& group : notes.groups) {
+        groups.push_back(completed(group, names));
+        if (auto* session = std::get_if<LoggedSession>(&groups.back().front().what); session && !session->cost)
+            session->cost = reckoned_cost(store, *session, money);
+    }
+    LogAnswer answer;
+    answer.warnings = names.warnings();
+    store.change([&] {
+        TakingIn taking(store, answer);
+        for (const GroupToEnter& group : groups) taking.take(group);
+    });
+    return answer;
+}
+
+LogAnswer replace_by_notes(Store& store, const LibraryPlace& place, std::int64_t id, const Notes& notes, Date today) {
+    if (!notes.faults.empty()) throw InputError(notes.faults);
+    if (notes.groups.size() != 1)
+        throw InputError(fault_of_file("several-entries", "the notes hold more than the one entry that was edited",
+                                       "keep one session, or one entry; others go in with: baitwright log add --from",
+                                       notes.name));
+    LogNames names(store, place, UnknownName::kept);
+    const GroupToEnter group = completed(notes.groups.front(), names);
+    LogAnswer answer;
+    answer.warnings = names.warnings();
+    store.change([&] {
+        answer.undone = store.log().undo(id, today);
+        answer.entered.push_back(enter(store.log(), group));
+    });
+    return answer;
+}
+
+std::vector<LoggedGroup> grouped(const std::vector<LogEntry>& entries) {
+    std::vector<LoggedGroup> groups;
+    std::map<std::int64_t, std::size_t> places;
+    for (const LogEntry& entry : entries)
+        if (is_session(entry) || entry.session == 0) {
+            if (is_session(entry)) places[entry.id] = groups.size();
+            groups.push_back({entry, {}});
+        }
+    for (const LogEntry& entry : entries) {
+        if (is_session(entry) || entry.session == 0) continue;
+        const auto place = places.find(entry.session);
+        if (place == places.end())
+            groups.push_back({entry, {}});
+        else
+            groups[place->second].belonging.push_back(entry);
+    }
+    return groups;
+}
+
+LogEntry entry_numbered(const LogBook& log, std::int64_t id) {
+    if (auto entry = log.find(id)) return *std::move(entry);
+    throw NotFound("unknown-entry", "the log has no number " + std::to_string(id),
+                   "see them with: baitwright log list");
+}
+
+LoggedGroup group_of(const LogBook& log, const LogEntry& entry) {
+    const std::int64_t session = is_session(entry) ? entry.id : entry.session;
+    LoggedGroup group{session == 0 || session == entry.id ? entry : entry_numbered(log, session), {}};
+    if (session == 0) return group;
+    for (LogEntry& standing : group.entry.undone_by == 0 ? log.entries() : log.all_entries())
+        if (standing.session == session) group.belonging.push_back(std::move(standing));
+    return group;
+}
+
+}  // namespace baitwright

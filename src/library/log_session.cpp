@@ -1,0 +1,231 @@
+#include "library/log_session.h"
+
+#include <algorithm>
+
+#include "answers/money/cost_strategy.h"
+#include "answers/strategy/unroll_strategy.h"
+#include "bait/log_limits.h"
+#include "quantities/in_quotes.h"
+#include "quantities/listed.h"
+#include "quantities/said_name.h"
+#include "quantities/suggestion.h"
+
+namespace baitwright {
+
+namespace {
+
+LogEntry new_entry(Date on, LoggedThing what) {
+    LogEntry entry;
+    entry.on = on;
+    entry.what = std::move(what);
+    return entry;
+}
+
+/// The mix among those of the session that was meant; `flag` told something of it.
+std::vector<std::size_t> mixes_meant(const std::vector<LoggedMix>& mixes, const std::string& word, const char* flag) {
+    std::vector<std::string> names;
+    for (const LoggedMix& mix : mixes)
+        if (std::find(names.begin(), names.end(), mix.of) == names.end()) names.push_back(mix.of);
+    const auto name = said_name(word, names).name;
+    if (!name)
+        throw UsageError("not-fed", std::string(flag) + ": this session has no mix called " + in_quotes(word),
+                         names.empty() ? "it feeds no mix that is wetted" : "it has " + listed(names));
+    std::vector<std::size_t> meant;
+    for (std::size_t i = 0; i < mixes.size(); ++i)
+        if (mixes[i].of == *name) meant.push_back(i);
+    return meant;
+}
+
+/// A mix that goes in at the same feel in several ways is made once.
+void join_same(std::vector<LoggedMix>& mixes) {
+    std::vector<LoggedMix> joined;
+    for (LoggedMix& mix : mixes) {
+        const auto same = std::find_if(joined.begin(), joined.end(), [&](const LoggedMix& other) {
+            return other.of == mix.of && other.feel == mix.feel;
+        });
+        if (same == joined.end())
+            joined.push_back(std::move(mix));
+        else
+            *same->dry += *mix.dry;
+    }
+    mixes = std::move(joined);
+}
+
+void tell_water(std::vector<LoggedMix>& mixes, const PlannedSession& planned) {
+    for (const auto& [word, water] : planned.water) {
+        const std::vector<std::size_t> meant = mixes_meant(mixes, word, "--water");
+        if (meant.size() > 1)
+            throw UsageError("several-feels",
+                             "--water: " + in_quotes(mixes[meant.front()].of) + " is fed at " +
+                                 std::to_string(meant.size()) + " feels in this session",
+                             "log each by itself, as in: baitwright log mix \"" + mixes[meant.front()].of +
+                                 "\" --dry 1kg --water 700ml --feel firm");
+        LoggedMix& mix = mixes[meant.front()];
+        mix.water = water;
+        for (const Fault& fault : log_faults(mix))
+            throw UsageError(fault.code, "--water: " + fault.message, fault.hint);
+    }
+}
+
+/// What was fed damp, as planned and as told; with what is in it.
+std::vector<LoggedMix> planned_mixes(const UnrolledStrategy& unrolled, const PlannedSession& planned, LogNames& names) {
+    std::vector<LoggedMix> mixes;
+    for (const FeedNeed& need : unrolled.feeds) {
+        if (need.fed.feel.empty()) continue;
+        LoggedMix mix;
+        mix.of = need.name;
+        mix.feel = need.fed.feel;
+        mix.dry = need.dry;
+        mixes.push_back(std::move(mix));
+    }
+    for (const auto& [word, feel] : planned.feels)
+        for (const std::size_t i : mixes_meant(mixes, word, "--feel")) mixes[i].feel = names.feel_called(feel);
+    join_same(mixes);
+    tell_water(mixes, planned);
+    for (LoggedMix& mix : mixes) {
+        read_feel(mix, names.feels());
+        const auto fed = std::find_if(unrolled.feeds.begin(), unrolled.feeds.end(), [&](const FeedNeed& need) {
+            return need.name == mix.of && !need.fed.feel.empty();
+        });
+        weigh_parts(mix, fed->fed.mix);
+    }
+    return mixes;
+}
+
+StrategyRequest asked_of(const LoggedSession& session) {
+    StrategyRequest request;
+    if (session.length > Time{}) request.length = session.length;
+    request.people = session.anglers;
+    return request;
+}
+
+[[noreturn]] void refuse_known(const LoggedSession& session, std::int64_t id, Date on) {
+    const std::string number = std::to_string(id);
+    throw Error(FaultClass::answer_is_no,
+                Fault{"already-logged",
+                      "a session of " + in_quotes(session.strategy) + " on " + date_text(on) +
+                          " is in the log already, as number " + number,
+                      "add a catch to it with: baitwright log catch; take it back with: baitwright log undo " + number +
+                          "; for a second one of that day say its --start"});
+}
+
+/// Sessions of that day; of that strategy, where one is named.
+std::vector<LogEntry> sessions_on(const LogBook& log, Date on, const std::string& strategy) {
+    std::vector<LogEntry> sessions;
+    for (LogEntry& entry : log.entries()) {
+        const auto* session = std::get_if<LoggedSession>(&entry.what);
+        if (session && entry.on == on && (strategy.empty() || session->strategy == strategy))
+            sessions.push_back(std::move(entry));
+    }
+    return sessions;
+}
+
+void refuse_several(const std::vector<LogEntry>& sessions, Date on) {
+    if (sessions.size() < 2) return;
+    std::vector<std::string> names;
+    for (const LogEntry& entry : sessions) names.push_back(in_quotes(subject_of(entry.what)));
+    throw UsageError(
+        "several-sessions",
+        "the log has " + std::to_string(sessions.size()) + " sessions on " + date_text(on) + ": " + listed(names),
+        "say which with --strategy; or add the catch to it with: baitwright log edit " +
+            std::to_string(sessions.front().id));
+}
+
+/// How long it was, and what it cost where that was not told.
+void fill_session(const Shelf& shelf, LoggedSession& session, const CostRequest& money) {
+    if (!(session.length > Time{})) session.length = shelf.strategy(session.strategy).length;
+    if (!session.cost) session.cost = reckoned_cost(shelf, session, money);
+}
+
+}  // namespace
+
+std::optional<Money> reckoned_cost(const Shelf& shelf, const LoggedSession& session, CostRequest money) {
+    if (session.strategy.empty()) return std::nullopt;
+    const auto strategy = shelf.find_strategy(session.strategy);
+    if (!strategy) return std::nullopt;
+    money.what_if = asked_of(session);
+    money.ranges = CostRequest::Ranges::left_out;
+    try {
+        const StrategyCost cost = cost_strategy(shelf, *strategy, StockOnHand{}, money);
+        if (!cost.currency || !cost.complete()) return std::nullopt;
+        return Money(cost.used_minor, *cost.currency);
+    } catch (const Error&) {  // a session longer than any strategy, or one that cannot be unrolled any more
+        return std::nullopt;
+    }
+}
+
+std::optional<SessionToBook> to_book(Store& store, const LoggedSession& session, Date on) {
+    const auto strategy = session.strategy.empty() ? std::optional<Strategy>{} : store.find_strategy(session.strategy);
+    Shed shed = store.shed();
+    if (!strategy || shed.item_count() == 0) return std::nullopt;
+    try {
+        const UnrolledStrategy unrolled = unroll_strategy(store, *strategy, asked_of(session));
+        for (const IngredientNeed& need : unrolled.totals)
+            for (const StockEntry& entry : shed.history(need.ingredient.name))
+                if (entry.what == Happening::booked && entry.undone_by == 0 && entry.on == on &&
+                    folded_name(entry.session) == folded_name(strategy->name))
+                    return std::nullopt;
+    } catch (const Error&) {
+        return std::nullopt;
+    }
+    SessionToBook book{strategy->name, on, std::nullopt, session.anglers};
+    if (session.length > Time{} && session.length != strategy->length) book.length = session.length;
+    return book;
+}
+
+LogAnswer log_planned(Store& store, const LibraryPlace& place, const PlannedSession& planned, Date on,
+                      const CostRequest& money) {
+    LogNames names(store, place, UnknownName::refused);
+    LogEntry entry = new_entry(on, planned.session);
+    names.complete(entry);
+    auto& session = std::get<LoggedSession>(entry.what);
+    const UnrolledStrategy unrolled = unroll_strategy(store, store.strategy(session.strategy), asked_of(session));
+    fill_session(store, session, money);
+    GroupToEnter group{entry};
+    if (planned.mixes == PlannedSession::Mixes::entered)
+        for (LoggedMix& mix : planned_mixes(unrolled, planned, names)) group.push_back(new_entry(on, std::move(mix)));
+    for (const LoggedCatch& caught : planned.caught) group.push_back(new_entry(on, caught));
+    LogAnswer answer;
+    store.change([&] {
+        LogBook log = store.log();
+        if (const auto known = log.session_from(session, on)) refuse_known(session, *known, on);
+        answer.entered.push_back(enter(log, group));
+    });
+    if (const auto book = to_book(store, session, on)) answer.to_book.push_back(*book);
+    return answer;
+}
+
+LogAnswer log_catch(Store& store, const LibraryPlace& place, const CatchToLog& caught, Date on,
+                    const CostRequest& money) {
+    LogNames names(store, place, UnknownName::refused);
+    LogEntry made = new_entry(on, caught.session);
+    names.complete(made);
+    auto& session = std::get<LoggedSession>(made.what);
+    LogAnswer answer;
+    store.change([&] {
+        LogBook log = store.log();
+        LogEntry entry = new_entry(on, caught.caught);
+        const std::vector<LogEntry> there = sessions_on(log, on, session.strategy);
+        refuse_several(there, on);
+        if (there.empty() && !session.strategy.empty()) {
+            fill_session(store, session, money);
+            answer.entered.push_back(enter(log, {made, entry}));
+            return;
+        }
+        if (!there.empty()) {
+            const auto& known = std::get<LoggedSession>(there.front().what);
+            if (session.length > Time{} && session.length != known.length)
+                throw UsageError("unfit-flag", "--hours: the session of that day lasted otherwise in the log",
+                                 "leave it out, or change the session with: baitwright log edit " +
+                                     std::to_string(there.front().id));
+            entry.session = there.front().id;
+        }
+        entry.id = log.add(entry);
+        answer.entered.push_back({entry, {}});
+    });
+    if (const auto& first = answer.entered.front(); !first.belonging.empty())
+        if (const auto book = to_book(store, session, on)) answer.to_book.push_back(*book);
+    return answer;
+}
+
+}  // namespace baitwright
