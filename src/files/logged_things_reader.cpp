@@ -11,7 +11,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr int most_counted = 1000000;
+constexpr int most_logged = 1000000;
 
 /// A number of hours may stand without its unit, as it is typed on the phone.
 Time noted_hours(std::string_view text) {
@@ -55,7 +55,7 @@ std::optional<Temperature> read_water_temperature(TableReader& table) {
 }
 
 std::optional<int> read_whole(TableReader& table, std::string_view key, int lowest) {
-    const auto number = table.number(key, lowest, most_counted);
+    const auto number = table.number(key, lowest, most_logged);
     if (!number || *number == static_cast<int>(*number)) return number;
     table.faults().add(table.place_of_value(key), "out-of-range", in_quotes(key) + " must be a whole number",
                        "write " + std::string(key) + " = 2");

@@ -44,7 +44,7 @@ count = 2
 mass = "1.2 kg"
 )";
 
-Notes read(const std::string& text) {
+Notes read_noted(const std::string& text) {
     return read_notes(text, "notes.toml", notes_today);
 }
 
@@ -65,7 +65,7 @@ std::vector<LogEntry> numbered(const Notes& notes) {
 }  // namespace
 
 TEST_CASE("what the bank page saves is read: the session, its put-ins, mix, use and catch") {
-    const Notes notes = read(page_notes);
+    const Notes notes = read_noted(page_notes);
     REQUIRE(notes.faults.empty());
     REQUIRE(notes.groups.size() == 1);
     const std::vector<LogEntry>& entries = notes.groups[0].entries;
@@ -110,7 +110,7 @@ TEST_CASE("any log is read back from its notes as it was written") {
         }
         if (written.empty()) return;
         const std::string text = notes_text(written);
-        const Notes notes = read(text);
+        const Notes notes = read_noted(text);
         RC_ASSERT(notes.faults.empty());
         std::vector<LogEntry> back = numbered(notes);
         RC_ASSERT(back.size() == written.size());
@@ -168,7 +168,7 @@ TEST_CASE("every slip in notes is told at its place, all at once") {
     };
     for (const Slip& slip : slips) {
         INFO(slip.text);
-        const Notes notes = read(slip.text);
+        const Notes notes = read_noted(slip.text);
         REQUIRE(notes.faults.size() == 1);
         CHECK(notes.faults[0].line == slip.line);
         CHECK(notes.faults[0].code == slip.code);
@@ -176,7 +176,7 @@ TEST_CASE("every slip in notes is told at its place, all at once") {
         CHECK_FALSE(notes.faults[0].hint.empty());
         CHECK(notes.faults[0].file == "notes.toml");
     }
-    const Notes several = read("[[bag]]\n[[bag]]\non = 2027-01-01\nof = \"x\"\n");
+    const Notes several = read_noted("[[bag]]\n[[bag]]\non = 2027-01-01\nof = \"x\"\n");
     CHECK(several.faults.size() == 3);
 }
 
@@ -190,7 +190,7 @@ TEST_CASE("notes of 2,000,000 bytes are read in the time of ten of 200,000") {
         double best = 1e9;
         for (int i = 0; i < 5; ++i) {
             const auto begin = std::chrono::steady_clock::now();
-            const Notes notes = read(text);
+            const Notes notes = read_noted(text);
             REQUIRE(notes.faults.empty());
             best = std::min(best, std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count());
         }

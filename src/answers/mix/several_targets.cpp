@@ -91,7 +91,7 @@ MixAnswer scale_batch(const ResolvedMix& mix, const std::vector<Feel>& feels, co
                                          [](const MixAnswer& a, const MixAnswer& b) { return a.wetness < b.wetness; });
     MixRequest whole = requests[static_cast<std::size_t>(driest - alone.begin())];
     Mass dry;
-    for (const MixAnswer& one : alone) dry += one.dry_mass;
+    for (const MixAnswer& single : alone) dry += single.dry_mass;
     whole.target = DryMass{dry};
     whole.state.reset();
     whole.people = 1;
@@ -99,7 +99,7 @@ MixAnswer scale_batch(const ResolvedMix& mix, const std::vector<Feel>& feels, co
     MixAnswer batch = scale_before_prices(mix, feels, whole);
     batch.people = request.people;
     batch.targets.reserve(alone.size());
-    for (const MixAnswer& one : alone) batch.targets.push_back(target_of(mix, one, batch.wetness));
+    for (const MixAnswer& single : alone) batch.targets.push_back(target_of(mix, single, batch.wetness));
     sum_additives(alone, batch);
     warn_and_price(mix, request.usual_currency, batch);
     return batch;
