@@ -1,6 +1,7 @@
 #include <bit>
 #include <cmath>
-#include <map>
+#include <cstring>
+#include <set>
 #include <stdexcept>
 
 #include "quantities/in_quotes.h"
@@ -16,6 +17,8 @@ namespace {
 
 constexpr const char* select_learnt_of =
     "SELECT part, name, mean, mixes, factor FROM learnt_water WHERE folded = ?1 ORDER BY part";
+constexpr const char* select_hand =
+    "SELECT part, name, mean, mixes, factor FROM learnt_water WHERE folded = '' ORDER BY part";
 constexpr const char* select_learnt_bags =
     "SELECT part, name, mean, mixes, factor FROM learnt_water WHERE folded <> '' ORDER BY id";
 constexpr const char* select_learnt_mix = "SELECT part, name, mean, sigma, times FROM learnt_mix WHERE folded = ?1";
@@ -34,21 +37,25 @@ constexpr std::int64_t largest_count = 1'000'000'000;
 enum class WaterPart { hand, memory, absorption, gap };
 constexpr std::size_t number_bytes = 8;
 
+/// Little-endian in the store, whatever the machine.
+std::uint64_t turned_for_store(std::uint64_t bits) {
+    if constexpr (std::endian::native == std::endian::big) return __builtin_bswap64(bits);
+    return bits;
+}
+
 std::string bytes_of_numbers(const double* first, std::size_t count) {
-    std::string bytes;
-    bytes.reserve(count * number_bytes);
+    std::string bytes(count * number_bytes, '\0');
     for (std::size_t i = 0; i < count; ++i) {
-        const auto bits = std::bit_cast<std::uint64_t>(first[i]);
-        for (unsigned shift = 0; shift < 64; shift += 8) bytes += static_cast<char>(bits >> shift & 0xff);
+        const std::uint64_t bits = turned_for_store(std::bit_cast<std::uint64_t>(first[i]));
+        std::memcpy(bytes.data() + i * number_bytes, &bits, number_bytes);
     }
     return bytes;
 }
 
 double number_at(std::string_view bytes, std::size_t index) {
     std::uint64_t bits = 0;
-    for (std::size_t i = 0; i < number_bytes; ++i)
-        bits |= std::uint64_t{static_cast<unsigned char>(bytes[index * number_bytes + i])} << (8 * i);
-    return std::bit_cast<double>(bits);
+    std::memcpy(&bits, bytes.data() + index * number_bytes, number_bytes);
+    return std::bit_cast<double>(turned_for_store(bits));
 }
 
 bool is_log(double number) {
@@ -93,8 +100,7 @@ WaterPart water_part_in(const StoreConnection& connection, const Query& row) {
 }
 
 /// False where nothing was learnt.
-bool read_hand(StoreConnection& connection, LearntWater& water) {
-    Query rows(connection, select_learnt_of, "");
+bool read_hand(StoreConnection& connection, Query& rows, LearntWater& water) {
     for (const WaterPart expected : {WaterPart::hand, WaterPart::memory}) {
         if (!rows.next()) {
             if (expected == WaterPart::hand) return false;
@@ -192,26 +198,27 @@ void require_whole(const LearntWater& water) {
 
 }  // namespace
 
+// While the hand's rows are not read to their end, all reading sees one state of the store, and where nothing was
+// learnt that one query is all.
 LearntWater LogBook::learnt_water(const std::vector<std::string>& bags) const {
     return connection_->guarded([&] {
         LearntWater water;
-        if (Query(*connection_, select_learnt_of, "").next()) {
-            const StoreConnection::Snapshot snapshot(*connection_);
-            if (!read_hand(*connection_, water)) return water;
-            std::map<std::string, int> asked;  // what is asked for twice is given once
-            for (const std::string& name : bags)
-                if (std::string folded = folded_name(name); !folded.empty() && asked[folded]++ == 0)
-                    read_bags(*connection_, Query(*connection_, select_learnt_of, folded), water);
-        }
+        Query hand(*connection_, select_hand);
+        if (!read_hand(*connection_, hand, water)) return water;
+        std::set<std::string> asked{""};  // what is asked for twice is given once
+        for (const std::string& name : bags)
+            if (std::string folded = folded_name(name); asked.insert(folded).second)
+                read_bags(*connection_, Query(*connection_, select_learnt_of, folded), water);
         return water;
     });
 }
 
 LearntWater LogBook::learnt_water() const {
     return connection_->guarded([&] {
-        const StoreConnection::Snapshot snapshot(*connection_);
         LearntWater water;
-        if (read_hand(*connection_, water)) read_bags(*connection_, Query(*connection_, select_learnt_bags), water);
+        Query hand(*connection_, select_hand);
+        if (read_hand(*connection_, hand, water))
+            read_bags(*connection_, Query(*connection_, select_learnt_bags), water);
         return water;
     });
 }
