@@ -29,6 +29,7 @@ const std::vector<JobGroup>& job_groups() {
           {"price", "tell what a pack costs now"},
           {"blend", "the cheapest mix within your limits"}}},
         {"The shed", {{"stock", "what is in it"}}},
+        {"The log", {{"log", "what you mixed, saw and caught"}}},
         {"Your library",
          {{"find", "anything in it, by any word"},
           {"recipe", "your mixes"},

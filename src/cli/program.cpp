@@ -147,6 +147,9 @@ std::vector<CommandSpec> made_commands() {
     add({command_stock(), command_stock_history(), command_stock_buy(), command_stock_keep(), command_stock_count(),
          command_stock_use(), command_stock_waste(), command_stock_undo(), command_stock_session(), command_price(),
          command_price_list(), command_price_history(), command_price_convert()});
+    add({command_log_add(), command_log_blank(), command_log_catch(), command_log_mix(), command_log_soak(),
+         command_log_weigh(), command_log_drop(), command_log_bag(), command_log_list(), command_log_show(),
+         command_log_edit(), command_log_undo(), command_log_notes()});
     return commands;
 }
 

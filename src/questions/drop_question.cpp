@@ -27,25 +27,11 @@ DropForm form_of(const Arguments& arguments) {
     return flag_value(chosen, [&] { return read_form(chosen, *arguments.value(chosen)); });
 }
 
-Squeeze read_squeeze(const std::string& text) {
-    if (const auto squeeze = find_squeeze(text)) return *squeeze;
-    throw InputError("unknown-squeeze", "'" + text + "' is not a way to squeeze", "it can be light, firm or hard");
-}
-
 WaterKind read_kind(const std::string& text) {
     const std::string folded = folded_name(text);
     for (std::size_t i = 0; i < water_kind_names.size(); ++i)
         if (water_kind_names[i] == folded) return static_cast<WaterKind>(i);
     throw InputError("unknown-water", "'" + text + "' is no kind of water", "it can be still or river");
-}
-
-void read_own_look(const Arguments& arguments, OwnLook& own) {
-    read_flag(arguments, "--hold", [&](const std::string& text) { own.holds = in_range(parse<Time>(text)); });
-    read_flag(arguments, "--breaks-at",
-              [&](const std::string& text) { own.breaks_at = in_range(parse<Length>(text)); });
-    read_flag(arguments, "--carpet-seen", [&](const std::string& text) { own.carpet = in_range(parse<Length>(text)); });
-    read_flag(arguments, "--cup-weighs",
-              [&](const std::string& text) { own.cup_weighs = in_range(parse<Mass>(text)); });
 }
 
 /// What tells of another form than the one that is asked for: a slip, not to be taken for sense.
@@ -82,6 +68,20 @@ DropWish read_wish(const std::string& text) {
 }
 
 }  // namespace
+
+Squeeze read_squeeze(const std::string& text) {
+    if (const auto squeeze = find_squeeze(text)) return *squeeze;
+    throw InputError("unknown-squeeze", "'" + text + "' is not a way to squeeze", "it can be light, firm or hard");
+}
+
+void read_own_look(const Arguments& arguments, OwnLook& own) {
+    read_flag(arguments, "--hold", [&](const std::string& text) { own.holds = in_range(parse<Time>(text)); });
+    read_flag(arguments, "--breaks-at",
+              [&](const std::string& text) { own.breaks_at = in_range(parse<Length>(text)); });
+    read_flag(arguments, "--carpet-seen", [&](const std::string& text) { own.carpet = in_range(parse<Length>(text)); });
+    read_flag(arguments, "--cup-weighs",
+              [&](const std::string& text) { own.cup_weighs = in_range(parse<Mass>(text)); });
+}
 
 DropRequest drop_request(const Arguments& arguments) {
     if (!arguments.has("--depth")) throw UsageError("no-depth", "how deep is the water?", "say it with --depth 2.5m");

@@ -15,4 +15,10 @@ DropRequest drop_request(const Arguments& arguments);
 std::optional<DropComparison> drop_comparison(const Arguments& arguments);
 std::optional<DropWish> drop_wish(const Arguments& arguments);
 
+/// "light", "firm" or "hard". Throws InputError.
+Squeeze read_squeeze(const std::string& text);
+
+/// What the person saw of it. Throws UsageError, naming the flag.
+void read_own_look(const Arguments& arguments, OwnLook& own);
+
 }  // namespace baitwright
