@@ -55,7 +55,7 @@ Mass read_water_poured(const std::string& text) {
 }
 
 /// A bare number is so many minutes.
-Time read_minutes(const std::string& text) {
+Time minutes_under_water(const std::string& text) {
     return in_range(is_bare_number(text) ? parse_number(text) * minute : parse<Time>(text));
 }
 
@@ -160,7 +160,7 @@ LoggedSoak soak_to_log(const Arguments& arguments) {
     soak.of = arguments.words().front();
     read_flag(arguments, "--dry", [&](const std::string& text) { soak.dry = in_range(parse<Mass>(text)); });
     read_flag(arguments, "--drained", [&](const std::string& text) { soak.drained = in_range(parse<Mass>(text)); });
-    read_flag(arguments, "--minutes", [&](const std::string& text) { soak.under_water = read_minutes(text); });
+    read_flag(arguments, "--minutes", [&](const std::string& text) { soak.under_water = minutes_under_water(text); });
     read_flag(arguments, "--water-temp",
               [&](const std::string& text) { soak.water = read_temperature(arguments, text); });
     return checked_for_log(soak);
