@@ -12,6 +12,9 @@ inline constexpr double hand_spread = 0.12;
 inline constexpr double day_spread = 0.05;
 /// The error that all defaults from memory share: one factor on every A and G of theirs.
 inline constexpr double memory_spread = 0.09;
+/// What of an ingredient's spread is the bag's own: A and G of a new bag differ by so much from those of the last,
+/// though never by more than half of the stated variance; beside its moisture. Ours, no source.
+inline constexpr double bag_spread = 0.06;
 
 /// How a mark was come by, and so what it may be off by beside its own spread.
 enum class MarkOrigin {
