@@ -21,7 +21,13 @@ enum class MarkOrigin {
     measured,     ///< by this person, on this bag: it holds hand and moisture already
     from_memory,  ///< a default: it shares an error with all of them
     other,        ///< published, or from elsewhere
+    learnt,       ///< from this person's log: it holds hand and moisture, as a measured one does
 };
+
+/// Whether the mark is that of the bag as it is, whatever its moisture.
+inline bool is_of_the_bag(MarkOrigin origin) {
+    return origin == MarkOrigin::measured || origin == MarkOrigin::learnt;
+}
 
 /// What is known of a person's hand in the long run (P) and of the shared error of defaults (C): the normal
 /// distribution of ln P and ln C together. As it stands here nothing is known but how far hands and defaults lie apart.
@@ -30,11 +36,11 @@ struct Hand {
     double hand_variance = std::log1p(hand_spread * hand_spread) - std::log1p(day_spread * day_spread);
     double memory_variance = std::log1p(memory_spread * memory_spread);
     double covariance = 0;
-    bool learned = false;  ///< measured marks have taught it
+    bool learned = false;  ///< measured marks or the log have taught it
 
     /// What a mark of that origin is multiplied by, at the median.
     [[nodiscard]] double shift(MarkOrigin origin) const {
-        if (origin == MarkOrigin::measured) return 1;
+        if (is_of_the_bag(origin)) return 1;
         return std::exp(log_hand + (origin == MarkOrigin::from_memory ? log_memory : 0));
     }
 };

@@ -27,6 +27,12 @@ bool is_measured(const Property<Ratio>& mark) {
     return mark.source.origin == Origin::measured;
 }
 
+MarkOrigin origin_of(const Property<Ratio>& mark) {
+    if (is_measured(mark)) return MarkOrigin::measured;
+    if (mark.source.origin == Origin::learned) return MarkOrigin::learnt;
+    return from_memory(mark.source) ? MarkOrigin::from_memory : MarkOrigin::other;
+}
+
 /// One observation of ln P + memory ln C.
 struct Observed {
     double log_ratio, memory;
@@ -152,16 +158,14 @@ double variance_beyond_day(const Property<Ratio>& mark) {
 
 MarkOrigin absorption_origin(const SolidPart& part) {
     const Property<Ratio>& mark = part.ingredient.absorption;
-    if (is_measured(mark)) return MarkOrigin::measured;
-    return from_memory(mark.source) ? MarkOrigin::from_memory : MarkOrigin::other;
+    return origin_of(mark);
 }
 
 MarkOrigin slump_origin(const SolidPart& part) {
     const Property<Ratio>& mark = part.ingredient.slump;
-    if (is_measured(mark)) return MarkOrigin::measured;
     // What is derived from the absorption is off by what that is off by.
     if (mark.source.origin == Origin::derived) return absorption_origin(part);
-    return from_memory(mark.source) ? MarkOrigin::from_memory : MarkOrigin::other;
+    return origin_of(mark);
 }
 
 Hand learned_hand(const std::vector<SolidPart>& solids) {

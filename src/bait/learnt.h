@@ -22,6 +22,8 @@ struct LearntWater {
         std::string name;                        ///< as the library writes it
         double log_absorption = 0, log_gap = 0;  ///< means
         int mixes = 0;                           ///< logged mixes that it was in
+        double measured_absorption = 0,
+               measured_slump = 0;  ///< what the person had measured of it, which is in it already; 0: nothing
     };
     double log_hand = 0, log_memory = 0;  ///< means
     std::vector<Bag> bags;

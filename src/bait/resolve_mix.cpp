@@ -4,7 +4,7 @@
 #include <set>
 
 #include "bait/amount.h"
-#include "bait/learned_hand.h"
+#include "bait/own_values.h"
 #include "bait/recipe_names.h"
 #include "bait/strategy.h"
 #include "bait/suggesting_shelf.h"
@@ -246,16 +246,6 @@ ResolvedMix shares_of(Opened opened) {
     return mix;
 }
 
-/// The marks that measured ones took the place of, and what these tell of the hand.
-void learn_hand(ResolvedMix& mix, const Shelf& shelf) {
-    for (SolidPart& part : mix.solids) {
-        if (!has_measured_mark(part.ingredient)) continue;
-        if (const auto usual = shelf.find_usual(part.ingredient.name))
-            part.usual = UsualMarks{usual->absorption, usual->slump, usual->moisture};
-    }
-    mix.hand = learned_hand(mix.solids);
-}
-
 /// Doses by wet mass weigh into what they are dosed by: near the whole of it there is no mix left.
 void check_doses_by_wet_mass(const ResolvedMix& mix) {
     constexpr double most = 0.5;
@@ -281,7 +271,7 @@ ResolvedMix resolve(const Recipe& recipe, const Shelf& shelf) {
     if (!opener.faults.empty()) throw InputError(std::move(opener.faults));
     ResolvedMix mix = shares_of(std::move(opened));
     check_doses_by_wet_mass(mix);
-    learn_hand(mix, shelf);
+    heed_own_values(mix, shelf);
     mix.name = recipe.name;
     mix.feel = *feel;
     return mix;

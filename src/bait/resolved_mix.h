@@ -1,11 +1,13 @@
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <vector>
 
 #include "bait/feel.h"
 #include "bait/hand.h"
 #include "bait/ingredient.h"
+#include "bait/learnt.h"
 #include "bait/recipe.h"
 
 namespace baitwright {
@@ -40,7 +42,8 @@ struct ResolvedMix {
     std::vector<LiquidPart> liquids;
     std::vector<ResolvedDose> doses;
     Mass as_written;  ///< dry mass of the recipe as it stands; 0 where it states shares only
-    Hand hand;        ///< learned from the bags in it that were measured
+    Hand hand;        ///< learned from the log, or from the bags in it that were measured
+    std::shared_ptr<const LearntWater> learnt = nullptr;  ///< of the log: the marks of its learnt bags are those
 };
 
 /// The i-th additive: the liquid parts come first, then the doses.

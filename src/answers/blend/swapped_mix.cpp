@@ -8,6 +8,7 @@
 #include "bait/feel.h"
 #include "bait/mix_property.h"
 #include "bait/one_currency.h"
+#include "bait/own_values.h"
 #include "bait/pricing.h"
 #include "bait/wetted_mix.h"
 #include "quantities/in_quotes.h"
@@ -30,6 +31,7 @@ public:
                const std::vector<SolidPart>& solids, const Currency* usual)
         : shelf_(shelf), recipe_(recipe), before_(mix), after_(mix), removed_(removed), usual_(usual) {
         after_.solids = solids;
+        if (after_.learnt) heed_own_values(after_, shelf);
     }
 
     SwapAnswer run() {

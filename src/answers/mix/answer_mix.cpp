@@ -1,16 +1,13 @@
 #include "answers/mix/answer_mix.h"
 
-#include <cmath>
-
-#include "answers/mix/doubtful_mix.h"
 #include "answers/mix/mix_doubt.h"
 #include "answers/mix/mix_for_once.h"
+#include "answers/mix/own_values_told.h"
 #include "answers/mix/several_targets.h"
 #include "answers/pellets/soak_pellets.h"
 #include "answers/shared/check_temperature.h"
 #include "answers/shared/stale_prices.h"
 #include "bait/caution.h"
-#include "quantities/number_text.h"
 
 namespace baitwright {
 
@@ -25,20 +22,6 @@ std::vector<std::string> cautions_of(const ResolvedMix& mix) {
     for (const LiquidPart& part : mix.liquids) add(part.ingredient);
     for (const ResolvedDose& dose : mix.doses) add(dose.ingredient);
     return caution_sentences(words);
-}
-
-/// What the measured bags told of the others, where it is worth a word.
-std::optional<Warning> hand_learned(const ResolvedMix& mix) {
-    constexpr double worth_a_word = 0.03;
-    double most = 1;
-    for (const DoubtfulPart& part : doubtful_mix(mix).parts)
-        for (const MarkOrigin origin : {part.absorption.origin, part.second.origin})
-            if (std::abs(mix.hand.shift(origin) - 1) > std::abs(most - 1)) most = mix.hand.shift(origin);
-    if (std::abs(most - 1) <= worth_a_word) return std::nullopt;
-    const std::string more = most > 1 ? "more" : "less";
-    return Warning{"hand-learned", "the bags you measured take " + more +
-                                       " water than usual: " + number_text(std::round(100 * std::abs(most - 1))) +
-                                       " % " + more + " is reckoned in for the others"};
 }
 
 void add_soaks(const ResolvedMix& mix, MixAnswer& answer) {
@@ -58,7 +41,7 @@ MixAnswer answer_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest&
     MixAnswer answer = scale_batch(mix, shelf.feels(), request);
     answer.doubt = doubt_of(mix, answer, request.seed);
     doubt_targets(mix, answer, request.seed);
-    if (auto learned = hand_learned(mix)) answer.warnings.push_back(*std::move(learned));
+    if (auto own = by_own_values(mix)) answer.warnings.push_back(*std::move(own));
     if (request.today)
         if (auto stale = stale_prices(ingredients_of(mix), *request.today, answer.currency))
             answer.warnings.push_back(*std::move(stale));

@@ -2,11 +2,13 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 #include "bait/hand.h"
 #include "bait/resolved_mix.h"
 #include "bait/wetness.h"
+#include "bait/wetted_mix.h"
 
 /// How far the marks of a mix may lie from their medians, and what they share of it.
 namespace baitwright {
@@ -15,14 +17,23 @@ namespace baitwright {
 struct MarkFactors {
     double measured = 1, from_memory = 1, other = 1;
     [[nodiscard]] double of(MarkOrigin origin) const {
-        return origin == MarkOrigin::measured ? measured : origin == MarkOrigin::from_memory ? from_memory : other;
+        return is_of_the_bag(origin) ? measured : origin == MarkOrigin::from_memory ? from_memory : other;
     }
 };
 
-/// A mark's median in g/g, the sigma of its logarithm, and what else it may be off by.
+/// A mark's median in g/g, the sigma of its logarithm, and what else it may be off by: `learnt` has a number for each
+/// of the normals that what was learnt is made of, and is empty where nothing was or it is of none of them.
 struct DoubtfulMark {
     double median, sigma;
     MarkOrigin origin;
+    std::vector<double> learnt = {};
+
+    /// The logarithm of the factor on the median, but for the day's, from those normals and one of its own.
+    [[nodiscard]] double log_factor(const double* normals, double own) const {
+        double sum = sigma * own;
+        for (std::size_t k = 0; k < learnt.size(); ++k) sum += learnt[k] * normals[k];
+        return sum;
+    }
 };
 
 /// One part that takes water. Its second mark is the gap G = B - A, drawn so that B cannot fall below A; or B itself
@@ -70,12 +81,33 @@ private:
 struct DoubtfulMix {
     std::vector<DoubtfulPart> parts;
     Hand hand;
+    std::optional<std::size_t> learnt_normals =
+        std::nullopt;  ///< how many make what was learnt, where something was: it stands for `SharedDoubt` but the day
 };
 DoubtfulMix doubtful_mix(const ResolvedMix& mix);
+/// The same with what was learnt of the bags of several mixes, by the same normals: `few_normals` of `learnt_of_all`.
+DoubtfulMix doubtful_mix(const ResolvedMix& mix, const LearntWater& few_normals);
 
 /// The marks of a part in a draw: three normals of its own, and what it shares. Marks that were not measured are moved
 /// to the moisture of the drawn bag.
 WaterMarks drawn_marks(const DoubtfulPart& part, const MarkFactors& shared, const double* normals);
+/// The same where something was learnt: the day's factor, the normals of what was learnt, and three of its own.
+WaterMarks drawn_by_learnt(const DoubtfulPart& part, double day, const double* learnt, const double* normals);
+
+/// Draws the marks of all parts. It must not outlive the mix.
+class MarkDraws {
+public:
+    explicit MarkDraws(const DoubtfulMix& mix);
+
+    /// How many normals a draw takes.
+    [[nodiscard]] std::size_t normals() const { return first_ + 3 * mix_.parts.size(); }
+    void draw(const double* normals, MixNumbers& numbers) const;
+
+private:
+    const DoubtfulMix& mix_;
+    SharedDoubt shared_;
+    std::size_t first_;  // of the normals of the first part's own
+};
 
 /// The moisture of a drawn bag, at most 0.9 unless its median is more.
 inline double drawn_bag(double moisture, double factor) {

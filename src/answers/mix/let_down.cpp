@@ -31,17 +31,13 @@ LetDownShare let_down(const ResolvedMix& mix, const WetterShare& share) {
 Range<Mass> let_down_range(const ResolvedMix& mix, const WetterShare& share, std::uint64_t seed) {
     const DoubtfulMix doubtful = doubtful_mix(mix);
     if (doubtful.parts.empty()) return {};
-    const SharedDoubt shared_doubt(doubtful.hand, doubtful.parts);
-    const std::size_t shared = 1 + shared_doubt.normals_beside_first();
-    QuasiRandomNormals draws(shared + 3 * doubtful.parts.size(), seed);
+    const MarkDraws marks(doubtful);
+    QuasiRandomNormals draws(marks.normals(), seed);
     std::vector<double> normals(draws.coordinates()), more(let_down_points);
     MixNumbers numbers = numbers_of(mix);
     for (double& water : more) {
         draws.next(normals);
-        const MarkFactors factors = shared_doubt.draw(normals.data());
-        for (std::size_t i = 0; i < doubtful.parts.size(); ++i)
-            numbers.solids[doubtful.parts[i].solid].marks =
-                drawn_marks(doubtful.parts[i], factors, &normals[shared + 3 * i]);
+        marks.draw(normals.data(), numbers);
         water = more_water(numbers, share);
     }
     const auto point = [&](double p) { return quantile_in_place(more, p) * share.dry_mass; };

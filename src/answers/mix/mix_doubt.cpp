@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "answers/mix/drawn_solid.h"
+#include "answers/mix/first_to_measure.h"
 #include "answers/mix/water_range.h"
 #include "bait/kitchen_rounding.h"
 #include "bait/wetted_mix.h"
@@ -64,73 +65,23 @@ Range<Mass> water_range(const ResolvedMix& mix, const MixAnswer& answer, const D
 
 Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, const DoubtfulMix& doubtful,
                            std::uint64_t seed) {
-    const std::vector<DoubtfulPart>& parts = doubtful.parts;
     const std::vector<DoubtfulBody> bodies = doubtful_bodies(mix);
-    const SharedDoubt shared_doubt(doubtful.hand, parts);
-    const std::size_t shared = 1 + shared_doubt.normals_beside_first();
-    QuasiRandomNormals draws(shared + 3 * parts.size() + 3 * bodies.size(), seed);
+    const MarkDraws marks(doubtful);
+    QuasiRandomNormals draws(marks.normals() + 3 * bodies.size(), seed);
     std::vector<double> normals(draws.coordinates()), volumes(volume_points);
     MixNumbers numbers = numbers_of(mix);
     const double already = answer.water_already_in / answer.dry_mass;
     const Ratio aim = answer.right_as_it_stands ? answer.wetness_in_tub : answer.wetness;
     for (double& one : volumes) {
         draws.next(normals);
-        const MarkFactors factors = shared_doubt.draw(normals.data());
-        for (std::size_t i = 0; i < parts.size(); ++i)
-            numbers.solids[parts[i].solid].marks = drawn_marks(parts[i], factors, &normals[shared + 3 * i]);
+        marks.draw(normals.data(), numbers);
         for (std::size_t i = 0; i < bodies.size(); ++i)
-            bodies[i].draw(numbers.solids[i], &normals[shared + 3 * parts.size() + 3 * i]);
+            bodies[i].draw(numbers.solids[i], &normals[marks.normals() + 3 * i]);
         const WettedMix wetted = wet(numbers, aim, already);
         one = wet_volume(pack(numbers, wetted), answer.state, std::min<double>(wetted.wetness, wettest))
                   .in(millilitre_per_gram);
     }
     return range_of(volumes, answer.dry_mass * (1.0 * millilitre_per_gram));
-}
-
-/// What one part adds to the standard deviation of the water, to first order, by what was or was not measured of it.
-struct PartDoubt {
-    double absorption, slump, moisture;
-    [[nodiscard]] double variance() const { return absorption * absorption + slump * slump + moisture * moisture; }
-    [[nodiscard]] const char* most() const {
-        return absorption >= std::max(slump, moisture) ? "absorption" : slump >= moisture ? "slump" : "moisture";
-    }
-};
-
-PartDoubt doubt_of_part(const DoubtfulPart& part, double h) {
-    const double on_absorption = part.share * part.absorption_reach(h) * part.absorption.median,
-                 on_second = part.share * DoubtfulPart::second_reach(h) * part.second.median;
-    double moves = 0;  // with the moisture of a bag, what was not measured in it
-    if (part.absorption.origin != MarkOrigin::measured) moves += on_absorption + part.share * part.absorption_reach(h);
-    if (!part.slump_measured()) moves += on_second;
-    return {std::abs(on_absorption) * part.absorption.sigma, on_second * part.second.sigma,
-            part.moisture * part.sigma_moisture / (1 - part.moisture) * std::abs(moves)};
-}
-
-void add_shares(const DoubtfulPart& part, double h, MarkFactors& sums) {
-    const auto add = [&](const DoubtfulMark& mark, double reach) {
-        (mark.origin == MarkOrigin::measured      ? sums.measured
-         : mark.origin == MarkOrigin::from_memory ? sums.from_memory
-                                                  : sums.other) += part.share * reach * mark.median;
-    };
-    add(part.absorption, part.absorption_reach(h));
-    add(part.second, DoubtfulPart::second_reach(h));
-}
-
-/// The bag whose inputs make most of the variance of the water, to first order.
-void name_first_to_measure(const ResolvedMix& mix, const MixAnswer& answer, const DoubtfulMix& doubtful,
-                           MixDoubt& doubt) {
-    double all = 0, most = 0;
-    MarkFactors sums{0, 0, 0};
-    for (const DoubtfulPart& part : doubtful.parts) {
-        add_shares(part, answer.wetness, sums);
-        const PartDoubt own = doubt_of_part(part, answer.wetness);
-        all += own.variance();
-        if (own.variance() <= most) continue;
-        most = own.variance();
-        doubt.measure_first = mix.solids[part.solid].ingredient.name;
-        doubt.measure_first_what = own.most();
-    }
-    if (all > 0) doubt.measure_first_share = most / (all + SharedDoubt(doubtful.hand).variance_of(sums));
 }
 
 }  // namespace
@@ -170,7 +121,11 @@ MixDoubt doubt_of(const ResolvedMix& mix, const MixAnswer& answer, std::uint64_t
         const auto fills = [&](Volume volume) { return volume / answer.portions->each; };
         doubt.portions = {fills(doubt.wet_volume.low), fills(doubt.wet_volume.middle), fills(doubt.wet_volume.high)};
     }
-    name_first_to_measure(mix, answer, doubtful, doubt);
+    if (const auto first = first_to_measure(doubtful, answer.wetness)) {
+        doubt.measure_first = mix.solids[first->solid].ingredient.name;
+        doubt.measure_first_what = first->what;
+        doubt.measure_first_share = first->share;
+    }
     return doubt;
 }
 

@@ -7,7 +7,7 @@
 #include "answers/mix/several_targets.h"
 #include "answers/shared/take_out.h"
 #include "bait/amount.h"
-#include "bait/learned_hand.h"
+#include "bait/own_values.h"
 #include "bait/pellets_alone.h"
 #include "bait/resolve_mix.h"
 #include "quantities/fault.h"
@@ -76,7 +76,7 @@ void add_mix(ResolvedMix& whole, const ResolvedMix& other, Ratio share) {
 }
 
 /// The mix in so much, and the others.
-ResolvedMix together(const ResolvedMix& plain, Mass rest, const std::vector<OtherPart>& others) {
+ResolvedMix together(const ResolvedMix& plain, Mass rest, const std::vector<OtherPart>& others, const Shelf& shelf) {
     Mass dry = rest;
     for (const OtherPart& other : others)
         if (std::holds_alternative<ResolvedMix>(other.what)) dry += other.mass;
@@ -95,7 +95,7 @@ ResolvedMix together(const ResolvedMix& plain, Mass rest, const std::vector<Othe
         }
     }
     whole.as_written = dry;
-    whole.hand = learned_hand(whole.solids);
+    heed_own_values(whole, shelf);
     soak_pellets_alone(whole);
     whole.name = plain.name + " with " + listed(names);
     return whole;
@@ -109,7 +109,7 @@ ResolvedMix with_others(const ResolvedMix& plain, const Shelf& shelf, const MixR
         if (std::holds_alternative<ResolvedMix>(others.back().what)) dry_others += others.back().mass;
     }
     if (std::holds_alternative<AsWritten>(request.target) && plain.as_written > Mass{})
-        return together(plain, plain.as_written, others);
+        return together(plain, plain.as_written, others, shelf);
     // The batch's dry mass and what the others are of it decide each other: both are settled within a few rounds.
     constexpr int most_rounds = 60;
     constexpr double settled = 1e-13;
@@ -121,7 +121,7 @@ ResolvedMix with_others(const ResolvedMix& plain, const Shelf& shelf, const MixR
         if (rest < 1e-3 * batch)
             throw UsageError("more-than-the-batch", "what is added for once is as much as the whole batch, or more",
                              "add less, or make more");
-        ResolvedMix mix = together(plain, rest, others);
+        ResolvedMix mix = together(plain, rest, others, shelf);
         const Mass next = scale_batch(mix, shelf.feels(), request).dry_mass;
         if (std::abs(next / batch - 1) < settled || round == most_rounds) return mix;
         batch = on_hand ? (batch + next) / 2 : next;

@@ -20,7 +20,7 @@ struct Draw {
     double by_shared, fixed, log_by_shared;
 };
 
-using SharedFactors = std::array<double, 3>;  // by the origin of the mark
+using SharedFactors = std::array<double, 4>;  // by the origin of the mark
 
 /// A mark as the draws need it: share x reach x median, of a bag measured or by the dry matter of a drawn one.
 struct MarkWeight {
@@ -41,7 +41,7 @@ struct Weights {
 
 MarkWeight weight_of(const DoubtfulMark& mark, double share_and_reach, double moisture) {
     const double weight = share_and_reach * mark.median;
-    if (mark.origin == MarkOrigin::measured) return {weight, 0, mark.origin};
+    if (is_of_the_bag(mark.origin)) return {weight, 0, mark.origin};
     return {0, weight / (1 - moisture), mark.origin};
 }
 
@@ -52,7 +52,7 @@ std::vector<Weights> weights_of(const std::vector<DoubtfulPart>& parts, double w
         Weights one{weight_of(part.absorption, on_absorption, part.moisture),
                     weight_of(part.second, part.share * DoubtfulPart::second_reach(wetness), part.moisture),
                     part.moisture};
-        if (part.absorption.origin != MarkOrigin::measured) {
+        if (!is_of_the_bag(part.absorption.origin)) {
             one.by_bag = on_absorption / (1 - part.moisture);
             one.fixed = one.by_bag * part.moisture;
         }
@@ -63,7 +63,7 @@ std::vector<Weights> weights_of(const std::vector<DoubtfulPart>& parts, double w
 
 Draw draw_of(const std::vector<Weights>& weights, const double* factors, const MarkFactors& beside) {
     const SharedFactors shared{beside.of(MarkOrigin::measured), beside.of(MarkOrigin::from_memory),
-                               beside.of(MarkOrigin::other)};
+                               beside.of(MarkOrigin::other), beside.of(MarkOrigin::learnt)};
     Draw draw{0, 0, 0};
     for (std::size_t i = 0; i < weights.size(); ++i) {
         const Weights& w = weights[i];
@@ -102,6 +102,58 @@ std::vector<Draw> draws_of(const std::vector<DoubtfulPart>& parts, const SharedD
         exponentials(sigma, z, factors);
         for (std::size_t row = 0; row < std::min(rows, count - first); ++row)
             draws[first + row] = draw_of(weights, &factors[row * width] + shared, doubt.beside_first(&z[row * width]));
+    }
+    return draws;
+}
+
+/// Where the three normals of each part's own stand, after those of what was learnt. What was learnt all of has none:
+/// its place is behind them all, where zeros stand.
+struct OwnPlaces {
+    std::vector<std::size_t> of_part;
+    std::size_t normals;
+
+    OwnPlaces(const std::vector<DoubtfulPart>& parts, std::size_t learnt) : normals(learnt) {
+        const auto has_own = [](const DoubtfulPart& part) {
+            return part.absorption.sigma > 0 || part.second.sigma > 0 || !is_of_the_bag(part.absorption.origin) ||
+                   !is_of_the_bag(part.second.origin);
+        };
+        for (const DoubtfulPart& part : parts) {
+            of_part.push_back(normals);
+            if (has_own(part)) normals += 3;
+        }
+        for (std::size_t i = 0; i < parts.size(); ++i)
+            if (!has_own(parts[i])) of_part[i] = normals;
+    }
+};
+
+/// The logarithms of what moves the parts in a draw but the day: two marks and the moisture each.
+void log_factors(const std::vector<DoubtfulPart>& parts, const OwnPlaces& places, const double* normals, double* logs) {
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        const double* own = normals + places.of_part[i];
+        logs[3 * i] = parts[i].absorption.log_factor(normals, own[0]);
+        logs[3 * i + 1] = parts[i].second.log_factor(normals, own[1]);
+        logs[3 * i + 2] = parts[i].sigma_moisture * own[2];
+    }
+}
+
+/// The same where something was learnt: by its normals, and those of the parts that have doubts of their own.
+std::vector<Draw> learnt_draws(const DoubtfulMix& mix, double wetness, std::size_t count, std::uint64_t seed) {
+    constexpr std::size_t rows = 8;
+    const OwnPlaces places(mix.parts, *mix.learnt_normals);
+    const std::size_t width = 3 * mix.parts.size(), drawn = std::max<std::size_t>(1, places.normals);
+    QuasiRandomNormals normals(drawn, seed);
+    std::vector<double> z(drawn + 3), logs(rows * width), factors(rows * width);
+    const std::vector<double> as_they_are(rows * width, 1.0);
+    const std::vector<Weights> weights = weights_of(mix.parts, wetness);
+    std::vector<Draw> draws(count);
+    for (std::size_t first = 0; first < count; first += rows) {
+        for (std::size_t row = 0; row < rows; ++row) {
+            normals.next({z.data(), drawn});
+            log_factors(mix.parts, places, z.data(), &logs[row * width]);
+        }
+        exponentials(as_they_are, logs, factors);
+        for (std::size_t row = 0; row < std::min(rows, count - first); ++row)
+            draws[first + row] = draw_of(weights, &factors[row * width], MarkFactors{});
     }
     return draws;
 }
@@ -214,9 +266,11 @@ private:
 Range<Ratio> wanted_water_range(const DoubtfulMix& mix, Ratio wetness, Ratio least, std::size_t count,
                                 std::uint64_t seed) {
     const SharedDoubt doubt(mix.hand, mix.parts);
-    const std::vector<Draw> draws = draws_of(mix.parts, doubt, wetness, count, seed);
-    const Fit fit = fit_of(draws, doubt.sigma_of_first());
-    const PointFinder finder(draws, fit, doubt.sigma_of_first(), least);
+    const double shared_sigma = mix.learnt_normals ? log_normal_sigma(day_spread) : doubt.sigma_of_first();
+    const std::vector<Draw> draws =
+        mix.learnt_normals ? learnt_draws(mix, wetness, count, seed) : draws_of(mix.parts, doubt, wetness, count, seed);
+    const Fit fit = fit_of(draws, shared_sigma);
+    const PointFinder finder(draws, fit, shared_sigma, least);
     return {finder.point(0.05), finder.point(0.5), finder.point(0.95)};
 }
 

@@ -5,6 +5,8 @@
 
 #include "answers/mix/doubtful_mix.h"
 #include "answers/mix/drawn_solid.h"
+#include "answers/mix/few_normals.h"
+#include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
 #include "quantities/units.h"
 
@@ -13,8 +15,8 @@ namespace baitwright {
 namespace {
 
 constexpr std::size_t cost_points = 256;
-constexpr std::size_t shared_normals = 3;  // the day, the hand, the error of memory
-constexpr std::size_t each_solid = 6;      // normals: three for the marks, three for the body
+constexpr std::size_t unlearnt_normals = 3;  // the day, the hand, the error of memory
+constexpr std::size_t each_solid = 6;        // normals: three for the marks, three for the body
 constexpr std::size_t most_solids = 32;
 
 std::size_t place_of(const std::vector<IngredientNeed>& totals, const std::string& name) {
@@ -37,10 +39,10 @@ struct DrawnFeed {
     };
     std::vector<Kept> kept;  // lies made up already, and was weighed
 
-    DrawnFeed(const FeedNeed& feed, const std::vector<IngredientNeed>& totals)
+    DrawnFeed(const FeedNeed& feed, const std::vector<IngredientNeed>& totals, const LearntWater& learnt)
         : need(&feed),
           numbers(numbers_of(feed.fed.mix)),
-          doubtful(doubtful_mix(feed.fed.mix)),
+          doubtful(learnt.known() ? doubtful_mix(feed.fed.mix, learnt) : doubtful_mix(feed.fed.mix)),
           shared(doubtful.hand),
           bodies(doubtful_bodies(feed.fed.mix)) {
         const ResolvedMix& mix = feed.fed.mix;
@@ -51,13 +53,19 @@ struct DrawnFeed {
             if (part.kept > Mass{}) kept.push_back({place_of(totals, part.ingredient.name), part.kept});
     }
 
-    void draw(const std::vector<double>& normals) {
-        const MarkFactors factors = shared.draw(normals.data());
-        for (const DoubtfulPart& part : doubtful.parts)
-            if (solids[part.solid] < most_solids)
-                numbers.solids[part.solid].marks = drawn_marks(part, factors, at(normals, solids[part.solid]));
+    /// The first normals are shared by all feeds.
+    void draw(const std::vector<double>& normals, std::size_t first) {
+        const auto own = [&](std::size_t solid) { return &normals[first + each_solid * solid]; };
+        const MarkFactors factors = doubtful.learnt_normals ? MarkFactors{} : shared.draw(normals.data());
+        const double day = std::exp(log_normal_sigma(day_spread) * normals[0]);
+        for (const DoubtfulPart& part : doubtful.parts) {
+            if (solids[part.solid] >= most_solids) continue;
+            const double* each = own(solids[part.solid]);
+            numbers.solids[part.solid].marks = doubtful.learnt_normals ? drawn_by_learnt(part, day, &normals[1], each)
+                                                                       : drawn_marks(part, factors, each);
+        }
         for (std::size_t i = 0; i < solids.size(); ++i)
-            if (solids[i] < most_solids) bodies[i].draw(numbers.solids[i], at(normals, solids[i]) + 3);
+            if (solids[i] < most_solids) bodies[i].draw(numbers.solids[i], own(solids[i]) + 3);
     }
 
     void add_to(std::vector<Mass>& needs) const {
@@ -67,11 +75,15 @@ struct DrawnFeed {
         for (std::size_t i = 0; i < additives.size(); ++i) needs[additives[i]] += each.additives[i] * dry;
         for (const Kept& part : kept) needs[part.place] -= part.mass;
     }
-
-    static const double* at(const std::vector<double>& normals, std::size_t solid) {
-        return &normals[shared_normals + each_solid * solid];
-    }
 };
+
+/// What was learnt of all that is fed, by few normals.
+LearntWater learnt_of_feeds(const UnrolledStrategy& unrolled) {
+    std::vector<const LearntWater*> learnt;
+    for (const FeedNeed& feed : unrolled.feeds)
+        if (feed.fed.mix.learnt) learnt.push_back(feed.fed.mix.learnt.get());
+    return learnt.empty() ? LearntWater{} : few_normals(learnt_of_all(learnt));
+}
 
 /// What the feeds do not take: the hookbaits.
 std::vector<Mass> fixed_needs(const UnrolledStrategy& unrolled) {
@@ -97,15 +109,17 @@ double used_of(const std::vector<Mass>& needs, const std::vector<PricedIngredien
 Range<double> used_range(const UnrolledStrategy& unrolled, const std::vector<PricedIngredient>& priced,
                          std::uint64_t seed) {
     std::vector<DrawnFeed> feeds;
-    for (const FeedNeed& feed : unrolled.feeds) feeds.emplace_back(feed, unrolled.totals);
+    const LearntWater learnt = learnt_of_feeds(unrolled);
+    for (const FeedNeed& feed : unrolled.feeds) feeds.emplace_back(feed, unrolled.totals, learnt);
+    const std::size_t shared = learnt.known() ? 1 + learnt.rank : unlearnt_normals;
     const std::vector<Mass> fixed = fixed_needs(unrolled);
-    QuasiRandomNormals draws(shared_normals + each_solid * std::min(most_solids, unrolled.totals.size()), seed);
+    QuasiRandomNormals draws(shared + each_solid * std::min(most_solids, unrolled.totals.size()), seed);
     std::vector<double> normals(draws.coordinates()), used;
     for (std::size_t point = 0; point < cost_points; ++point) {
         draws.next(normals);
         std::vector<Mass> needs = fixed;
         for (DrawnFeed& feed : feeds) {
-            feed.draw(normals);
+            feed.draw(normals, shared);
             feed.add_to(needs);
         }
         used.push_back(used_of(needs, priced));

@@ -1,0 +1,68 @@
+#include "answers/mix/own_values_told.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "answers/mix/doubtful_mix.h"
+#include "bait/own_values.h"
+#include "quantities/number_text.h"
+
+namespace baitwright {
+
+namespace {
+
+bool has_learnt_mark(const Ingredient& ingredient) {
+    return ingredient.absorption.source.origin == Origin::learned || ingredient.slump.source.origin == Origin::learned;
+}
+
+bool takes_part(const SolidPart& part) {
+    return takes_water(part.ingredient.kind) && part.prepare == Preparation::as_bought;
+}
+
+/// What the measured bags told of the others, where it is worth a word.
+std::optional<Warning> hand_learned(const ResolvedMix& mix) {
+    constexpr double worth_a_word = 0.03;
+    double most = 1;
+    for (const DoubtfulPart& part : doubtful_mix(mix).parts)
+        for (const MarkOrigin origin : {part.absorption.origin, part.second.origin})
+            if (std::abs(mix.hand.shift(origin) - 1) > std::abs(most - 1)) most = mix.hand.shift(origin);
+    if (std::abs(most - 1) <= worth_a_word) return std::nullopt;
+    const std::string more = most > 1 ? "more" : "less";
+    return Warning{"hand-learned", "the bags you measured take " + more +
+                                       " water than usual: " + number_text(std::round(100 * std::abs(most - 1))) +
+                                       " % " + more + " is reckoned in for the others"};
+}
+
+}  // namespace
+
+void LearntUsed::add(const ResolvedMix& mix) {
+    if (!mix.learnt) return;
+    for (const SolidPart& part : mix.solids) {
+        if (!takes_part(part)) continue;
+        hand = true;
+        const auto place = place_of_bag(*mix.learnt, part.ingredient.name);
+        if (!place || !has_learnt_mark(part.ingredient)) continue;
+        const LearntWater::Bag& bag = mix.learnt->bags[*place];
+        const auto known =
+            std::find_if(bags.begin(), bags.end(), [&](const LearntBag& one) { return one.name == bag.name; });
+        if (known == bags.end() && bag.mixes > 0) bags.push_back({bag.name, bag.mixes});
+    }
+}
+
+std::optional<Warning> LearntUsed::told() const {
+    if (!hand) return std::nullopt;
+    int mixes = 0;
+    for (const LearntBag& bag : bags) mixes = std::max(mixes, bag.mixes);
+    if (mixes == 0) return Warning{"learnt", "water by your own hand, as your other bags told of it"};
+    return Warning{"learnt",
+                   "water by your own " + (mixes == 1 ? std::string("mix") : std::to_string(mixes) + " mixes")};
+}
+
+std::optional<Warning> by_own_values(const ResolvedMix& mix) {
+    if (!mix.learnt) return hand_learned(mix);
+    LearntUsed used;
+    used.add(mix);
+    return used.told();
+}
+
+}  // namespace baitwright
