@@ -38,6 +38,10 @@ public:
         if (mix.wetness)
             require(*mix.wetness >= 0 && *mix.wetness <= wettest_logged, "wetness",
                     "a wetness must be from 0 to 3, soup", "see: baitwright help wetness");
+        Mass parts;
+        for (const WeighedPart& part : mix.parts) parts += part.mass;
+        require(!mix.dry || parts <= 1.001 * *mix.dry, "part", "its parts weigh more than all of it did dry",
+                "change dry and the parts together, or leave the parts out: the recipe tells them");
         for (const WeighedPart& part : mix.parts)
             if (part.moisture)
                 require(*part.moisture >= 0 && *part.moisture <= dampest_bag, "part",

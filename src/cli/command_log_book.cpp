@@ -100,12 +100,6 @@ LoggedGroup group_to_edit(const Store& store, std::int64_t id) {
     return group_of(store.log(), entry);
 }
 
-std::string notes_of(const LoggedGroup& group) {
-    std::vector<LogEntry> entries{group.entry};
-    entries.insert(entries.end(), group.belonging.begin(), group.belonging.end());
-    return notes_text(entries);
-}
-
 /// What went wrong with the edited text is told with where that text is: it is not lost.
 [[noreturn]] void rethrow_with_notes(const Error& error, const std::string& path) {
     std::vector<Fault> faults = error.faults();
@@ -122,7 +116,7 @@ CommandResult run_log_edit(const Arguments& arguments, const Surroundings& aroun
         const Store store = log_store(around);  // closed while the person edits
         const LoggedGroup group = group_to_edit(store, id);
         edited = group.entry.id;
-        before = notes_of(group);
+        before = notes_to_edit(store, group);
     }
     const std::filesystem::path path = file_to_edit("log-" + std::to_string(edited), before);
     run_editor(path);

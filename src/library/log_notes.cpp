@@ -87,7 +87,51 @@ GroupToEnter completed(const NotedGroup& group, LogNames& names) {
     return entries;
 }
 
+bool has_moisture(const LoggedMix& mix) {
+    return std::any_of(mix.parts.begin(), mix.parts.end(),
+                       [](const WeighedPart& part) { return part.moisture.has_value(); });
+}
+
+/// What is the same as before keeps what was worked out of it then.
+void keep_unchanged(GroupToEnter& group, const LoggedGroup& before) {
+    std::vector<LogEntry> old = before.belonging;
+    old.push_back(before.entry);
+    for (LogEntry& entry : group) {
+        auto* mix = std::get_if<LoggedMix>(&entry.what);
+        if (!mix) continue;
+        const auto same = std::find_if(old.begin(), old.end(), [&](const LogEntry& there) {
+            return there.what.index() == entry.what.index() && as_told(there) == as_told(entry);
+        });
+        if (same == old.end()) continue;
+        const auto& known = std::get<LoggedMix>(same->what);
+        if (mix->parts.empty()) {
+            mix->parts = known.parts;
+            mix->wetting = known.wetting;
+        }
+        old.erase(same);
+    }
+}
+
 }  // namespace
+
+std::string notes_to_edit(const Shelf& shelf, const LoggedGroup& group) {
+    const std::vector<Feel> feels = shelf.feels();
+    std::vector<LogEntry> entries{group.entry};
+    entries.insert(entries.end(), group.belonging.begin(), group.belonging.end());
+    for (LogEntry& entry : entries) {
+        auto* mix = std::get_if<LoggedMix>(&entry.what);
+        if (!mix) continue;
+        LoggedMix by_library;
+        by_library.feel = mix->feel;
+        if (!mix->feel.empty()) read_feel(by_library, feels);
+        if (by_library.wetness == mix->wetness) mix->wetness.reset();
+        mix->within = 0.0;
+        if (has_moisture(*mix)) continue;
+        mix->wetting = Mass{};
+        mix->parts.clear();
+    }
+    return notes_text(entries);
+}
 
 LoggedGroup enter(LogBook log, const GroupToEnter& group) {
     LoggedGroup entered{group.front(), {}};
@@ -126,7 +170,9 @@ LogAnswer replace_by_notes(Store& store, const LibraryPlace& place, std::int64_t
                                        "keep one session, or one entry; others go in with: baitwright log add --from",
                                        notes.name));
     LogNames names(store, place, UnknownName::kept);
-    const GroupToEnter group = completed(notes.groups.front(), names);
+    NotedGroup noted = notes.groups.front();
+    keep_unchanged(noted.entries, group_of(store.log(), entry_numbered(store.log(), id)));
+    const GroupToEnter group = completed(noted, names);
     LogAnswer answer;
     answer.warnings = names.warnings();
     store.change([&] {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <string>
 #include <vector>
 
 #include "answers/money/cost_request.h"
@@ -24,7 +25,12 @@ LoggedGroup enter(LogBook log, const GroupToEnter& group);
 /// InputError with everything that is wrong with the file.
 LogAnswer take_notes(Store& store, const LibraryPlace& place, const Notes& notes, const CostRequest& money);
 
-/// The notes, which hold one session or one entry, in place of the entry and all that belongs to it.
+/// The notes of a group for a person to change: without what follows from the rest of it by the library, so that a feel
+/// or an amount can be changed alone.
+std::string notes_to_edit(const Shelf& shelf, const LoggedGroup& group);
+
+/// The notes, which hold one session or one entry, in place of the entry and all that belongs to it. A mix that was not
+/// changed stays as it was weighed, whatever the recipe says by now.
 LogAnswer replace_by_notes(Store& store, const LibraryPlace& place, std::int64_t id, const Notes& notes, Date today);
 
 /// The whole log, each session with what belongs to it, by day. With those that were taken back where asked for.

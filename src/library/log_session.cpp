@@ -219,6 +219,11 @@ LogAnswer log_catch(Store& store, const LibraryPlace& place, const CatchToLog& c
                                  "leave it out, or change the session with: baitwright log edit " +
                                      std::to_string(there.front().id));
             entry.session = there.front().id;
+        } else {
+            answer.warnings.push_back(
+                {"no-session",
+                 "the log has no session of that day, so this catch stands alone and says nothing "
+                 "of what paid"});
         }
         entry.id = log.add(entry);
         answer.entered.push_back({entry, {}});

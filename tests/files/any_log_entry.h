@@ -57,7 +57,7 @@ inline LoggedMix mix() {
     made.wetting = between(0, 500, 0.1) * gram;
     for (int i = *rc::gen::inRange(0, 4); i > 0; --i)
         made.parts.push_back(
-            {words(), between(1, 5000, 0.1) * gram, perhaps([] { return Ratio(between(0, 900, 0.001)); })});
+            {words(), between(1, 250, 0.001) * dry, perhaps([] { return Ratio(between(0, 900, 0.001)); })});
     return made;
 }
 inline LoggedLook look() {

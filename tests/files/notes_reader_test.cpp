@@ -114,6 +114,7 @@ TEST_CASE("any log is read back from its notes as it was written") {
         RC_ASSERT(notes.faults.empty());
         std::vector<LogEntry> back = numbered(notes);
         RC_ASSERT(back.size() == written.size());
+        const std::vector<LogEntry> as_read = back;
         const auto session_of = [](const std::vector<LogEntry>& all, const LogEntry& entry) -> const LogEntry* {
             for (const LogEntry& one : all)
                 if (entry.session != 0 && one.id == entry.session) return &one;
@@ -121,9 +122,9 @@ TEST_CASE("any log is read back from its notes as it was written") {
         };
         for (const LogEntry& entry : written) {
             const auto found = std::find_if(back.begin(), back.end(), [&](const LogEntry& one) {
-                const LogEntry *there = session_of(written, entry), *here = session_of(numbered(notes), one);
+                const LogEntry *there = session_of(written, entry), *here = session_of(as_read, one);
                 return any_log::same(entry, one) && (there == nullptr) == (one.session == 0) &&
-                       (there == nullptr || here == nullptr || any_log::same(*there, *here));
+                       (there == nullptr || any_log::same(*there, *here));
             });
             RC_ASSERT(found != back.end());
             found->on = Date{};  // each answers for one alone
@@ -186,9 +187,9 @@ TEST_CASE("notes of 2,000,000 bytes are read in the time of ten of 200,000") {
         while (text.size() < bytes) text += std::string(page_notes) + "\n";
         return text;
     };
-    const auto shortest = [](const std::string& text) {
+    const auto shortest = [](const std::string& text, int times) {
         double best = 1e9;
-        for (int i = 0; i < 5; ++i) {
+        for (int i = 0; i < times; ++i) {
             const auto begin = std::chrono::steady_clock::now();
             const Notes notes = read_noted(text);
             REQUIRE(notes.faults.empty());
@@ -197,5 +198,5 @@ TEST_CASE("notes of 2,000,000 bytes are read in the time of ten of 200,000") {
         return best;
     };
     const std::string small = notes_of(200000), large = notes_of(2000000);
-    CHECK(shortest(large) < 25 * shortest(small));
+    CHECK(shortest(large, 2) < 25 * shortest(small, 5));
 }
