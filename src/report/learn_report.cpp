@@ -52,11 +52,12 @@ void tell_things(Told& told, const std::vector<Learnt>& things) {
 void tell_mixes(Told& told, const LearnAnswer& answer) {
     if (answer.mixes.empty()) return;
     told.gap();
-    told.heading("How far the water may still be off");
-    TextTable table{{TextTable::Align::left, TextTable::Align::left, TextTable::Align::right, TextTable::Align::right}};
-    table.row({"mix", "feel", "by the library", "now"});
+    told.heading("The water of your mixes, and how far it may still be off");
+    using A = TextTable::Align;
+    TextTable table{{A::left, A::left, A::right, A::right, A::right}};
+    table.row({"mix", "feel", "takes", "by the library", "by your log"});
     for (const MixDoubtNow& mix : answer.mixes)
-        table.row({mix.mix, mix.feel, either_way(mix.before), either_way(mix.now)});
+        table.row({mix.mix, mix.feel, more_or_less(mix.shift), either_way(mix.before), either_way(mix.now)});
     told.table(std::move(table));
 }
 
@@ -159,7 +160,7 @@ Told learn_told(const LearnReport& report) {
     told.title("What your log says, from " + so_many(answer.observations, "observation", "observations"));
     tell_hand(told, answer);
     using P = Learnt::Property;
-    tell_things(told, learnt_of(answer, {P::absorption, P::gap}));
+    tell_things(told, learnt_of(answer, {P::absorption}));
     tell_things(told, learnt_of(answer, {P::diffusivity, P::capacity, P::loose_weight}));
     tell_things(told, learnt_of(answer, {P::cup_weight, P::hold, P::carpet}));
     tell_mixes(told, answer);
@@ -213,8 +214,12 @@ Json learn_json(const LearnReport& report) {
     for (const Learnt& one : answer.posterior) json["posterior"].push_back(json_of(one));
     json["mixes"] = Json::array();
     for (const MixDoubtNow& mix : answer.mixes)
-        json["mixes"].push_back(
-            {{"name", mix.mix}, {"feel", mix.feel}, {"before", mix.before}, {"now", mix.now}, {"mixes", mix.mixes}});
+        json["mixes"].push_back({{"name", mix.mix},
+                                 {"feel", mix.feel},
+                                 {"before", mix.before},
+                                 {"now", mix.now},
+                                 {"mixes", mix.mixes},
+                                 {"shift", mix.shift}});
     json["next_test"] = next_json(answer.next);
     json["applied"] = report.done == LearnReport::Done::written;
     json["written"] = report.written;

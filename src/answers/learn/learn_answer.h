@@ -49,6 +49,7 @@ struct MixDoubtNow {
     std::string feel;
     double before = 0, now = 0;  ///< with the library alone; with what was learnt
     int mixes = 0;               ///< logged
+    double shift = 0;            ///< the logarithm of the water it takes by what was learnt, against the library's
 };
 
 /// A test that was not made yet, and what it would bring: the exact preview of the posterior.
