@@ -1,7 +1,9 @@
 // Notes: what it costs, what is written down, and the saved text, as another reader of TOML understands it.
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, pick, reload, tap } from "./browser.mjs";
 
@@ -20,6 +22,14 @@ async function openNotes(options = noon, name = "carpet") {
   await goTo(phone.page, "notes");
   await drawn(phone.page);
   return phone;
+}
+
+/** What the program says when it takes the saved text into its log. */
+function takenIn(text) {
+  const store = join(mkdtempSync(join(tmpdir(), "bank-log-")), "store.db");
+  const ran = spawnSync(process.env.BANK_PROGRAM, ["log", "add", "--from", "-", "--json", "--store", store], { input: text, encoding: "utf8", env: { ...process.env, BAITWRIGHT_TODAY: "2026-11-28" } });
+  assert.equal(ran.status, 0, `${ran.stderr}\n${text}`);
+  return JSON.parse(ran.stdout);
 }
 
 /** The saved text as Python's tomllib reads it; its dates as text. */
@@ -114,6 +124,9 @@ test("put-ins, mixes, feeds and fish are saved with their times and amounts", as
   assert.deepEqual(session.mixed[1], { of: "dark treacle", dry: "1 kg", water: "740 ml", feel: "firm" });
   assert.deepEqual(session.used, [{ of: "silt bed", amount: "1.5 l" }, { of: "fishmeal micro pellet 2 mm", amount: "200 g" }]);
   assert.deepEqual(session.catch, [{ at: "10 min", fish: 'brême "à l\'ail"', count: 2, mass: "1.2 kg" }]);
+  const logged = takenIn(await saved(page));
+  assert.deepEqual(logged.entered.map((entry) => entry.what), ["session", "put-in", "put-in", "mix", "mix", "used", "used", "catch"]);
+  assert.equal(logged.entered[7].fish, 'brême "à l\'ail"');
   await reload(page);
   assert.deepEqual(await savedSession(page), session);
   assertQuiet(problems);
