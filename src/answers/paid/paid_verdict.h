@@ -1,0 +1,26 @@
+#pragma once
+
+#include <cstddef>
+#include <vector>
+
+#include "answers/paid/catch_model.h"
+#include "answers/paid/paid_answer.h"
+
+namespace baitwright {
+
+/// Whether one way brings more than the other, without their names. Where both bring the same
+/// in a world, it counts half for each. It is sure with 4 sessions of each and a chance above 0.95.
+/// `more_sessions` takes the middle of `times` for what the difference seems: with n sessions of each more its error is
+/// d = sqrt(v (1 / n_1 + 1 / n_2)), v the variance of one session, and the chance of no difference at all goes by the
+/// likelihoods of ln(times) with and without one. **Source**: ours; normal approximation of the same model.
+/// **Test**: `tests/answers/what_paid_test.cpp`; how often it is right: docs/method.md, "What paid".
+PaidVerdict verdict_of(const DrawnTakings& drawn, const std::vector<Takings>& ways, std::size_t ahead,
+                       std::size_t other);
+
+/// From where on a difference is spoken of: below that chance there is none to speak of.
+inline constexpr double worth_speaking = 0.75;
+/// What is sure is surer than that, from at least so many sessions of each.
+inline constexpr double sure_chance = 0.95;
+inline constexpr int fewest_sessions = 4;
+
+}  // namespace baitwright
