@@ -69,6 +69,7 @@ CommandSpec command_log_show();
 CommandSpec command_log_edit();
 CommandSpec command_log_undo();
 CommandSpec command_log_notes();
+CommandSpec command_paid();
 CommandSpec command_price();
 CommandSpec command_price_list();
 CommandSpec command_price_history();

@@ -8,14 +8,14 @@
 namespace baitwright {
 
 /// What a session brings that is no blank, over all ways of feeding at once: ln y ~ N(mu_k, sigma^2), mu_k ~ N(mu_0,
-/// tau^2), mu_0 flat. sigma^2 ~ scaled inverse chi-square (6 degrees of freedom, 0.8^2); tau = 0 for one in two, else
-/// half normal of 0.5. sigma and tau on a grid, mu_0 and mu_k exactly.
+/// tau^2), mu_0 flat. sigma^2 ~ scaled inverse chi-square (6 degrees of freedom, 0.8^2); tau = 0 for one in ten, else
+/// half normal of 0.6. sigma and tau on a grid, mu_0 and mu_k exactly.
 /// **Source**: Gelman et al., Bayesian Data Analysis, section 5.4 (from memory); the priors are ours.
 /// **Valid for**: at least one session that is no blank.
 /// **Test**: `tests/answers/catch_model_test.cpp`, against NumPy and SciPy.
 class AmountPosterior {
 public:
-    static constexpr double tau_scale = 0.5, no_difference = 0.5;  ///< of the prior of tau
+    static constexpr double tau_scale = 0.6, no_difference = 0.1;  ///< of the prior of tau
 
     explicit AmountPosterior(const std::vector<Takings>& ways);
 

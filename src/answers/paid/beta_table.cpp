@@ -43,8 +43,8 @@ BetaTable::BetaTable(double a, double b) {
     std::size_t last = beta_steps;
     while (logs[first_] < least) ++first_;
     while (logs[last - 1] < least) --last;
-    running_ = running_shares({logs.begin() + static_cast<std::ptrdiff_t>(first_),
-                               logs.begin() + static_cast<std::ptrdiff_t>(last)});
+    running_ = running_shares(
+        {logs.begin() + static_cast<std::ptrdiff_t>(first_), logs.begin() + static_cast<std::ptrdiff_t>(last)});
 }
 
 double BetaTable::log_rest(double share) const {

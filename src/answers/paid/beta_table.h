@@ -5,8 +5,8 @@
 
 namespace baitwright {
 
-/// The quantiles of a Beta distribution in a table: x = sin^2 t, with t on 256 even steps from 0 to pi/2, on which every
-/// Beta distribution is about as smooth. **Valid for**: parameters above 0; x to about 0.003.
+/// The quantiles of a Beta distribution in a table: x = sin^2 t, with t on 256 even steps from 0 to pi/2, on which
+/// every Beta distribution is about as smooth. **Valid for**: parameters above 0; x to about 0.003.
 /// **Test**: `tests/answers/catch_model_test.cpp`, against SciPy's `beta.ppf`.
 class BetaTable {
 public:

@@ -11,7 +11,7 @@ namespace {
 
 constexpr int mean_steps = 32;
 constexpr std::array<double, 4> strengths{4, 8, 16, 32};
-constexpr double prior_blank = 1, prior_caught = 3, all_alike = 0.5;
+constexpr double prior_blank = 1, prior_caught = 3, all_alike = 0.2;
 
 double log_beta(double a, double b) {
     return std::lgamma(a) + std::lgamma(b) - std::lgamma(a + b);

@@ -9,7 +9,7 @@
 
 namespace baitwright {
 
-/// How often a session is a blank, over all ways of feeding at once. For one in two all have one chance ~ Beta(1, 3);
+/// How often a session is a blank, over all ways of feeding at once. For one in five all have one chance ~ Beta(1, 3);
 /// else pi_k ~ Beta(m s, (1 - m) s), with m ~ Beta(1, 3) on a grid and s one of 4, 8, 16, 32.
 /// **Source**: Gelman et al., Bayesian Data Analysis, section 5.3 (from memory); the priors are ours.
 /// **Test**: `tests/answers/catch_model_test.cpp`, against NumPy and SciPy.

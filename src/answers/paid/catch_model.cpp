@@ -13,7 +13,7 @@ namespace baitwright {
 namespace {
 
 constexpr std::size_t world_count = 2048;
-constexpr double most_of_blanks = 9;           // pi / (1 - pi), of nine blanks in ten
+constexpr double most_of_blanks = 9;       // pi / (1 - pi), of nine blanks in ten
 constexpr std::size_t shared_normals = 4;  // the grid and mean of amounts, the grid and chance of blanks
 
 bool nothing_caught(const std::vector<Takings>& ways) {
@@ -38,8 +38,7 @@ DrawnTakings draw_takings(const std::vector<Takings>& ways, std::uint64_t seed) 
         const std::size_t blank = blanks.world(normal_share(z[2]));
         const double shared = normal_share(z[3]);
         for (std::size_t way = 0; way < ways.size(); ++way) {
-            const double chance =
-                blanks.log_chance(blank, way, normal_share(z[shared_normals + 2 * way + 1]), shared);
+            const double chance = blanks.log_chance(blank, way, normal_share(z[shared_normals + 2 * way + 1]), shared);
             drawn.logs[way * world_count + world] =
                 chance + amounts.log_amount(amount, way, z[shared_normals + 2 * way]) + amount.sigma_squared / 2;
             drawn.session_variance += (amount.sigma_squared + std::min(std::expm1(-chance), most_of_blanks)) /

@@ -18,7 +18,8 @@ inline std::vector<double> running_shares(std::vector<double> log_weights) {
 
 /// The place at which running sums first reach that share.
 inline std::size_t place_of_share(const std::vector<double>& running, double share) {
-    const auto place = static_cast<std::size_t>(std::lower_bound(running.begin(), running.end(), share) - running.begin());
+    const auto place =
+        static_cast<std::size_t>(std::lower_bound(running.begin(), running.end(), share) - running.begin());
     return std::min(place, running.size() - 1);
 }
 

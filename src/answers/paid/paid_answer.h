@@ -4,23 +4,18 @@
 #include <string>
 #include <vector>
 
+#include "answers/paid/paid_request.h"
 #include "answers/shared/range.h"
 #include "answers/shared/warning.h"
-#include "bait/log_entry.h"
 #include "quantities/money.h"
 
 namespace baitwright {
 
-/// What ways of feeding are held against each other by.
-enum class PaidBy { all, season, clarity, venue, temperature };
-
-struct PaidRequest {
-    std::vector<LogEntry> log;              ///< all that stand
-    std::vector<std::string> strategies{};  ///< only these; empty: all
-    std::string fish = {};                  ///< only catches of it; empty: all
-    PaidBy by = PaidBy::all;
-    std::uint64_t seed = 1;
-};
+/// From where on a difference is spoken of: below that chance there is none to speak of.
+inline constexpr double worth_speaking = 0.75;
+/// What is sure is surer than that, from at least so many sessions of each.
+inline constexpr double sure_chance = 0.95;
+inline constexpr int fewest_sessions = 4;
 
 /// A way of feeding over its sessions. Ranges hold 9 in 10.
 struct PaidStrategy {
@@ -29,9 +24,10 @@ struct PaidStrategy {
     Time hours{};
     Mass caught{};
     int fish = 0;
-    std::optional<Money> cost;                     ///< of the sessions whose cost is known; nothing where none is
-    int priced = 0;                                ///< how many these are
-    Range<double> kilos_an_hour{};                 ///< to be expected of a session, pooled; kg an hour and angler
+    std::optional<Money> cost;      ///< of the sessions whose cost is known; nothing where none is
+    int priced = 0;                 ///< how many these are
+    Range<double> kilos_an_hour{};  ///< to be expected of a session, pooled; kg an hour and angler; 0 where none of
+                                    ///< the group ever caught anything
     std::optional<Range<double>> kilos_a_pound{};  ///< to be expected for each unit of money; nothing without costs
     double best = 0;                               ///< P(it brings most an hour)
 };
@@ -54,6 +50,8 @@ struct PaidGroup {
 };
 
 struct PaidAnswer {
+    PaidBy by = PaidBy::all;
+    std::string fish;  ///< that alone was looked at; empty: all
     std::vector<PaidGroup> groups;
     int sessions = 0;
     const Currency* currency = nullptr;

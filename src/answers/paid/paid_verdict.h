@@ -17,10 +17,4 @@ namespace baitwright {
 PaidVerdict verdict_of(const DrawnTakings& drawn, const std::vector<Takings>& ways, std::size_t ahead,
                        std::size_t other);
 
-/// From where on a difference is spoken of: below that chance there is none to speak of.
-inline constexpr double worth_speaking = 0.75;
-/// What is sure is surer than that, from at least so many sessions of each.
-inline constexpr double sure_chance = 0.95;
-inline constexpr int fewest_sessions = 4;
-
 }  // namespace baitwright
