@@ -9,7 +9,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr double prior_freedom = 6, prior_sigma = 0.8;
+constexpr double prior_freedom = 6, prior_scatter = 0.8;
 constexpr int sigma_steps = 24, tau_steps = 40;
 constexpr double tau_step = 0.05, sigma_reach = 4.5;  // the latter in standard deviations of ln sigma
 
@@ -20,7 +20,7 @@ struct Span {
 /// Where ln sigma may lie, with these squares of so many degrees of freedom.
 Span log_sigma_span(double squares, double freedom) {
     const double all = freedom + prior_freedom;
-    const double middle = 0.5 * std::log((squares + prior_freedom * prior_sigma * prior_sigma) / all);
+    const double middle = 0.5 * std::log((squares + prior_freedom * prior_scatter * prior_scatter) / all);
     const double reach = sigma_reach / std::sqrt(2 * all);
     return {middle - reach, middle + reach};
 }
@@ -44,7 +44,7 @@ Span log_sigma_span(const std::vector<Takings>& ways) {
 
 double log_prior(double sigma_squared, double tau) {
     const double log_sigma = 0.5 * std::log(sigma_squared);
-    double log = -prior_freedom * log_sigma - 0.5 * prior_freedom * prior_sigma * prior_sigma / sigma_squared;
+    double log = -prior_freedom * log_sigma - 0.5 * prior_freedom * prior_scatter * prior_scatter / sigma_squared;
     if (tau <= 0) return log + std::log(AmountPosterior::no_difference);
     constexpr double scale = AmountPosterior::tau_scale;
     const double density = std::sqrt(2 / 3.14159265358979324) / scale * std::exp(-0.5 * tau * tau / (scale * scale));
