@@ -16,22 +16,23 @@ namespace baitwright {
 namespace {
 
 constexpr const char* select_learnt_of =
-    "SELECT part, name, mean, mixes, factor FROM learnt_water WHERE folded = ?1 ORDER BY part";
+    "SELECT part, name, mean, mixes, factor, measured FROM learnt_water WHERE folded = ?1 ORDER BY part";
 constexpr const char* select_hand =
-    "SELECT part, name, mean, mixes, factor FROM learnt_water WHERE folded = '' ORDER BY part";
+    "SELECT part, name, mean, mixes, factor, measured FROM learnt_water WHERE folded = '' ORDER BY part";
 constexpr const char* select_learnt_bags =
-    "SELECT part, name, mean, mixes, factor FROM learnt_water WHERE folded <> '' ORDER BY id";
+    "SELECT part, name, mean, mixes, factor, measured FROM learnt_water WHERE folded <> '' ORDER BY id";
 constexpr const char* select_learnt_mix = "SELECT part, name, mean, sigma, times FROM learnt_mix WHERE folded = ?1";
 constexpr const char* select_learnt_mixes =
     "SELECT part, name, mean, sigma, times FROM learnt_mix ORDER BY folded, part";
 constexpr const char* forget_water = "DELETE FROM learnt_water";
 constexpr const char* forget_mixes = "DELETE FROM learnt_mix";
 constexpr const char* insert_learnt =
-    "INSERT INTO learnt_water (part, name, folded, mean, mixes, factor) VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
+    "INSERT INTO learnt_water (part, name, folded, mean, mixes, measured, factor) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)";
 constexpr const char* insert_learnt_mix = "INSERT INTO learnt_mix VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
 
 /// Logarithms of factors, their spreads, and counts: beyond these nothing is one of bait.
 constexpr double largest_log = 20;
+constexpr double largest_mark = 100;  // g/g
 constexpr std::int64_t largest_count = 1'000'000'000;
 
 enum class WaterPart { hand, memory, absorption, gap };
@@ -79,6 +80,13 @@ int learnt_count(const Query& row, int column) {
     return static_cast<int>(count);
 }
 
+double measured_mark(const Query& row) {
+    const double mark = row.number(5);
+    if (!(mark >= 0 && mark <= largest_mark))
+        throw stored_learnt_out_of_range(told_bag(row.text(1)), "what was measured of it must be from 0 to 100 g/g");
+    return mark;
+}
+
 /// Adds the row's factor; the first one says how long all are.
 void append_factor(const Query& row, LearntWater& water) {
     const std::string_view bytes = row.bytes(4);
@@ -124,6 +132,7 @@ void read_bags(StoreConnection& connection, Query&& rows, LearntWater& water) {
                 water_part_in(connection, rows) != expected)
                 throw connection.damaged("what was learnt of " + in_quotes(bag.name) + " is not whole");
             (expected == WaterPart::absorption ? bag.log_absorption : bag.log_gap) = learnt_mean(rows);
+            (expected == WaterPart::absorption ? bag.measured_absorption : bag.measured_slump) = measured_mark(rows);
             bag.mixes = learnt_count(rows, 3);
             append_factor(rows, water);
         }
@@ -157,19 +166,21 @@ struct WriteLearnt {
     StoreConnection& connection;
     const LearntWater& water;
 
-    void row(WaterPart part, std::size_t index, const std::string& name, double mean, int mixes) const {
+    void row(WaterPart part, std::size_t index, const std::string& name, double mean, int mixes = 0,
+             double measured = 0) const {
         const std::string factor = bytes_of_numbers(water.factor.data() + index * water.rank, water.rank);
         Query(connection, insert_learnt, word_of(learnt_water_words, part), name, folded_name(name), mean,
-              std::int64_t{mixes}, StoredBytes{factor})
+              std::int64_t{mixes}, measured, StoredBytes{factor})
             .run();
     }
     void all() const {
-        row(WaterPart::hand, LearntWater::hand, "", water.log_hand, 0);
-        row(WaterPart::memory, LearntWater::memory, "", water.log_memory, 0);
+        row(WaterPart::hand, LearntWater::hand, "", water.log_hand);
+        row(WaterPart::memory, LearntWater::memory, "", water.log_memory);
         for (std::size_t i = 0; i < water.bags.size(); ++i) {
             const LearntWater::Bag& bag = water.bags[i];
-            row(WaterPart::absorption, LearntWater::absorption(i), bag.name, bag.log_absorption, bag.mixes);
-            row(WaterPart::gap, LearntWater::gap(i), bag.name, bag.log_gap, bag.mixes);
+            row(WaterPart::absorption, LearntWater::absorption(i), bag.name, bag.log_absorption, bag.mixes,
+                bag.measured_absorption);
+            row(WaterPart::gap, LearntWater::gap(i), bag.name, bag.log_gap, bag.mixes, bag.measured_slump);
         }
     }
 };

@@ -13,6 +13,11 @@ namespace baitwright {
 
 class StoreConnection;
 
+/// An ingredient that what was learnt was written into, as it was and as it became, in TOML.
+struct LearntWrite {
+    std::string name, before, after;
+};
+
 /// The log in the store, and what was learnt from it. No entry is ever changed or erased: the database refuses it. An
 /// undoing is an entry; `believed` alone may change. Names follow a rename. Reading sees one state of the store.
 /// Writing belongs inside `Store::change`.
@@ -47,6 +52,14 @@ public:
     // Inside `Store::change` only.
     void put_learnt(const LearntWater& water,
                     const std::vector<LearntMix>& mixes);  ///< in place of all that was learnt
+
+    /// Inside `Store::change` only, before `put_learnt`: lays what was learnt by, in place of what lay there, with the
+    /// ingredients that are changed by what is learnt now.
+    void keep_learnt_before(const std::vector<LearntWrite>& written);
+    [[nodiscard]] bool can_restore_learnt() const;  ///< something was laid by, be it that nothing was learnt before
+    [[nodiscard]] std::vector<LearntWrite> learnt_written() const;  ///< by name
+    /// Inside `Store::change` only: what was laid by is learnt again, and nothing lies there any more.
+    void restore_learnt();
 
 private:
     StoreConnection* connection_;

@@ -7,8 +7,9 @@ namespace baitwright {
 // follows a rename, and `folded` with it) and `at`, seconds since the start. A table for each kind has the rest;
 // put-ins, bags and undoings have none. Quantities are in SI units, null where they were not said. But for names and
 // `believed`, nothing of an entry is ever changed. `part` of what was learnt of water is hand, memory, absorption or
-// gap, and `factor` its row of the square root of the covariance, in little-endian doubles; of a mix it is cup_weight,
-// hold or carpet.
+// gap, and `factor` its row of the square root of the covariance, in little-endian doubles; `measured` is the mark that
+// the person had measured, 0 for none; of a mix it is cup_weight, hold or carpet. What ends in _before is what stood
+// before what was learnt last was written, and `learnt_written` the ingredients that it changed, as TOML.
 inline constexpr const char* version_6 = R"sql(
 CREATE TABLE log_entry (
     id INTEGER PRIMARY KEY,
@@ -97,6 +98,7 @@ CREATE TABLE learnt_water (
     folded TEXT NOT NULL,
     mean REAL NOT NULL,
     mixes INTEGER NOT NULL,
+    measured REAL NOT NULL,
     factor BLOB NOT NULL
 ) STRICT;
 CREATE UNIQUE INDEX learnt_water_by_name ON learnt_water (folded, part);
@@ -108,6 +110,31 @@ CREATE TABLE learnt_mix (
     sigma REAL NOT NULL,
     times INTEGER NOT NULL,
     PRIMARY KEY (folded, part)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE learnt_water_before (
+    id INTEGER PRIMARY KEY,
+    part TEXT NOT NULL,
+    name TEXT NOT NULL,
+    folded TEXT NOT NULL,
+    mean REAL NOT NULL,
+    mixes INTEGER NOT NULL,
+    measured REAL NOT NULL,
+    factor BLOB NOT NULL
+) STRICT;
+CREATE TABLE learnt_mix_before (
+    folded TEXT NOT NULL,
+    part TEXT NOT NULL,
+    name TEXT NOT NULL,
+    mean REAL NOT NULL,
+    sigma REAL NOT NULL,
+    times INTEGER NOT NULL,
+    PRIMARY KEY (folded, part)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE learnt_written (
+    folded TEXT PRIMARY KEY,
+    name TEXT NOT NULL,
+    text_before TEXT NOT NULL,
+    text_after TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 CREATE TRIGGER log_entry_stays BEFORE UPDATE OF id, what, happened_on, session_id, at, undoes ON log_entry BEGIN
     SELECT RAISE(ABORT, 'an entry of the log is never changed');

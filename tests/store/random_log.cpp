@@ -181,7 +181,8 @@ std::string written_out(const LogEntry& entry) {
 LearntWater any_learnt(std::size_t bags, std::size_t rank) {
     LearntWater water{between(-1, 1), between(-1, 1), {}, rank, {}};
     for (std::size_t i = 1; i <= bags; ++i)
-        water.bags.push_back({"bag " + std::to_string(i), between(-2, 1), between(-2, 1), log_below(50)});
+        water.bags.push_back({"bag " + std::to_string(i), between(-2, 1), between(-2, 1), log_below(50),
+                              log_below(2) ? between(0, 1) : 0.0, log_below(2) ? between(0, 1) : 0.0});
     for (std::size_t i = 0; i < (2 + 2 * bags) * rank; ++i) water.factor.push_back(between(-1, 1));
     return water;
 }
@@ -189,7 +190,8 @@ LearntWater any_learnt(std::size_t bags, std::size_t rank) {
 std::string written_out(const LearntWater& water) {
     std::string text = log_line(water.log_hand) + log_line(water.log_memory);
     for (const LearntWater::Bag& bag : water.bags)
-        text += log_line(bag.name) + log_line(bag.log_absorption) + log_line(bag.log_gap) + std::to_string(bag.mixes);
+        text += log_line(bag.name) + log_line(bag.log_absorption) + log_line(bag.log_gap) + std::to_string(bag.mixes) +
+                log_line(bag.measured_absorption) + log_line(bag.measured_slump);
     text += " rank " + std::to_string(water.rank) + "\n";
     for (const double number : water.factor) text += log_line(number);
     return text;

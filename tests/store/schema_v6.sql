@@ -340,6 +340,7 @@ CREATE TABLE learnt_water (
     folded TEXT NOT NULL,
     mean REAL NOT NULL,
     mixes INTEGER NOT NULL,
+    measured REAL NOT NULL,
     factor BLOB NOT NULL
 ) STRICT;
 CREATE UNIQUE INDEX learnt_water_by_name ON learnt_water (folded, part);
@@ -351,6 +352,31 @@ CREATE TABLE learnt_mix (
     sigma REAL NOT NULL,
     times INTEGER NOT NULL,
     PRIMARY KEY (folded, part)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE learnt_water_before (
+    id INTEGER PRIMARY KEY,
+    part TEXT NOT NULL,
+    name TEXT NOT NULL,
+    folded TEXT NOT NULL,
+    mean REAL NOT NULL,
+    mixes INTEGER NOT NULL,
+    measured REAL NOT NULL,
+    factor BLOB NOT NULL
+) STRICT;
+CREATE TABLE learnt_mix_before (
+    folded TEXT NOT NULL,
+    part TEXT NOT NULL,
+    name TEXT NOT NULL,
+    mean REAL NOT NULL,
+    sigma REAL NOT NULL,
+    times INTEGER NOT NULL,
+    PRIMARY KEY (folded, part)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE learnt_written (
+    folded TEXT PRIMARY KEY,
+    name TEXT NOT NULL,
+    text_before TEXT NOT NULL,
+    text_after TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 CREATE TRIGGER log_entry_stays BEFORE UPDATE OF id, what, happened_on, session_id, at, undoes ON log_entry BEGIN
     SELECT RAISE(ABORT, 'an entry of the log is never changed');

@@ -1,0 +1,215 @@
+#include "library/apply_learnt.h"
+
+#include <algorithm>
+#include <cmath>
+#include <deque>
+
+#include "files/library_file.h"
+#include "files/library_text.h"
+#include "library/change_library.h"
+#include "quantities/fault.h"
+#include "quantities/suggestion.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr double tightest_learnt = 0.95;  // A of B, where B was measured and A is learnt
+
+std::string so_many(int count, const char* one, const char* several) {
+    return std::to_string(count) + " " + (count == 1 ? one : several);
+}
+
+template <class Q>
+bool measured_by_person(const Property<Q>& property) {
+    return property.source.origin == Origin::measured;
+}
+
+template <class Q>
+void write_learnt(Property<Q>& property, Q value, double sigma, const std::string& from) {
+    if (measured_by_person(property)) return;
+    property = {value, std::sqrt(std::expm1(sigma * sigma)), {Origin::learned, from}};
+}
+
+void write_marks(Ingredient& ingredient, const LearntWater& water, std::size_t place) {
+    const LearntWater::Bag& bag = water.bags[place];
+    const auto sigma = [&](std::size_t row) { return std::sqrt(water.covariance(row, row)); };
+    const std::string from = so_many(bag.mixes, "mix", "mixes");
+    Ratio absorption = std::exp(bag.log_absorption);
+    if (measured_by_person(ingredient.slump))
+        absorption = std::min(double(absorption), tightest_learnt * ingredient.slump.value);
+    write_learnt(ingredient.absorption, absorption, sigma(LearntWater::absorption(place)), from);
+    write_learnt(ingredient.slump, Ratio(ingredient.absorption.value + std::exp(bag.log_gap)),
+                 sigma(LearntWater::gap(place)), from);
+}
+
+void write_property(Ingredient& ingredient, const Learnt& learnt) {
+    const double value = *learnt.value;
+    const auto soaks = [&] { return so_many(learnt.times, "soak", "soaks"); };
+    if (learnt.property == Learnt::Property::diffusivity)
+        write_learnt(ingredient.diffusivity, Diffusivity::from_si(value), learnt.sd, soaks());
+    if (learnt.property == Learnt::Property::capacity)
+        write_learnt(ingredient.capacity, Ratio(value), learnt.sd, soaks());
+    if (learnt.property == Learnt::Property::loose_weight)
+        write_learnt(ingredient.loose_density, Density::from_si(value), learnt.sd,
+                     so_many(learnt.times, "weighing", "weighings"));
+}
+
+/// The ingredients of the shelf that something was learnt of, each once, to be written into.
+class LearntIngredients {
+public:
+    explicit LearntIngredients(const Store& store) : store_(store) {}
+
+    Ingredient* find(const std::string& name) {
+        for (Ingredient& one : found_)
+            if (folded_name(one.name) == folded_name(name)) return &one;
+        auto known = store_.find_ingredient(name);
+        return known ? &found_.emplace_back(*std::move(known)) : nullptr;
+    }
+    [[nodiscard]] std::vector<Ingredient> changed(std::vector<LearntWrite>& written) const {
+        std::vector<Ingredient> changed;
+        for (const Ingredient& one : found_) {
+            const std::string before = toml_text({*store_.find_ingredient(one.name)}), after = toml_text({one});
+            if (before == after) continue;
+            written.push_back({one.name, before, after});
+            changed.push_back(one);
+        }
+        return changed;
+    }
+
+private:
+    const Store& store_;
+    std::deque<Ingredient> found_;
+};
+
+/// What was learnt, with what the person has measured of its bags: that is in it.
+LearntWater with_measured(LearntWater water, const Store& store) {
+    for (LearntWater::Bag& bag : water.bags) {
+        const auto ingredient = store.find_ingredient(bag.name);
+        if (!ingredient) continue;
+        if (measured_by_person(ingredient->absorption)) bag.measured_absorption = ingredient->absorption.value;
+        if (measured_by_person(ingredient->slump)) bag.measured_slump = ingredient->slump.value;
+    }
+    return water;
+}
+
+bool same_factor(const std::optional<LearntFactor>& a, const std::optional<LearntFactor>& b) {
+    if (!a || !b) return !a && !b;
+    return a->mean == b->mean && a->sigma == b->sigma && a->times == b->times;
+}
+
+bool same_mix(const LearntMix& a, const LearntMix& b) {
+    return a.name == b.name && same_factor(a.cup_weight, b.cup_weight) && same_factor(a.hold, b.hold) &&
+           same_factor(a.carpet, b.carpet);
+}
+
+bool same_bag(const LearntWater::Bag& a, const LearntWater::Bag& b) {
+    return a.name == b.name && a.log_absorption == b.log_absorption && a.log_gap == b.log_gap && a.mixes == b.mixes &&
+           a.measured_absorption == b.measured_absorption && a.measured_slump == b.measured_slump;
+}
+
+bool same_water(const LearntWater& a, const LearntWater& b) {
+    return a.log_hand == b.log_hand && a.log_memory == b.log_memory && a.rank == b.rank && a.factor == b.factor &&
+           std::equal(a.bags.begin(), a.bags.end(), b.bags.begin(), b.bags.end(), same_bag);
+}
+
+/// The mixes of which something else is learnt than was, one way or the other.
+std::vector<std::string> changed_mixes(const std::vector<LearntMix>& was, const std::vector<LearntMix>& is) {
+    std::vector<std::string> names;
+    const auto stands_in = [](const LearntMix& mix, const std::vector<LearntMix>& mixes) {
+        return std::any_of(mixes.begin(), mixes.end(), [&](const LearntMix& one) { return same_mix(one, mix); });
+    };
+    for (const LearntMix& mix : is)
+        if (!stands_in(mix, was)) names.push_back(mix.name);
+    for (const LearntMix& mix : was)
+        if (std::none_of(is.begin(), is.end(), [&](const LearntMix& one) { return one.name == mix.name; }))
+            names.push_back(mix.name);
+    return names;
+}
+
+std::vector<std::string> put_changed(Store& store, std::vector<Ingredient> changed, Date today) {
+    std::vector<std::string> names;
+    for (const Ingredient& one : changed) names.push_back(one.name);
+    LibraryFile file;
+    file.ingredients = std::move(changed);
+    put_checked(store, file, today);
+    return names;
+}
+
+Ingredient ingredient_in(const std::string& text) {
+    LibraryFile file = read_library_file(text, {});
+    if (file.ingredients.size() != 1) throw InputError(std::move(file.faults));
+    return std::move(file.ingredients.front());
+}
+
+/// Where the value is still the one that was written, the one before it.
+template <class Q>
+bool put_back(Property<Q>& now, const Property<Q>& written, const Property<Q>& before) {
+    const bool is_written = written.source.origin == Origin::learned && now.source.origin == Origin::learned &&
+                            now.source.detail == written.source.detail &&
+                            std::abs(now.value / written.value - 1) < 1e-6;
+    const bool is_other = before.source.origin != Origin::learned || before.source.detail != written.source.detail ||
+                          !(before.value == written.value);
+    if (!is_written || !is_other) return false;
+    now = before.stated() ? before : Property<Q>{};
+    return true;
+}
+
+bool put_back_all(Ingredient& now, const Ingredient& written, const Ingredient& before) {
+    bool any = put_back(now.absorption, written.absorption, before.absorption);
+    any = put_back(now.slump, written.slump, before.slump) || any;
+    any = put_back(now.diffusivity, written.diffusivity, before.diffusivity) || any;
+    any = put_back(now.capacity, written.capacity, before.capacity) || any;
+    return put_back(now.loose_density, written.loose_density, before.loose_density) || any;
+}
+
+}  // namespace
+
+LearntApplied apply_learnt(Store& store, const LearnAnswer& answer, Date today) {
+    LearntApplied applied;
+    store.change([&] {
+        LearntIngredients ingredients(store);
+        for (std::size_t i = 0; i < answer.water.bags.size(); ++i)
+            if (answer.water.bags[i].mixes > 0)
+                if (Ingredient* entry = ingredients.find(answer.water.bags[i].name))
+                    write_marks(*entry, answer.water, i);
+        for (const Learnt& learnt : answer.posterior)
+            if (learnt.value && learnt.times > 0)
+                if (Ingredient* entry = ingredients.find(learnt.name)) write_property(*entry, learnt);
+        std::vector<LearntWrite> written;
+        std::vector<Ingredient> changed = ingredients.changed(written);
+        const LearntWater water = with_measured(answer.water, store);
+        applied.water = !same_water(store.log().learnt_water(), water);
+        applied.mixes = changed_mixes(store.log().learnt_mixes(), answer.learnt_mixes);
+        if (!applied.anything() && changed.empty()) return;
+        store.log().keep_learnt_before(written);
+        applied.ingredients = put_changed(store, std::move(changed), today);
+        store.log().put_learnt(water, answer.learnt_mixes);
+    });
+    return applied;
+}
+
+LearntApplied undo_learnt(Store& store, Date today) {
+    LearntApplied undone;
+    store.change([&] {
+        if (!store.log().can_restore_learnt())
+            throw NotFound("nothing-to-undo",
+                           "nothing that was learnt was written last, so there is nothing to take back",
+                           "see what your log teaches with: baitwright learn");
+        std::vector<Ingredient> changed;
+        for (const LearntWrite& entry : store.log().learnt_written()) {
+            auto now = store.find_ingredient(entry.name);
+            if (now && put_back_all(*now, ingredient_in(entry.after), ingredient_in(entry.before)))
+                changed.push_back(*std::move(now));
+        }
+        undone.ingredients = put_changed(store, std::move(changed), today);
+        const LearntWater water = store.log().learnt_water();
+        const std::vector<LearntMix> mixes = store.log().learnt_mixes();
+        store.log().restore_learnt();
+        undone.water = !same_water(water, store.log().learnt_water());
+        undone.mixes = changed_mixes(mixes, store.log().learnt_mixes());
+    });
+    return undone;
+}
+
+}  // namespace baitwright

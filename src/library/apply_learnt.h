@@ -1,0 +1,30 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "answers/learn/learn_answer.h"
+#include "store/store.h"
+
+namespace baitwright {
+
+/// What a writing of what was learnt changed.
+struct LearntApplied {
+    std::vector<std::string> ingredients;  ///< whose values are learned ones now, by name
+    std::vector<std::string> mixes;        ///< of which something was learnt
+    bool water = false;                    ///< what is known of hand and bags together is another than before
+
+    [[nodiscard]] bool anything() const { return water || !ingredients.empty() || !mixes.empty(); }
+};
+
+/// Writes what the log taught, whole or not at all: A and B into the bags that were in logged mixes, D, C and loose
+/// density where those were learnt, as `learned`, the old versions kept; and what hangs together, for every answer to
+/// heed. What the person measured themselves is not written over: it is in what was learnt, and stays an observation.
+/// Where all that stands already, nothing is written.
+LearntApplied apply_learnt(Store& store, const LearnAnswer& answer, Date today);
+
+/// Takes the last writing back, once: every value that is still as it was written becomes what it was before, and so
+/// does what was learnt before it. Throws NotFound "nothing-to-undo".
+LearntApplied undo_learnt(Store& store, Date today);
+
+}  // namespace baitwright
