@@ -31,6 +31,7 @@ const std::vector<JobGroup>& job_groups() {
         {"The shed", {{"stock", "what is in it"}}},
         {"The log",
          {{"log", "what you mixed, saw and caught"},
+          {"learn", "what it says of your hand and your bags"},
           {"paid", "which way of feeding brought most, and how sure that is"}}},
         {"Your library",
          {{"find", "anything in it, by any word"},

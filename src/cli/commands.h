@@ -70,6 +70,8 @@ CommandSpec command_log_edit();
 CommandSpec command_log_undo();
 CommandSpec command_log_notes();
 CommandSpec command_paid();
+CommandSpec command_learn();
+CommandSpec command_learn_undo();
 CommandSpec command_price();
 CommandSpec command_price_list();
 CommandSpec command_price_history();

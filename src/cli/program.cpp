@@ -149,7 +149,8 @@ std::vector<CommandSpec> made_commands() {
          command_price_list(), command_price_history(), command_price_convert()});
     add({command_log_add(), command_log_blank(), command_log_catch(), command_log_mix(), command_log_soak(),
          command_log_weigh(), command_log_drop(), command_log_bag(), command_log_list(), command_log_show(),
-         command_log_edit(), command_log_undo(), command_log_notes(), command_paid()});
+         command_log_edit(), command_log_undo(), command_log_notes(), command_learn(), command_learn_undo(),
+         command_paid()});
     return commands;
 }
 

@@ -17,7 +17,7 @@ constexpr const char* take_up_learnt[] = {"DELETE FROM learnt_water", "DELETE FR
 constexpr const char* insert_written = "INSERT INTO learnt_written VALUES (?1, ?2, ?3, ?4)";
 // The row without a name says that something was laid by, be it nothing.
 constexpr const char* select_laid_by = "SELECT 1 FROM learnt_written WHERE folded = ''";
-constexpr const char* select_written =
+constexpr const char* select_learnt_written =
     "SELECT name, text_before, text_after FROM learnt_written WHERE folded <> '' ORDER BY folded";
 
 }  // namespace
@@ -40,7 +40,7 @@ bool LogBook::can_restore_learnt() const {
 std::vector<LearntWrite> LogBook::learnt_written() const {
     return connection_->guarded([&] {
         std::vector<LearntWrite> written;
-        Query rows(*connection_, select_written);
+        Query rows(*connection_, select_learnt_written);
         while (rows.next()) written.push_back({rows.text(0), rows.text(1), rows.text(2)});
         return written;
     });
