@@ -28,8 +28,8 @@ constexpr const char* forget_bag_before = "DELETE FROM learnt_water_before WHERE
 constexpr const char* rename_bag_before = "UPDATE learnt_water_before SET name = ?2, folded = ?3 WHERE folded = ?1";
 constexpr const char* forget_mix_before = "DELETE FROM learnt_mix_before WHERE folded = ?1";
 constexpr const char* rename_mix_before = "UPDATE learnt_mix_before SET name = ?2, folded = ?3 WHERE folded = ?1";
-constexpr const char* forget_written = "DELETE FROM learnt_written WHERE folded = ?1";
-constexpr const char* rename_written = "UPDATE learnt_written SET name = ?2, folded = ?3 WHERE folded = ?1";
+constexpr const char* forget_learnt_written = "DELETE FROM learnt_written WHERE folded = ?1";
+constexpr const char* rename_learnt_written = "UPDATE learnt_written SET name = ?2, folded = ?3 WHERE folded = ?1";
 
 }  // namespace
 
@@ -45,7 +45,7 @@ void rename_logged(StoreConnection& connection, EntryKind kind, const std::strin
         rename(rename_part_of_mix);
         rename_learnt(forget_bag, rename_bag);
         rename_learnt(forget_bag_before, rename_bag_before);
-        rename_learnt(forget_written, rename_written);
+        rename_learnt(forget_learnt_written, rename_learnt_written);
     } else if (kind == EntryKind::mix) {
         rename(rename_of_mix);
         rename(rename_of_either);
