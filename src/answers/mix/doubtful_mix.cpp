@@ -94,7 +94,7 @@ SharedDoubt::SharedDoubt(const Hand& hand, const std::vector<DoubtfulPart>& part
     for (const DoubtfulPart& part : parts)
         if (part.absorption.origin != first || part.second.origin != first) return;
     MarkFactors all{0, 0, 0};
-    (first == MarkOrigin::measured ? all.measured : first == MarkOrigin::from_memory ? all.from_memory : all.other) = 1;
+    (is_of_the_bag(first) ? all.measured : first == MarkOrigin::from_memory ? all.from_memory : all.other) = 1;
     sigma_first_ = std::sqrt(variance_of(all));
     is_one_ = true;
     hand_ = memory_ = memory_beside_ = 0;
