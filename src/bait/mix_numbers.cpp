@@ -1,3 +1,5 @@
+#include <cmath>
+
 #include "bait/amount.h"
 #include "bait/learned_hand.h"
 #include "bait/soaked_batch.h"
@@ -75,6 +77,7 @@ MixNumbers numbers_of(const ResolvedMix& mix) {
         numbers.additives.push_back(n);
     }
     for (const ResolvedDose& dose : mix.doses) numbers.additives.push_back(numbers_of_dose(dose));
+    if (mix.learnt_mix && mix.learnt_mix->cup_weight) numbers.cup_weight = std::exp(mix.learnt_mix->cup_weight->mean);
     return numbers;
 }
 

@@ -273,6 +273,7 @@ ResolvedMix resolve(const Recipe& recipe, const Shelf& shelf) {
     check_doses_by_wet_mass(mix);
     heed_own_values(mix, shelf);
     mix.name = recipe.name;
+    mix.learnt_mix = shelf.learnt_mix(recipe.name);
     mix.feel = *feel;
     return mix;
 }

@@ -41,8 +41,9 @@ struct ResolvedMix {
     std::vector<SolidPart> solids;
     std::vector<LiquidPart> liquids;
     std::vector<ResolvedDose> doses;
-    Mass as_written;  ///< dry mass of the recipe as it stands; 0 where it states shares only
-    Hand hand;        ///< learned from the log, or from the bags in it that were measured
+    Mass as_written;                           ///< dry mass of the recipe as it stands; 0 where it states shares only
+    Hand hand;                                 ///< learned from the log, or from the bags in it that were measured
+    std::optional<LearntMix> learnt_mix = {};  ///< of it as it is written: heeded by `numbers_of` (cups) and by `drop`
     std::shared_ptr<const LearntWater> learnt = nullptr;  ///< of the log: the marks of its learnt bags are those
 };
 

@@ -138,6 +138,7 @@ std::vector<WetGrain> wet_grains(const MixNumbers& mix, const WettedMix& wetted)
 WetPacking pack(const MixNumbers& mix, const WettedMix& wetted) {
     PackedClasses classes;
     WetPacking result;
+    result.cup_weight = mix.cup_weight;
     SpecificVolume soft;
     double drunk = 0, solids_mass = 0;
     for (const SolidNumbers& part : mix.solids) {
@@ -183,7 +184,8 @@ SpecificVolume wet_volume(const WetPacking& packing, MixState state, Ratio wetne
         density += packing.soft * std::max(0.0, pressed_pellets - density);
     }
     const SpecificVolume solids = solids_in(packing, state);
-    return std::max(solids / density, (solids + packing.between) / densest_fill);
+    const SpecificVolume volume = std::max(solids / density, (solids + packing.between) / densest_fill);
+    return state == MixState::cupped ? volume / packing.cup_weight : volume;
 }
 
 Ratio saturation(const WetPacking& packing, SpecificVolume volume) {

@@ -39,6 +39,7 @@ struct AdditiveNumbers {
 struct MixNumbers {
     std::vector<SolidNumbers> solids;
     std::vector<AdditiveNumbers> additives;  ///< liquid parts first, then doses, in the order of the resolved mix
+    Ratio cup_weight = 1.0;                  ///< what a level cup weighs, against our model
 };
 
 /// With what the measured bags told of the hand reckoned into the marks of the others.
@@ -72,8 +73,9 @@ struct WetPacking {
     SpecificVolume between;  ///< w_p, liquid between them
     Ratio packing;           ///< phi0, of the swollen grains poured
     SpecificVolume
-        pressed_out{};  ///< the air that a squeeze presses out of the pores of what is springy; part of `solids`
-    Ratio soft = 0.0;   ///< share of `solids` that is soaked pellets, which yield to a squeeze
+        pressed_out{};       ///< the air that a squeeze presses out of the pores of what is springy; part of `solids`
+    Ratio soft = 0.0;        ///< share of `solids` that is soaked pellets, which yield to a squeeze
+    Ratio cup_weight = 1.0;  ///< of the mix
 };
 
 SpecificVolume dry_volume(const MixNumbers& mix);
@@ -102,7 +104,8 @@ SpecificVolume solids_in(const WetPacking& packing, MixState state);
 /// 50 ml takes about 56 g of pressed soaked micros (common practice, no source).
 inline constexpr double pressed_pellets = 0.90;
 
-/// The volume of the wet mix in that state, never below (solids + between)/0.97. The state must be possible.
+/// The volume of the wet mix in that state, never below (solids + between)/0.97. The state must be possible. Cupped, it
+/// is that over what a cup was learnt to weigh.
 SpecificVolume wet_volume(const WetPacking& packing, MixState state, Ratio wetness);
 
 /// Share of the pores that liquid fills: w_p / (V - sum v'), at most 1.

@@ -3,6 +3,7 @@
 
 #include "quantities/units.h"
 #include "report/drop_report.h"
+#include "report/learnt_json.h"
 
 namespace baitwright {
 
@@ -136,6 +137,7 @@ void put_drop(const DropAnswer& answer, Json& json) {
                                : Json();
     json["own"] = answer.own;
     json["cautions"] = answer.cautions;
+    add_learnt(answer.learnt, json);
 }
 
 }  // namespace

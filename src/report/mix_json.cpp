@@ -2,6 +2,7 @@
 
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
+#include "report/learnt_json.h"
 #include "report/mix_steps.h"
 #include "report/mix_targets_json.h"
 #include "report/stock_json.h"
@@ -131,6 +132,7 @@ Json mix_json(const MixAnswer& answer) {
     json["booking"] = answer.booked ? receipt_json(*answer.booked) : Json();
     json["steps"] = mix_steps(answer);
     json["cautions"] = answer.cautions;
+    add_learnt(answer.learnt, json);
     return json;
 }
 

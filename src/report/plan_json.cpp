@@ -6,6 +6,7 @@
 #include "quantities/units.h"
 #include "report/hot_day_report.h"
 #include "report/kept_text.h"
+#include "report/learnt_json.h"
 #include "report/plan_report.h"
 
 namespace baitwright {
@@ -254,6 +255,7 @@ Json plan_json(const SessionPlan& plan) {
     json["advice"] = array_of(plan.advice, advice_json);
     json["cautions"] = plan.cautions;
     json["now"] = nullptr;
+    add_learnt(plan.learnt, json);
     return json;
 }
 

@@ -5,6 +5,7 @@
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/learnt_json.h"
 #include "report/remedy_text.h"
 
 namespace baitwright {
@@ -117,6 +118,7 @@ Json tub_json(const TubAnswer& answer) {
     json["holds_as_it_stands_ml"] = room_json(answer.as_it_stands);
     json["wet_mass_g"] = answer.put_right.wet_mass.in(gram);
     json["makes"] = makes_json(answer.makes);
+    add_learnt(answer.learnt, json);
     return json;
 }
 

@@ -5,10 +5,12 @@
 #include <nlohmann/json.hpp>
 
 #include "answers/asking.h"
+#include "answers/drop/drop_feed.h"
 #include "answers/mix/answer_mix.h"
 #include "answers/mix/few_normals.h"
 #include "answers/mix/first_to_measure.h"
 #include "answers/mix/mix_doubt.h"
+#include "answers/mix/right_a_mix.h"
 #include "answers/mix_of_json.h"
 #include "bait/own_values.h"
 #include "bait/resolve_mix.h"
@@ -193,4 +195,66 @@ TEST_CASE("an answer says once that its water is by the person's own mixes") {
     REQUIRE(said != answer.warnings.end());
     CHECK(said->message == "water by your own " + std::to_string(most) + " mixes");
     CHECK(std::count_if(answer.warnings.begin(), answer.warnings.end(), says) == 1);
+}
+
+// By hand: a level cup that weighs e^0.1 of what our model says holds e^0.1 of the dry mix; what is riddled or squeezed
+// is as before.
+TEST_CASE("a cup that was weighed holds as much more as it weighed more, in mixes, tubs and drops") {
+    MemoryShelf shelf(&draft::shelf());
+    const Recipe recipe = draft::fishmeal_mix();
+    MixRequest cups = draft::request_for(Vessels{4, 250.0 * millilitre, "cup"}),
+               balls = draft::request_for(Balls{10, 55.0 * millimetre});
+    DropRequest drop;
+    drop.depth = 2.0 * metre;
+    drop.feel = "soft";
+    const MixAnswer cups_before = answer_mix(shelf, recipe, cups), balls_before = answer_mix(shelf, recipe, balls);
+    const DropAnswer drop_before = drop_feed(shelf, recipe, drop);
+    shelf.put(LearntMix{recipe.name, LearntFactor{0.1, 0.03, 3}, {}, {}});
+    const MixAnswer more = answer_mix(shelf, recipe, cups);
+    CHECK(more.dry_mass / cups_before.dry_mass == Approx(std::exp(0.1)).epsilon(1e-9));
+    CHECK(more.portions->mass_each / cups_before.portions->mass_each == Approx(std::exp(0.1)).epsilon(1e-9));
+    CHECK(more.learnt.cups_weighed == 3);
+    CHECK(more.warnings.back().message == "a cup's weight by your own 3 weighings");
+    CHECK(answer_mix(shelf, recipe, balls).dry_mass == balls_before.dry_mass);
+    CHECK(answer_mix(shelf, recipe, balls).learnt.cups_weighed == 0);
+    const DropAnswer heavier = drop_feed(shelf, recipe, drop);
+    CHECK(heavier.wet_mass / drop_before.wet_mass == Approx(std::exp(0.1)).epsilon(1e-9));
+    drop.own.cup_weighs = drop_before.wet_mass;
+    CHECK(drop_feed(shelf, recipe, drop).wet_mass / drop_before.wet_mass == Approx(1).epsilon(1e-9));
+}
+
+TEST_CASE("a hold that was seen often makes the ball hold so, and what was seen just now goes before") {
+    MemoryShelf shelf(&draft::shelf());
+    const Recipe recipe = draft::fishmeal_mix();
+    DropRequest drop;
+    drop.form = DroppedCup{250.0 * millilitre};
+    drop.feel = "soft";
+    drop.depth = 4.0 * metre;
+    const DropAnswer before = drop_feed(shelf, recipe, drop);
+    shelf.put(LearntMix{recipe.name, {}, LearntFactor{std::log(2), 0.02, 5}, LearntFactor{std::log(1.5), 0.05, 2}});
+    const DropAnswer longer = drop_feed(shelf, recipe, drop);
+    CHECK(longer.breaks_at / before.breaks_at == Approx(2).epsilon(1e-6));
+    CHECK(longer.learnt.holds_seen == 5);
+    CHECK(longer.warnings.back().message ==
+          "how long it holds by your own 5 looks and how wide it lies by your own 2 looks");
+    const auto width = [](const Range<Length>& range) { return double(range.high / range.low); };
+    CHECK(width(longer.breaks_depth_range) < width(before.breaks_depth_range));
+    CHECK(width(longer.width_range) < width(before.width_range));
+    drop.own.breaks_at = before.breaks_depth;
+    drop.own.carpet = 1.0 * metre;
+    const DropAnswer seen = drop_feed(shelf, recipe, drop);
+    CHECK(seen.breaks_depth.si() == Approx(before.breaks_depth.si()).epsilon(1e-6));
+    CHECK(seen.width.most.si() == Approx(1.0).epsilon(1e-6));
+    CHECK_FALSE(seen.learnt.anything());
+}
+
+TEST_CASE("a tub says that its water is by the person's own mixes") {
+    const auto mix = named("six learnt bags, firm");
+    const LearntShelf on(mix);
+    TubRequest tub;
+    tub.dry_mass = 1.0 * kilogram;
+    tub.water = WaterPoured{400.0 * millilitre};
+    const TubAnswer answer = right_a_mix(on.shelf, on.recipe, tub);
+    CHECK(answer.learnt.bags.size() == 6);
+    CHECK(answer.warnings.back().code == "learnt");
 }

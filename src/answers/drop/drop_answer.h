@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "answers/mix/own_values_told.h"
 #include "answers/shared/range.h"
 #include "answers/shared/warning.h"
 #include "bait/mix_state.h"
@@ -95,6 +96,7 @@ struct DropAnswer : DropSketch {
     Range<Ratio> hanging_10_range;
     std::vector<std::string>
         own;  ///< which numbers are the person's: "hold time", "breaking depth", "carpet", "packing"
+    LearntUsed learnt;
     std::vector<std::string> cautions;
     std::vector<Warning> warnings;
 };

@@ -32,12 +32,18 @@ void check_request(const DropRequest& r) {
         refuse("a river does not run backwards at the bed", "for example --tow 20cm/s --tow-bottom 5cm/s");
 }
 
-/// The look that a person had stretches every patch.
+/// The look that a person had stretches every patch; else what was learnt does.
 double spread_of_own_look(const DropSetup& setup, const DropRequest& request) {
-    if (!request.own.carpet) return 1;
-    const DropOutcome plain = follow(setup, {});
+    if (!request.own.carpet) return setup.usual.spread;
+    const DropOutcome plain = follow(setup, setup.usual);
     if (!(plain.sketch.width.most > Length{})) return 1;
     return *request.own.carpet / plain.sketch.width.most;
+}
+
+DropFactors factors_of(const DropSetup& setup, double spread) {
+    DropFactors factors = setup.usual;
+    factors.spread = spread;
+    return factors;
 }
 
 /// One line for what came down singly of each class of grains, and one for what came in lumps: the means of its ways.
@@ -93,14 +99,19 @@ void add_ranges(const DropSetup& setup, double own_spread, DropAnswer& answer) {
     constexpr std::size_t points = 64;
     const double at_95_percent = normal_quantile(0.95);
     const auto sigma = [&](double factor) { return std::log(factor) / at_95_percent; };
+    const auto surer = [](double usual, const std::optional<LearntFactor>& learnt) {
+        return learnt ? std::min(usual, learnt->sigma) : usual;
+    };
+    const double hold = surer(sigma(2.5), setup.learnt.hold), breaking = surer(sigma(1.3), setup.learnt.hold),
+                 spread = surer(sigma(1.6), setup.learnt.carpet);
     QuasiRandomNormals normals(5, 1);
     std::vector<double> z(5), depth, width, length, drift, half, most, hanging;
     for (std::size_t i = 0; i < points; ++i) {
         normals.next(z);
-        DropFactors factors{std::exp(sigma(2.5) * z[0]), std::exp(sigma(1.3) * z[1]), std::exp(sigma(1.5) * z[2]),
-                            own_spread};
+        DropFactors factors{setup.usual.hold * std::exp(hold * z[0]), setup.usual.breaking * std::exp(breaking * z[1]),
+                            std::exp(sigma(1.5) * z[2]), own_spread};
         factors.drag = std::exp(sigma(1.5) * z[4]);
-        if (!setup.request->own.carpet) factors.spread = std::exp(sigma(1.6) * z[3]);
+        if (!setup.request->own.carpet) factors.spread = own_spread * std::exp(spread * z[3]);
         const DropSketch sketch = follow(setup, factors).sketch;
         depth.push_back(sketch.breaks_depth.si());
         width.push_back(sketch.width.most.si());
@@ -144,6 +155,16 @@ void name_own(const DropRequest& request, DropAnswer& answer) {
     if (request.own.breaks_at) answer.own.emplace_back("breaking depth");
     if (request.own.carpet) answer.own.emplace_back("carpet");
     if (request.own.cup_weighs) answer.own.emplace_back("packing");
+}
+
+/// What it takes from the log, where nothing seen just now takes its place; said once.
+void tell_learnt_of_drop(const ResolvedMix& mix, const DropRequest& request, DropAnswer& answer) {
+    if (answer.state == MixState::cupped && !request.own.cup_weighs) answer.learnt.add_cup(mix);
+    const auto seen = [](const std::optional<LearntFactor>& factor) { return factor ? factor->times : 0; };
+    if (mix.learnt_mix && !request.own.holds && !request.own.breaks_at)
+        answer.learnt.holds_seen = seen(mix.learnt_mix->hold);
+    if (mix.learnt_mix && !request.own.carpet) answer.learnt.carpets_seen = seen(mix.learnt_mix->carpet);
+    if (auto told = answer.learnt.told()) answer.warnings.push_back(*std::move(told));
 }
 
 void warn_of_floating(const ResolvedMix& mix, const DropSetup& setup, DropAnswer& answer) {
@@ -206,6 +227,7 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
     answer.tow_bottom = setup.tow.at(setup.tow.depth);
     answer.water = setup.tow.profile;
     name_own(request, answer);
+    tell_learnt_of_drop(mix, request, answer);
     std::vector<std::string> caution_words;
     for (const SolidPart& part : mix.solids) {
         answer.free_offerings += free_offerings_in(part.ingredient, part.share * setup.dry);
@@ -213,7 +235,7 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
     }
     answer.cautions = caution_sentences(caution_words);
     const double own_spread = spread_of_own_look(setup, request);
-    const DropOutcome outcome = follow(setup, {1, 1, 1, own_spread});
+    const DropOutcome outcome = follow(setup, factors_of(setup, own_spread));
     if (outcome.floats) {
         warn_of_floating(mix, setup, answer);
         return answer;

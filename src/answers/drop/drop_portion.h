@@ -2,6 +2,7 @@
 
 #include "answers/drop/drop_request.h"
 #include "answers/drop/feed_in_water.h"
+#include "bait/learnt.h"
 #include "physics/falling_body.h"
 #include "physics/particle_cloud.h"
 
@@ -22,6 +23,8 @@ struct DropSetup {
     StillWater water;
     Tow tow;
     const DropRequest* request;
+    LearntMix learnt = {};   ///< of the mix: how it holds and lies; what was seen just now goes before
+    DropFactors usual = {};  ///< the medians, with what was learnt in them
 };
 
 /// A share of one class of grains that came down one way.

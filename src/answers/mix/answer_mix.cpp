@@ -1,8 +1,9 @@
 #include "answers/mix/answer_mix.h"
 
+#include <algorithm>
+
 #include "answers/mix/mix_doubt.h"
 #include "answers/mix/mix_for_once.h"
-#include "answers/mix/own_values_told.h"
 #include "answers/mix/several_targets.h"
 #include "answers/pellets/soak_pellets.h"
 #include "answers/shared/check_temperature.h"
@@ -24,6 +25,18 @@ std::vector<std::string> cautions_of(const ResolvedMix& mix) {
     return caution_sentences(words);
 }
 
+bool fills_cups(const MixAnswer& answer) {
+    const auto cup = [](const TargetAnswer& target) { return target.state == MixState::cupped; };
+    return answer.state == MixState::cupped || std::any_of(answer.targets.begin(), answer.targets.end(), cup);
+}
+
+/// What it takes from the log, said once.
+void tell_learnt(const ResolvedMix& mix, MixAnswer& answer) {
+    answer.learnt.add_water(mix);
+    if (fills_cups(answer)) answer.learnt.add_cup(mix);
+    if (auto told = answer.learnt.told()) answer.warnings.push_back(*std::move(told));
+}
+
 void add_soaks(const ResolvedMix& mix, MixAnswer& answer) {
     for (std::size_t i = 0; i < mix.solids.size(); ++i) {
         if (mix.solids[i].prepare != Preparation::soaked) continue;
@@ -41,7 +54,8 @@ MixAnswer answer_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest&
     MixAnswer answer = scale_batch(mix, shelf.feels(), request);
     answer.doubt = doubt_of(mix, answer, request.seed);
     doubt_targets(mix, answer, request.seed);
-    if (auto own = by_own_values(mix)) answer.warnings.push_back(*std::move(own));
+    if (auto learned = hand_learned(mix)) answer.warnings.push_back(*std::move(learned));
+    tell_learnt(mix, answer);
     if (request.today)
         if (auto stale = stale_prices(ingredients_of(mix), *request.today, answer.currency))
             answer.warnings.push_back(*std::move(stale));

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "answers/mix/own_values_told.h"
 #include "answers/shared/range.h"
 #include "answers/shared/warning.h"
 #include "bait/mix_state.h"
@@ -129,6 +130,7 @@ struct MixAnswer {
     std::string limited_by;              ///< the ingredient that sets the amount, for a target by what is on hand
     std::optional<StockReceipt> booked;  ///< where it was taken out of the shed
     std::vector<std::string> cautions;
+    LearntUsed learnt;
     std::vector<Warning> warnings;
 };
 

@@ -92,6 +92,14 @@ void add_warnings(double settled, double water_taking, TubAnswer& answer) {
 }
 
 /// What the tub holds as it stands and once it is right, and what it makes then.
+/// What it takes from the log, said once.
+void tell_learnt_of_tub(const ResolvedMix& mix, const TubRequest& request, TubAnswer& answer) {
+    answer.learnt.add_water(mix);
+    const auto cup = [](const TubPortion& portion) { return std::holds_alternative<Vessels>(portion); };
+    if (std::any_of(request.portions.begin(), request.portions.end(), cup)) answer.learnt.add_cup(mix);
+    if (auto told = answer.learnt.told()) answer.warnings.push_back(*std::move(told));
+}
+
 void tell_room(const ResolvedMix& mix, const TubRequest& request, const TubJudgement& judged, TubAnswer& answer) {
     const WettedTub tub{answer.dry_mass, answer.water_in, answer.wanted_wetness};
     const SettledTub right = tub_put_right(mix, tub, judged);
@@ -122,6 +130,7 @@ TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest
     answer.wanted_wetness = wanted.wetness;
     answer.dry_mass = request.dry_mass;
     answer.water_in = water_in * request.dry_mass;
+    tell_learnt_of_tub(mix, request, answer);
 
     const WettedMix as_it_is = wet(numbers, 0.0, water_in);
     const MixWaterNeed& need = as_it_is.need;

@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "answers/mix/own_values_told.h"
 #include "answers/mix/tub_holds.h"
 #include "answers/mix/tub_request.h"
 #include "answers/shared/warning.h"
@@ -23,6 +24,7 @@ struct TubAnswer {
     bool all_parts_take_water = true;
     TubRoom as_it_stands, put_right;  ///< settled; the same where nothing is to add
     std::vector<TubMakes> makes;      ///< put right, in the order asked for
+    LearntUsed learnt;
     std::vector<Warning> warnings;
 };
 

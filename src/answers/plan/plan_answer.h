@@ -9,6 +9,7 @@
 #include <variant>
 #include <vector>
 
+#include "answers/mix/own_values_told.h"
 #include "answers/money/cost_strategy.h"
 #include "answers/plan/hot_day_answer.h"
 #include "answers/shared/range.h"
@@ -215,6 +216,7 @@ struct SessionPlan {
     std::vector<std::string> venue_notes;  ///< the venue's rules in free text
     std::vector<PlanAdvice> advice;
     std::vector<std::string> cautions;
+    LearntUsed learnt;
     std::vector<Warning> warnings;
 };
 

@@ -179,6 +179,15 @@ void hold_against_venue(SessionPlan& plan, const Venue& venue, const Shelf& shel
     plan.breaches = venue_breaches(venue, one, plan.people);
 }
 
+/// What it takes from the log, said once.
+void tell_learnt_of_plan(const UnrolledStrategy& session, SessionPlan& plan) {
+    for (const FeedNeed& feed : session.feeds) {
+        plan.learnt.add_water(feed.fed.mix);
+        if (feed.fed.state == MixState::cupped) plan.learnt.add_cup(feed.fed.mix);
+    }
+    if (auto told = plan.learnt.told()) plan.warnings.push_back(*std::move(told));
+}
+
 }  // namespace
 
 SessionPlan plan_session(const Shelf& shelf, const Strategy& strategy, const StockOnHand& stock,
@@ -197,6 +206,7 @@ SessionPlan plan_session(const Shelf& shelf, const Strategy& strategy, const Sto
     plan.water = water_of(strategy, request);
     check_water_temperature(plan.water);
     plan.warnings = plan.cost.warnings;
+    tell_learnt_of_plan(session, plan);
     plan.put_ins = planned_put_ins(session);
     plan.slow = planned_slow_feeds(session);
     plan.batches = plan_batches(session, plan.water);
