@@ -15,7 +15,7 @@ using namespace baitwright;
 
 namespace {
 
-const Date today = parse_date("2026-11-25");
+const Date learnt_today = parse_date("2026-11-25");
 
 struct Library {
     TemporaryFolder folder;
@@ -54,7 +54,7 @@ Learnt diffusivity_of(const std::string& pellet, double value) {
 TEST_CASE("what was learnt of a bag in logged mixes is written into it, and its old version is kept") {
     Library library;
     const Ingredient before = library.crumb(), maize = library.store.ingredient("maize meal");
-    const LearntApplied applied = apply_learnt(library.store, seven_mixes(), today);
+    const LearntApplied applied = apply_learnt(library.store, seven_mixes(), learnt_today);
     CHECK(applied.ingredients == std::vector<std::string>{"brown crumb"});
     CHECK(applied.mixes == std::vector<std::string>{"silt bed"});
     CHECK(applied.water);
@@ -73,7 +73,7 @@ TEST_CASE("what was learnt of a bag in logged mixes is written into it, and its 
 
 TEST_CASE("every answer heeds what was written") {
     Library library;
-    apply_learnt(library.store, seven_mixes(), today);
+    apply_learnt(library.store, seven_mixes(), learnt_today);
     const ResolvedMix mix = resolve(library.store.recipe("silt bed"), library.store);
     REQUIRE(mix.learnt);
     CHECK(mix.hand.log_hand == 0.1);
@@ -84,40 +84,40 @@ TEST_CASE("every answer heeds what was written") {
 TEST_CASE("what is written twice is written once, and can be taken back all the same") {
     Library library;
     const double before = library.crumb().absorption.value;
-    apply_learnt(library.store, seven_mixes(), today);
-    CHECK_FALSE(apply_learnt(library.store, seven_mixes(), today).anything());
+    apply_learnt(library.store, seven_mixes(), learnt_today);
+    CHECK_FALSE(apply_learnt(library.store, seven_mixes(), learnt_today).anything());
     CHECK(library.old_versions() == 1);
-    undo_learnt(library.store, today);
+    undo_learnt(library.store, learnt_today);
     CHECK(library.crumb().absorption.value == before);
 }
 
 TEST_CASE("taking it back brings earlier values and what was learnt before, and works once") {
     Library library;
     const Ingredient before = library.crumb();
-    apply_learnt(library.store, seven_mixes(), today);
+    apply_learnt(library.store, seven_mixes(), learnt_today);
     LearnAnswer more = seven_mixes();
     more.water.bags[0].log_absorption = std::log(0.8);
     more.water.bags[0].mixes = 9;
     more.learnt_mixes.clear();
-    apply_learnt(library.store, more, today);
+    apply_learnt(library.store, more, learnt_today);
     CHECK(library.crumb().absorption.value == Approx(0.8));
     CHECK_FALSE(library.store.learnt_mix("silt bed"));
-    const LearntApplied undone = undo_learnt(library.store, today);
+    const LearntApplied undone = undo_learnt(library.store, learnt_today);
     CHECK(undone.ingredients == std::vector<std::string>{"brown crumb"});
     CHECK(undone.mixes == std::vector<std::string>{"silt bed"});
     CHECK(library.crumb().absorption.value == Approx(0.75));
     CHECK(source_text(library.crumb().slump.source) == "learned: 7 mixes");
     CHECK(library.store.log().learnt_water().bags[0].mixes == 7);
     CHECK(library.store.learnt_mix("silt bed")->cup_weight->times == 2);
-    CHECK(fault_of([&] { undo_learnt(library.store, today); }).code == "nothing-to-undo");
+    CHECK(fault_of([&] { undo_learnt(library.store, learnt_today); }).code == "nothing-to-undo");
     CHECK(library.crumb().absorption.value == Approx(0.75));
 }
 
 TEST_CASE("the first writing taken back leaves a store that never learnt") {
     Library library;
     const Ingredient before = library.crumb();
-    apply_learnt(library.store, seven_mixes(), today);
-    undo_learnt(library.store, today);
+    apply_learnt(library.store, seven_mixes(), learnt_today);
+    undo_learnt(library.store, learnt_today);
     const Ingredient after = library.crumb();
     CHECK(after.absorption.value == before.absorption.value);
     CHECK(after.absorption.spread == before.absorption.spread);
@@ -130,12 +130,12 @@ TEST_CASE("the first writing taken back leaves a store that never learnt") {
 TEST_CASE("taking it back leaves what was changed since, and a new name does not hide it") {
     Library library;
     const Ingredient before = library.crumb();
-    apply_learnt(library.store, seven_mixes(), today);
+    apply_learnt(library.store, seven_mixes(), learnt_today);
     Ingredient edited = library.crumb();
     edited.slump = {1.4, 0.05, {Origin::measured, "up-ended pot"}};
-    put_ingredients(library.store, {edited}, today);
+    put_ingredients(library.store, {edited}, learnt_today);
     library.store.change([&] { library.store.entries().rename(EntryKind::ingredient, "brown crumb", "dark crumb"); });
-    undo_learnt(library.store, today);
+    undo_learnt(library.store, learnt_today);
     const Ingredient after = library.store.ingredient("dark crumb");
     CHECK(after.absorption.value == before.absorption.value);
     CHECK(after.slump.value == 1.4);
@@ -145,8 +145,8 @@ TEST_CASE("what a person measured is not written over, and is known to be in wha
     Library library;
     Ingredient own = library.crumb();
     own.absorption = {0.7, 0.05, {Origin::measured, "squeeze test"}};
-    put_ingredients(library.store, {own}, today);
-    apply_learnt(library.store, seven_mixes(), today);
+    put_ingredients(library.store, {own}, learnt_today);
+    apply_learnt(library.store, seven_mixes(), learnt_today);
     CHECK(library.crumb().absorption.value == 0.7);
     CHECK(library.crumb().slump.value == Approx(0.7 + 0.5));
     CHECK(library.store.log().learnt_water().bags[0].measured_absorption == 0.7);
@@ -161,9 +161,9 @@ TEST_CASE("what soaks told of a pellet is written into it, and taken back") {
     const Ingredient before = library.store.ingredient(name);
     LearnAnswer answer;
     answer.posterior = {diffusivity_of(name, 3e-10)};
-    CHECK(apply_learnt(library.store, answer, today).ingredients == std::vector<std::string>{name});
+    CHECK(apply_learnt(library.store, answer, learnt_today).ingredients == std::vector<std::string>{name});
     CHECK(library.store.ingredient(name).diffusivity.value.si() == 3e-10);
     CHECK(source_text(library.store.ingredient(name).diffusivity.source) == "learned: 2 soaks");
-    undo_learnt(library.store, today);
+    undo_learnt(library.store, learnt_today);
     CHECK(library.store.ingredient(name).diffusivity.value.si() == before.diffusivity.value.si());
 }
