@@ -6,6 +6,8 @@
 #include <cmath>
 #include <string_view>
 
+#include "report/learn_report.h"
+
 namespace baitwright {
 
 namespace {

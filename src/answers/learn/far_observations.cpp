@@ -9,13 +9,13 @@ namespace {
 
 constexpr double too_far = 3;           // sigmas
 constexpr double hardly_touched = 0.1;  // sigmas, by what another set aside moves it
-constexpr double rough_step = 1e-6;     // of a fit that is made again
-constexpr int most_rounds = 100;
+constexpr double close_step = 0.05;     // the last of a fit that is made again
+constexpr std::size_t long_log = 1000, few = 50;
+constexpr int most_rounds = 100, most_taken_back = 3;
 
 /// What the heeded observations of a day share: sum w J over kappa, and the covariance of it.
 struct SharedByDay {
     LinearForm slope;
-    std::vector<double> with;  // each unknown
     double variance = 0, of_day = 0;
 };
 
@@ -23,52 +23,59 @@ class LeftOut {
 public:
     LeftOut(const WaterProblem& problem, const std::vector<char>& heeded, const WaterFit& fit)
         : problem_(problem), heeded_(heeded), covariance_(fit), days_(problem.days) {
-        for (const WaterSeen& seen : problem.seen) slopes_.push_back(slope_of(problem.unknowns, seen.terms, fit.best));
-        for (std::size_t i = 0; i < slopes_.size(); ++i) {
-            const WaterSeen& seen = problem.seen[i];
-            if (!seen.day || !heeded[i]) continue;
-            LinearForm& sum = days_[*seen.day].slope;
-            sum = sum_of(sum, slopes_[i].slope, 1 / (seen.sigma * seen.sigma * fit.day_weight[*seen.day]));
+        slopes_ = slopes_of(problem, fit.best);
+        FormSum sums(problem.unknowns.count);
+        std::vector<double> with(problem.unknowns.count);
+        // The observations of a day follow each other.
+        for (std::size_t from = 0, to = 0; from < slopes_.size(); from = to) {
+            const std::optional<std::size_t> of = problem.seen[from].day;
+            for (; to < slopes_.size() && problem.seen[to].day == of && (of || to == from); ++to)
+                if (of) sums.add(slopes_[to].slope, heeded[to] ? weight_in_day(to, fit) : 0);
+            if (of) share_day(*of, sums.take(), with, fit);
+            for (std::size_t i = from; i < to; ++i) foretell(i, with, fit);
         }
-        for (std::size_t d = 0; d < days_.size(); ++d) {
-            SharedByDay& day = days_[d];
-            day.with = covariance_.with(day.slope);
-            for (const auto& [i, by] : day.slope) day.variance += by * day.with[i];
-            day.of_day = 1 / fit.day_weight[d];
-        }
-        for (std::size_t i = 0; i < slopes_.size(); ++i) foretell(i, fit);
     }
 
     [[nodiscard]] const std::vector<Foretold>& all() const { return all_; }
 
-    /// How many sigmas farther one lies once another is set aside too.
-    [[nodiscard]] std::vector<double> moved_by(std::size_t aside, const std::vector<std::size_t>& others) const {
-        const WaterSeen& gone = problem_.seen[aside];
-        const std::vector<double> with = covariance_.with(with_day(aside));
-        const double push = all_[aside].sigmas / (gone.sigma * std::sqrt(1 - leverage_[aside]));
-        std::vector<double> moved;
-        for (const std::size_t other : others) {
-            const WaterSeen& seen = problem_.seen[other];
-            double shared = seen.day && seen.day == gone.day ? days_[*seen.day].of_day : 0;
-            for (const auto& [i, by] : with_day(other)) shared += by * with[i];
-            moved.push_back(shared * push / (seen.sigma * std::sqrt(1 - leverage_[other])));
-        }
-        return moved;
-    }
-
-private:
+    /// The slope of an observation once the hand of its day is taken out.
     [[nodiscard]] LinearForm with_day(std::size_t i) const {
         const WaterSeen& seen = problem_.seen[i];
         return seen.day ? sum_of(slopes_[i].slope, days_[*seen.day].slope, -1) : slopes_[i].slope;
     }
 
-    void foretell(std::size_t i, const WaterFit& fit) {
+    /// How many sigmas farther others lie once one is set aside too; with the slopes of these.
+    [[nodiscard]] double moved_by(std::size_t aside, const std::vector<double>& with_aside, std::size_t other,
+                                  const LinearForm& slope) const {
+        const WaterSeen &gone = problem_.seen[aside], &seen = problem_.seen[other];
+        const double push = all_[aside].sigmas / (gone.sigma * std::sqrt(1 - leverage_[aside]));
+        double shared = seen.day && seen.day == gone.day ? days_[*seen.day].of_day : 0;
+        shared += value_of(slope, with_aside);
+        return shared * push / (seen.sigma * std::sqrt(1 - leverage_[other]));
+    }
+    [[nodiscard]] const WaterCovariance& covariance() const { return covariance_; }
+
+private:
+    [[nodiscard]] double weight_in_day(std::size_t i, const WaterFit& fit) const {
+        const WaterSeen& seen = problem_.seen[i];
+        return 1 / (seen.sigma * seen.sigma * fit.day_weight[*seen.day]);
+    }
+
+    void share_day(std::size_t of, LinearForm slope, std::vector<double>& with, const WaterFit& fit) {
+        SharedByDay& day = days_[of];
+        day.slope = std::move(slope);
+        covariance_.own_of(day.slope, with);
+        day.variance = value_of(day.slope, with);
+        day.of_day = 1 / fit.day_weight[of];
+    }
+
+    /// `with` holds the covariance of what its day shares with each of the unknowns in it.
+    void foretell(std::size_t i, const std::vector<double>& with, const WaterFit& fit) {
         const WaterSeen& seen = problem_.seen[i];
         double variance = covariance_.of(slopes_[i].slope), expected = slopes_[i].log_value;
         if (seen.day) {
             const SharedByDay& day = days_[*seen.day];
-            for (const auto& [j, by] : slopes_[i].slope) variance -= 2 * by * day.with[j];
-            variance += day.variance + day.of_day;
+            variance += day.variance + day.of_day - 2 * value_of(slopes_[i].slope, with);
             expected += fit.day[*seen.day];
         }
         const double own = seen.sigma * seen.sigma;
@@ -88,33 +95,51 @@ private:
     std::vector<Foretold> all_;
 };
 
-/// Those to set aside in one round, the worst first.
+/// One that may be set aside.
+struct FarOne {
+    std::size_t place;
+    double sigmas;  // by now
+    LinearForm slope;
+};
+
+/// Those to set aside in one round, the worst first; others with it that lie as far though it is gone, and that its
+/// going hardly moves.
 std::vector<std::size_t> worst_of(const WaterProblem& problem, const std::vector<char>& heeded,
                                   const LeftOut& left_out) {
-    std::vector<std::size_t> far;
-    for (std::size_t i = 0; i < problem.seen.size(); ++i)
-        if (heeded[i] && !problem.seen[i].is_sure && std::abs(left_out.all()[i].sigmas) > too_far) far.push_back(i);
-    const auto sigmas = [&](std::size_t i) { return std::abs(left_out.all()[i].sigmas); };
-    std::stable_sort(far.begin(), far.end(), [&](std::size_t a, std::size_t b) { return sigmas(a) > sigmas(b); });
-    std::vector<double> now(far.size());
-    for (std::size_t k = 0; k < far.size(); ++k) now[k] = left_out.all()[far[k]].sigmas;
+    std::vector<FarOne> far;
+    for (std::size_t i = 0; i < problem.seen.size(); ++i) {
+        const double sigmas = left_out.all()[i].sigmas;
+        if (heeded[i] && !problem.seen[i].is_sure && std::abs(sigmas) > too_far)
+            far.push_back({i, sigmas, left_out.with_day(i)});
+    }
+    std::stable_sort(far.begin(), far.end(),
+                     [](const FarOne& a, const FarOne& b) { return std::abs(a.sigmas) > std::abs(b.sigmas); });
+    std::vector<char> waits(far.size(), 0);
     std::vector<std::size_t> worst;
-    while (!far.empty()) {
-        const std::size_t one = far.front();
-        worst.push_back(one);
-        const std::vector<std::size_t> others(far.begin() + 1, far.end());
-        const std::vector<double> moved = left_out.moved_by(one, others);
-        far.clear();
-        std::vector<double> then;
-        for (std::size_t k = 0; k < others.size(); ++k) {
-            const double moved_to = now[k + 1] + moved[k];
-            if (std::abs(moved[k]) >= hardly_touched || !(std::abs(moved_to) > too_far)) continue;
-            far.push_back(others[k]);
-            then.push_back(moved_to);
+    for (std::size_t k = 0; k < far.size(); ++k) {
+        if (waits[k]) continue;
+        worst.push_back(far[k].place);
+        const std::vector<double> with = left_out.covariance().with(far[k].slope);
+        for (std::size_t j = k + 1; j < far.size(); ++j) {
+            if (waits[j]) continue;
+            const double moved = left_out.moved_by(far[k].place, with, far[j].place, far[j].slope);
+            const double beyond = std::abs(far[j].sigmas) - too_far;
+            far[j].sigmas += moved;
+            waits[j] = std::abs(moved) > hardly_touched * std::max(1.0, beyond) || std::abs(far[j].sigmas) <= too_far;
         }
-        now = std::move(then);
     }
     return worst;
+}
+
+/// Takes back what has come near enough, each once; gives how many.
+std::size_t taken_back(const LeftOut& left_out, std::vector<char>& heeded, std::vector<char>& was_back) {
+    std::size_t count = 0;
+    for (std::size_t i = 0; i < heeded.size(); ++i) {
+        if (heeded[i] || was_back[i] || std::abs(left_out.all()[i].sigmas) > too_far) continue;
+        heeded[i] = was_back[i] = 1;
+        ++count;
+    }
+    return count;
 }
 
 }  // namespace
@@ -124,23 +149,23 @@ std::vector<Foretold> foretold(const WaterProblem& problem, const std::vector<ch
 }
 
 BorneOut borne_out(const WaterProblem& problem) {
-    std::vector<char> heeded(problem.seen.size(), 1), taken_back(problem.seen.size(), 0);
-    WaterFit fit = best_fit(problem, {{}, heeded, rough_step});
+    std::vector<char> heeded(problem.seen.size(), 1), was_back(problem.seen.size(), 0);
+    // Of a long log, what lies farthest off shows after a step; none is done with before a close fit.
+    bool is_close = problem.seen.size() <= long_log;
+    const auto fitted = [&](std::vector<double> start) {
+        return is_close ? best_fit(problem, {std::move(start), heeded, close_step})
+                        : fit_by_a_step(problem, {std::move(start), heeded});
+    };
+    WaterFit fit = fitted({});
+    int times_back = 0;
     for (int round = 0; round < most_rounds; ++round) {
         const LeftOut left_out(problem, heeded, fit);
-        bool changed = false;
-        for (const std::size_t i : worst_of(problem, heeded, left_out)) {
-            heeded[i] = 0;
-            changed = true;
-        }
-        if (!changed)
-            for (std::size_t i = 0; i < heeded.size(); ++i) {
-                if (heeded[i] || taken_back[i] || std::abs(left_out.all()[i].sigmas) > too_far) continue;
-                heeded[i] = taken_back[i] = 1;
-                changed = true;
-            }
-        if (!changed) break;
-        fit = best_fit(problem, {fit.best, heeded, rough_step});
+        const std::vector<std::size_t> worst = worst_of(problem, heeded, left_out);
+        for (const std::size_t i : worst) heeded[i] = 0;
+        if (worst.empty() && is_close)
+            if (times_back++ == most_taken_back || taken_back(left_out, heeded, was_back) == 0) break;
+        is_close = is_close || worst.size() < few;
+        fit = fitted(std::move(fit.best));
     }
     fit = best_fit(problem, {fit.best, heeded});
     std::vector<Foretold> all = foretold(problem, heeded, fit);

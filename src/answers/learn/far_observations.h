@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "answers/learn/water_fit.h"
+#include "answers/learn/water_covariance.h"
 
 namespace baitwright {
 

@@ -1,6 +1,8 @@
 #include "answers/learn/learn_from_log.h"
 
 #include "answers/learn/learn_water.h"
+#include "answers/learn/water_courses.h"
+#include "answers/learn/water_doubts.h"
 
 namespace baitwright {
 
@@ -8,7 +10,13 @@ LearnAnswer learn_from_log(const Shelf& shelf, const LearnRequest& request) {
     LearnAnswer answer;
     const WaterTaught water = water_taught(shelf, request);
     answer.warnings = water.log.warnings;
-    if (water.log.has_mixes) tell_water(water, request, answer);
+    if (water.log.has_mixes) {
+        tell_water(water, request, answer);
+        const std::vector<MixOfLog> mixes = mixes_of(water, request);
+        answer.mixes = mix_doubts(water, mixes);
+        answer.next = next_test(water, mixes);
+        answer.courses = water_courses(water, request);
+    }
     return answer;
 }
 

@@ -12,17 +12,11 @@ namespace {
 
 using Mark = WaterSeen::Term::Mark;
 
-double prior_sigma(const LinearForm& form) {
-    double sum = 0;
-    for (const auto& [i, coefficient] : form) sum += coefficient * coefficient;
-    return std::sqrt(sum);
-}
-
 Learnt told_form(const WaterTaught& taught, std::size_t form, Learnt::Property property) {
     const LinearForm& of = taught.log.problem.unknowns.forms[form];
     Learnt learnt;
     learnt.property = property;
-    learnt.prior_sd = prior_sigma(of);
+    learnt.prior_sd = std::sqrt(variance_before(of));
     learnt.mean = value_of(of, taught.out.fit.best);
     learnt.sd = std::sqrt(taught.covariance.of(of));
     return learnt;

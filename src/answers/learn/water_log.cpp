@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <set>
 #include <tuple>
+#include <unordered_map>
 
 #include "bait/learned_hand.h"
 #include "bait/wetness.h"
@@ -131,7 +133,7 @@ private:
 
     const Shelf& shelf_;
     const LearnRequest& request_;
-    std::map<std::string, std::string> said_;            // as the log writes it: its key
+    std::unordered_map<std::string, std::string> said_;  // as the log writes it: its key
     std::map<std::string, std::optional<InLog>> found_;  // by key; nothing: not in the library
     std::set<std::string> unknown_;
 };

@@ -1,12 +1,12 @@
 #pragma once
 
-#include <map>
 #include <optional>
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 #include "answers/learn/learn_request.h"
-#include "answers/learn/water_fit.h"
+#include "answers/learn/water_seen.h"
 #include "answers/shared/warning.h"
 #include "bait/shelf.h"
 
@@ -15,8 +15,8 @@ namespace baitwright {
 /// What of the log tells of water, with what the person measured.
 struct WaterLog {
     WaterProblem problem;
-    std::map<std::string, std::size_t> ingredients;         ///< as the log writes them: places in `unknowns.bags_of`
-    std::vector<bool> measured_absorption, measured_slump;  ///< of each of these
+    std::unordered_map<std::string, std::size_t> ingredients;  ///< as the log writes them: places in `unknowns.bags_of`
+    std::vector<bool> measured_absorption, measured_slump;     ///< of each of these
     bool has_mixes = false;
     std::vector<Warning> warnings;
 };

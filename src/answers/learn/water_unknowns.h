@@ -1,20 +1,17 @@
 #pragma once
 
 #include <cstddef>
-#include <map>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "answers/learn/linear_form.h"
 #include "bait/ingredient.h"
 #include "quantities/date.h"
 
 /// What the log is to teach of water, before any of it is read: the hand, the error of defaults, and of every bag ln A
 /// and ln G, each a linear form of unknowns that are standard normal and independent.
 namespace baitwright {
-
-/// sum coefficient x unknown; each unknown once.
-using LinearForm = std::vector<std::pair<std::size_t, double>>;
 
 /// One bag of an ingredient: from one day on, until the next. The marks are those the library gives for it; the forms
 /// are what ln A and ln G lie off them in this hand, with the moisture of the bag and, for mixes in which that was
