@@ -70,7 +70,7 @@ public:
         require(!look.holds || *look.holds <= strategy_limits::longest_gap, "hold",
                 "it is watched for 24 hours at most", "check the unit, as in 40 s");
         require(!look.breaks_at || look.depth <= Length{} || *look.breaks_at <= look.depth, "breaks_at",
-                "it broke deeper than the water is", "give how deep it broke, at most the depth");
+                "it broke deeper than the water is", "give how deep it broke, at most the depth, as in 0.6 m of 2 m");
         require(!look.carpet || *look.carpet <= widest_carpet, "carpet_seen", "that is wider than 20 m",
                 "check the unit, as in 1.1 m");
         form(look.form);

@@ -1,5 +1,6 @@
 #include "cli/commands.h"
 
+#include "answers/paid/brought_for_advice.h"
 #include "answers/strategy/advise.h"
 #include "cli/result_formats.h"
 #include "library/advice_rules.h"
@@ -14,7 +15,9 @@ CommandResult run_advise(const Arguments& arguments, const Surroundings& around)
     const Circumstances now = circumstances(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const std::vector<AdviceRule> rules = advice_rules(around.library);
-    const AdviseAnswer answer = advise(*shelf, rules, now);
+    const auto* store = dynamic_cast<const Store*>(shelf.get());
+    const std::vector<LogEntry> log = store ? store->log().entries() : std::vector<LogEntry>{};
+    const AdviseAnswer answer = advise(*shelf, rules, now, brought_for_advice(log, now));
     return given(arguments, advise_reply(answer));
 }
 

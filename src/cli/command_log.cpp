@@ -90,7 +90,7 @@ CommandSpec command_log_add() {
                       {"--feel", "NAME=FEEL", "how a mix came out: \"silt bed=soft\"; may be repeated", true}},
                      log_session_flags()),
         run_log_add,
-        R"(baitwright log add --planned "open carpet" --hours 4h --caught "bream=12 9.5kg"
+        R"(baitwright log add --planned "open carpet" --caught "bream=12 9.5kg"
 baitwright log add --from notes.toml)",
         Effect::stores};
 }
@@ -116,7 +116,7 @@ CommandSpec command_log_catch() {
                           {"--strategy", "STRATEGY", "how you fed; makes a session where that day has none of it"}},
                          log_session_flags()),
             run_log_catch,
-            R"(baitwright log catch --fish bream --count 12 --mass 9.5kg --strategy "open carpet"
+            R"(baitwright log catch --count 12 --mass 9.5kg --strategy "open carpet"
 baitwright log catch --fish roach --count 30 --on 2026-11-21)",
             Effect::stores};
 }

@@ -99,8 +99,8 @@ CommandSpec command_log_soak() {
              {"--water-temp", "TEMPERATURE", "of the water: 12degC (default: 15degC)", false, "water-temp"},
              logged_on_flag()},
             run_log_soak,
-            R"(baitwright log soak "fishmeal pellet 4 mm" --dry 100g --minutes 6 --drained 138g
-baitwright log soak "fishmeal micro pellet 2 mm" --dry 200g --minutes 3 --drained 260g --water-temp 8degC)",
+            R"(baitwright log soak "expander 4 mm" --dry 100g --minutes 6 --drained 160g
+baitwright log soak "cereal pellet 4 mm" --dry 200g --minutes 8 --drained 260g)",
             Effect::stores};
 }
 
@@ -133,7 +133,7 @@ CommandSpec command_log_drop() {
              logged_on_flag()},
             run_log_drop,
             R"(baitwright log drop "silt bed" --ball 55mm --hold 40s
-baitwright log drop "silt bed" --cup 250ml --feel soft --depth 2m --breaks-at 0.6m --carpet-seen 1.1m)",
+baitwright log drop "silt bed" --cup 250ml --depth 2m --carpet-seen 1.1m)",
             Effect::stores};
 }
 

@@ -66,6 +66,7 @@ std::vector<std::string> first_words() {
 /// "list" as a command: "baitwright recipe list", and the others that end so.
 std::vector<std::string> commands_ending_in(const std::string& word) {
     std::vector<std::string> found;
+    if (is_command(word)) return found;  // it is one by itself, and was typed otherwise
     for (const std::string& first : first_words())
         for (const std::string& second : second_words(first))
             if (second == word) found.push_back(fmt::format("baitwright {} {}", first, second));

@@ -21,9 +21,4 @@ Reply learn_reply(LearnReport report);
 /// What was taken back of what was written last.
 Reply learn_undone_reply(std::vector<std::string> taken_back);
 
-/// "12 % more", "7 % less"; "about as much" within half a per cent.
-std::string more_or_less(double log_factor);
-/// "6 to 18 % more", "3 % less to 9 % more".
-std::string more_or_less(double low, double high);
-
 }  // namespace baitwright

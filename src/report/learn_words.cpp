@@ -6,8 +6,6 @@
 #include <cmath>
 #include <string_view>
 
-#include "report/learn_report.h"
-
 namespace baitwright {
 
 namespace {

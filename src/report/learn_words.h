@@ -9,6 +9,11 @@ namespace baitwright {
 /// The standard deviations that 9 in 10 lie within.
 inline constexpr double nine_in_ten = 1.645;
 
+/// "12 % more", "7 % less"; "about as much" within half a per cent.
+std::string more_or_less(double log_factor);
+/// "6 to 18 % more", "3 % less to 9 % more".
+std::string more_or_less(double low, double high);
+
 /// "from 7 mixes", "from 1 soak": what it was learnt from.
 std::string from_so_many(const Learnt& learnt);
 

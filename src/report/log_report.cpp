@@ -42,6 +42,13 @@ std::string told_of_session(const LoggedSession& session) {
     return joined(parts, "; ");
 }
 
+/// A note as it is told: its lines one after the other.
+std::string in_one_line(std::string note) {
+    for (char& letter : note)
+        if (letter == '\n' || letter == '\r' || letter == '\t') letter = ' ';
+    return note;
+}
+
 /// Put-ins are many: how many of what.
 std::string put_ins_text(const std::vector<LogEntry>& belonging) {
     std::vector<std::pair<std::string, int>> counts;
@@ -60,7 +67,7 @@ std::string put_ins_text(const std::vector<LogEntry>& belonging) {
             told.emplace_back("more");
             break;
         }
-        told.push_back(fmt::format("{} {} times", name, count));
+        told.push_back(count == 1 ? name + " once" : fmt::format("{} {} times", name, count));
     }
     return told.empty() ? "" : "put in: " + joined(told, ", ");
 }
@@ -69,7 +76,7 @@ std::string put_ins_text(const std::vector<LogEntry>& belonging) {
 void tell_belonging(Told& told, const LoggedGroup& group) {
     if (const auto* session = std::get_if<LoggedSession>(&group.entry.what)) {
         if (const std::string text = told_of_session(*session); !text.empty()) told.entry("  - ", text);
-        if (!session->note.empty()) told.entry("  - ", session->note);
+        if (!session->note.empty()) told.entry("  - ", in_one_line(session->note));
     }
     if (const std::string text = put_ins_text(group.belonging); !text.empty()) told.entry("  - ", text);
     for (const LogEntry& entry : group.belonging)

@@ -28,6 +28,10 @@ std::string one_of(const Currency& currency) {
     return currency.sign.empty() ? "1 " + std::string(currency.code) : std::string(currency.sign) + "1";
 }
 
+std::string caught_cell(Mass mass) {
+    return fmt::format("{:.1f} {}", double(in_fish_unit(mass.in(kilogram))), fish_unit());
+}
+
 std::string bait_cost_cell(const PaidStrategy& strategy) {
     if (!strategy.cost) return "not told";
     if (strategy.priced == strategy.sessions) return money_text(*strategy.cost);
@@ -43,7 +47,7 @@ TextTable used_table(const PaidGroup& group, const PaidAnswer& answer) {
     row({"fed by", "sessions", "blanks", "fished", "caught", "bait cost"});
     for (const PaidStrategy& strategy : group.strategies)
         row({strategy.name, std::to_string(strategy.sessions), std::to_string(strategy.blanks),
-             shown_time(strategy.hours), shown_mass(strategy.caught), bait_cost_cell(strategy)});
+             shown_time(strategy.hours), caught_cell(strategy.caught), bait_cost_cell(strategy)});
     return table;
 }
 
@@ -53,11 +57,14 @@ TextTable expected_table(const PaidGroup& group, const PaidAnswer& answer) {
         if (!answer.currency) cells.resize(3);
         table.row(std::move(cells));
     };
-    row({"to expect", "kg an hour", "9 in 10", answer.currency ? "kg for " + one_of(*answer.currency) : "", "9 in 10"});
+    row({"to expect", fish_unit() + " an hour", "9 in 10",
+         answer.currency ? fish_unit() + " for " + one_of(*answer.currency) : "", "9 in 10"});
     for (const PaidStrategy& strategy : group.strategies) {
-        const auto& money = strategy.kilos_a_pound;
-        row({strategy.name, shown_takings(strategy.kilos_an_hour.middle), shown_takings(strategy.kilos_an_hour),
-             money ? shown_takings(money->middle) : "", money ? shown_takings(*money) : ""});
+        const Range<double> an_hour = in_fish_unit(strategy.kilos_an_hour);
+        const Range<double> money = in_fish_unit(strategy.kilos_a_pound.value_or(Range<double>{}));
+        const bool priced = strategy.kilos_a_pound.has_value();
+        row({strategy.name, shown_takings(an_hour.middle), shown_takings(an_hour),
+             priced ? shown_takings(money.middle) : "", priced ? shown_takings(money) : ""});
     }
     return table;
 }
@@ -69,22 +76,25 @@ int sessions_in(const PaidGroup& group) {
 }
 
 void tell_verdicts(Told& told, const PaidGroup& group, const PaidAnswer& answer) {
-    if (group.strategies.size() == 1)
-        told.say("There is only " + group.strategies.front().name + " in the log: feed another way, and log it.");
+    if (group.strategies.size() == 1) told.say("Only one way of feeding: there is nothing to hold it against yet.");
     if (group.verdict) told.line("An hour", verdict_text(group, *group.verdict, "more an hour"));
     if (!group.money || !answer.currency) return;
     const std::string unit = one_of(*answer.currency);
     told.line("For " + unit, verdict_text(group, *group.money, "more for " + unit));
 }
 
-/// "tinged water", "winter"; empty of all.
-std::string name_of_group(const PaidGroup& group, PaidBy by) {
-    if (by == PaidBy::clarity) return group.of + " water";
-    return by == PaidBy::temperature ? "water " + group.of : group.of;
+/// "Tinged water", "Winter"; a venue as it is written.
+std::string heading_of(const PaidGroup& group, PaidBy by) {
+    if (by == PaidBy::venue) return group.of;
+    std::string text = group.of;
+    if (by == PaidBy::clarity) text += " water";
+    if (by == PaidBy::temperature) text = "water, " + text;
+    if (text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    return text;
 }
 
 void tell_group(Told& told, const PaidGroup& group, const PaidAnswer& answer) {
-    if (!group.of.empty()) told.heading(sentence(name_of_group(group, answer.by)));
+    if (!group.of.empty()) told.heading(heading_of(group, answer.by));
     told.table(used_table(group, answer));
     told.gap();
     const bool none = std::all_of(group.strategies.begin(), group.strategies.end(),

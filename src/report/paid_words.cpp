@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "quantities/units.h"
+#include "report/shown_units.h"
 #include "report/significant.h"
 #include "report/text_table.h"
 
@@ -34,14 +36,26 @@ std::string what_would_tell(const PaidVerdict& verdict) {
 
 }  // namespace
 
-std::string shown_takings(Ratio kilograms) {
-    const double value = kilograms;
+std::string fish_unit() {
+    return units_shown().ounces ? "lb" : "kg";
+}
+
+Ratio in_fish_unit(Ratio kilograms) {
+    return units_shown().ounces ? (kilograms * kilogram).in(pound) : double(kilograms);
+}
+
+Range<double> in_fish_unit(const Range<double>& kilograms) {
+    return {in_fish_unit(kilograms.low), in_fish_unit(kilograms.middle), in_fish_unit(kilograms.high)};
+}
+
+std::string shown_takings(Ratio takings) {
+    const double value = takings;
     if (value >= 9.95) return significant(value, 2);
     return value < 0.095 ? significant(value, 1) : fmt::format("{:.1f}", value);
 }
 
-std::string shown_takings(const Range<double>& kilograms) {
-    return shown_takings(kilograms.low) + " to " + shown_takings(kilograms.high);
+std::string shown_takings(const Range<double>& takings) {
+    return shown_takings(takings.low) + " to " + shown_takings(takings.high);
 }
 
 std::string verdict_text(const PaidGroup& group, const PaidVerdict& verdict, const std::string& more) {

@@ -6,9 +6,14 @@
 
 namespace baitwright {
 
-/// Kilograms an hour, or for a unit of money, as surely as they are known: "12", "1.6", "0.06".
-std::string shown_takings(Ratio kilograms);
-std::string shown_takings(const Range<double>& kilograms);  ///< "0.3 to 1.2"
+/// A ratio of takings as surely as it is known: "12", "1.6", "0.06"; of a range "0.3 to 1.2".
+std::string shown_takings(Ratio takings);
+std::string shown_takings(const Range<double>& takings);
+
+/// What fish are weighed in: "kg"; "lb" where ounces come first. And kilograms in it.
+std::string fish_unit();
+Ratio in_fish_unit(Ratio kilograms);
+Range<double> in_fish_unit(const Range<double>& kilograms);
 
 /// Which way is better, how sure that is, and what would tell: "Open carpet brought more an hour than ...". `more` is
 /// what it brought: "more an hour", "more for £1".

@@ -113,6 +113,7 @@ const std::map<std::string, std::string> typed{
     {"ingredient export", "ingredient export"},
     {"recipe list", "recipe list"},
     {"strategy list", "strategy list"},
+    {"log list", "log list"},
 };
 
 constexpr const char* hostile_spec = R"toml(
@@ -154,7 +155,9 @@ void lay_hostile_library(const Folder& here) {
     for (const char* line :
          {"ingredient import hostile.toml", "recipe add hostile.toml", "strategy add hostile.toml",
           "stock count '=HYPERLINK(1)' 9kg", "stock count '@meal' 9kg", "stock count '=nobody sells it' 9kg",
-          "stock count '+liquid' 9kg", "stock count '@pellet' 9kg", "stock use '=HYPERLINK(1)' 50g"}) {
+          "stock count '+liquid' 9kg", "stock count '@pellet' 9kg", "stock use '=HYPERLINK(1)' 50g",
+          "log add --planned '@day' --note '=1+1' --caught '+bream=2' --water '=bed=200ml'",
+          "log mix '=bed' --dry 1kg --water 500ml --feel firm"}) {
         const Outcome outcome = program_run::run(here.path(), line);
         INFO(line << "\n" << outcome.errors);
         CHECK(outcome.status == 0);

@@ -75,6 +75,10 @@ void lay_for_examples(const program_run::Folder& here) {
     setenv("EDITOR", "true", 1);
     REQUIRE(program_run::run(here.path(), "stock keep \"silt bed\" 1kg --frozen").status == 0);
     REQUIRE(program_run::run(here.path(), "stock keep \"silt bed\" 1kg").status == 0);
+    std::filesystem::copy_file(documented / "session-notes.toml", here.path() / "notes.toml");
+    for (const char* logged : {"catch --fish bream --count 2 --on 2026-11-19", "bag \"brown crumb\" --on 2026-11-20",
+                               "mix \"silt bed\" --dry 1kg --water 680ml --feel firm"})
+        REQUIRE(program_run::run(here.path(), "log " + std::string(logged)).status == 0);
 }
 
 }  // namespace

@@ -8,6 +8,7 @@
 #include "day_of.h"
 #include "library/open_library.h"
 #include "quantities/fault.h"
+#include "quantities/fault_of.h"
 #include "quantities/units.h"
 #include "store/temporary_folder.h"
 
@@ -39,15 +40,6 @@ private:
 public:
     Store store = open_store(folder_ / "library.db");
 };
-
-Fault fault_of(const std::function<void()>& work) {
-    try {
-        work();
-    } catch (const Error& error) {
-        return error.faults().front();
-    }
-    return {};
-}
 
 }  // namespace
 

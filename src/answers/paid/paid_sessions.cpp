@@ -59,10 +59,8 @@ bool is_wanted_fish(const LoggedCatch& caught, const std::string& wanted) {
 void refuse_unknown_fish(const PaidRequest& request, const std::string& wanted) {
     std::set<std::string> known;
     for (const LogEntry& entry : request.log)
-        if (const auto* caught = std::get_if<LoggedCatch>(&entry.what)) {
-            if (is_wanted_fish(*caught, wanted)) return;
-            if (!caught->fish.empty()) known.insert(folded_name(caught->fish));
-        }
+        if (const auto* caught = std::get_if<LoggedCatch>(&entry.what); caught && !caught->fish.empty())
+            known.insert(folded_name(caught->fish));
     if (known.empty()) return;
     const std::vector<std::string> names(known.begin(), known.end());
     const std::string near = did_you_mean(wanted, names);
@@ -99,9 +97,17 @@ std::vector<TakenSession> taken_sessions(const PaidRequest& request, const std::
 
 }  // namespace
 
+bool has_catch_of(const std::vector<LogEntry>& log, const std::string& fish) {
+    return std::any_of(log.begin(), log.end(), [&](const LogEntry& entry) {
+        const auto* caught = std::get_if<LoggedCatch>(&entry.what);
+        return caught && is_wanted_fish(*caught, folded_name(fish));
+    });
+}
+
 PaidSessions paid_sessions(const PaidRequest& request) {
     PaidSessions found;
-    if (!request.fish.empty()) refuse_unknown_fish(request, folded_name(request.fish));
+    if (!request.fish.empty() && !has_catch_of(request.log, request.fish))
+        refuse_unknown_fish(request, folded_name(request.fish));
     int unnamed = 0, untimed = 0, unweighed = 0;
     for (TakenSession& session : taken_sessions(request, wanted_strategies(request))) {
         const LoggedSession& told = session.told.session;

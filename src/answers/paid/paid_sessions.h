@@ -28,6 +28,9 @@ struct PaidSessions {
 /// that it has no catch of, where it has any sessions.
 PaidSessions paid_sessions(const PaidRequest& request);
 
+/// Whether the log has a catch of that fish, in the singular or the plural.
+bool has_catch_of(const std::vector<LogEntry>& log, const std::string& fish);
+
 /// Which of the groups a session belongs to; empty: it does not say. Seasons by the month, as common practice has them
 /// in the north: winter from December to February. Water below 8, to 12, to 18 and above, common practice, no source.
 std::string group_of(const PaidSession& session, PaidBy by);

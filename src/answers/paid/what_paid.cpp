@@ -159,9 +159,7 @@ void reckon_groups(PaidAnswer& answer, const std::vector<PaidSession>& sessions,
         else
             too_few.push_back(of + " (" + std::to_string(group->second.size()) + ")");
     }
-    if (!too_few.empty())
-        answer.warnings.push_back(
-            {"too-few", "too few sessions to hold ways of feeding against each other: " + listed(too_few)});
+    if (!too_few.empty()) answer.warnings.push_back({"too-few", "too few sessions to compare: " + listed(too_few)});
 }
 
 }  // namespace

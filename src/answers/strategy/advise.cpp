@@ -59,6 +59,14 @@ AdvisedMix advised(const Shelf& shelf, const Recipe& recipe, const AdviseAnswer&
     return found;
 }
 
+void add_brought(AdvisedStrategy& strategy, const std::vector<BroughtBefore>& all) {
+    for (const BroughtBefore& brought : all) {
+        if (folded_name(brought.strategy) != folded_name(strategy.name)) continue;
+        if (std::optional<AdvicePoint> point = point_of(brought)) strategy.points.push_back(std::move(*point));
+        strategy.score = sum_of(strategy.points);
+    }
+}
+
 /// The fish that the rules know, each once, in the order of the rules.
 std::vector<std::string> fish_of_rules(const std::vector<AdviceRule>& rules) {
     std::vector<std::string> known;
@@ -110,7 +118,8 @@ void rank(std::vector<Advised>& all) {
 
 }  // namespace
 
-AdviseAnswer advise(const Shelf& shelf, const std::vector<AdviceRule>& rules, const Circumstances& now) {
+AdviseAnswer advise(const Shelf& shelf, const std::vector<AdviceRule>& rules, const Circumstances& now,
+                    const std::vector<BroughtBefore>& brought) {
     AdviseAnswer answer;
     answer.now = now;
     for (std::string& fish : answer.now.fish) fish = known_fish(shelf, rules, fish);
@@ -125,6 +134,7 @@ AdviseAnswer advise(const Shelf& shelf, const std::vector<AdviceRule>& rules, co
         answer.strategies.push_back(advised(shelf, shelf.strategy(name), answer));
     for (const std::string& name : shelf.recipe_names())
         answer.mixes.push_back(advised(shelf, shelf.recipe(name), answer));
+    for (AdvisedStrategy& strategy : answer.strategies) add_brought(strategy, brought);
     rank(answer.strategies);
     rank(answer.mixes);
     return answer;

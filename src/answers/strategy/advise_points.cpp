@@ -15,6 +15,7 @@ namespace {
 constexpr int much = 2, some = 1;
 constexpr double near_kelvin = 3, far_kelvin = 8;    // between the water that is and the one it is meant for
 constexpr double near_depth = 1.5, far_depth = 2.5;  // as ratios
+constexpr double worth_a_point = 1.5;                // times as much as the others, or as little
 constexpr Speed flowing = 10.0 * centimetre_per_second;
 
 bool is_among(const std::vector<std::string>& names, const std::string& name) {
@@ -67,6 +68,19 @@ void add_tow(const WaterSetting& water, const Circumstances& now, std::vector<Ad
 }
 
 }  // namespace
+
+std::optional<AdvicePoint> point_of(const BroughtBefore& brought) {
+    const double times = brought.times;
+    if (times < worth_a_point && times > 1 / worth_a_point) return {};
+    const double shown = std::round(times * 10) / 10;
+    const std::string much_as = shown == 2 ? "twice" : shown == 0.5 ? "half" : number_text(shown) + " times";
+    std::string reason = "brought you " + much_as + " as much an hour as your other ways";
+    if (!brought.where.empty()) reason += " " + brought.where;
+    reason +=
+        " (" + std::to_string(brought.sessions) + " sessions, " + (brought.sure ? "as good as sure" : "not sure") + ")";
+    const int points = brought.sure ? much : some;
+    return AdvicePoint{times > 1 ? points : -points, reason};
+}
 
 bool names_fish(std::string_view text, std::string_view fish) {
     const auto is_letter = [](char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; };

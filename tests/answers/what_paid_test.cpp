@@ -1,0 +1,278 @@
+#include "answers/paid/what_paid.h"
+
+#include <catch2/catch.hpp>
+#include <chrono>
+#include <cmath>
+
+#include "answers/paid/brought_for_advice.h"
+#include "answers/paid/paid_sessions.h"
+#include "answers/strategy/advise_points.h"
+#include "day_of.h"
+#include "quantities/fault.h"
+#include "quantities/units.h"
+
+using namespace baitwright;
+
+namespace {
+
+/// A log that grows by sessions.
+class PaidLog {
+public:
+    std::vector<LogEntry> entries;
+
+    LoggedSession& session(const std::string& strategy, double kilos, const char* on = "2026-07-04") {
+        LoggedSession fished;
+        fished.strategy = strategy;
+        fished.length = 5.0 * hour;
+        const std::int64_t id = add(0, on, fished);
+        if (kilos > 0) add(id, on, LoggedCatch{{}, "bream", 4, kilos * kilogram});
+        return std::get<LoggedSession>(entries[static_cast<std::size_t>(id) - 1].what);
+    }
+    std::int64_t add(std::int64_t of, const char* on, LoggedThing what) {
+        LogEntry entry;
+        entry.id = static_cast<std::int64_t>(entries.size()) + 1;
+        entry.on = *day_of(on);
+        entry.session = of;
+        entry.what = std::move(what);
+        entries.push_back(std::move(entry));
+        return entries.back().id;
+    }
+    void sessions(const std::string& strategy, std::initializer_list<double> kilos, const char* on = "2026-07-04") {
+        for (const double each : kilos) session(strategy, each, on);
+    }
+};
+
+PaidRequest asked_of(const PaidLog& log, PaidBy by = PaidBy::all) {
+    PaidRequest request;
+    request.log = log.entries;
+    request.by = by;
+    return request;
+}
+
+bool warns_of(const PaidAnswer& answer, const std::string& code) {
+    for (const Warning& warning : answer.warnings)
+        if (warning.code == code) return true;
+    return false;
+}
+
+Money pounds(std::int64_t pence) {
+    return Money(pence, currency_named("GBP"));
+}
+
+}  // namespace
+
+TEST_CASE("an empty log pays nothing and says nothing") {
+    const PaidAnswer answer = what_paid({});
+    CHECK(answer.sessions == 0);
+    CHECK(answer.groups.empty());
+    CHECK(answer.warnings.empty());
+}
+
+TEST_CASE("sessions are summed by the way of feeding, whatever its case, with blanks, hours, fish and cost") {
+    PaidLog log;
+    log.session("open carpet", 6).cost = pounds(620);
+    log.session("Open Carpet", 0).cost = pounds(500);
+    log.session("open carpet", 4);
+    log.session("tight balls", 2);
+    const PaidAnswer answer = what_paid(asked_of(log));
+    REQUIRE(answer.groups.size() == 1);
+    REQUIRE(answer.groups[0].strategies.size() == 2);
+    const PaidStrategy& carpet = answer.groups[0].strategies[0];
+    CHECK(carpet.name == "open carpet");
+    CHECK(carpet.sessions == 3);
+    CHECK(carpet.blanks == 1);
+    CHECK(carpet.hours.in(hour) == Approx(15));
+    CHECK(carpet.caught.in(kilogram) == Approx(10));
+    CHECK(carpet.fish == 8);
+    CHECK(carpet.cost == pounds(1120));
+    CHECK(carpet.priced == 2);
+    CHECK(carpet.kilos_a_pound);
+    CHECK_FALSE(answer.groups[0].strategies[1].kilos_a_pound);
+}
+
+TEST_CASE("a verdict is sure of a plain difference, and never from three sessions of one of them") {
+    PaidLog log;
+    log.sessions("tight balls", {1, 1.2, 0.9, 1.1, 1.3, 0.8, 1, 1.1});
+    log.sessions("open carpet", {9, 11, 10});
+    const PaidAnswer three = what_paid(asked_of(log));
+    REQUIRE(three.groups[0].verdict);
+    CHECK(three.groups[0].verdict->better == "open carpet");
+    CHECK(three.groups[0].verdict->probability > 0.95);
+    CHECK_FALSE(three.groups[0].verdict->is_sure);
+    CHECK(three.groups[0].verdict->more_sessions == 1);
+    log.sessions("open carpet", {8, 12, 10, 9});
+    const PaidVerdict verdict = *what_paid(asked_of(log)).groups[0].verdict;
+    CHECK(verdict.is_sure);
+    CHECK_FALSE(verdict.more_sessions);
+    CHECK(verdict.times.low > 3);
+    CHECK(verdict.times.high < 25);
+}
+
+TEST_CASE("the more a difference seems, the fewer sessions would tell it") {
+    const auto more_for = [](double times) {
+        PaidLog log;
+        log.sessions("tight balls", {1, 2.2, 0.6, 1.8});
+        log.sessions("open carpet", {times, 2 * times, 0.7 * times, 1.7 * times});
+        return what_paid(asked_of(log)).groups[0].verdict->more_sessions;
+    };
+    REQUIRE(more_for(2));
+    REQUIRE(more_for(3));
+    CHECK(*more_for(3) < *more_for(2));
+    CHECK_FALSE(more_for(1));
+}
+
+TEST_CASE("two anglers that catch twice as much bring each as much an hour") {
+    PaidLog one, two;
+    one.sessions("open carpet", {3, 4, 5});
+    for (const double kilos : {3.0, 4.0, 5.0}) two.session("open carpet", 2 * kilos).anglers = 2;
+    CHECK(what_paid(asked_of(one)).groups[0].strategies[0].kilos_an_hour.middle ==
+          Approx(what_paid(asked_of(two)).groups[0].strategies[0].kilos_an_hour.middle));
+}
+
+TEST_CASE("sessions that cannot be used are left out and counted") {
+    PaidLog log;
+    log.session("open carpet", 3);
+    log.session("open carpet", 3).length = Time{};
+    log.session("", 3);
+    log.session("open carpet", 0);
+    log.add(log.entries.back().id, "2026-07-04", LoggedCatch{{}, "bream", 7, {}});
+    const PaidAnswer answer = what_paid(asked_of(log));
+    CHECK(answer.sessions == 1);
+    CHECK(warns_of(answer, "not-weighed"));
+    CHECK(warns_of(answer, "no-length"));
+    CHECK(warns_of(answer, "no-strategy"));
+}
+
+TEST_CASE("a catch of nothing is a blank, and so is a session without the fish that is asked for") {
+    PaidLog log;
+    log.session("open carpet", 3);
+    log.session("open carpet", 0);
+    log.add(log.entries.back().id, "2026-07-04", LoggedCatch{{}, "bream", 0, Mass{}});
+    log.session("open carpet", 0);
+    log.add(log.entries.back().id, "2026-07-04", LoggedCatch{{}, "roach", 3, 0.5 * kilogram});
+    CHECK(what_paid(asked_of(log)).groups[0].strategies[0].blanks == 1);
+    PaidRequest bream = asked_of(log);
+    bream.fish = "Breams";
+    CHECK(what_paid(bream).groups[0].strategies[0].blanks == 2);
+    PaidRequest carp = asked_of(log);
+    carp.fish = "carp";
+    CHECK_THROWS_AS(what_paid(carp), UsageError);
+}
+
+TEST_CASE("where all are blanks there is nothing to expect and no verdict") {
+    PaidLog log;
+    log.sessions("open carpet", {0, 0, 0, 0});
+    log.sessions("tight balls", {0, 0, 0, 0});
+    const PaidAnswer answer = what_paid(asked_of(log));
+    CHECK_FALSE(answer.groups[0].verdict);
+    CHECK(answer.groups[0].strategies[0].kilos_an_hour.high == 0);
+}
+
+TEST_CASE("costs in two currencies leave money out") {
+    PaidLog log;
+    log.session("open carpet", 3).cost = pounds(500);
+    log.session("tight balls", 3).cost = Money(500, currency_named("EUR"));
+    const PaidAnswer answer = what_paid(asked_of(log));
+    CHECK(warns_of(answer, "mixed-currencies"));
+    CHECK(answer.currency == nullptr);
+    CHECK_FALSE(answer.groups[0].money);
+    CHECK_FALSE(answer.groups[0].strategies[0].kilos_a_pound);
+}
+
+TEST_CASE("money can name another way than hours do") {
+    PaidLog log;
+    for (const double kilos : {5.0, 6.0, 5.5, 6.5, 5.2, 6.1}) log.session("open carpet", kilos).cost = pounds(2000);
+    for (const double kilos : {2.0, 2.4, 2.2, 1.9, 2.1, 2.5}) log.session("tight balls", kilos).cost = pounds(200);
+    const PaidGroup group = what_paid(asked_of(log)).groups[0];
+    CHECK(group.verdict->better == "open carpet");
+    CHECK(group.money->better == "tight balls");
+}
+
+TEST_CASE("a group has at least four sessions and two ways of feeding; the others are named") {
+    PaidLog log;
+    log.sessions("open carpet", {3, 4}, "2026-07-04");
+    log.sessions("tight balls", {1, 2}, "2026-08-04");
+    log.sessions("tight balls", {1, 2, 3, 1}, "2026-12-04");
+    log.sessions("open carpet", {1}, "2026-04-04");
+    const PaidAnswer answer = what_paid(asked_of(log, PaidBy::season));
+    REQUIRE(answer.groups.size() == 1);
+    CHECK(answer.groups[0].of == "summer");
+    REQUIRE(answer.warnings.size() == 1);
+    CHECK(answer.warnings[0].message == "too few sessions to compare: spring (1) and winter (4)");
+    CHECK(warns_of(what_paid(asked_of(log, PaidBy::clarity)), "not-said"));
+}
+
+TEST_CASE("a band of temperatures holds its lower end, and winter is from December to February") {
+    PaidSession session;
+    const auto at = [&](double celsius) {
+        session.session.water = Temperature::from_celsius(celsius);
+        return group_of(session, PaidBy::temperature);
+    };
+    CHECK(at(7.9) == "below 8 degC");
+    CHECK(at(8) == "8 to 12 degC");
+    CHECK(at(12) == "12 to 18 degC");
+    CHECK(at(18) == "18 degC and above");
+    const auto in = [&](const char* on) {
+        session.on = *day_of(on);
+        return group_of(session, PaidBy::season);
+    };
+    CHECK(in("2026-02-28") == "winter");
+    CHECK(in("2026-03-01") == "spring");
+    CHECK(in("2026-08-31") == "summer");
+    CHECK(in("2026-11-30") == "autumn");
+    CHECK(in("2026-12-01") == "winter");
+}
+
+TEST_CASE("only the ways and the days that are asked for are looked at") {
+    PaidLog log;
+    log.sessions("open carpet", {3, 4}, "2026-05-04");
+    log.sessions("open carpet", {3}, "2026-07-04");
+    log.sessions("tight balls", {3}, "2026-07-04");
+    PaidRequest request = asked_of(log);
+    request.since = day_of("2026-06-01");
+    CHECK(what_paid(request).sessions == 2);
+    request.strategies = {"open"};
+    CHECK(what_paid(request).sessions == 1);
+    request.strategies = {"slow drip"};
+    CHECK_THROWS_AS(what_paid(request), NotFound);
+}
+
+TEST_CASE("a thousand sessions of ten ways are weighed in under 50 ms") {
+    PaidLog log;
+    for (int i = 0; i < 1000; ++i)
+        log.session("way " + std::to_string(i % 10), i % 6 == 0 ? 0 : 1 + (i * 37) % 11).cost = pounds(300 + i);
+    const PaidRequest request = asked_of(log);
+    double least = 1e9;
+    for (int i = 0; i < 5; ++i) {
+        const auto start = std::chrono::steady_clock::now();
+        CHECK(what_paid(request).groups[0].strategies.size() == 10);
+        least = std::min(least, std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
+    }
+    CHECK(least < 0.05);
+}
+
+TEST_CASE("advice hears of days like this one, and moves a strategy by two points at most") {
+    PaidLog log;
+    for (const double kilos : {9.0, 11.0, 10.0, 9.5, 10.5, 9.0}) log.session("open carpet", kilos).clarity = "tinged";
+    for (const double kilos : {1.0, 1.2, 0.9, 1.1, 1.3, 0.8}) log.session("tight balls", kilos).clarity = "tinged";
+    Circumstances now;
+    now.clarity = "tinged";
+    const std::vector<BroughtBefore> brought = brought_for_advice(log.entries, now);
+    REQUIRE(brought.size() == 2);
+    CHECK(brought[0].strategy == "open carpet");
+    CHECK(brought[0].where == "in tinged water");
+    CHECK(point_of(brought[0])->points == 2);
+    CHECK(point_of(brought[1])->points == -2);
+    now.clarity = "clear";
+    CHECK(brought_for_advice(log.entries, now)[0].where.empty());
+    CHECK(brought_for_advice({}, now).empty());
+}
+
+TEST_CASE("advice says how much a strategy brought and how sure that is, and nothing of a small difference") {
+    CHECK(point_of({"open carpet", 2.04, 6, false, "in tinged water"})->reason ==
+          "brought you twice as much an hour as your other ways in tinged water (6 sessions, not sure)");
+    CHECK(point_of({"open carpet", 1.62, 6, false, ""})->points == 1);
+    CHECK(point_of({"open carpet", 0.5, 6, true, ""})->reason ==
+          "brought you half as much an hour as your other ways (6 sessions, as good as sure)");
+    CHECK_FALSE(point_of({"open carpet", 1.3, 20, true, ""}));
+}
