@@ -28,6 +28,7 @@ std::map<std::string, std::vector<reference::Row>> model_cases() {
 }
 
 }  // namespace
+
 // NumPy and SciPy on a finer grid, tests/reference/make_paid_tables.py: 400,000 worlds there and 2,048 drawn here, so
 // that a quantile is known to a few hundredths and a chance to 0.02.
 TEST_CASE("what a session is to bring, and the chance to bring most, are those that NumPy and SciPy find") {

@@ -3,7 +3,9 @@
 #include <catch2/catch.hpp>
 #include <chrono>
 #include <cmath>
+#include <random>
 
+#include "answers/invented_seasons.h"
 #include "answers/paid/brought_for_advice.h"
 #include "answers/paid/paid_sessions.h"
 #include "answers/strategy/advise_points.h"
@@ -109,16 +111,46 @@ TEST_CASE("a verdict is sure of a plain difference, and never from three session
 }
 
 TEST_CASE("the more a difference seems, the fewer sessions would tell it") {
-    const auto more_for = [](double times) {
+    const auto verdict_for = [](double times) {
         PaidLog log;
-        log.sessions("tight balls", {1, 2.2, 0.6, 1.8});
-        log.sessions("open carpet", {times, 2 * times, 0.7 * times, 1.7 * times});
-        return what_paid(asked_of(log)).groups[0].verdict->more_sessions;
+        for (const double kilos : {1.0, 1.8, 0.7, 1.4, 1.1, 0.6}) {
+            log.session("tight balls", 5 * kilos);
+            log.session("open carpet", 5 * kilos * times);
+        }
+        return *what_paid(asked_of(log)).groups[0].verdict;
     };
-    REQUIRE(more_for(2));
-    REQUIRE(more_for(3));
-    CHECK(*more_for(3) < *more_for(2));
-    CHECK_FALSE(more_for(1));
+    REQUIRE(verdict_for(2).more_sessions);
+    REQUIRE(verdict_for(2.4).more_sessions);
+    CHECK(*verdict_for(2.4).more_sessions < *verdict_for(2).more_sessions);
+    CHECK_FALSE(verdict_for(1).more_sessions);
+    CHECK_FALSE(verdict_for(3).more_sessions);
+    CHECK(verdict_for(3).is_sure);
+}
+
+// In how many of a hundred seasons of so many more sessions it is told: what was seen so far, beyond the middle of the
+// ratio, helps.
+TEST_CASE("after as many more sessions as are said, a difference that is what it seems is told more often than not") {
+    Takings one, other;
+    for (const double kilos : {1.0, 1.8, 0.7, 1.4, 1.1, 0.6}) {
+        one.add(2.4 * kilos);
+        other.add(kilos);
+    }
+    const DrawnTakings drawn = draw_takings({one, other}, 1);
+    const PaidVerdict verdict = verdict_of(drawn, {one, other}, 0, 1);
+    REQUIRE(verdict.more_sessions);
+    std::mt19937_64 random(9);
+    int told = 0;
+    for (int season = 0; season < 100; ++season) {
+        std::vector<Takings> ways{one, other};
+        for (int more = 0; more < *verdict.more_sessions; ++more) {
+            const std::vector<Takings> next = invented::fished({{verdict.times.middle, 1.0}, 1, 0.05, 0.55}, random);
+            for (std::size_t way = 0; way < 2; ++way)
+                ways[way].add(next[way].caught > 0 ? std::exp(next[way].log_mean) : 0);
+        }
+        told += verdict_of(draw_takings(ways, 1), ways, 0, 1).is_sure ? 1 : 0;
+    }
+    CHECK(told > 50);
+    CHECK(told < 95);
 }
 
 TEST_CASE("two anglers that catch twice as much bring each as much an hour") {
