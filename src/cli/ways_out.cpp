@@ -90,7 +90,9 @@ bool is_topic(const std::string& word) {
 std::string hint_for(const std::string& word) {
     if (const WayOut* way = way_out_of(word))
         return "to see " + std::string(way->want) + ": baitwright " + std::string(way->command);
-    const std::vector<std::string> ending = commands_ending_in(folded_name(word));
+    const std::string folded = folded_name(word);
+    if (folded != word && (is_command(folded) || begins_command(folded))) return "did you mean '" + folded + "'?";
+    const std::vector<std::string> ending = commands_ending_in(folded);
     if (ending.size() == 1) return "type: " + ending.front();
     if (!ending.empty()) return "say of what:\n    " + baitwright::joined(ending, "\n    ");
     if (is_topic(word)) return "see: baitwright help " + word;
