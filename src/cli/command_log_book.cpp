@@ -16,6 +16,7 @@
 #include "questions/read_flags.h"
 #include "report/log_report.h"
 #include "report/log_words.h"
+#include "report/text_table.h"
 
 namespace baitwright {
 
@@ -149,7 +150,9 @@ CommandResult run_log_notes(const Arguments& arguments, const Surroundings& arou
     if (!path) return {text, 0};
     keep_unless_told(*path, arguments);
     write_text_file(*path, text);
-    return {"The log is in " + *path + "; elsewhere it is taken in by: baitwright log add --from " + *path + "\n", 0};
+    return {
+        paragraph("", "The log is in " + *path + "; elsewhere it is taken in by: baitwright log add --from " + *path),
+        0};
 }
 
 const Word number_word{"NUMBER", "as the list shows it"};

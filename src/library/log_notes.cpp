@@ -212,7 +212,8 @@ LoggedGroup group_of(const LogBook& log, const LogEntry& entry) {
     LoggedGroup group{session == 0 || session == entry.id ? entry : entry_numbered(log, session), {}};
     if (session == 0) return group;
     for (LogEntry& standing : group.entry.undone_by == 0 ? log.entries() : log.all_entries())
-        if (standing.session == session) group.belonging.push_back(std::move(standing));
+        if (standing.session == session && !std::holds_alternative<LogUndone>(standing.what))
+            group.belonging.push_back(std::move(standing));
     return group;
 }
 

@@ -4,6 +4,7 @@
 
 #include "answers/money/cost_strategy.h"
 #include "answers/strategy/unroll_strategy.h"
+#include "bait/kitchen_rounding.h"
 #include "bait/log_limits.h"
 #include "quantities/in_quotes.h"
 #include "quantities/listed.h"
@@ -81,6 +82,7 @@ std::vector<LoggedMix> planned_mixes(const UnrolledStrategy& unrolled, const Pla
     for (const auto& [word, feel] : planned.feels)
         for (const std::size_t i : mixes_meant(mixes, word, "--feel")) mixes[i].feel = names.feel_called(feel);
     join_same(mixes);
+    for (LoggedMix& mix : mixes) mix.dry = kitchen_mass(*mix.dry);  // as the plan has it weighed
     tell_water(mixes, planned);
     for (LoggedMix& mix : mixes) {
         read_feel(mix, names.feels());

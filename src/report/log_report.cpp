@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <cmath>
 
 #include "quantities/clock.h"
 #include "quantities/date.h"
@@ -84,7 +85,7 @@ void tell_belonging(Told& told, const LoggedGroup& group) {
 }
 
 std::string number_and(const LogEntry& entry, const std::string& text) {
-    const std::string of = entry.session == 0 ? "" : fmt::format(", with session {}", entry.session);
+    const std::string of = entry.session == 0 ? "" : fmt::format(", with the session of number {}", entry.session);
     return fmt::format("In the log as number {}{}: {}", entry.id, of, text);
 }
 
@@ -144,9 +145,15 @@ void tell_undone(Told& told, const LogAnswer& answer) {
     told.say(text + ".");
 }
 
+/// "4h", "270min": as it is typed.
+std::string plain_time(Time time) {
+    const double hours = time.in(hour);
+    return hours == std::round(hours) ? number_text(hours) + "h" : number_text(time.in(minute)) + "min";
+}
+
 std::string book_command(const SessionToBook& book) {
     std::string command = "baitwright stock session \"" + book.strategy + "\" --on " + date_text(book.on);
-    if (book.length) command += " --length " + number_text(book.length->in(minute)) + "min";
+    if (book.length) command += " --length " + plain_time(*book.length);
     if (book.people > 1) command += fmt::format(" --people {}", book.people);
     return command;
 }

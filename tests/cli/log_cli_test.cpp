@@ -123,7 +123,7 @@ TEST_CASE("a session is offered to the shed while the shed holds something and i
         typed_well(here, std::string("stock count \"") + name + "\" 5kg --on 2026-11-01");
     const std::string line = "log add --planned \"open carpet\" --on 2026-11-21 --hours 4h --people 2";
     CHECK(holds_text(typed_well(here, line),
-                     "baitwright stock session \"open carpet\" --on\n          2026-11-21 --length 240min --people 2"));
+                     "baitwright stock session \"open carpet\" --on\n          2026-11-21 --length 4h --people 2"));
 }
 
 TEST_CASE("what is usual stands in for the session, and prices that are missing leave its cost out") {
