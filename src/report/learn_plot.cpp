@@ -29,9 +29,7 @@ struct FactorScale {
 FactorScale factor_scale(const LearntCourse& course, double top) {
     double most = nine_in_ten * course.last.prior_sd + std::abs(course.last.prior_mean);
     for (const LearntStep& step : course.steps) most = std::max(most, std::abs(step.mean) + nine_in_ten * step.sd);
-    for (const LearntCourse::Seen& seen : course.seen)
-        if (!seen.set_aside) most = std::max(most, std::abs(seen.log_factor) + seen.sd);
-    return {std::clamp(1.1 * most, 0.05, 3.0), top};
+    return {std::clamp(1.25 * most, 0.05, 3.0), top};
 }
 
 /// Days to the page, right of the library's own range.
@@ -97,6 +95,8 @@ std::string course_title(const LearntCourse& course) {
     switch (course.last.property) {
         case Learnt::Property::hand:
             return "your hand: how much water you put to the same feel";
+        case Learnt::Property::water:
+            return name + ": the water it takes";
         case Learnt::Property::gap:
             return name + ": water from just holding to slumping";
         case Learnt::Property::absorption:
@@ -113,7 +113,8 @@ void draw_course(Svg& svg, const LearntCourse& course, const DayScale& days, dou
     draw_box(svg, scale, course_left + 8, library_wide - 16, {{}, course.last.prior_mean, course.last.prior_sd}, 245);
     const double wide = std::clamp(300.0 / static_cast<double>(course.steps.size() + 1), 4.0, 22.0);
     for (const LearntStep& step : course.steps) draw_box(svg, scale, days.x(step.on) - wide / 2, wide, step, 225);
-    for (const LearntCourse::Seen& seen : course.seen) draw_seen(svg, scale, days.x(seen.on), seen);
+    for (const LearntCourse::Seen& seen : course.seen)
+        if (seen.set_aside || seen.sd < course.last.prior_sd) draw_seen(svg, scale, days.x(seen.on), seen);
     svg.text({course_left + library_wide / 2, top + course_height + 20}, "before", 14, Svg::Anchor::middle);
     if (days.first == days.last)
         return svg.text({days.x(days.first), top + course_height + 20}, date_text(days.first), 14, Svg::Anchor::start);
@@ -141,7 +142,7 @@ std::string learn_plot(const LearnAnswer& answer) {
     svg.text({30, 30}, "What the log taught, against the library", 18, Svg::Anchor::start, true);
     svg.text({30, 52},
              "boxes: where it lies 9 times in 10, by all that was logged up to that day; left, before any of it");
-    svg.text({30, 72}, "ticks: what one mix alone would say, and how closely; a cross: set aside");
+    svg.text({30, 72}, "ticks: what one mix alone says, and how closely, where it says something; a cross: set aside");
     if (courses.empty()) svg.text({30, course_top}, "Nothing in the log to draw yet.");
     const DayScale days = day_scale(courses);
     for (std::size_t i = 0; i < courses.size(); ++i)

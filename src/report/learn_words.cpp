@@ -38,7 +38,7 @@ struct PropertyWords {
     std::string_view key, verb, more, less, how, against, seen;
 };
 
-constexpr std::array<PropertyWords, 10> property_words{{
+constexpr std::array<PropertyWords, 11> property_words{{
     {"hand", "wants", "more water", "less water", "much water", "most hands do", "mix"},
     {"memory", "take", "more", "less", "much", "they say", "mix"},
     {"absorption", "takes", "more", "less", "much", "the library says", "mix"},
@@ -49,6 +49,7 @@ constexpr std::array<PropertyWords, 10> property_words{{
     {"cup_weight", "weighs", "more", "less", "much", "reckoned, by the level cup", "weighing"},
     {"hold", "holds", "longer", "shorter", "long", "reckoned", "look"},
     {"carpet", "lies", "wider", "narrower", "wide", "reckoned", "look"},
+    {"water", "takes", "more water", "less water", "much water", "by the library", "mix"},
 }};
 
 const PropertyWords& words_for(Learnt::Property property) {

@@ -104,3 +104,16 @@ TEST_CASE("the picture of what was learnt has a panel for each bag, and a cross 
     CHECK_THAT(svg, !Contains("nan"));
     CHECK_THAT(learn_plot(LearnAnswer{}), Contains("Nothing in the log"));
 }
+
+TEST_CASE("a panel of a mix says how much water it takes, and a thing that says nothing by itself is not drawn") {
+    LearnAnswer answer = answer_of_a_season();
+    LearntCourse course = answer.courses.front();
+    course.last = learnt_thing(Learnt::Property::water, 1.1, 0.06, 7, "silt bed");
+    course.seen = {{*day_of("2026-04-12"), 0.12, 0.07, false}};
+    answer.courses = {course};
+    const std::string closely = learn_plot(answer);
+    CHECK_THAT(closely, Contains("silt bed: the water it takes"));
+    CHECK_THAT(closely, Contains("silt bed takes 11 % more water than by the library"));
+    answer.courses.front().seen.front().sd = 0.5;
+    CHECK(learn_plot(answer).size() < closely.size());
+}

@@ -26,7 +26,8 @@ struct Learnt {
         loose_weight,
         cup_weight,
         hold,
-        carpet
+        carpet,
+        water  ///< that a mix takes, in a course
     };
     std::string name;  ///< the ingredient or mix; empty for hand and memory
     Property property;

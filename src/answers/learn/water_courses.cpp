@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "answers/learn/mix_course.h"
 #include "bait/hand.h"
 #include "physics/normal_quantile.h"
 
@@ -12,7 +13,7 @@ namespace {
 
 using Mark = WaterSeen::Term::Mark;
 
-constexpr std::size_t most_courses = 8, most_days = 40, least_days = 6, most_seen = 200;
+constexpr std::size_t most_courses = 8, most_mix_courses = 2, most_days = 40, least_days = 6, most_seen = 200;
 constexpr double steps_to_reckon = 6e8;  // of all days, each the cube of the unknowns
 constexpr double least_share = 0.1;      // of an observation's sum: of less it says nothing by itself
 
@@ -38,7 +39,7 @@ std::vector<CourseOf> courses_of(const WaterTaught& taught) {
     all.erase(std::remove_if(all.begin(), all.end(), [](const CourseOf& of) { return of.last.times == 0; }), all.end());
     std::stable_sort(all.begin(), all.end(),
                      [](const CourseOf& a, const CourseOf& b) { return a.last.times > b.last.times; });
-    all.resize(std::min(all.size(), most_courses));
+    all.resize(std::min(all.size(), most_courses - most_mix_courses));
     return all;
 }
 
@@ -83,7 +84,6 @@ void add_seen(const WaterTaught& taught, const LearnRequest& request, const std:
                                        std::hypot(seen.sigma, by_day) / share, !taught.out.heeded[i]});
         }
     }
-    for (LearntCourse& course : courses) course.seen = thinned(course.seen, most_seen);
 }
 
 bool is_seen(const WaterTaught& taught, const WaterSeen& seen, const CourseOf& of, Date on) {
@@ -92,12 +92,6 @@ bool is_seen(const WaterTaught& taught, const WaterSeen& seen, const CourseOf& o
     return std::any_of(seen.terms.begin(), seen.terms.end(),
                        [&](const WaterSeen::Term& term) { return term.bag == bag && term.mark == of.mark; });
 }
-
-/// The last day of a while, and where its observations end.
-struct EndOfDay {
-    Date on;
-    std::size_t end;
-};
 
 /// Of the days of mixes, each once.
 std::vector<EndOfDay> days_of(const WaterProblem& problem, const LearnRequest& request) {
@@ -147,6 +141,11 @@ std::vector<LearntCourse> water_courses(const WaterTaught& taught, const LearnRe
     for (const EndOfDay& one_day : until) ends.push_back(one_day.end);
     const std::vector<WaterFit> fits = fits_up_to(taught.log.problem, taught.out.heeded, taught.out.fit, ends);
     for (std::size_t k = 0; k < of.size(); ++k) add_steps(taught, request, of[k], until, fits, courses[k]);
+    std::vector<MixOfLog> mixes = mixes_of(taught, request);
+    mixes.resize(std::min(mixes.size(), most_mix_courses));
+    for (std::size_t k = mixes.size(); k-- > 0;)
+        courses.insert(courses.begin(), mix_course(taught, request, mixes[k], until, fits));
+    for (LearntCourse& course : courses) course.seen = thinned(course.seen, most_seen);
     return courses;
 }
 

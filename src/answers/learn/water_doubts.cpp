@@ -141,8 +141,11 @@ std::vector<MixDoubtNow> mix_doubts(const WaterTaught& taught, const std::vector
     std::vector<MixDoubtNow> doubts;
     for (std::size_t i = 0; i < mixes.size(); ++i) {
         const DoubtedMix before = doubted(taught, mixes[i], middle);
+        const auto taken = [&](const std::vector<double>& at) {
+            return slope_of(taught.log.problem.unknowns, mixes[i].terms, at).log_value;
+        };
         doubts.push_back({mixes[i].last->of, mixes[i].last->feel, before.doubt(variance_before(before.slope)),
-                          now[i].doubt(), mixes[i].times});
+                          now[i].doubt(), mixes[i].times, taken(taught.out.fit.best) - taken(middle)});
     }
     return doubts;
 }
