@@ -113,7 +113,7 @@ TEST_CASE("a panel of a mix says how much water it takes, and a thing that says 
     answer.courses = {course};
     const std::string closely = learn_plot(answer);
     CHECK_THAT(closely, Contains("silt bed: the water it takes"));
-    CHECK_THAT(closely, Contains("silt bed takes 11 % more water than by the library"));
+    CHECK_THAT(closely, Contains("silt bed takes 10 % more water than by the library"));
     answer.courses.front().seen.front().sd = 0.5;
     CHECK(learn_plot(answer).size() < closely.size());
 }
