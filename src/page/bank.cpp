@@ -4,6 +4,7 @@
 
 #include "answers/strategy/named_in_strategy.h"
 #include "files/library_file.h"
+#include "page/learnt_data.h"
 #include "quantities/units.h"
 #include "questions/cost_question.h"
 #include "questions/shown_units_of.h"
@@ -107,6 +108,8 @@ Json Bank::answer(const Json& request) {
     if (what == "open") {
         add_usual(request);
         add_library(request);
+        if (const Json* learnt = request.find("learnt"); learnt && !learnt->is_null())
+            put_learnt_data(*learnt, opened_.shelf);
         for (const char* key : {"units", "currency"})
             if (const std::string word = text_of(request, key); !word.empty()) opened_.usual[key] = {word};
         opened_.today = parse_date(request.at("today").text());

@@ -11,6 +11,7 @@
 #include "files/library_text.h"
 #include "files/value_text.h"
 #include "page/bank.h"
+#include "page/learnt_data.h"
 #include "quantities/clock.h"
 #include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
@@ -186,13 +187,12 @@ Json first_question(const Json& strategy, const Json& mixes, const Json& always,
 /// open.
 void answer_ahead(Json& data) {
     Bank bank;
-    data["contents"] = bank.ask({{"ask", "open"},
-                                 {"library", data["library"]},
-                                 {"usual", data["usual"]},
-                                 {"currency", data["currency"]},
-                                 {"units", data["units"]},
-                                 {"today", data["made_on"]},
-                                 {"have", data["have"]}});
+    Json open{{"ask", "open"},          {"library", data["library"]},
+              {"usual", data["usual"]}, {"currency", data["currency"]},
+              {"units", data["units"]}, {"today", data["made_on"]},
+              {"have", data["have"]}};
+    if (const Json* learnt = data.find("learnt")) open["learnt"] = *learnt;
+    data["contents"] = bank.ask(open);
     data["known"] = Json::array();
     if (data["contents"]["mixes"].empty()) return;
     for (const Json& strategy : data["contents"]["strategies"]) {
@@ -228,6 +228,7 @@ Json bank_data(const BankContents& contents) {
               {"always", always_json(contents.always)},
               {"library", toml_text(contents.library->feels()) + entries.toml() + strategies.toml()},
               {"more", other_entries(*contents.library, entries)}};
+    if (Json learnt = learnt_data(*contents.library); !learnt.is_null()) data["learnt"] = std::move(learnt);
     data["id"] = digest_of(json_line(data, JsonLetters::utf8));
     answer_ahead(data);
     return data;

@@ -13,8 +13,8 @@ const today = "2026-05-16";
 const strategies = ["open carpet", "tight balls", "shallow cloud", "particle led", "cold water"];
 let folder, store, ask, state, contents, data;
 
-function run(args) {
-  const ran = spawnSync(program, [...args, "--store", store], {
+function run(args, from = store) {
+  const ran = spawnSync(program, [...args, "--store", from], {
     encoding: "utf8",
     env: { ...process.env, BAITWRIGHT_TODAY: today, LC_ALL: "C.UTF-8" },
   });
@@ -31,7 +31,7 @@ async function openPage(file) {
   const data = JSON.parse(between(html, '<script type="application/json" id="bank-data">', "</script>"));
   const module = await bridge.engineModule(bridge.bytesOf(between(html, '<script type="text/plain" id="engine-wasm">', "</script>")));
   const opened = await bridge.startEngine(module);
-  opened.ask({ ask: "open", usual: data.usual, library: data.library, today: data.made_on, have: data.have });
+  opened.ask({ ask: "open", usual: data.usual, learnt: data.learnt, library: data.library, today: data.made_on, have: data.have });
   const contents = opened.ask({ ask: "add", library: JSON.parse(between(html, '<script type="application/json" id="bank-more">', "</script>")) });
   const engine = await bridge.startEngine(module, opened.state());  // as the page does, which opens one aside and takes over what it knows
   return { ...engine, data, contents };
@@ -78,12 +78,13 @@ const lettersOfText = (text) => text.replace(/^ *-{5,}$/gm, "").replace(/\s+/g, 
 
 const asArguments = (job) => [job.ask, ...job.words, ...Object.entries(job.flags).flatMap(([flag, values]) => values.flatMap((value) => [flag, value]))];
 
-test("500 random jobs: every number, every word and every refusal is the command line's", () => {
+/** Holds so many random jobs of an engine against the program, and tells how many were answered. */
+function sameJobs(engine, count, seed, from = store) {
   const tally = { answered: 0, refused: 0 };
-  for (const job of randomJobs(contents, 500, 20260516)) {
+  for (const job of randomJobs(engine.contents, count, seed)) {
     const typed = asArguments(job);
-    const json = run([...typed, "--json"]);
-    const reply = ask({ ...job, give: ["told", "json"] });
+    const json = run([...typed, "--json"], from);
+    const reply = engine.ask({ ...job, give: ["told", "json"] });
     const where = typed.join(" ");
     if (reply.errors) {
       sameValue(reply.errors, JSON.parse(json.errors).errors, where);
@@ -92,10 +93,30 @@ test("500 random jobs: every number, every word and every refusal is the command
     }
     assert.equal(reply.status, json.status, `${where}: ${json.errors}`);
     sameValue(reply.json, JSON.parse(json.output), where);
-    assert.equal(lettersOfPieces(reply.told), lettersOfText(run(typed).output), where);
+    assert.equal(lettersOfPieces(reply.told), lettersOfText(run(typed, from).output), where);
     ++tally.answered;
   }
-  assert.ok(tally.answered >= 450, `only ${tally.answered} of 500 jobs were answered`);
+  return tally.answered;
+}
+
+test("500 random jobs: every number, every word and every refusal is the command line's", () => {
+  const answered = sameJobs({ ask, contents }, 500, 20260516);
+  assert.ok(answered >= 450, `only ${answered} of 500 jobs were answered`);
+});
+
+test("on a page of a person who has learnt, 100 random jobs are the command line's", async () => {
+  const learnt = join(folder, "learnt.db"), page = join(folder, "learnt.html");
+  const mixes = [["silt bed", "690ml", "2"], ["silt bed", "715ml", "5"], ["brown crumb", "820ml", "9"]];
+  for (const [name, water, day] of mixes) {
+    const logged = run(["log", "mix", name, "--dry", "1kg", "--water", water, "--feel", "firm", "--on", "2026-05-0" + day], learnt);
+    assert.equal(logged.status, 0, logged.errors);
+  }
+  const applied = run(["learn", "--apply"], learnt);
+  assert.equal(applied.status, 0, applied.errors);
+  assert.equal(run(["page", ...strategies, "-o", page], learnt).status, 0);
+  const engine = await openPage(page);
+  assert.ok(engine.data.learnt.bags.length > 0);
+  assert.ok(sameJobs(engine, 100, 20260517, learnt) >= 85);
 });
 
 test("the answers that a page brings along are the engine's own", () => {

@@ -1,10 +1,12 @@
 #include "page/bank.h"
 
 #include <catch2/catch.hpp>
+#include <cmath>
 
 #include "answers/mix/answer_mix.h"
 #include "library/open_library.h"
 #include "page/bank_data.h"
+#include "page/learnt_data.h"
 #include "quantities/units.h"
 #include "questions/shown_units_of.h"
 #include "report/shown_units.h"
@@ -23,11 +25,13 @@ Json data_of(const Shelf& shelf, const std::vector<std::string>& names) {
 }
 
 Json opening(const Json& data) {
-    return {{"ask", "open"},
-            {"usual", data["usual"]},
-            {"library", data["library"]},
-            {"today", data["made_on"]},
-            {"have", data["have"]}};
+    Json request{{"ask", "open"},
+                 {"usual", data["usual"]},
+                 {"library", data["library"]},
+                 {"today", data["made_on"]},
+                 {"have", data["have"]}};
+    if (const Json* learnt = data.find("learnt")) request["learnt"] = *learnt;
+    return request;
 }
 
 Json asked(const char* what, const char* word, Json flags, Json give = {"told", "json"}) {
@@ -188,6 +192,51 @@ TEST_CASE("what measured bags tell of the hand is reckoned in on the page as in 
     CHECK(told["water_p05_g"].number() == Approx(own.doubt->water.low.in(gram)).epsilon(1e-9));
     CHECK(told["warnings"][0]["code"] == "hand-learned");
     CHECK(data_of(*shipped, {"open carpet"})["usual"] == "");
+}
+
+TEST_CASE("what the log taught goes with the page, there and back, and its answers are those of the program") {
+    const auto shipped = shipped_shelf();
+    MemoryShelf shelf(shipped.get());
+    for (const char* name : {"brown crumb", "maize meal"}) {
+        Ingredient bag = shipped->ingredient(name);
+        bag.absorption.source = bag.slump.source = {Origin::learned, "4 mixes"};
+        shelf.put(bag);
+    }
+    shelf.put(LearntWater{0.07,
+                          -0.02,
+                          {{"brown crumb", std::log(0.7), std::log(0.5), 4, 0.71, 0},
+                           {"maize meal", std::log(0.4), std::log(0.35), 2},
+                           {"leam", std::log(0.2), std::log(0.2), 0}},
+                          3,
+                          {0.05, 0, 0,    0.01, 0.04, 0,   0.03, 0.01, 0.05, 0.02, 0.02, 0.1,
+                           0.04, 0, 0.06, 0.03, 0.01, 0.1, 0.05, 0,    0.2,  0.05, 0,    0.2}});
+    shelf.put(LearntMix{"silt bed", LearntFactor{0.04, 0.02, 3}, LearntFactor{0.5, 0.2, 1}, {}});
+    const Json data = data_of(shelf, {"open carpet"});
+    CHECK(data["learnt"]["bags"].size() == 2);  // leam was in no logged mix
+    MemoryShelf again;
+    put_learnt_data(*parsed_json(json_text(data["learnt"])), again);
+    const LearntWater there = shelf.learnt_water({"brown crumb", "maize meal"}),
+                      back = again.learnt_water({"brown crumb", "maize meal"});
+    CHECK(back.factor == there.factor);
+    CHECK(back.log_hand == there.log_hand);
+    CHECK(back.bags[0].log_gap == there.bags[0].log_gap);
+    CHECK(back.bags[0].measured_absorption == 0.71);
+    CHECK(again.learnt_mix("silt bed")->hold->sigma == 0.2);
+    CHECK_FALSE(again.learnt_mix("silt bed")->carpet);
+
+    Bank bank;
+    REQUIRE_FALSE(bank.ask(opening(data)).contains("errors"));
+    MixRequest request;
+    request.target = Vessels{4, 250.0 * millilitre, "cup"};
+    const MixAnswer own = answer_mix(shelf, shelf.recipe("silt bed"), request);
+    const Json told = bank.ask(asked("mix", "silt bed", {{"--cups", {"4x250ml"}}}))["json"];
+    CHECK(told["dry_mass_g"].number() == Approx(own.dry_mass.in(gram)).epsilon(1e-9));
+    CHECK(told["water_to_add_g"].number() == Approx(own.water_to_add.in(gram)).epsilon(1e-9));
+    CHECK(told["water_p05_g"].number() == Approx(own.doubt->water.low.in(gram)).epsilon(1e-9));
+    CHECK(told["water_p95_g"].number() == Approx(own.doubt->water.high.in(gram)).epsilon(1e-9));
+    CHECK(told["learnt"]["bags"][0]["name"] == "brown crumb");
+    CHECK(told["learnt"]["cups_weighed"] == 3);
+    CHECK_FALSE(data_of(*shipped, {"open carpet"}).contains("learnt"));
 }
 
 TEST_CASE("what is typed in feet, pints, ounces or degF is answered in them") {
