@@ -4,6 +4,7 @@
 #include <fstream>
 #include <nlohmann/json.hpp>
 #include <string>
+#include <utility>
 
 #include "answers/learn/learn_from_log.h"
 #include "bait/draft_shelf.h"
@@ -91,9 +92,23 @@ inline void fill(const nlohmann::json& from, Case& made) {
     for (const auto& entry : from["log"]) made.request.log.push_back(entry_of(entry));
 }
 
-inline nlohmann::json cases() {
+inline nlohmann::json cases(const char* what = "cases") {
     std::ifstream file(std::string(BAITWRIGHT_SOURCE_DIR) + "/tests/reference/learn_cases.json");
-    return nlohmann::json::parse(file)["cases"];
+    return nlohmann::json::parse(file)[what];
+}
+
+inline LogEntry entry_on(std::int64_t id, Date on, LoggedThing what) {
+    LogEntry entry;
+    entry.id = id;
+    entry.on = on;
+    entry.what = std::move(what);
+    return entry;
+}
+
+inline const Learnt* learnt(const LearnAnswer& answer, const std::string& name, Learnt::Property property) {
+    for (const Learnt& one_of : answer.posterior)
+        if (one_of.name == name && one_of.property == property) return &one_of;
+    return nullptr;
 }
 
 }  // namespace baitwright::learning

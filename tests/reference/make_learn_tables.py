@@ -20,6 +20,7 @@ import json
 
 import numpy
 from scipy.optimize import least_squares
+from scipy.special import jn_zeros
 
 SEED = 20261126
 HAND, DAY, MEMORY, BAG, SCALES = 0.12, 0.05, 0.09, 0.06, 0.01
@@ -272,6 +273,50 @@ def answered(case):
                    "covariance": [told[i, j] for i in range(len(told)) for j in range(i + 1)]}, nearest
 
 
+def uptake(diffused, diameter, length):
+    zeros, odd = jn_zeros(0, 400), 2 * numpy.arange(400) + 1
+    round_missing = numpy.sum(4 / zeros**2 * numpy.exp(-zeros**2 * diffused / (diameter / 2)**2))
+    ends_missing = numpy.sum(8 / (odd * numpy.pi)**2 * numpy.exp(-(odd * numpy.pi / 2)**2 * diffused / (length / 2)**2))
+    return 1 - round_missing * ends_missing
+
+
+def arrhenius(energy, celsius):
+    return numpy.exp(-energy / 8.314462618 * (1 / (273.15 + celsius) - 1 / 288.15))
+
+
+def soak_case(random, number):
+    pellet = {"diameter": round(random.uniform(2e-3, 8e-3), 5), "length": round(random.uniform(2e-3, 1.2e-2), 5),
+              "diffusivity": float(f"{random.uniform(0.5e-9, 4e-9):.3g}"), "capacity": round(random.uniform(0.7, 1.3), 3),
+              "energy": 25e3, "diffusivity_spread": round(random.uniform(0.2, 0.5), 2),
+              "capacity_spread": round(random.uniform(0.05, 0.25), 2)}
+    size = pellet["diameter"], pellet["length"]
+    true = numpy.exp(0.3 * random.standard_normal()), numpy.exp(0.1 * random.standard_normal())
+
+    def gain(logs, soak):
+        diffused = (numpy.exp(logs[0]) * pellet["diffusivity"] * arrhenius(pellet["energy"], soak["celsius"]) *
+                    soak["seconds"])
+        return pellet["capacity"] * numpy.exp(logs[1]) * uptake(diffused, *size)
+
+    soaks = []
+    for _ in range(int(random.integers(1, 9))):
+        soak = {"celsius": round(random.uniform(4, 22), 1), "seconds": round(random.uniform(0.02, 0.5) *
+                pellet["diameter"]**2 / 4 / pellet["diffusivity"])}
+        gained = 0.03 + gain(numpy.log(true), soak)
+        soak["dry"], soak["drained"] = 100.0, round(100 * (1 + gained * (1 + 0.05 * random.standard_normal())), 1)
+        soaks.append(soak)
+    before = numpy.sqrt(variance(numpy.array([pellet["diffusivity_spread"], pellet["capacity_spread"]])))
+
+    def rest(logs):
+        seen = numpy.array([soak["drained"] / soak["dry"] - 1 for soak in soaks])
+        model = numpy.array([gain(logs, soak) for soak in soaks])
+        return numpy.concatenate([logs / before, (numpy.log(model) - numpy.log(seen - 0.03)) / (0.05 * seen / (seen - 0.03))])
+
+    found = least_squares(rest, [0, 0], jac="3-point", xtol=1e-15, ftol=1e-15, gtol=1e-15)
+    covariance = numpy.linalg.inv(found.jac.T @ found.jac)
+    return {"name": f"pellet {number}", "pellet": pellet, "soaks": soaks, "mean": list(found.x),
+            "sigma": list(numpy.sqrt(numpy.diag(covariance)))}
+
+
 def main():
     random = numpy.random.default_rng(SEED)
     cases = []
@@ -289,6 +334,8 @@ def main():
     with open("learn_cases.json", "w", encoding="utf-8") as file:
         file.write('{"source": ' + json.dumps(source) + ', "cases": [\n')
         file.write(",\n".join(json.dumps(case, default=float) for case in cases))
+        file.write('\n], "soaks": [\n')
+        file.write(",\n".join(json.dumps(soak_case(random, i + 1), default=float) for i in range(20)))
         file.write("\n]}\n")
 
 
