@@ -122,7 +122,8 @@ TEST_CASE("a course ends where all that was logged leads, and narrows with each 
         request.log.push_back(mixed(n + 1, next_day(7 * n), half_and_half(1 + 0.1 * n, 760 + 50 * n)));
     const LearnAnswer answer = learn_from_log(shelf, request);
     REQUIRE(answer.courses.size() >= 3);
-    CHECK(answer.courses[0].last.property == Learnt::Property::hand);
+    CHECK(answer.courses[0].last.property == Learnt::Property::water);
+    CHECK(answer.courses[1].last.property == Learnt::Property::hand);
     for (const LearntCourse& course : answer.courses) {
         INFO(course.last.name);
         REQUIRE_FALSE(course.steps.empty());
