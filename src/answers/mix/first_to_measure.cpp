@@ -55,7 +55,7 @@ std::optional<FirstToMeasure> first_by_own(const DoubtfulMix& mix, double h) {
 }
 
 /// What moves the water, to first order: by the normals of what was learnt, and by some of its own.
-struct Movement {
+struct MarkMoves {
     std::vector<double> learnt;
     double own_variance = 0;
 
@@ -64,13 +64,13 @@ struct Movement {
         for (std::size_t k = 0; k < by.size(); ++k) learnt[k] += weight * by[k];
     }
     /// With something whose own movement is all in this.
-    [[nodiscard]] double covariance(const Movement& part) const {
+    [[nodiscard]] double covariance(const MarkMoves& part) const {
         double sum = part.own_variance;
         for (std::size_t k = 0; k < std::min(learnt.size(), part.learnt.size()); ++k) sum += learnt[k] * part.learnt[k];
         return sum;
     }
     /// What would be taken away of its variance if that were known.
-    [[nodiscard]] double taken_by(const Movement& part) const {
+    [[nodiscard]] double taken_by(const MarkMoves& part) const {
         const double variance = part.covariance(part), both = covariance(part);
         return variance > 0 ? both * both / variance : 0;
     }
@@ -78,7 +78,7 @@ struct Movement {
 
 /// One part by its marks and its moisture.
 struct PartMovement {
-    Movement absorption, second, moisture, all;
+    MarkMoves absorption, second, moisture, all;
     double wants;  // of what the day's hand moves
 
     PartMovement(const DoubtfulPart& part, double h) {
@@ -95,7 +95,7 @@ struct PartMovement {
         all.own_variance = own.variance();
         wants = on_absorption + on_second;
     }
-    [[nodiscard]] const char* most(const Movement& water) const {
+    [[nodiscard]] const char* most(const MarkMoves& water) const {
         const double by_absorption = water.taken_by(absorption), by_second = water.taken_by(second),
                      by_moisture = water.taken_by(moisture);
         return by_absorption >= std::max(by_second, by_moisture) ? "absorption"
@@ -106,7 +106,7 @@ struct PartMovement {
 
 std::optional<FirstToMeasure> first_by_learnt(const DoubtfulMix& mix, double h) {
     std::vector<PartMovement> parts;
-    Movement water;
+    MarkMoves water;
     double wants = 0;
     for (const DoubtfulPart& part : mix.parts) {
         const PartMovement& one = parts.emplace_back(part, h);
