@@ -133,9 +133,11 @@ Told advise_told(const AdviseAnswer& answer) {
     told.gap();
     tell_mixes(told, answer);
     told.gap();
-    told.line(
-        "Mind",
-        "The venue's rules come first, and what the water shows you comes before any of this. It is all common practice, no source, and changes no other answer.");
+    const std::string first = "The venue's rules come first, and what the water shows you comes before any of this. ";
+    told.line("Mind", first + (answer.own.empty()
+                                   ? "It is all common practice, no source, and changes no other answer."
+                                   : "What your log says is yours, and no fair trial; all else is common practice, no "
+                                     "source. It changes no other answer."));
     return told;
 }
 

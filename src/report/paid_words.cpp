@@ -25,7 +25,7 @@ int sessions_of_both(const PaidGroup& group, const PaidVerdict& verdict) {
 std::string chance_text(const PaidVerdict& verdict) {
     if (verdict.is_sure)
         return fmt::format("{} in 100", std::min(99, static_cast<int>(std::floor(verdict.probability * 100))));
-    return fmt::format("{} in 10", std::min(9, static_cast<int>(std::floor(verdict.probability * 10 + 0.5))));
+    return fmt::format("{} in 10", std::min(9, static_cast<int>(std::floor(verdict.probability * 10))));
 }
 
 std::string what_would_tell(const PaidVerdict& verdict) {

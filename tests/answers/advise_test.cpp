@@ -158,3 +158,19 @@ TEST_CASE("a fish that nobody has heard of is refused, with the nearest known an
         CHECK(error.faults().front().hint == "did you mean 'roach'? these are known:\n    roach, skimmer");
     }
 }
+
+TEST_CASE("what a strategy brought before moves it by two points at most, and one that nothing is known of by none") {
+    const Water shelf;
+    Circumstances now;
+    const auto score_of = [&](const std::vector<BroughtBefore>& brought, const std::string& name) {
+        for (const AdvisedStrategy& strategy : advise(shelf, {}, now, brought).strategies)
+            if (strategy.name == name) return strategy.score;
+        return -100;
+    };
+    const int before = score_of({}, "cold"), other = score_of({}, "warm");
+    const std::vector<BroughtBefore> brought{{"Cold", 12.0, 40, true, "in winter"}};
+    CHECK(score_of(brought, "cold") == before + 2);
+    CHECK(score_of(brought, "warm") == other);
+    CHECK(advise(shelf, {}, now, brought).own.size() == 1);
+    CHECK(advise(shelf, {}, now).own.empty());
+}

@@ -140,12 +140,17 @@ std::map<std::string, SessionsOfGroup> grouped_sessions(const std::vector<PaidSe
     return groups;
 }
 
+std::string what_is_not_said(PaidBy by) {
+    if (by == PaidBy::clarity) return "how clear the water was";
+    return by == PaidBy::venue ? "where it was" : "how warm the water was";
+}
+
 void reckon_groups(PaidAnswer& answer, const std::vector<PaidSession>& sessions, const PaidRequest& request) {
     std::map<std::string, SessionsOfGroup> groups = grouped_sessions(sessions, request.by);
     if (const auto unsaid = groups.find(""); unsaid != groups.end()) {
         answer.warnings.push_back({"not-said", std::to_string(unsaid->second.size()) + " of " +
-                                                   std::to_string(sessions.size()) +
-                                                   " sessions do not say, and are left out"});
+                                                   std::to_string(sessions.size()) + " sessions left out: not said " +
+                                                   what_is_not_said(request.by)});
         groups.erase(unsaid);
     }
     std::vector<std::string> order = known_groups(request.by), too_few;

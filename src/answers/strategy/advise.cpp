@@ -59,11 +59,14 @@ AdvisedMix advised(const Shelf& shelf, const Recipe& recipe, const AdviseAnswer&
     return found;
 }
 
-void add_brought(AdvisedStrategy& strategy, const std::vector<BroughtBefore>& all) {
+void add_brought(AdvisedStrategy& strategy, const std::vector<BroughtBefore>& all, std::vector<AdvicePoint>& own) {
     for (const BroughtBefore& brought : all) {
         if (folded_name(brought.strategy) != folded_name(strategy.name)) continue;
-        if (std::optional<AdvicePoint> point = point_of(brought)) strategy.points.push_back(std::move(*point));
+        const std::optional<AdvicePoint> point = point_of(brought);
+        if (!point) continue;
+        strategy.points.push_back(*point);
         strategy.score = sum_of(strategy.points);
+        own.push_back(*point);
     }
 }
 
@@ -134,7 +137,7 @@ AdviseAnswer advise(const Shelf& shelf, const std::vector<AdviceRule>& rules, co
         answer.strategies.push_back(advised(shelf, shelf.strategy(name), answer));
     for (const std::string& name : shelf.recipe_names())
         answer.mixes.push_back(advised(shelf, shelf.recipe(name), answer));
-    for (AdvisedStrategy& strategy : answer.strategies) add_brought(strategy, brought);
+    for (AdvisedStrategy& strategy : answer.strategies) add_brought(strategy, brought, answer.own);
     rank(answer.strategies);
     rank(answer.mixes);
     return answer;

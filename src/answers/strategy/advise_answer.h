@@ -46,6 +46,7 @@ struct AdviseAnswer {
     FeedShare share;                          ///< their shares multiplied
     std::vector<AdvisedStrategy> strategies;  ///< best first
     std::vector<AdvisedMix> mixes;            ///< best first
+    std::vector<AdvicePoint> own;             ///< of the strategies: what the person's log says
 };
 
 }  // namespace baitwright
