@@ -49,6 +49,26 @@ void tell_things(Told& told, const std::vector<Learnt>& things) {
     if (things.size() > shown) told.entry("  - ", fmt::format("and {} more, less often seen", things.size() - shown));
 }
 
+/// Of bags that were always mixed together no single one becomes known by itself.
+bool is_known_by_itself(const Learnt& bag) {
+    return bag.sd < 0.6 * bag.prior_sd;
+}
+
+void tell_bags(Told& told, const std::vector<Learnt>& bags) {
+    std::vector<Learnt> known;
+    std::vector<std::string> together;
+    for (const Learnt& bag : bags) {
+        if (is_known_by_itself(bag))
+            known.push_back(bag);
+        else
+            together.push_back(bag.name);
+    }
+    tell_things(told, known);
+    if (!together.empty())
+        told.entry("  - ",
+                   "of each bag by itself little yet, for they were mixed together: " + joined(together, "; ") + ".");
+}
+
 void tell_mixes(Told& told, const LearnAnswer& answer) {
     if (answer.mixes.empty()) return;
     told.gap();
@@ -160,7 +180,7 @@ Told learn_told(const LearnReport& report) {
     told.title("What your log says, from " + so_many(answer.observations, "observation", "observations"));
     tell_hand(told, answer);
     using P = Learnt::Property;
-    tell_things(told, learnt_of(answer, {P::absorption}));
+    tell_bags(told, learnt_of(answer, {P::absorption}));
     tell_things(told, learnt_of(answer, {P::diffusivity, P::capacity, P::loose_weight}));
     tell_things(told, learnt_of(answer, {P::cup_weight, P::hold, P::carpet}));
     tell_mixes(told, answer);
