@@ -4,6 +4,7 @@
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "files/disk.h"
+#include "library/log_notes.h"
 #include "library/log_session.h"
 #include "quantities/in_quotes.h"
 #include "questions/log_question.h"

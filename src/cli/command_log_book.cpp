@@ -16,7 +16,7 @@
 #include "questions/read_flags.h"
 #include "report/log_report.h"
 #include "report/log_words.h"
-#include "report/text_table.h"
+#include "report/told.h"
 
 namespace baitwright {
 
@@ -150,9 +150,9 @@ CommandResult run_log_notes(const Arguments& arguments, const Surroundings& arou
     if (!path) return {text, 0};
     keep_unless_told(*path, arguments);
     write_text_file(*path, text);
-    return {
-        paragraph("", "The log is in " + *path + "; elsewhere it is taken in by: baitwright log add --from " + *path),
-        0};
+    Told told;
+    told.say("The log is in " + *path + "; elsewhere it is taken in by: baitwright log add --from " + *path);
+    return {told.text(), 0};
 }
 
 const Word number_word{"NUMBER", "as the list shows it"};

@@ -1,11 +1,10 @@
 #include "library/log_notes.h"
 
 #include <algorithm>
-#include <map>
 #include <set>
 
 #include "files/notes_text.h"
-#include "library/log_session.h"
+#include "library/log_cost.h"
 #include "quantities/in_quotes.h"
 
 namespace baitwright {
@@ -35,10 +34,6 @@ std::multiset<std::string> as_told(const GroupToEnter& group) {
     std::multiset<std::string> told;
     for (const LogEntry& entry : group) told.insert(as_told(entry));
     return told;
-}
-
-bool is_session(const LogEntry& entry) {
-    return std::holds_alternative<LoggedSession>(entry.what);
 }
 
 /// Takes groups into the log one by one, inside one change.
@@ -133,18 +128,6 @@ std::string notes_to_edit(const Shelf& shelf, const LoggedGroup& group) {
     return notes_text(entries);
 }
 
-LoggedGroup enter(LogBook log, const GroupToEnter& group) {
-    LoggedGroup entered{group.front(), {}};
-    entered.entry.id = log.add(entered.entry);
-    for (std::size_t i = 1; i < group.size(); ++i) {
-        LogEntry entry = group[i];
-        entry.session = entered.entry.id;
-        entry.id = log.add(entry);
-        entered.belonging.push_back(std::move(entry));
-    }
-    return entered;
-}
-
 LogAnswer take_notes(Store& store, const LibraryPlace& place, const Notes& notes, const CostRequest& money) {
     if (!notes.faults.empty()) throw InputError(notes.faults);
     LogNames names(store, place, UnknownName::kept);
@@ -180,41 +163,6 @@ LogAnswer replace_by_notes(Store& store, const LibraryPlace& place, std::int64_t
         answer.entered.push_back(enter(store.log(), group));
     });
     return answer;
-}
-
-std::vector<LoggedGroup> grouped(const std::vector<LogEntry>& entries) {
-    std::vector<LoggedGroup> groups;
-    std::map<std::int64_t, std::size_t> places;
-    for (const LogEntry& entry : entries)
-        if (is_session(entry) || entry.session == 0) {
-            if (is_session(entry)) places[entry.id] = groups.size();
-            groups.push_back({entry, {}});
-        }
-    for (const LogEntry& entry : entries) {
-        if (is_session(entry) || entry.session == 0) continue;
-        const auto place = places.find(entry.session);
-        if (place == places.end())
-            groups.push_back({entry, {}});
-        else
-            groups[place->second].belonging.push_back(entry);
-    }
-    return groups;
-}
-
-LogEntry entry_numbered(const LogBook& log, std::int64_t id) {
-    if (auto entry = log.find(id)) return *std::move(entry);
-    throw NotFound("unknown-entry", "the log has no number " + std::to_string(id),
-                   "see them with: baitwright log list");
-}
-
-LoggedGroup group_of(const LogBook& log, const LogEntry& entry) {
-    const std::int64_t session = is_session(entry) ? entry.id : entry.session;
-    LoggedGroup group{session == 0 || session == entry.id ? entry : entry_numbered(log, session), {}};
-    if (session == 0) return group;
-    for (LogEntry& standing : group.entry.undone_by == 0 ? log.entries() : log.all_entries())
-        if (standing.session == session && !std::holds_alternative<LogUndone>(standing.what))
-            group.belonging.push_back(std::move(standing));
-    return group;
 }
 
 }  // namespace baitwright

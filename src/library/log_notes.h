@@ -7,18 +7,12 @@
 #include "answers/money/cost_request.h"
 #include "answers/shared/log_answer.h"
 #include "files/notes_reader.h"
+#include "library/log_groups.h"
 #include "library/log_names.h"
-#include "store/log_book.h"
 #include "store/store.h"
 
 /// Where the log meets files, library and store. Each enters all of what it was given, or nothing.
 namespace baitwright {
-
-/// A session and what belongs to it, or one entry alone, that was read but not entered.
-using GroupToEnter = std::vector<LogEntry>;
-
-/// Inside `Store::change` only: writes the group down, what belongs to a session under its number.
-LoggedGroup enter(LogBook log, const GroupToEnter& group);
 
 /// Takes notes into the log. Sessions, and entries outside any, that are there already are not entered again. What no
 /// library knows is kept as it was written. A session whose cost is not told gets the one that is reckoned. Throws
@@ -32,13 +26,5 @@ std::string notes_to_edit(const Shelf& shelf, const LoggedGroup& group);
 /// The notes, which hold one session or one entry, in place of the entry and all that belongs to it. A mix that was not
 /// changed stays as it was weighed, whatever the recipe says by now.
 LogAnswer replace_by_notes(Store& store, const LibraryPlace& place, std::int64_t id, const Notes& notes, Date today);
-
-/// The whole log, each session with what belongs to it, by day. With those that were taken back where asked for.
-std::vector<LoggedGroup> grouped(const std::vector<LogEntry>& entries);
-
-/// The entry of that number. Throws NotFound "unknown-entry".
-LogEntry entry_numbered(const LogBook& log, std::int64_t id);
-/// The session that it belongs to, or itself, with all that stands of it.
-LoggedGroup group_of(const LogBook& log, const LogEntry& entry);
 
 }  // namespace baitwright

@@ -5,16 +5,9 @@
 #include "answers/money/cost_request.h"
 #include "answers/shared/log_answer.h"
 #include "answers/shared/log_request.h"
-#include "library/log_notes.h"
+#include "library/open_library.h"
 
 namespace baitwright {
-
-/// What a session of that strategy, length and number of anglers costs by the prices in use; nothing where it is no
-/// strategy of the library, or where something has no price: part of a cost would mislead.
-std::optional<Money> reckoned_cost(const Shelf& shelf, const LoggedSession& session, CostRequest money);
-
-/// How it can be taken out of the shed; nothing where it was booked that day, or where the shed is empty.
-std::optional<SessionToBook> to_book(Store& store, const LoggedSession& session, Date on);
 
 /// The session as its strategy plans it, with what was told of it: its mixes with their dry masses, and water only
 /// where it was measured, for what was not observed teaches nothing. Throws what `unroll_strategy` throws, UsageError

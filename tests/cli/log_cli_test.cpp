@@ -78,7 +78,7 @@ TEST_CASE("a session is edited with all that belongs to it, and what was not cha
     CHECK(holds_text(typed_well(here, "log list"), "2 tench, 1.2 kg"));
     const std::string parts = before.substr(before.find("\"parts\""), 200);
     CHECK(holds_text(typed_well(here, "log list --json"), parts));
-    CHECK(holds_text(log_edited(here, "true", "log edit " + number).output, "you changed nothing"));
+    CHECK(holds_text(log_edited(here, "true", "log edit " + number).output, "ou changed nothing"));
 }
 
 TEST_CASE("a slip made in the editor leaves the log as it was, and keeps the text") {
