@@ -146,8 +146,10 @@ void tell_next(Told& told, const LearnAnswer& answer) {
     const bool helps = std::round(100 * next.then) < std::round(100 * next.now);
     told.gap();
     told.heading("What would help most");
-    told.say(helps ? fmt::format("{}: the water of {} would then be good to {}, from {:.0f} %.", test_text(next),
-                                 next.most_for, either_way(next.then), 100 * next.now)
+    const bool of_itself = next.kind == NextTest::Kind::log_mix && next.of == next.most_for;
+    told.say(helps ? fmt::format("{}: {} would then be good to {}, from {:.0f} %.", test_text(next),
+                                 of_itself ? "its water" : "the water of " + next.most_for, either_way(next.then),
+                                 100 * next.now)
                    : "Nothing much: what is left is how your hand differs from day to day.");
 }
 
