@@ -3,9 +3,11 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 
+#include "answers/learn/learn_from_log.h"
 #include "answers/money/cost_strategy.h"
 #include "answers/plan/plan_session.h"
 #include "library/open_library.h"
+#include "quantities/units.h"
 
 using namespace baitwright;
 
@@ -73,4 +75,32 @@ TEST_CASE("the range of what a session costs is drawn by what was learnt of all 
     CHECK(cost.used_range->middle == Approx(before.used_range->middle).epsilon(0.02));
     CHECK(width_of_range(*cost.used_range) < 1.02 * width_of_range(*before.used_range));
     CHECK(cost.used_range->low < cost.used_range->high);
+}
+
+TEST_CASE("what was learnt of a mix and is heeded is not learnt a second time") {
+    const auto shipped = shipped_shelf();
+    LearnRequest request;
+    request.today = parse_date("2026-11-25");
+    LoggedWeight cup{"silt bed", "soft", 250.0 * millilitre, 300.0 * gram};
+    LoggedLook look;
+    look.of = "silt bed";
+    look.feel = "soft";
+    look.form = 250.0 * millilitre;
+    look.depth = 2.0 * metre;
+    look.breaks_at = 0.9 * metre;
+    look.carpet = 1.4 * metre;
+    request.log = {{1, request.today, 0, cup}, {2, request.today, 0, look}};
+    const LearnAnswer first = learn_from_log(*shipped, request);
+    REQUIRE(first.learnt_mixes.size() == 1);
+    MemoryShelf heeding(shipped.get());
+    heeding.put(first.learnt_mixes[0]);
+    const LearnAnswer again = learn_from_log(heeding, request);
+    REQUIRE(again.learnt_mixes.size() == 1);
+    const auto same = [&](std::optional<LearntFactor> LearntMix::*factor) {
+        REQUIRE((first.learnt_mixes[0].*factor).has_value());
+        CHECK((again.learnt_mixes[0].*factor)->mean == Approx((first.learnt_mixes[0].*factor)->mean).epsilon(1e-12));
+    };
+    same(&LearntMix::cup_weight);
+    same(&LearntMix::hold);
+    same(&LearntMix::carpet);
 }

@@ -25,6 +25,7 @@ struct MixAtFeel {
 
 MixAtFeel at_feel(const Shelf& shelf, const Recipe& recipe, const std::string& feel) {
     MixAtFeel made{resolve(recipe, shelf), 0.0};
+    made.mix.learnt_mix.reset();  // against our model, not against what the log has made of it
     std::optional<std::string> said;
     if (!feel.empty()) said = feel;
     made.wetness = wanted_feel(shelf.feels(), made.mix.feel, said).wetness;
