@@ -114,6 +114,8 @@ const std::map<std::string, std::string> typed{
     {"recipe list", "recipe list"},
     {"strategy list", "strategy list"},
     {"log list", "log list"},
+    {"learn", "learn"},
+    {"paid", "paid"},
 };
 
 constexpr const char* hostile_spec = R"toml(

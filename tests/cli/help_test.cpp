@@ -79,6 +79,7 @@ void lay_for_examples(const program_run::Folder& here) {
     for (const char* logged : {"catch --fish bream --count 2 --on 2026-11-19", "bag \"brown crumb\" --on 2026-11-20",
                                "mix \"silt bed\" --dry 1kg --water 680ml --feel firm"})
         REQUIRE(program_run::run(here.path(), "log " + std::string(logged)).status == 0);
+    REQUIRE(program_run::run(here.path(), "learn --apply").status == 0);
 }
 
 }  // namespace
