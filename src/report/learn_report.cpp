@@ -85,7 +85,7 @@ void tell_mixes(Told& told, const LearnAnswer& answer) {
 struct MeasureOfEntry {
     double value;
     std::string operator()(const LoggedMix&) const { return shown_water(value * gram); }
-    std::string operator()(const LoggedSoak&) const { return shown_grams(value * gram) + " taken up"; }
+    std::string operator()(const LoggedSoak&) const { return shown_grams(value * gram); }
     std::string operator()(const LoggedWeight&) const { return shown_grams(value * gram); }
     std::string operator()(const LoggedLook& look) const {
         if (look.holds || look.breaks_at) return shown_soak_time(value * second);
