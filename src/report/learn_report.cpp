@@ -115,8 +115,9 @@ void tell_set_aside(Told& told, const LearnAnswer& answer) {
     const std::size_t shown = std::min(answer.set_aside.size(), most_set_aside_told);
     for (std::size_t i = 0; i < shown; ++i) {
         const SetAside& aside = answer.set_aside[i];
-        told.entry("  - ", fmt::format("number {}, {} on {}: {}, where about {} was to be expected.", aside.entry.id,
+        told.entry("  - ", fmt::format("number {}, {} on {}: {}{}, where about {} was to be expected.", aside.entry.id,
                                        subject_of(aside.entry.what), date_text(aside.entry.on),
+                                       std::holds_alternative<LoggedSoak>(aside.entry.what) ? "took up " : "",
                                        measured_text(aside, aside.observed),
                                        measured_text(aside, rounded_estimate(aside.expected))));
     }
