@@ -158,7 +158,7 @@ void lay_hostile_library(const Folder& here) {
          {"ingredient import hostile.toml", "recipe add hostile.toml", "strategy add hostile.toml",
           "stock count '=HYPERLINK(1)' 9kg", "stock count '@meal' 9kg", "stock count '=nobody sells it' 9kg",
           "stock count '+liquid' 9kg", "stock count '@pellet' 9kg", "stock use '=HYPERLINK(1)' 50g",
-          "log add --planned '@day' --note '=1+1' --caught '+bream=2' --water '=bed=200ml'",
+          "log add --planned '@day' --note '=1+1' --caught '+bream=2 1kg' --water '=bed=200ml'",
           "log mix '=bed' --dry 1kg --water 500ml --feel firm"}) {
         const Outcome outcome = program_run::run(here.path(), line);
         INFO(line << "\n" << outcome.errors);
