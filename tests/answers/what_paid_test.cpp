@@ -6,62 +6,16 @@
 #include <random>
 
 #include "answers/invented_seasons.h"
-#include "answers/paid/brought_for_advice.h"
 #include "answers/paid/paid_sessions.h"
-#include "answers/strategy/advise_points.h"
-#include "day_of.h"
+#include "answers/paid_log.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
 
 using namespace baitwright;
-
-namespace {
-
-/// A log that grows by sessions.
-class PaidLog {
-public:
-    std::vector<LogEntry> entries;
-
-    LoggedSession& session(const std::string& strategy, double kilos, const char* on = "2026-07-04") {
-        LoggedSession fished;
-        fished.strategy = strategy;
-        fished.length = 5.0 * hour;
-        const std::int64_t id = add(0, on, fished);
-        if (kilos > 0) add(id, on, LoggedCatch{{}, "bream", 4, kilos * kilogram});
-        return std::get<LoggedSession>(entries[static_cast<std::size_t>(id) - 1].what);
-    }
-    std::int64_t add(std::int64_t of, const char* on, LoggedThing what) {
-        LogEntry entry;
-        entry.id = static_cast<std::int64_t>(entries.size()) + 1;
-        entry.on = *day_of(on);
-        entry.session = of;
-        entry.what = std::move(what);
-        entries.push_back(std::move(entry));
-        return entries.back().id;
-    }
-    void sessions(const std::string& strategy, std::initializer_list<double> kilos, const char* on = "2026-07-04") {
-        for (const double each : kilos) session(strategy, each, on);
-    }
-};
-
-PaidRequest asked_of(const PaidLog& log, PaidBy by = PaidBy::all) {
-    PaidRequest request;
-    request.log = log.entries;
-    request.by = by;
-    return request;
-}
-
-bool warns_of(const PaidAnswer& answer, const std::string& code) {
-    for (const Warning& warning : answer.warnings)
-        if (warning.code == code) return true;
-    return false;
-}
-
-Money pounds(std::int64_t pence) {
-    return Money(pence, currency_named("GBP"));
-}
-
-}  // namespace
+using paid_log::asked_of;
+using paid_log::PaidLog;
+using paid_log::pounds;
+using paid_log::warns_of;
 
 TEST_CASE("an empty log pays nothing and says nothing") {
     const PaidAnswer answer = what_paid({});
@@ -281,30 +235,4 @@ TEST_CASE("a thousand sessions of ten ways are weighed in under 50 ms") {
         least = std::min(least, std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
     }
     CHECK(least < 0.05);
-}
-
-TEST_CASE("advice hears of days like this one, and moves a strategy by two points at most") {
-    PaidLog log;
-    for (const double kilos : {9.0, 11.0, 10.0, 9.5, 10.5, 9.0}) log.session("open carpet", kilos).clarity = "tinged";
-    for (const double kilos : {1.0, 1.2, 0.9, 1.1, 1.3, 0.8}) log.session("tight balls", kilos).clarity = "tinged";
-    Circumstances now;
-    now.clarity = "tinged";
-    const std::vector<BroughtBefore> brought = brought_for_advice(log.entries, now);
-    REQUIRE(brought.size() == 2);
-    CHECK(brought[0].strategy == "open carpet");
-    CHECK(brought[0].where == "in tinged water");
-    CHECK(point_of(brought[0])->points == 2);
-    CHECK(point_of(brought[1])->points == -2);
-    now.clarity = "clear";
-    CHECK(brought_for_advice(log.entries, now)[0].where.empty());
-    CHECK(brought_for_advice({}, now).empty());
-}
-
-TEST_CASE("advice says how much a strategy brought and how sure that is, and nothing of a small difference") {
-    CHECK(point_of({"open carpet", 2.04, 6, false, "in tinged water"})->reason ==
-          "brought you twice as much an hour as your other ways in tinged water (6 sessions, not sure)");
-    CHECK(point_of({"open carpet", 1.62, 6, false, ""})->points == 1);
-    CHECK(point_of({"open carpet", 0.5, 6, true, ""})->reason ==
-          "brought you half as much an hour as your other ways (6 sessions, as good as sure)");
-    CHECK_FALSE(point_of({"open carpet", 1.3, 20, true, ""}));
 }
