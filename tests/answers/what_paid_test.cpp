@@ -1,8 +1,8 @@
 #include "answers/paid/what_paid.h"
 
 #include <catch2/catch.hpp>
-#include <chrono>
 #include <cmath>
+#include <ctime>
 #include <random>
 
 #include "answers/invented_seasons.h"
@@ -223,6 +223,7 @@ TEST_CASE("only the ways and the days that are asked for are looked at") {
     CHECK_THROWS_AS(what_paid(request), NotFound);
 }
 
+// Time of the processor, the least of five, so that what else runs on the machine does not count.
 TEST_CASE("a thousand sessions of ten ways are weighed in under 50 ms") {
     PaidLog log;
     for (int i = 0; i < 1000; ++i)
@@ -230,9 +231,9 @@ TEST_CASE("a thousand sessions of ten ways are weighed in under 50 ms") {
     const PaidRequest request = asked_of(log);
     double least = 1e9;
     for (int i = 0; i < 5; ++i) {
-        const auto start = std::chrono::steady_clock::now();
+        const std::clock_t start = std::clock();
         CHECK(what_paid(request).groups[0].strategies.size() == 10);
-        least = std::min(least, std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
+        least = std::min(least, static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC);
     }
     CHECK(least < 0.05);
 }
