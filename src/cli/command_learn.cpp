@@ -43,6 +43,8 @@ CommandResult run_learn(const Arguments& arguments, const Surroundings& around) 
     if (arguments.has("--apply")) {
         report.written = learnt_names(apply_learnt(store, report.answer, around.today));
         report.done = report.written.empty() ? LearnReport::Done::nothing_to_write : LearnReport::Done::written;
+    } else if (stands_already(store, report.answer)) {
+        report.done = LearnReport::Done::stands_already;
     }
     if (arguments.has("--plot")) write_picture(arguments, learn_plot(report.answer));
     return given(arguments, learn_reply(std::move(report)));

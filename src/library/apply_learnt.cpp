@@ -3,9 +3,12 @@
 #include <algorithm>
 #include <cmath>
 #include <deque>
+#include <map>
+#include <set>
 
 #include "files/library_file.h"
 #include "files/library_text.h"
+#include "library/before_learning.h"
 #include "library/change_library.h"
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
@@ -55,6 +58,52 @@ void write_property(Ingredient& ingredient, const Learnt& learnt) {
                      so_many(learnt.times, "weighing", "weighings"));
 }
 
+using Taught = std::map<std::string, std::set<Learnt::Property>>;  // by folded name
+
+/// What the log ever said something of, with what was taken back since: it erases nothing.
+Taught taught_once(const Store& store) {
+    using P = Learnt::Property;
+    Taught taught;
+    for (const LogEntry& entry : store.log().all_entries()) {
+        if (const auto* mix = std::get_if<LoggedMix>(&entry.what))
+            for (const WeighedPart& part : mix->parts) taught[folded_name(part.of)].insert(P::absorption);
+        if (const auto* soak = std::get_if<LoggedSoak>(&entry.what))
+            taught[folded_name(soak->of)].insert({P::diffusivity, P::capacity});
+        if (const auto* weight = std::get_if<LoggedWeight>(&entry.what))
+            taught[folded_name(weight->of)].insert(P::loose_weight);
+    }
+    return taught;
+}
+
+/// What it says something of now.
+Taught taught_now(const LearnAnswer& answer) {
+    Taught taught;
+    for (const LearntWater::Bag& bag : answer.water.bags)
+        if (bag.mixes > 0) taught[folded_name(bag.name)].insert(Learnt::Property::absorption);
+    for (const Learnt& learnt : answer.posterior)
+        if (learnt.value && learnt.times > 0) taught[folded_name(learnt.name)].insert(learnt.property);
+    return taught;
+}
+
+/// A value that was learnt from what the log says no more, as it stood before.
+template <class Q>
+void put_back_stale(Ingredient& ingredient, Property<Q> Ingredient::*property, const Store& store) {
+    if ((ingredient.*property).source.origin != Origin::learned) return;
+    const BeforeLearning before(store, ingredient.name);
+    if (auto value = before.value(property)) ingredient.*property = *std::move(value);
+}
+
+void put_back_stale(Ingredient& ingredient, Learnt::Property property, const Store& store) {
+    using P = Learnt::Property;
+    if (property == P::absorption) {
+        put_back_stale(ingredient, &Ingredient::absorption, store);
+        put_back_stale(ingredient, &Ingredient::slump, store);
+    }
+    if (property == P::diffusivity) put_back_stale(ingredient, &Ingredient::diffusivity, store);
+    if (property == P::capacity) put_back_stale(ingredient, &Ingredient::capacity, store);
+    if (property == P::loose_weight) put_back_stale(ingredient, &Ingredient::loose_density, store);
+}
+
 /// The ingredients of the shelf that something was learnt of, each once, to be written into.
 class LearntIngredients {
 public:
@@ -81,6 +130,14 @@ private:
     const Store& store_;
     std::deque<Ingredient> found_;
 };
+
+void put_back_what_is_taught_no_more(const Store& store, const LearnAnswer& answer, LearntIngredients& ingredients) {
+    Taught now = taught_now(answer);
+    for (const auto& [name, properties] : taught_once(store))
+        for (const Learnt::Property property : properties)
+            if (now[name].count(property) == 0)
+                if (Ingredient* entry = ingredients.find(name)) put_back_stale(*entry, property, store);
+}
 
 /// What was learnt, with what the person has measured of its bags: that is in it.
 LearntWater with_measured(LearntWater water, const Store& store) {
@@ -142,15 +199,21 @@ Ingredient ingredient_in(const std::string& text) {
     return std::move(file.ingredients.front());
 }
 
+/// The same but for the digits that a file keeps; what is not stated is the same whatever is derived for it.
+template <class Q>
+bool same_value(const Property<Q>& a, const Property<Q>& b) {
+    if (!a.stated() || !b.stated()) return !a.stated() && !b.stated();
+    return a.source.origin == b.source.origin && a.source.detail == b.source.detail &&
+           std::abs(a.value / b.value - 1) < 1e-6;
+}
+
 /// Where the value is still the one that was written, the one before it.
 template <class Q>
 bool put_back(Property<Q>& now, const Property<Q>& written, const Property<Q>& before) {
-    const bool is_written = written.source.origin == Origin::learned && now.source.origin == Origin::learned &&
-                            now.source.detail == written.source.detail &&
-                            std::abs(now.value / written.value - 1) < 1e-6;
-    const bool is_other = before.source.origin != Origin::learned || before.source.detail != written.source.detail ||
-                          !(before.value == written.value);
-    if (!is_written || !is_other) return false;
+    const bool was_learnt = written.source.origin == Origin::learned || before.source.origin == Origin::learned;
+    const bool is_other = before.source.origin != written.source.origin ||
+                          before.source.detail != written.source.detail || !(before.value == written.value);
+    if (!was_learnt || !is_other || !same_value(now, written)) return false;
     now = before.stated() ? before : Property<Q>{};
     return true;
 }
@@ -176,6 +239,7 @@ LearntApplied apply_learnt(Store& store, const LearnAnswer& answer, Date today) 
         for (const Learnt& learnt : answer.posterior)
             if (learnt.value && learnt.times > 0)
                 if (Ingredient* entry = ingredients.find(learnt.name)) write_property(*entry, learnt);
+        put_back_what_is_taught_no_more(store, answer, ingredients);
         std::vector<LearntWrite> written;
         std::vector<Ingredient> changed = ingredients.changed(written);
         const LearntWater water = with_measured(answer.water, store);
@@ -187,6 +251,19 @@ LearntApplied apply_learnt(Store& store, const LearnAnswer& answer, Date today) 
         store.log().put_learnt(water, answer.learnt_mixes);
     });
     return applied;
+}
+
+bool stands_already(const Store& store, const LearnAnswer& answer) {
+    for (const Learnt& learnt : answer.posterior) {
+        if (!learnt.value || learnt.times == 0) continue;
+        auto entry = store.find_ingredient(learnt.name);
+        if (!entry) continue;
+        const std::string before = toml_text({*entry});
+        write_property(*entry, learnt);
+        if (toml_text({*entry}) != before) return false;
+    }
+    return same_water(store.log().learnt_water(), with_measured(answer.water, store)) &&
+           changed_mixes(store.log().learnt_mixes(), answer.learnt_mixes).empty();
 }
 
 LearntApplied undo_learnt(Store& store, Date today) {

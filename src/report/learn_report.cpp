@@ -17,7 +17,6 @@ namespace baitwright {
 namespace {
 
 constexpr std::size_t most_bags_told = 12, most_set_aside_told = 6;
-
 /// "8 %" of half a range against its middle.
 std::string either_way(double doubt) {
     return fmt::format("{:.0f} % either way", 100 * doubt);
@@ -157,11 +156,15 @@ void tell_next(Told& told, const LearnAnswer& answer) {
 void tell_done(Told& told, const LearnReport& report) {
     switch (report.done) {
         case LearnReport::Done::written:
-            told.say("Kept: " + joined(report.written, ", ") +
+            told.say("Kept: " + joined(report.written, "; ") +
                      ". Your answers go by it from now on; to take it back: baitwright learn undo");
             break;
         case LearnReport::Done::nothing_to_write:
-            told.say("Nothing to keep yet: the log says no more than the library.");
+            told.say(report.answer.observations > 0 ? "Nothing new to keep: your answers go by all of it already."
+                                                    : "Nothing to keep yet: the log says no more than the library.");
+            break;
+        case LearnReport::Done::stands_already:
+            told.say("Your answers go by all of it already.");
             break;
         case LearnReport::Done::only_shown:
             if (report.answer.observations > 0) told.say("To let your answers go by it: baitwright learn --apply");
@@ -169,8 +172,13 @@ void tell_done(Told& told, const LearnReport& report) {
     }
 }
 
-Told nothing_learnt_told() {
+Told nothing_learnt_told(const LearnReport& report) {
     Told told;
+    if (report.done == LearnReport::Done::written) {
+        told.say("Nothing is left in the log to learn from, so your answers go by the library again: " +
+                 joined(report.written, "; ") + ". To have it back: baitwright learn undo");
+        return told;
+    }
     told.say("Nothing in the log to learn from yet. After each mix, write down what went in and how it felt:");
     told.say("baitwright log mix \"silt bed\" --dry 1kg --water 680ml --feel firm");
     return told;
@@ -178,7 +186,7 @@ Told nothing_learnt_told() {
 
 Told learn_told(const LearnReport& report) {
     const LearnAnswer& answer = report.answer;
-    if (answer.observations == 0 && answer.set_aside.empty()) return nothing_learnt_told();
+    if (answer.observations == 0 && answer.set_aside.empty()) return nothing_learnt_told(report);
     Told told;
     told.title("What your log says, from " + so_many(answer.observations, "observation", "observations"));
     tell_hand(told, answer);
@@ -261,7 +269,7 @@ Rows learn_rows(const LearnReport& report) {
 Told undone_told(const std::vector<std::string>& taken_back) {
     Told told;
     told.say(taken_back.empty() ? "Nothing was kept of what the log says, so nothing is taken back."
-                                : "Taken back: " + joined(taken_back, ", ") + ". The log itself stays as it is.");
+                                : "Taken back: " + joined(taken_back, "; ") + ". The log itself stays as it is.");
     return told;
 }
 

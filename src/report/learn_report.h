@@ -10,7 +10,7 @@ namespace baitwright {
 
 /// What the log teaches, and what was written of it.
 struct LearnReport {
-    enum class Done { only_shown, written, nothing_to_write };
+    enum class Done { only_shown, stands_already, written, nothing_to_write };
     LearnAnswer answer;
     Done done = Done::only_shown;
     std::vector<std::string> written = {};  ///< ingredients and mixes that answer by it from now on

@@ -8,6 +8,9 @@ namespace {
 constexpr const char* rename_of_ingredient =
     "UPDATE log_entry SET name = ?2, folded = ?3 WHERE folded = ?1"
     " AND what IN ('put-in', 'used', 'soak', 'weighed', 'bag')";
+constexpr const char* rename_mix_of_ingredient =
+    "UPDATE log_entry SET name = ?2, folded = ?3 WHERE folded = ?1 AND what IN ('mix', 'look')"
+    " AND NOT EXISTS (SELECT 1 FROM recipe r WHERE r.folded = ?1)";
 constexpr const char* rename_part_of_mix = "UPDATE log_part SET name = ?2, folded = ?3 WHERE folded = ?1";
 constexpr const char* rename_of_mix =
     "UPDATE log_entry SET name = ?2, folded = ?3 WHERE folded = ?1 AND what IN ('mix', 'look')";
@@ -26,6 +29,10 @@ constexpr const char* forget_mix = "DELETE FROM learnt_mix WHERE folded = ?1";
 constexpr const char* rename_mix = "UPDATE learnt_mix SET name = ?2, folded = ?3 WHERE folded = ?1";
 constexpr const char* forget_bag_before = "DELETE FROM learnt_water_before WHERE folded = ?1";
 constexpr const char* rename_bag_before = "UPDATE learnt_water_before SET name = ?2, folded = ?3 WHERE folded = ?1";
+constexpr const char* rename_learnt_of_ingredient =
+    "UPDATE learnt_mix SET name = ?2, folded = ?3 WHERE folded = ?1"
+    " AND NOT EXISTS (SELECT 1 FROM recipe r WHERE r.folded = ?1)"
+    " AND NOT EXISTS (SELECT 1 FROM learnt_mix m WHERE m.folded = ?3)";
 constexpr const char* forget_mix_before = "DELETE FROM learnt_mix_before WHERE folded = ?1";
 constexpr const char* rename_mix_before = "UPDATE learnt_mix_before SET name = ?2, folded = ?3 WHERE folded = ?1";
 constexpr const char* forget_learnt_written = "DELETE FROM learnt_written WHERE folded = ?1";
@@ -42,10 +49,12 @@ void rename_logged(StoreConnection& connection, EntryKind kind, const std::strin
     };
     if (kind == EntryKind::ingredient) {
         rename(rename_of_ingredient);
+        rename(rename_mix_of_ingredient);
         rename(rename_part_of_mix);
         rename_learnt(forget_bag, rename_bag);
         rename_learnt(forget_bag_before, rename_bag_before);
         rename_learnt(forget_learnt_written, rename_learnt_written);
+        rename(rename_learnt_of_ingredient);
     } else if (kind == EntryKind::mix) {
         rename(rename_of_mix);
         rename(rename_of_either);

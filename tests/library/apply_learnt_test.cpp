@@ -5,6 +5,7 @@
 
 #include "bait/resolve_mix.h"
 #include "library/change_library.h"
+#include "library/learn_from_store.h"
 #include "library/open_library.h"
 #include "quantities/fault.h"
 #include "quantities/fault_of.h"
@@ -111,6 +112,64 @@ TEST_CASE("taking it back brings earlier values and what was learnt before, and 
     CHECK(library.store.learnt_mix("silt bed")->cup_weight->times == 2);
     CHECK(fault_of([&] { undo_learnt(library.store, learnt_today); }).code == "nothing-to-undo");
     CHECK(library.crumb().absorption.value == Approx(0.75));
+}
+
+namespace {
+
+/// A mix of one ingredient in the log, as a person enters it.
+std::int64_t log_mix_of(Store& store, const std::string& name, double water) {
+    LoggedMix mix;
+    mix.of = name;
+    mix.feel = "firm";
+    mix.wetness = 1.2;
+    mix.within = 0.075;
+    mix.dry = 500.0 * gram;
+    mix.water = water * gram;
+    mix.parts = {{name, 500.0 * gram}};
+    std::int64_t id = 0;
+    store.change([&] { id = store.log().add({0, learnt_today, 0, mix}); });
+    return id;
+}
+
+}  // namespace
+
+TEST_CASE("what was learnt from a mix that is taken back is written no more: the library's value stands again") {
+    Library library;
+    Store& store = library.store;
+    const Ingredient before = library.crumb();
+    const std::int64_t slip = log_mix_of(store, "brown crumb", 480);
+    apply_learnt(store, learn_from_store(store, learnt_today), learnt_today);
+    const double learnt = library.crumb().absorption.value;
+    REQUIRE(source_text(library.crumb().absorption.source) == "learned: 1 mix");
+    store.change([&] { store.log().undo(slip, learnt_today); });
+    const LearntApplied applied = apply_learnt(store, learn_from_store(store, learnt_today), learnt_today);
+    CHECK(applied.ingredients == std::vector<std::string>{"brown crumb"});
+    CHECK(library.crumb().absorption.value == before.absorption.value);
+    CHECK(source_text(library.crumb().absorption.source) == source_text(before.absorption.source));
+    CHECK(library.crumb().slump.value == before.slump.value);
+    CHECK_FALSE(store.log().learnt_water().known());
+    undo_learnt(store, learnt_today);
+    CHECK(library.crumb().absorption.value == Approx(learnt).epsilon(1e-6));
+    CHECK(source_text(library.crumb().slump.source) == "learned: 1 mix");
+}
+
+TEST_CASE("what was learnt of a person's own ingredient is not learnt from again") {
+    Library library;
+    Store& store = library.store;
+    Ingredient own = library.crumb();
+    own.name = "own crumb";
+    put_ingredients(store, {own}, learnt_today);
+    log_mix_of(store, "own crumb", 480);
+    const LearnAnswer first = learn_from_store(store, learnt_today);
+    apply_learnt(store, first, learnt_today);
+    REQUIRE(source_text(store.ingredient("own crumb").absorption.source) == "learned: 1 mix");
+    CHECK(stands_already(store, first));
+    const LearnAnswer again = learn_from_store(store, learnt_today);
+    REQUIRE(again.water.bags.size() == 1);
+    CHECK(again.water.bags[0].log_absorption == Approx(first.water.bags[0].log_absorption).epsilon(1e-9));
+    CHECK(again.water.bags[0].log_gap == Approx(first.water.bags[0].log_gap).epsilon(1e-9));
+    CHECK(again.water.covariance(2, 2) == Approx(first.water.covariance(2, 2)).epsilon(1e-9));
+    CHECK_FALSE(stands_already(store, seven_mixes()));
 }
 
 TEST_CASE("the first writing taken back leaves a store that never learnt") {

@@ -77,8 +77,14 @@ TEST_CASE("a log says what it taught, what is too far off, and what would help m
 
 TEST_CASE("an empty log says how to begin, and no line is wider than a terminal") {
     CHECK_THAT(told_text({LearnAnswer{}}), Contains("baitwright log mix"));
+    CHECK_THAT(told_text({LearnAnswer{}, LearnReport::Done::written, {"your hand"}}),
+               Contains("go by the library again: your hand."));
+    CHECK_THAT(told_text({answer_of_a_season(), LearnReport::Done::nothing_to_write}),
+               Contains("Nothing new to keep: your answers go by all of it already."));
+    CHECK_THAT(told_text({answer_of_a_season(), LearnReport::Done::stands_already}),
+               Contains("Your answers go by all of it already."));
     std::string text = told_text({answer_of_a_season(), LearnReport::Done::written, {"brown crumb", "silt bed"}});
-    CHECK_THAT(text, Contains("Kept: brown crumb, silt bed."));
+    CHECK_THAT(text, Contains("Kept: brown crumb; silt bed."));
     std::size_t start = 0;
     for (std::size_t end = text.find('\n'); end != std::string::npos; start = end + 1, end = text.find('\n', start))
         CHECK(text_width(text.substr(start, end - start)) <= text_columns);

@@ -128,6 +128,24 @@ TEST_CASE("the log and what was learnt follow when an ingredient, a mix, a strat
     CHECK(store.learnt_mix("pit bed")->cup_weight->times == 3);
 }
 
+TEST_CASE("a mix of one ingredient follows the ingredient's rename, but not where a mix has that name") {
+    const TemporaryFolder folder;
+    Store store = Store::open(folder / "library.db");
+    store.change([&] {
+        store.put(ingredient_named("own crumb"), EntryOwner::person);
+        store.put(ingredient_named("bran"), EntryOwner::person);
+        store.put(recipe_named("bran"), EntryOwner::person);
+        store.log().add({0, kept_day, 0, LoggedMix{"own crumb", "firm"}});
+        store.log().add({0, kept_day, 0, LoggedMix{"bran", "firm"}});
+        store.log().put_learnt({}, {{"own crumb", LearntFactor{0.1, 0.2, 3}, {}, {}}});
+        store.entries().rename(EntryKind::ingredient, "own crumb", "our crumb");
+        store.entries().rename(EntryKind::ingredient, "bran", "wheat bran");
+    });
+    CHECK(subjects(store) == Texts{"our crumb", "bran"});
+    REQUIRE(store.learnt_mix("our crumb"));
+    CHECK(store.learnt_mix("our crumb")->cup_weight->times == 3);
+}
+
 TEST_CASE("a rename of a mix leaves the ingredient of its old name alone, and what is removed stays in the log") {
     const TemporaryFolder folder;
     Store store = Store::open(folder / "library.db");
