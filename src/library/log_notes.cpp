@@ -1,7 +1,9 @@
 #include "library/log_notes.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
+#include <tuple>
 
 #include "files/notes_text.h"
 #include "library/log_cost.h"
@@ -39,21 +41,30 @@ std::multiset<std::string> as_told(const GroupToEnter& group) {
 /// Takes groups into the log one by one, inside one change.
 class TakingIn {
 public:
-    TakingIn(Store& store, LogAnswer& answer) : store_(store), log_(store.log()), answer_(answer) {}
+    TakingIn(LogBook log, LogAnswer& answer) : log_(log), answer_(answer) {}
 
     void take(const GroupToEnter& group) {
         if (!is_session(group.front())) return take_alone(group.front());
         const auto& session = std::get<LoggedSession>(group.front().what);
         if (const auto known = log_.session_from(session, group.front().on)) {
-            const LoggedGroup there = group_of(log_, entry_numbered(log_, *known));
+            const LoggedGroup& there = sessions().at(*known);
             answer_.known.push_back({there.entry, as_told(there) != as_told(group)});
             return;
         }
         answer_.entered.push_back(enter(log_, group));
-        if (const auto book = to_book(store_, session, group.front().on)) answer_.to_book.push_back(*book);
+        if (sessions_) (*sessions_)[answer_.entered.back().entry.id] = answer_.entered.back();
     }
 
 private:
+    /// All sessions of the log, read when the first is known.
+    std::map<std::int64_t, LoggedGroup>& sessions() {
+        if (!sessions_) {
+            sessions_.emplace();
+            for (LoggedGroup& group : grouped(log_.entries())) (*sessions_)[group.entry.id] = std::move(group);
+        }
+        return *sessions_;
+    }
+
     /// Two alike of one day may well be: as many as the notes hold beyond those that the log has are new.
     void take_alone(const LogEntry& entry) {
         if (!alone_) {
@@ -70,11 +81,39 @@ private:
         ++answer_.known_alone;
     }
 
-    Store& store_;
     LogBook log_;
     LogAnswer& answer_;
+    std::optional<std::map<std::int64_t, LoggedGroup>> sessions_;
     std::optional<std::multiset<std::string>> alone_;
 };
+
+/// Many sessions of one strategy cost the same.
+class ReckonedCosts {
+public:
+    ReckonedCosts(const Shelf& shelf, const CostRequest& money) : shelf_(shelf), money_(money) {}
+    std::optional<Money> of(const LoggedSession& session) {
+        const auto key = std::tuple(session.strategy, session.length.si(), session.anglers);
+        const auto known = costs_.find(key);
+        if (known != costs_.end()) return known->second;
+        return costs_[key] = reckoned_cost(shelf_, session, money_);
+    }
+
+private:
+    const Shelf& shelf_;
+    CostRequest money_;
+    std::map<std::tuple<std::string, double, int>, std::optional<Money>> costs_;
+};
+
+/// How the sessions can be taken out of the shed, where they are few: who takes a whole log in asks for another thing.
+std::vector<SessionToBook> all_to_book(Store& store, const std::vector<LoggedGroup>& entered) {
+    constexpr std::size_t most_offered = 3;
+    std::vector<SessionToBook> offered;
+    if (entered.size() > most_offered) return offered;
+    for (const LoggedGroup& group : entered)
+        if (const auto* session = std::get_if<LoggedSession>(&group.entry.what))
+            if (auto book = to_book(store, *session, group.entry.on)) offered.push_back(*std::move(book));
+    return offered;
+}
 
 GroupToEnter completed(const NotedGroup& group, LogNames& names) {
     GroupToEnter entries = group.entries;
@@ -131,18 +170,20 @@ std::string notes_to_edit(const Shelf& shelf, const LoggedGroup& group) {
 LogAnswer take_notes(Store& store, const LibraryPlace& place, const Notes& notes, const CostRequest& money) {
     if (!notes.faults.empty()) throw InputError(notes.faults);
     LogNames names(store, place, UnknownName::kept);
+    ReckonedCosts costs(store, money);
     std::vector<GroupToEnter> groups;
     for (const NotedGroup& group : notes.groups) {
         groups.push_back(completed(group, names));
         if (auto* session = std::get_if<LoggedSession>(&groups.back().front().what); session && !session->cost)
-            session->cost = reckoned_cost(store, *session, money);
+            session->cost = costs.of(*session);
     }
     LogAnswer answer;
     answer.warnings = names.warnings();
     store.change([&] {
-        TakingIn taking(store, answer);
+        TakingIn taking(store.log(), answer);
         for (const GroupToEnter& group : groups) taking.take(group);
     });
+    answer.to_book = all_to_book(store, answer.entered);
     return answer;
 }
 
