@@ -20,11 +20,11 @@ constexpr const char* select_log =
 constexpr const char* count_standing = "SELECT count(*) - 2 * count(undoes) FROM log_entry";
 constexpr const char* select_session_of_page =
     "SELECT e.id FROM log_session s JOIN log_entry e ON e.id = s.entry_id WHERE s.page = ?1 AND e.happened_on = ?2"
-    " AND NOT EXISTS (SELECT 1 FROM log_entry u WHERE u.undoes = e.id) ORDER BY e.id DESC LIMIT 1";
+    " AND e.what = 'session' AND NOT EXISTS (SELECT 1 FROM log_entry u WHERE u.undoes = e.id) ORDER BY e.id DESC LIMIT 1";
 constexpr const char* select_session_of_start =
     "SELECT e.id FROM log_session s JOIN log_entry e ON e.id = s.entry_id WHERE e.folded = ?1 AND s.start = ?2"
-    " AND e.happened_on = ?3 AND NOT EXISTS (SELECT 1 FROM log_entry u WHERE u.undoes = e.id) ORDER BY e.id DESC"
-    " LIMIT 1";
+    " AND e.happened_on = ?3 AND e.what = 'session' AND NOT EXISTS (SELECT 1 FROM log_entry u WHERE u.undoes = e.id)"
+    " ORDER BY e.id DESC LIMIT 1";
 
 /// Of a kind, with nothing said of it yet.
 const LoggedThing& blank_thing(std::size_t kind) {

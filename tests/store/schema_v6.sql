@@ -266,6 +266,7 @@ CREATE TABLE log_entry (
     CHECK ((undoes IS NULL) = (what <> 'undone'))
 ) STRICT;
 CREATE INDEX log_entry_of_session ON log_entry (session_id) WHERE session_id IS NOT NULL;
+CREATE INDEX log_entry_of_day ON log_entry (happened_on) WHERE what = 'session';
 CREATE TABLE log_session (
     entry_id INTEGER PRIMARY KEY REFERENCES log_entry,
     start TEXT NOT NULL,
