@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
+#include "cli/log_flags.h"
 #include "cli/picture_file.h"
-#include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "library/apply_learnt.h"
 #include "library/learn_from_store.h"
@@ -36,7 +36,7 @@ CommandResult run_learn(const Arguments& arguments, const Surroundings& around) 
     check_picture(arguments);
     if (arguments.has("--apply") && arguments.has("--try"))
         throw UsageError("two-wishes", "it cannot be kept and only be shown", "give --apply or --try");
-    Store store = store_of(around);
+    Store store = log_store(around);
     set_belief(store, entries_of(arguments, "--believe"), Belief::believed);
     set_belief(store, entries_of(arguments, "--doubt"), Belief::judged);
     LearnReport report{learn_from_store(store, around.today)};
@@ -51,7 +51,7 @@ CommandResult run_learn(const Arguments& arguments, const Surroundings& around) 
 }
 
 CommandResult run_learn_undo(const Arguments& arguments, const Surroundings& around) {
-    Store store = store_of(around);
+    Store store = log_store(around);
     return given(arguments, learn_undone_reply(learnt_names(undo_learnt(store, around.today))));
 }
 

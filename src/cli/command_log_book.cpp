@@ -78,12 +78,27 @@ CommandResult run_log_show(const Arguments& arguments, const Surroundings& aroun
     return given(arguments, log_shown_reply(group_of(store.log(), entry)));
 }
 
+/// What was taken back out of a session leaves the session, perhaps as a blank: that is not to go unseen.
+void tell_of_session_left(const LogBook& log, LogAnswer& answer) {
+    if (answer.undone.empty() || answer.undone.front().session == 0) return;
+    const std::int64_t session = answer.undone.front().session;
+    const std::optional<LogEntry> left = log.find(session);
+    if (!left || left->undone_by != 0) return;
+    const std::string number = std::to_string(session);
+    answer.warnings.push_back({"session-stands", "its session stands in the log, number " + number + ", " +
+                                                     log_group_text(group_of(log, *left)) +
+                                                     "; to take that back too: baitwright log undo " + number});
+}
+
 CommandResult run_log_undo(const Arguments& arguments, const Surroundings& around) {
     std::optional<std::int64_t> id;
     if (!arguments.words().empty()) id = read_log_number(arguments.words().front());
     Store store = log_store(around);
     LogAnswer answer;
-    store.change([&] { answer.undone = store.log().undo(id, around.today); });
+    store.change([&] {
+        answer.undone = store.log().undo(id, around.today);
+        tell_of_session_left(store.log(), answer);
+    });
     return given(arguments, log_reply("log undo", answer));
 }
 

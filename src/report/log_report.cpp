@@ -206,8 +206,9 @@ Told log_list_told(const LogListAnswer& answer) {
 
 Told log_shown_told(const LoggedGroup& group) {
     Told told;
-    told.title(fmt::format("Number {}, {}, a {}: {}", group.entry.id, date_text(group.entry.on),
-                           log_kind_text(group.entry.what), log_group_text(group)));
+    const bool says_itself = is<LogUndone>(group.entry) || is<LoggedUse>(group.entry) || is<LoggedBag>(group.entry);
+    told.title(fmt::format("Number {}, {}{}: {}", group.entry.id, date_text(group.entry.on),
+                           says_itself ? "" : ", a " + log_kind_text(group.entry.what), log_group_text(group)));
     tell_belonging(told, group);
     if (const auto* mix = std::get_if<LoggedMix>(&group.entry.what))
         for (const WeighedPart& part : mix->parts)

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+
 #include "quantities/clock.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
@@ -37,6 +39,15 @@ std::string session_name(const LoggedSession& session) {
     return session.strategy.empty() ? "a session" : session.strategy;
 }
 
+/// By the clock, to the second: "70 s", "2 min 30 s", "10 min".
+std::string time_as_told(Time time) {
+    const long seconds = std::lround(time.in(second));
+    if (seconds < 10) return fmt::format("{:.2g} s", time.in(second));
+    if (seconds % 60 == 0 || seconds >= 3600) return shown_moment(time);
+    if (seconds < 120) return fmt::format("{} s", seconds);
+    return fmt::format("{} min {} s", seconds / 60, seconds % 60);
+}
+
 struct LogEntryText {
     std::string operator()(const LoggedSession& session) const {
         std::string text = session_name(session);
@@ -67,7 +78,7 @@ struct LogEntryText {
         return text + comma(mix.feel);
     }
     std::string operator()(const LoggedSoak& soak) const {
-        return soak.of + ", " + shown_mass(soak.dry) + " soaked " + shown_moment(soak.under_water) + ": " +
+        return soak.of + ", " + shown_mass(soak.dry) + " soaked " + time_as_told(soak.under_water) + ": " +
                shown_mass(soak.drained) + " drained";
     }
     std::string operator()(const LoggedWeight& weight) const {
@@ -80,7 +91,7 @@ struct LogEntryText {
         if (const auto* ball = std::get_if<Length>(&look.form))
             text += fmt::format("a ball of {:.0f} mm", ball->in(millimetre));
         std::vector<std::string> seen;
-        if (look.holds) seen.push_back("held " + shown_soak_time(*look.holds));
+        if (look.holds) seen.push_back("held " + time_as_told(*look.holds));
         if (look.breaks_at) seen.push_back("broke at " + shown_as_told(*look.breaks_at));
         if (look.carpet) seen.push_back("lay " + shown_as_told(*look.carpet) + " wide");
         return text + ": " + joined(seen, ", ");
