@@ -179,3 +179,23 @@ TEST_CASE("a mix of twice the water is set aside and named with what was to be e
     CHECK(believed.set_aside.empty());
     CHECK(believed.water.bags.at(0).log_absorption > answer.water.bags.at(0).log_absorption + 0.05);
 }
+
+TEST_CASE("water that no mix of the kind can take leaves all numbers finite") {
+    MemoryShelf shelf;
+    Ingredient soil = thirsty("damp soil", 0.05, 0.2);
+    soil.moisture = draft::stated<Ratio>(0.2, 0.25);  // what it takes is a small difference of two large ones
+    shelf.put(soil);
+    shelf.put(thirsty("meal", 0.6, 1.0));
+    LearnRequest request;
+    for (int n = 0; n < 4; ++n) {
+        LoggedMix mix = kilo_of("damp soil", n % 2 == 0 ? 0.7 : 2.1, n % 2 == 0 ? 2 : 5000);
+        mix.parts.push_back({"meal", 20.0 * gram});
+        request.log.push_back(mixed(n + 1, next_day(n), mix));
+        request.log.back().believed = true;
+    }
+    const LearntWater water = learn_from_log(shelf, request).water;
+    CHECK(std::isfinite(water.log_hand));
+    for (const LearntWater::Bag& bag : water.bags)
+        CHECK((std::isfinite(bag.log_absorption) && std::isfinite(bag.log_gap)));
+    for (const double one_of : water.factor) CHECK(std::isfinite(one_of));
+}

@@ -67,11 +67,12 @@ public:
             Two step = linearised(heeded, at).step();
             Two next{at[0] + step[0], at[1] + step[1]};
             double there = objective(heeded, next);
-            for (int h = 0; h < most_factor_halvings && there > now * (1 + 1e-12); ++h) {
+            for (int h = 0; h < most_factor_halvings && !(there <= now * (1 + 1e-12)); ++h) {
                 step = {step[0] / 2, step[1] / 2};
                 next = {at[0] + step[0], at[1] + step[1]};
                 there = objective(heeded, next);
             }
+            if (!(there <= now * (1 + 1e-12))) break;
             at = next;
             now = there;
             if (std::max(std::abs(step[0]), std::abs(step[1])) < least_factor_step) break;

@@ -153,19 +153,21 @@ std::vector<double> stepped(const std::vector<double>& from, const Vector& step,
     return to;
 }
 
-/// As far along a step as leads downhill.
-void go(FitSteps& steps, const Vector& step, std::vector<double>& at, Leftover& rest) {
+/// As far along a step as leads downhill; false where none of it does.
+bool go(FitSteps& steps, const Vector& step, std::vector<double>& at, Leftover& rest) {
     constexpr double same = 1 + 1e-12;
     double share = 1;
     std::vector<double> next = stepped(at, step, share);
     Leftover there = steps.leftover(next);
-    for (int i = 0; i < most_halvings && there.objective > rest.objective * same; ++i) {
+    for (int i = 0; i < most_halvings && !(there.objective <= rest.objective * same); ++i) {
         share /= 2;
         next = stepped(at, step, share);
         there = steps.leftover(next);
     }
+    if (!(there.objective <= rest.objective * same)) return false;
     at = std::move(next);
     rest = std::move(there);
+    return true;
 }
 
 WaterFit fit_of(std::vector<double> best, const Eigen::LLT<Matrix>& cholesky, const Leftover& rest) {
@@ -185,7 +187,7 @@ WaterFit best_fit(const WaterProblem& problem, FitFrom from) {
     double last_length = 1;
     for (int i = 0; i < most_steps && !best.empty(); ++i) {
         const Vector step = step_from(steps, best, rest);
-        go(steps, step, best, rest);
+        if (!go(steps, step, best, rest)) break;
         const double length = step.cwiseAbs().maxCoeff();
         if (length < from.least_step || (length < rounding && length > last_length / 2)) break;
         last_length = length;
