@@ -39,12 +39,25 @@ struct LogNames::Completing {
         mix.of = names.written(Kind::bait, mix.of);
         mix.feel = names.feel(mix.feel);
         read_feel(mix, names.feels_);
-        if (const ResolvedMix* resolved = names.mix_called(mix.of)) weigh_parts(mix, *resolved, moistures);
+        const ResolvedMix* resolved = names.mix_called(mix.of);
+        if (!resolved) return;
+        weigh_parts(mix, *resolved, moistures);
+        names.refuse(mix.dry && mix.water && mix.parts.empty(), "takes-no-water", in_quotes(mix.of) + " takes no water",
+                     "log the mix that it went into, or what was used of it in a session");
     }
-    void operator()(LoggedSoak& soak) const { soak.of = names.written(Kind::ingredient, soak.of); }
+    void operator()(LoggedSoak& soak) const {
+        soak.of = names.written(Kind::ingredient, soak.of);
+        const auto known = names.shelf_.find_ingredient(soak.of);
+        names.refuse(known && known->kind != IngredientKind::pellet && known->kind != IngredientKind::expander,
+                     "not-a-pellet", in_quotes(soak.of) + " is no pellet, and only pellets are soaked here",
+                     "see them with: baitwright ingredient list --kind pellet");
+    }
     void operator()(LoggedWeight& weight) const {
         weight.of = names.written(Kind::bait, weight.of);
         weight.feel = names.feel(weight.feel);
+        names.refuse(!weight.feel.empty() && !names.shelf_.find_recipe(weight.of), "unfit-flag",
+                     "--feel goes with a mix, and " + in_quotes(weight.of) + " is an ingredient, weighed dry",
+                     "leave it out");
     }
     void operator()(LoggedLook& look) const {
         look.of = names.written(Kind::bait, look.of);
@@ -110,6 +123,10 @@ std::string LogNames::feel(const std::string& word) {
     if (unknown_ == UnknownName::refused) return wanted_feel(feels_, Feel{}, word).name;
     warn("feel", word);
     return word;
+}
+
+void LogNames::refuse(bool unfit, const char* code, const std::string& message, const char* hint) const {
+    if (unfit && unknown_ == UnknownName::refused) throw UsageError(code, message, hint);
 }
 
 const ResolvedMix* LogNames::mix_called(const std::string& name) {

@@ -23,7 +23,8 @@ public:
     LogNames(const Shelf& shelf, LibraryPlace place, UnknownName unknown)
         : shelf_(shelf), place_(std::move(place)), unknown_(unknown), feels_(shelf.feels()) {}
 
-    /// Throws NotFound, where unknown names are refused.
+    /// Where unknown names are refused, throws NotFound, and UsageError for what teaches nothing: a soak of no pellet,
+    /// a mix that takes no water.
     void complete(LogEntry& entry, const BagMoistures& moistures = {});
     /// What was kept as it was written, once each.
     [[nodiscard]] const std::vector<Warning>& warnings() const { return warnings_; }
@@ -41,6 +42,7 @@ private:
     std::string look_up(Kind kind, const std::string& word);
     std::string feel(const std::string& word);
     const ResolvedMix* mix_called(const std::string& name);
+    void refuse(bool unfit, const char* code, const std::string& message, const char* hint) const;
     void warn(const std::string& what, const std::string& word);
 
     const Shelf& shelf_;

@@ -69,8 +69,8 @@ std::string more_or_less(double low, double high) {
     if (is_a_multiple(low) || is_a_multiple(high)) return times_of(low) + " to " + times_of(high) + " times";
     const double from = told_per_cent(low), to = told_per_cent(high);
     if (from == to) return more_or_less(low);
-    if (from >= 0) return fmt::format("{:.0f} to {:.0f} % more", from, to);
-    if (to <= 0) return fmt::format("{:.0f} to {:.0f} % less", -to, -from);
+    if (from >= 0) return fmt::format("{:.0f} to {:.0f} % more", std::abs(from), to);
+    if (to <= 0) return fmt::format("{:.0f} to {:.0f} % less", std::abs(to), -from);
     return size_of_per_cent(from) + " less to " + size_of_per_cent(to) + " more";
 }
 

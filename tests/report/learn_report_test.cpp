@@ -55,6 +55,8 @@ TEST_CASE("what was learnt of a bag is told as more or less than the library say
           "takes 12 % more than the library says (9 in 10: 6 to 18 % more)");
     CHECK(told_of(learnt_thing(Learnt::Property::absorption, 0.95, 0.05, 7)) ==
           "takes 5 % less than the library says (9 in 10: 13 % less to 3 % more)");
+    CHECK(told_of(learnt_thing(Learnt::Property::absorption, 0.95, 0.0306, 7)) ==
+          "takes 5 % less than the library says (9 in 10: 0 to 10 % less)");
     CHECK(told_of(learnt_thing(Learnt::Property::hold, 2.5, 0.2, 3)) ==
           "holds 2.5 times as long as reckoned (9 in 10: 1.8 to 3.5 times)");
     CHECK(told_of(learnt_thing(Learnt::Property::carpet, 1.001, 0.1, 2)) ==
