@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "answers/learn/before_learning.h"
 #include "answers/learn/learn_looks.h"
 #include "answers/learn/learn_pellets.h"
 #include "answers/learn/learn_water.h"
+#include "answers/learn/unlearnt_shelf.h"
 #include "answers/learn/water_courses.h"
 #include "answers/learn/water_doubts.h"
 
@@ -23,7 +23,7 @@ LearnAnswer learn_from_log(const Shelf& shelf, const LearnRequest& request) {
         answer.next = next_test(water, mixes);
         answer.courses = water_courses(water, request);
     }
-    const BeforeLearning library(shelf);
+    const UnlearntShelf library(shelf);
     learn_pellets(library, request, answer);
     learn_looks(library, request, answer);
     std::stable_sort(answer.set_aside.begin(), answer.set_aside.end(),

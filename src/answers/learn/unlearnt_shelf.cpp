@@ -1,4 +1,4 @@
-#include "answers/learn/before_learning.h"
+#include "answers/learn/unlearnt_shelf.h"
 
 #include <algorithm>
 
@@ -25,7 +25,7 @@ void put_back(Property<Q>& property, const Property<Q>* usual) {
 
 }  // namespace
 
-std::optional<Ingredient> BeforeLearning::find_ingredient(std::string_view name) const {
+std::optional<Ingredient> UnlearntShelf::find_ingredient(std::string_view name) const {
     auto in = below_.find_ingredient(name);
     if (!in) return in;
     const bool any = is_learnt(in->absorption) || is_learnt(in->slump) || is_learnt(in->diffusivity) ||

@@ -11,9 +11,9 @@ namespace baitwright {
 
 /// A shelf as if nothing had been learnt: learnt values are the library's again, those that a person measured stay.
 /// What the log teaches is reckoned from there, so that applying it does not count it twice.
-class BeforeLearning : public Shelf {
+class UnlearntShelf : public Shelf {
 public:
-    explicit BeforeLearning(const Shelf& below) : below_(below) {}
+    explicit UnlearntShelf(const Shelf& below) : below_(below) {}
 
     /// Where the library has none, a learnt value stays, as doubtful as one that nobody looked up.
     [[nodiscard]] std::optional<Ingredient> find_ingredient(std::string_view name) const override;
