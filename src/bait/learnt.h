@@ -24,6 +24,7 @@ struct LearntWater {
         int mixes = 0;                           ///< logged mixes that it was in
         double measured_absorption = 0,
                measured_slump = 0;  ///< what the person had measured of it, which is in it already; 0: nothing
+        friend bool operator==(const Bag&, const Bag&) = default;
     };
     double log_hand = 0, log_memory = 0;  ///< means
     std::vector<Bag> bags;
@@ -40,6 +41,7 @@ struct LearntWater {
         for (std::size_t i = 0; i < rank; ++i) sum += factor[a * rank + i] * factor[b * rank + i];
         return sum;
     }
+    friend bool operator==(const LearntWater&, const LearntWater&) = default;
 };
 
 /// The same of these ingredients alone, in the order asked for; those that nothing was learnt of are left out. Names
@@ -51,12 +53,14 @@ LearntWater part_of(const LearntWater& water, const std::vector<std::string>& ba
 struct LearntFactor {
     double mean = 0, sigma = 0;
     int times = 0;  ///< how often it was seen
+    friend bool operator==(const LearntFactor&, const LearntFactor&) = default;
 };
 
 /// Of a mix: what a level cup of it weighs, how long it holds, and how wide it lies, each against our model.
 struct LearntMix {
     std::string name;
     std::optional<LearntFactor> cup_weight, hold, carpet;
+    friend bool operator==(const LearntMix&, const LearntMix&) = default;
 };
 
 }  // namespace baitwright

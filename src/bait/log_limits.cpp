@@ -11,7 +11,8 @@ constexpr Time longest_logged = 72.0 * hour, earliest_moment = -24.0 * hour;
 constexpr Length widest_carpet = 20.0 * metre;
 constexpr int most_anglers = 1000, most_fish_logged = 100000;
 constexpr double most_water = 3, most_taken_up = 6;  // times the dry mass
-constexpr double wettest_logged = 3, dampest_bag = 0.9;
+constexpr double driest_logged = 0.05, wettest_logged = 3, dampest_bag = 0.9;
+constexpr Mass least_mix = 1.0 * gram;
 constexpr Density lightest = 50.0 * gram_per_litre, heaviest = 3000.0 * gram_per_litre;
 
 class LogFaults {
@@ -36,8 +37,10 @@ public:
                     "that is more than three times the dry mass in water",
                     "check the units, as in 1 kg dry and 720 ml of water");
         if (mix.wetness)
-            require(*mix.wetness >= 0 && *mix.wetness <= wettest_logged, "wetness",
-                    "a wetness must be from 0 to 3, soup", "see: baitwright help wetness");
+            require(*mix.wetness >= driest_logged && *mix.wetness <= wettest_logged, "wetness",
+                    "a wetness must be from 0.05, hardly damp, to 3, soup", "see: baitwright help wetness");
+        require(!mix.dry || *mix.dry >= least_mix, "dry", "a mix weighs 1 g dry at the least here",
+                "check the unit, as in 1 kg");
         Mass parts;
         for (const WeighedPart& part : mix.parts) parts += part.mass;
         require(!mix.dry || parts <= 1.001 * *mix.dry, "part", "its parts weigh more than all of it did dry",
@@ -49,7 +52,7 @@ public:
     }
     void operator()(const LoggedSoak& soak) {
         const double times = soak.drained.si() / soak.dry.si();
-        require(times >= 0.5, "drained", "drained they weigh less than half of what they did dry",
+        require(times > 1, "drained", "drained they weigh no more than they did dry",
                 "weigh them dry, then again when they have drained, as in 100 g and 138 g");
         require(times <= most_taken_up, "drained", "drained they weigh more than six times what they did dry",
                 "weigh them dry, then again when they have drained, as in 100 g and 138 g");

@@ -52,7 +52,9 @@ CommandResult run_learn(const Arguments& arguments, const Surroundings& around) 
 
 CommandResult run_learn_undo(const Arguments& arguments, const Surroundings& around) {
     Store store = log_store(around);
-    return given(arguments, learn_undone_reply(learnt_names(undo_learnt(store, around.today))));
+    const LearntApplied undone =
+        arguments.has("--all") ? forget_learnt(store, around.today) : undo_learnt(store, around.today);
+    return given(arguments, learn_undone_reply(learnt_names(undone)));
 }
 
 }  // namespace
@@ -78,10 +80,10 @@ CommandSpec command_learn_undo() {
     return {"learn undo",
             "take back what was kept last of what the log says; the log stays",
             {},
-            {},
+            {{"--all", "", "all that was ever kept: the answers go by the library again"}},
             run_learn_undo,
             R"(baitwright learn undo
-baitwright learn undo --json)",
+baitwright learn undo --all)",
             Effect::stores};
 }
 

@@ -100,8 +100,23 @@ std::string hint_for(const std::string& word) {
     return near.empty() ? "see: baitwright --help" : near;
 }
 
+/// What a second word that is none may have meant: a near one, or undo for what takes out.
+std::string meant_second(const std::string& word, const std::vector<std::string>& seconds) {
+    const std::string folded = folded_name(word);
+    const bool takes_out = folded == "remove" || folded == "delete" || folded == "forget";
+    const auto has = [&](const char* second) {
+        return std::find(seconds.begin(), seconds.end(), second) != seconds.end();
+    };
+    if (takes_out && !has("remove") && has("undo")) return "undo";
+    return nearest_name(word, seconds).value_or(std::string());
+}
+
 [[noreturn]] void refuse_half_a_command(const std::vector<std::string>& given) {
     const std::vector<std::string> seconds = second_words(given[0]);
+    const std::string meant = given.size() > 1 ? meant_second(given[1], seconds) : std::string();
+    if (!meant.empty())
+        throw UsageError("incomplete-command", "'" + given[0] + " " + given[1] + "' is not a command",
+                         "did you mean: baitwright " + given[0] + " " + meant);
     std::string lines;
     for (const std::string& second : seconds) lines.append("\n    baitwright ").append(given[0]).append(" " + second);
     throw UsageError("incomplete-command",

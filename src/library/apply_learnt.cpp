@@ -150,34 +150,11 @@ LearntWater with_measured(LearntWater water, const Store& store) {
     return water;
 }
 
-bool same_factor(const std::optional<LearntFactor>& a, const std::optional<LearntFactor>& b) {
-    if (!a || !b) return !a && !b;
-    return a->mean == b->mean && a->sigma == b->sigma && a->times == b->times;
-}
-
-bool same_mix(const LearntMix& a, const LearntMix& b) {
-    return a.name == b.name && same_factor(a.cup_weight, b.cup_weight) && same_factor(a.hold, b.hold) &&
-           same_factor(a.carpet, b.carpet);
-}
-
-bool same_bag(const LearntWater::Bag& a, const LearntWater::Bag& b) {
-    return a.name == b.name && a.log_absorption == b.log_absorption && a.log_gap == b.log_gap && a.mixes == b.mixes &&
-           a.measured_absorption == b.measured_absorption && a.measured_slump == b.measured_slump;
-}
-
-bool same_water(const LearntWater& a, const LearntWater& b) {
-    return a.log_hand == b.log_hand && a.log_memory == b.log_memory && a.rank == b.rank && a.factor == b.factor &&
-           std::equal(a.bags.begin(), a.bags.end(), b.bags.begin(), b.bags.end(), same_bag);
-}
-
 /// The mixes of which something else is learnt than was, one way or the other.
 std::vector<std::string> changed_mixes(const std::vector<LearntMix>& was, const std::vector<LearntMix>& is) {
     std::vector<std::string> names;
-    const auto stands_in = [](const LearntMix& mix, const std::vector<LearntMix>& mixes) {
-        return std::any_of(mixes.begin(), mixes.end(), [&](const LearntMix& one) { return same_mix(one, mix); });
-    };
     for (const LearntMix& mix : is)
-        if (!stands_in(mix, was)) names.push_back(mix.name);
+        if (std::find(was.begin(), was.end(), mix) == was.end()) names.push_back(mix.name);
     for (const LearntMix& mix : was)
         if (std::none_of(is.begin(), is.end(), [&](const LearntMix& one) { return one.name == mix.name; }))
             names.push_back(mix.name);
@@ -226,6 +203,21 @@ bool put_back_all(Ingredient& now, const Ingredient& written, const Ingredient& 
     return put_back(now.loose_density, written.loose_density, before.loose_density) || any;
 }
 
+/// Writes these, and keeps what stood before them; nothing where nothing changes. Inside a change only.
+LearntApplied write_learnt_values(Store& store, const LearntIngredients& ingredients, const LearntWater& water,
+                                  const std::vector<LearntMix>& mixes, Date today) {
+    LearntApplied applied;
+    std::vector<LearntWrite> written;
+    std::vector<Ingredient> changed = ingredients.changed(written);
+    applied.water = store.log().learnt_water() != water;
+    applied.mixes = changed_mixes(store.log().learnt_mixes(), mixes);
+    if (!applied.anything() && changed.empty()) return applied;
+    store.log().keep_learnt_before(written);
+    applied.ingredients = put_changed(store, std::move(changed), today);
+    store.log().put_learnt(water, mixes);
+    return applied;
+}
+
 }  // namespace
 
 LearntApplied apply_learnt(Store& store, const LearnAnswer& answer, Date today) {
@@ -240,15 +232,8 @@ LearntApplied apply_learnt(Store& store, const LearnAnswer& answer, Date today) 
             if (learnt.value && learnt.times > 0)
                 if (Ingredient* entry = ingredients.find(learnt.name)) write_property(*entry, learnt);
         put_back_what_is_taught_no_more(store, answer, ingredients);
-        std::vector<LearntWrite> written;
-        std::vector<Ingredient> changed = ingredients.changed(written);
-        const LearntWater water = with_measured(answer.water, store);
-        applied.water = !same_water(store.log().learnt_water(), water);
-        applied.mixes = changed_mixes(store.log().learnt_mixes(), answer.learnt_mixes);
-        if (!applied.anything() && changed.empty()) return;
-        store.log().keep_learnt_before(written);
-        applied.ingredients = put_changed(store, std::move(changed), today);
-        store.log().put_learnt(water, answer.learnt_mixes);
+        applied =
+            write_learnt_values(store, ingredients, with_measured(answer.water, store), answer.learnt_mixes, today);
     });
     return applied;
 }
@@ -262,16 +247,32 @@ bool stands_already(const Store& store, const LearnAnswer& answer) {
         write_property(*entry, learnt);
         if (toml_text({*entry}) != before) return false;
     }
-    return same_water(store.log().learnt_water(), with_measured(answer.water, store)) &&
+    return store.log().learnt_water() == with_measured(answer.water, store) &&
            changed_mixes(store.log().learnt_mixes(), answer.learnt_mixes).empty();
+}
+
+LearntApplied forget_learnt(Store& store, Date today) {
+    using P = Learnt::Property;
+    LearntApplied forgotten;
+    store.change([&] {
+        LearntIngredients ingredients(store);
+        for (const std::string& name : store.ingredient_names())
+            for (const P property : {P::absorption, P::diffusivity, P::capacity, P::loose_weight})
+                put_back_stale(*ingredients.find(name), property, store);
+        forgotten = write_learnt_values(store, ingredients, {}, {}, today);
+    });
+    if (!forgotten.anything())
+        throw NotFound("nothing-to-undo",
+                       "your answers go by the library already, nothing is kept of what your log says",
+                       "see what your log teaches with: baitwright learn");
+    return forgotten;
 }
 
 LearntApplied undo_learnt(Store& store, Date today) {
     LearntApplied undone;
     store.change([&] {
         if (!store.log().can_restore_learnt())
-            throw NotFound("nothing-to-undo",
-                           "nothing that was learnt was written last, so there is nothing to take back",
+            throw NotFound("nothing-to-undo", "nothing is kept of what your log says that could be taken back",
                            "see what your log teaches with: baitwright learn");
         std::vector<Ingredient> changed;
         for (const LearntWrite& entry : store.log().learnt_written()) {
@@ -283,7 +284,7 @@ LearntApplied undo_learnt(Store& store, Date today) {
         const LearntWater water = store.log().learnt_water();
         const std::vector<LearntMix> mixes = store.log().learnt_mixes();
         store.log().restore_learnt();
-        undone.water = !same_water(water, store.log().learnt_water());
+        undone.water = store.log().learnt_water() != water;
         undone.mixes = changed_mixes(mixes, store.log().learnt_mixes());
     });
     return undone;

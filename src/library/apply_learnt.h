@@ -27,6 +27,10 @@ LearntApplied apply_learnt(Store& store, const LearnAnswer& answer, Date today);
 /// Whether every answer heeds all that the log says already.
 bool stands_already(const Store& store, const LearnAnswer& answer);
 
+/// Takes back all that was ever learnt, as a writing that can itself be taken back: every learned value is what it was
+/// before any was, and nothing is learnt of hand and mixes.
+LearntApplied forget_learnt(Store& store, Date today);
+
 /// Takes the last writing back, once: every value that is still as it was written becomes what it was before, and so
 /// does what was learnt before it. Throws NotFound "nothing-to-undo".
 LearntApplied undo_learnt(Store& store, Date today);

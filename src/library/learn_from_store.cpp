@@ -1,10 +1,7 @@
 #include "library/learn_from_store.h"
 
 #include "answers/learn/learn_from_log.h"
-#include "bait/feel.h"
-#include "bait/ingredient.h"
-#include "bait/recipe.h"
-#include "bait/strategy.h"
+#include "bait/shelf_over.h"
 #include "library/before_learning.h"
 #include "quantities/fault.h"
 
@@ -30,32 +27,13 @@ void check_believable(const LogBook& log, std::int64_t id) {
 }
 
 /// The store's shelf, where also a person's own ingredient is known as it was before anything was learnt of it.
-class ShelfBeforeLearning : public Shelf {
+class ShelfBeforeLearning : public ShelfOver {
 public:
-    explicit ShelfBeforeLearning(const Store& store) : store_(store) {}
+    explicit ShelfBeforeLearning(const Store& store) : ShelfOver(store), store_(store) {}
 
-    [[nodiscard]] std::optional<Ingredient> find_ingredient(std::string_view name) const override {
-        return store_.find_ingredient(name);
-    }
     [[nodiscard]] std::optional<Ingredient> find_usual(std::string_view name) const override {
         auto shipped = store_.find_usual(name);
         return shipped ? shipped : own_before_learning(store_, std::string(name));
-    }
-    [[nodiscard]] std::optional<Recipe> find_recipe(std::string_view name) const override {
-        return store_.find_recipe(name);
-    }
-    [[nodiscard]] std::optional<Strategy> find_strategy(std::string_view name) const override {
-        return store_.find_strategy(name);
-    }
-    [[nodiscard]] std::vector<Feel> feels() const override { return store_.feels(); }
-    [[nodiscard]] std::vector<std::string> ingredient_names() const override { return store_.ingredient_names(); }
-    [[nodiscard]] std::vector<std::string> recipe_names() const override { return store_.recipe_names(); }
-    [[nodiscard]] std::vector<std::string> strategy_names() const override { return store_.strategy_names(); }
-    [[nodiscard]] LearntWater learnt_water(const std::vector<std::string>& bags) const override {
-        return store_.learnt_water(bags);
-    }
-    [[nodiscard]] std::optional<LearntMix> learnt_mix(std::string_view mix) const override {
-        return store_.learnt_mix(mix);
     }
 
 private:

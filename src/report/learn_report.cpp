@@ -110,7 +110,7 @@ std::string measured_text(const SetAside& aside, double value) {
 void tell_set_aside(Told& told, const LearnAnswer& answer) {
     if (answer.set_aside.empty()) return;
     told.gap();
-    told.heading("Set aside, too far from all the others");
+    told.heading("Set aside, too far from all else that is known");
     const std::size_t shown = std::min(answer.set_aside.size(), most_set_aside_told);
     for (std::size_t i = 0; i < shown; ++i) {
         const SetAside& aside = answer.set_aside[i];
@@ -131,9 +131,9 @@ void tell_set_aside(Told& told, const LearnAnswer& answer) {
 std::string test_text(const NextTest& next) {
     switch (next.kind) {
         case NextTest::Kind::squeeze:
-            return "Squeeze-test the " + next.of + " (baitwright help measure)";
+            return "Squeeze-test the " + next.of + " (baitwright help ingredient measure)";
         case NextTest::Kind::up_ended_pot:
-            return "Up-end a pot of the " + next.of + " (baitwright help measure)";
+            return "Up-end a pot of the " + next.of + " (baitwright help ingredient measure)";
         case NextTest::Kind::log_mix:
             break;
     }

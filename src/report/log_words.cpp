@@ -8,6 +8,7 @@
 #include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/shown_units.h"
 
 namespace baitwright {
 
@@ -17,10 +18,12 @@ std::string comma(const std::string& text) {
     return text.empty() ? "" : ", " + text;
 }
 
-/// "9.5 kg", "850 g": of fish, as the scale on the bank shows them.
+/// "9.5 kg", "850 g": of fish, as the scale on the bank shows them; "4 lb (1.814 kg)" where ounces come first.
 std::string fish_mass(Mass mass) {
     if (mass < 1.0 * kilogram) return shown_mass(mass);
-    return fmt::format("{:.4g} kg", mass.in(kilogram)) + in_brackets({other_mass(mass)});
+    const std::string kilograms = fmt::format("{:.4g} kg", mass.in(kilogram)), other = other_mass(mass);
+    if (units_shown().ounces) return shown_ounces(mass) + in_brackets({other.empty() ? other : kilograms});
+    return kilograms + in_brackets({other});
 }
 
 /// "12 bream"; the name is the person's own, and stays as it is.

@@ -39,14 +39,7 @@ struct Claim {
 inline Claim claimed(const std::vector<Takings>& ways) {
     const DrawnTakings drawn = draw_takings(ways, 1);
     if (drawn.worlds == 0) return {};
-    std::vector<std::size_t> order(ways.size());
-    std::vector<double> expected;
-    for (std::size_t way = 0; way < ways.size(); ++way) {
-        order[way] = way;
-        expected.push_back(drawn.expected(way).middle);
-    }
-    std::stable_sort(order.begin(), order.end(),
-                     [&](std::size_t a, std::size_t b) { return expected[a] > expected[b]; });
+    const std::vector<std::size_t> order = best_first(drawn, ways.size());
     return {order[0], verdict_of(drawn, ways, order[0], order[1]).is_sure};
 }
 

@@ -226,3 +226,21 @@ TEST_CASE("what soaks told of a pellet is written into it, and taken back") {
     undo_learnt(library.store, learnt_today);
     CHECK(library.store.ingredient(name).diffusivity.value.si() == before.diffusivity.value.si());
 }
+
+TEST_CASE("all that was ever learnt is taken back at once, and that can be taken back too") {
+    Library library;
+    const Ingredient shipped = library.crumb();
+    apply_learnt(library.store, seven_mixes(), learnt_today);
+    const Ingredient first = library.crumb();
+    LearnAnswer more = seven_mixes();
+    more.water.bags.front().log_absorption += 0.05;
+    apply_learnt(library.store, more, learnt_today);
+    CHECK(forget_learnt(library.store, learnt_today).anything());
+    CHECK(library.crumb().absorption.source.origin == shipped.absorption.source.origin);
+    CHECK(double(library.crumb().absorption.value) == double(shipped.absorption.value));
+    CHECK_FALSE(library.store.log().learnt_water().known());
+    CHECK(fault_of([&] { forget_learnt(library.store, learnt_today); }).code == "nothing-to-undo");
+    undo_learnt(library.store, learnt_today);
+    CHECK(library.crumb().absorption.source.origin == Origin::learned);
+    CHECK(double(library.crumb().absorption.value) > double(first.absorption.value));
+}

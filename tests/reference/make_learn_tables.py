@@ -11,8 +11,8 @@ one bag have the variances stated; of two bags of one ingredient all of it is sh
 moisture moves ln A by -(1 + A) s/((1 - M) A) and ln G by -s/(1 - M), s = M sigma(spread of M). A mix at wetness h says
 ln(water + wetting) = ln sum m (A min(h, 1) + G max(h - 1, 0)) + day + e; the sigma of e is `within` times the slope of
 ln w(h) at the library's values, and 1 %. A part whose moisture was told has its marks moved to it and is free of the
-bag's normal. A measured mark says ln A, or ln B, of the latest bag, off by what its spread goes beyond a day's, at the
-least 1 %. The whole system is solved at once, the days among the unknowns, by Gauss-Newton's steps on the stacked
+bag's normal. A measured mark says ln A, or ln B, of the latest bag, off by its spread, which holds the hand of
+the day it was made on, at the least 1 %. The whole system is solved at once, the days among the unknowns, by Gauss-Newton's steps on the stacked
 residuals with a QR factorisation; SciPy's least_squares must come to the same. What is set aside is found by leaving each
 observation out in turn and solving anew for all the others.
 """
@@ -106,7 +106,7 @@ class System:
             if not found:
                 continue
             bag = self.bags[name][-1]
-            sigma = numpy.sqrt(max(variance(found["spread"]) - variance(DAY), SCALES**2))
+            sigma = numpy.sqrt(max(variance(found["spread"]), SCALES**2))
             rows = numpy.array([self.row(bag, "a"), self.row(bag, "g")])
             none = numpy.zeros(len(self.variances))
             if "absorption" in found:

@@ -26,12 +26,12 @@ void put_back(Property<Q>& property, const Property<Q>* usual) {
 }  // namespace
 
 std::optional<Ingredient> UnlearntShelf::find_ingredient(std::string_view name) const {
-    auto in = below_.find_ingredient(name);
+    auto in = below().find_ingredient(name);
     if (!in) return in;
     const bool any = is_learnt(in->absorption) || is_learnt(in->slump) || is_learnt(in->diffusivity) ||
                      is_learnt(in->capacity) || is_learnt(in->loose_density);
     if (!any) return in;
-    const auto usual = below_.find_usual(name);
+    const auto usual = below().find_usual(name);
     const auto from = [&](auto Ingredient::*property) { return usual ? &((*usual).*property) : nullptr; };
     put_back(in->absorption, from(&Ingredient::absorption));
     put_back(in->slump, from(&Ingredient::slump));

@@ -9,6 +9,7 @@
 
 #include "bait/learned_hand.h"
 #include "bait/wetness.h"
+#include "physics/normal_quantile.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 
@@ -176,7 +177,8 @@ void add_measured(WaterLog& log, const OpenedBags& in, std::size_t ingredient) {
     const BagOfWater& bag = unknowns.bags[latest];
     const auto add = [&](const Property<Ratio>& mark, double library, std::vector<WaterSeen::Term> terms) {
         if (!(std::min<double>(mark.value, library) > least_told)) return;
-        const double sigma = std::sqrt(std::max(square_of(scale_and_jug), variance_beyond_day(mark)));
+        // Made on one day, it holds that day's hand: the whole of its spread, not what goes beyond a day's.
+        const double sigma = std::max(scale_and_jug, log_normal_sigma(mark.spread));
         log.problem.seen.push_back({std::move(terms), std::log(double(mark.value)), sigma, {}, {}, true});
     };
     if (!in.usual_known || !bag.takes_water()) return;

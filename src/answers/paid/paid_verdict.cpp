@@ -37,6 +37,18 @@ std::optional<int> more_until_sure(const PaidVerdict& verdict, double variance, 
 
 }  // namespace
 
+std::vector<std::size_t> best_first(const DrawnTakings& drawn, std::size_t ways) {
+    std::vector<std::size_t> order(ways);
+    std::vector<double> expected;
+    for (std::size_t way = 0; way < ways; ++way) {
+        order[way] = way;
+        expected.push_back(drawn.expected(way).middle);
+    }
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return expected[a] > expected[b]; });
+    return order;
+}
+
 PaidVerdict verdict_of(const DrawnTakings& drawn, const std::vector<Takings>& ways, std::size_t ahead,
                        std::size_t other) {
     std::vector<double> logs;

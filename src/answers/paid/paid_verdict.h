@@ -8,6 +8,9 @@
 
 namespace baitwright {
 
+/// The ways by what is to be expected of a session, the most first.
+std::vector<std::size_t> best_first(const DrawnTakings& drawn, std::size_t ways);
+
 /// Whether one way brings more than the other, without their names. Where both bring the same
 /// in a world, it counts half for each. It is sure with 4 sessions of each and a chance above 0.95.
 /// `more_sessions` takes the middle of `times` for what the difference seems: with n sessions of each more its error is

@@ -70,14 +70,7 @@ std::vector<FedWay> ways_of(const SessionsOfGroup& sessions, const Currency* cur
 std::optional<PaidVerdict> verdict_of_best(const DrawnTakings& drawn, const std::vector<Takings>& takings,
                                            const std::vector<const FedWay*>& ways) {
     if (ways.size() < 2 || drawn.worlds == 0) return {};
-    std::vector<std::size_t> order(ways.size());
-    std::vector<double> expected;
-    for (std::size_t way = 0; way < ways.size(); ++way) {
-        order[way] = way;
-        expected.push_back(drawn.expected(way).middle);
-    }
-    std::stable_sort(order.begin(), order.end(),
-                     [&](std::size_t a, std::size_t b) { return expected[a] > expected[b]; });
+    const std::vector<std::size_t> order = best_first(drawn, ways.size());
     PaidVerdict verdict = verdict_of(drawn, takings, order[0], order[1]);
     verdict.better = ways[order[0]]->told.name;
     verdict.than = ways[order[1]]->told.name;
