@@ -49,7 +49,7 @@ inline LoggedMix mix() {
     LoggedMix made;
     made.of = words();
     if (maybe()) made.feel = "firm";
-    made.wetness = perhaps([] { return Ratio(between(0, 3000, 0.001)); });
+    made.wetness = perhaps([] { return Ratio(between(50, 3000, 0.001)); });
     made.within = between(0, 500, 0.001);
     const Mass dry = between(1, 5000, 1) * gram;
     if (maybe()) made.dry = dry;
@@ -77,7 +77,7 @@ inline LoggedLook look() {
 }
 inline LoggedSoak soak() {
     const Mass dry = between(1, 1000, 1) * gram;
-    return {words(), dry, between(50, 600, 0.01) * dry, between(1, 4320, 1) * minute,
+    return {words(), dry, between(101, 600, 0.01) * dry, between(1, 4320, 1) * minute,
             Temperature::from_celsius(between(0, 40, 1))};
 }
 inline LoggedCatch caught() {

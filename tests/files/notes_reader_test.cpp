@@ -157,7 +157,7 @@ TEST_CASE("every slip in notes is told at its place, all at once") {
         {"[[session]]\non = 2026-11-21\n[[session.catch]]\ncount = -1\n", 4, "out-of-range", "'count'"},
         {"[[mixed]]\nof = \"silt bed\"\n", 1, "missing-value", "'on' is missing"},
         {"[[soaked]]\non = 2026-11-21\nof = \"x\"\ndry = \"100 g\"\ndrained = \"40 g\"\nunder_water = \"6 min\"\n", 5,
-         "out-of-range", "less than half"},
+         "out-of-range", "no more than they did dry"},
         {"[[weighed]]\non = 2026-11-21\nof = \"x\"\nvessel = \"1 l\"\nweighs = \"9 kg\"\n", 5, "out-of-range", "3 kg"},
         {"[[seen]]\non = 2026-11-21\nof = \"x\"\nhold = \"40 s\"\n", 1, "no-form", "neither a cup nor a ball"},
         {"[[seen]]\non = 2026-11-21\nof = \"x\"\ncup = \"250 ml\"\n", 3, "out-of-range", "nothing was seen"},
