@@ -2,6 +2,12 @@
 
 // Drop: where a cup, a ball, a feeder or a handful breaks, lands and lies, and a picture of it.
 
+placeShapes.drop = recordShape({
+  of: textShape(), depth: textShape(null), tow: textShape(null), water: wordShape(["still", "river", ""], ""), as: wordShape(["cup", "ball", "feeder", "loose"], "cup"), cup: textShape("250 ml"), ball: textShape("50 mm"),
+  feeder: textShape("30 ml"), loose: textShape("50 ml"), feel: textShape(), squeeze: wordShape(["light", "firm", "hard", ""], ""),
+  holds: textShape(), breaks_at: textShape(), carpet: textShape(), cup_weighs: textShape(),
+});
+
 const dropForms = {
   cup: { label: "A cup", field: { label: "Cup holds", unit: "ml", step: 10 } },
   ball: { label: "A ball", field: { label: "Ball is", unit: "mm", step: 5 } },

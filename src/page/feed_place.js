@@ -2,6 +2,11 @@
 
 // Feed: when the session starts, what goes in next, the counter of put-ins, what is left, and the plan itself.
 
+placeShapes.feed = recordShape({
+  start: momentShape, people: textShape(), bites: wordShape(["steady", "slow", "none"], "steady"), left: namedShape(),
+  puts: listShape(recordShape({ at: momentShape, of: textShape(), feed: numberShape(0, 200000) }), ["at"]),
+});
+
 function feedPlace(section) {
   const kept = bank.kept.feed;
   if (!kept.people) kept.people = String(bank.data.people || 1);

@@ -76,36 +76,12 @@ function namedShape() {
   };
 }
 
-const keptShape = recordShape({
-  place: wordShape(["mix", "soak", "feed", "drop", "notes"], "mix"),
-  mix: recordShape({
-    of: textShape(), target: wordShape(["litres", "cups", "balls", "dry"], "litres"), litres: textShape("3 l"),
-    cups: textShape("4"), cup: textShape("250 ml"), balls: textShape("12"), ball: textShape("55 mm"),
-    dry: textShape("1 kg"), dry_of: textShape(), feel: textShape(), water_temp: textShape(null), people: textShape(), added: textShape(),
-  }),
-  tub: recordShape({ dry: textShape(), by: wordShape(["added", "weighs"], "added"), added: textShape(), weighs: textShape(), minutes: textShape() }),
-  soak: recordShape({
-    pellets: listShape(recordShape({ name: textShape(), amount: textShape() }), ["name"]),
-    method: wordShape(["covered", "measured"], "covered"), uptake: textShape("40 %"), water_temp: textShape(null), strokes: textShape(), vessel: textShape(),
-  }),
-  timers: listShape(recordShape({ pellet: textShape(), step: wordShape(["soak", "stand"], ""), seconds: numberShape(1, 400000), ends: momentShape, rung: wordShape([true, false], false) }),
-    ["pellet", "step", "seconds", "ends"]),
-  feed: recordShape({
-    start: momentShape, people: textShape(), bites: wordShape(["steady", "slow", "none"], "steady"), left: namedShape(),
-    puts: listShape(recordShape({ at: momentShape, of: textShape(), feed: numberShape(0, 200000) }), ["at"]),
-  }),
-  drop: recordShape({
-    of: textShape(), depth: textShape(null), tow: textShape(null), water: wordShape(["still", "river", ""], ""), as: wordShape(["cup", "ball", "feeder", "loose"], "cup"), cup: textShape("250 ml"), ball: textShape("50 mm"),
-    feeder: textShape("30 ml"), loose: textShape("50 ml"), feel: textShape(), squeeze: wordShape(["light", "firm", "hard", ""], ""),
-    holds: textShape(), breaks_at: textShape(), carpet: textShape(), cup_weighs: textShape(),
-  }),
-  notes: recordShape({
-    note: textShape(), people: textShape(), length: textShape(),
-    mixed: listShape(recordShape({ of: textShape(), dry: textShape(), water: textShape(), feel: textShape() }), ["of"]),
-    used: listShape(recordShape({ of: textShape(), amount: textShape() }), ["of", "amount"]),
-    catches: listShape(recordShape({ at: momentShape, fish: textShape(), count: numberShape(1, 10000), mass: textShape() }), ["fish", "count"]),
-  }),
-});
+// What is kept of each place: each names its own (`placeShapes.mix = ...`).
+const placeShapes = {};
+
+function keptShape(given, mend) {
+  return recordShape({ place: wordShape(Object.keys(places), "mix"), ...placeShapes })(given, mend);
+}
 
 // {kept, mended}: what can be used, and how many pieces had to be left out.
 function readKept(raw) {

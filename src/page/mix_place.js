@@ -2,6 +2,12 @@
 
 // Mix: how much of what, and the weights and the water for it while the slider moves.
 
+placeShapes.mix = recordShape({
+  of: textShape(), target: wordShape(["litres", "cups", "balls", "dry"], "litres"), litres: textShape("3 l"),
+  cups: textShape("4"), cup: textShape("250 ml"), balls: textShape("12"), ball: textShape("55 mm"),
+  dry: textShape("1 kg"), dry_of: textShape(), feel: textShape(), water_temp: textShape(null), people: textShape(), added: textShape(),
+});
+
 function mixPlace(section) {
   const kept = bank.kept.mix;
   startMix(kept);

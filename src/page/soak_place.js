@@ -2,6 +2,11 @@
 
 // Soak: which pellets, how much of each, and what to do with them; timers below.
 
+placeShapes.soak = recordShape({
+  pellets: listShape(recordShape({ name: textShape(), amount: textShape() }), ["name"]),
+  method: wordShape(["covered", "measured"], "covered"), uptake: textShape("40 %"), water_temp: textShape(null), strokes: textShape(), vessel: textShape(),
+});
+
 function soakPlace(section) {
   const kept = bank.kept.soak;
   if (kept.water_temp === null) kept.water_temp = temperatureText();

@@ -2,6 +2,9 @@
 
 // A timer for each step of each pellet. It keeps the moment at which it ends, not a count, so a dark screen does it no harm.
 
+placeShapes.timers = listShape(recordShape({ pellet: textShape(), step: wordShape(["soak", "stand"], ""), seconds: numberShape(1, 400000), ends: momentShape, rung: wordShape([true, false], false) }),
+  ["pellet", "step", "seconds", "ends"]);
+
 const stepWords = { soak: "Soak", stand: "Stand, covered" };
 
 // The steps that the engine's answer has for its pellets, as long as it tells them; an expander that is pumped has none.

@@ -2,6 +2,8 @@
 
 // Put a tub right: what went in, and what brings it to its feel. Mix, feel and water are those above.
 
+placeShapes.tub = recordShape({ dry: textShape(), by: wordShape(["added", "weighs"], "added"), added: textShape(), weighs: textShape(), minutes: textShape() });
+
 function tubPart() {
   const kept = bank.kept.tub;
   const dry = amountField({ label: "Dry mix in the tub", text: kept.dry, unit: "g", step: 50, least: 50, fresh: "1000 g", changed });
