@@ -52,7 +52,7 @@ CommandSpec command_drop() {
          {"--water", "KIND", "still or river: how the tow changes with the depth (default: still below 10 cm/s)"},
          {"--water-temp", "TEMPERATURE", "of the lake: 8degC", false, "water-temp"},
          {"--hook", "PELLET", "tells whether this hook pellet falls with the feed"},
-         {"--compare", "WHAT", "side by side: feels, sizes or forms"},
+         {"--compare", "WHAT", "side by side: feels, sizes or forms (the usual ones, or as large as you say)"},
          {"--want", "WISH", "searches feels, cups and balls: carpet=1.2m, breaks=0.6m"},
          {"--hold", "TIME", "your bucket test: seconds until it fell apart"},
          {"--breaks-at", "LENGTH", "your look: how deep a cupful breaks"},

@@ -1,5 +1,8 @@
 #include "questions/drop_question.h"
 
+#include <array>
+#include <vector>
+
 #include "quantities/suggestion.h"
 #include "questions/read_flags.h"
 
@@ -15,16 +18,22 @@ DropForm read_form(const std::string& flag, const std::string& text) {
     return DroppedCup{volume};
 }
 
-DropForm form_of(const Arguments& arguments) {
+constexpr std::array<const char*, 4> form_flags{"--cup", "--ball", "--feeder", "--loose"};
+
+/// The ways in that were told; several are a slip where they are not compared.
+std::vector<DropForm> forms_told(const Arguments& arguments) {
+    const bool compared = arguments.value("--compare").value_or("") == "forms";
+    std::vector<DropForm> forms;
     std::string chosen;
-    for (const char* flag : {"--cup", "--ball", "--feeder", "--loose"}) {
+    for (const char* flag : form_flags) {
         if (!arguments.has(flag)) continue;
-        if (!chosen.empty())
-            throw UsageError("two-forms", "two ways in were given: " + chosen + " and " + flag, "give one of them");
+        if (!compared && !chosen.empty())
+            throw UsageError("two-forms", "two ways in were given: " + chosen + " and " + flag,
+                             "give one of them, or all side by side: --compare forms");
         chosen = flag;
+        forms.push_back(flag_value(chosen, [&] { return read_form(chosen, *arguments.value(chosen)); }));
     }
-    if (chosen.empty()) return DroppedCup{250.0 * millilitre};
-    return flag_value(chosen, [&] { return read_form(chosen, *arguments.value(chosen)); });
+    return forms;
 }
 
 WaterKind read_kind(const std::string& text) {
@@ -86,7 +95,8 @@ void read_own_look(const Arguments& arguments, OwnLook& own) {
 DropRequest drop_request(const Arguments& arguments) {
     if (!arguments.has("--depth")) throw UsageError("no-depth", "how deep is the water?", "say it with --depth 2.5m");
     DropRequest request;
-    request.form = form_of(arguments);
+    request.told_forms = forms_told(arguments);
+    if (!request.told_forms.empty()) request.form = request.told_forms.front();
     request.feel = arguments.value("--feel");
     request.thrown = arguments.has("--thrown");
     read_flag(arguments, "--depth", [&](const std::string& text) { request.depth = in_range(parse<Length>(text)); });

@@ -113,11 +113,12 @@ std::string fish_line(const DropAnswer& answer) {
         shown_length(answer.start_beyond));
 }
 
-std::string full_sure_line(const DropAnswer& answer) {
-    std::string text = "All of this is an estimate within a factor of two or three; likely means 9 times in 10. ";
-    if (!answer.own.empty()) return text + own_numbers_line(answer);
-    return text +
-           "To be surer, drop one into a clear bucket or clear water and put in what you saw: how long a ball held, how deep a cupful broke, how wide it lay, what a level cup weighs.";
+constexpr const char* full_sure_words =
+    "All of this is an estimate within a factor of two or three; likely means 9 times in 10.";
+
+std::string surer_line(const DropAnswer& answer) {
+    if (!answer.own.empty()) return own_numbers_line(answer);
+    return "Drop one into a clear bucket or clear water and put in what you saw: how long a ball held, how deep a cupful broke, how wide it lay, what a level cup weighs.";
 }
 
 }  // namespace
@@ -126,6 +127,9 @@ Told drop_full_told(const DropAnswer& answer) {
     Told told;
     told.title(drop_title(answer));
     if (!answer.classes.empty()) {
+        told.say(expect_line(answer));
+        told.line("How sure", full_sure_words);
+        told.gap();
         told.line("Breaks", breaks_line(answer));
         told.line("Landing", landing_line(answer));
         if (const std::string afloat = afloat_line(answer); !afloat.empty()) told.line("Floats", afloat);
@@ -139,7 +143,7 @@ Told drop_full_told(const DropAnswer& answer) {
         told.table(parts_table(answer));
         told.gap();
         told.line("Fish", fish_line(answer));
-        told.line("How sure", full_sure_line(answer));
+        told.line("Surer", surer_line(answer));
     }
     told.mind(answer.warnings);
     told.take_care_in_short(answer.cautions);

@@ -18,6 +18,16 @@ std::string drop_title(const DropAnswer& answer) {
                        shown_mass(kitchen_mass(answer.dry_mass)), shown_as_told(answer.depth));
 }
 
+std::string expect_line(const DropAnswer& answer) {
+    const std::string wide = ", lies " + shown_length(answer.width.most) + " wide.";
+    const std::string down = ", half is on the bed after " + shown_wait(answer.landed.p50) + wide;
+    if (answer.raft) return "Floats about " + shown_wait(*answer.raft) + " first" + down;
+    if (answer.breaks == Breaks::surface) return "Breaks at the surface" + down;
+    if (answer.breaks == Breaks::midwater) return "Breaks " + shown_length(answer.breaks_depth) + " down" + down;
+    if (!(answer.breaks_at > Time{})) return "Goes to the bed whole" + wide;
+    return "Lands whole after " + shown_wait(answer.breaks_at) + wide;
+}
+
 std::string drift_line(const DropAnswer& answer) {
     const bool other_way = answer.tow < Speed{};  // then below zero is down the tow
     const double middle = other_way ? -answer.drift.p50.si() : answer.drift.p50.si();

@@ -9,6 +9,8 @@ namespace baitwright {
 
 /// "silt bed, soft: a level cup of 250 ml, about 270 g wet (150 g dry), in 2.5 m of water"
 std::string drop_title(const DropAnswer& answer);
+/// What to expect, in a sentence: where it breaks, when half of it is down, how wide it lies.
+std::string expect_line(const DropAnswer& answer);
 /// Where to put it in, by how far its middle drifts.
 std::string drift_line(const DropAnswer& answer);
 /// What of it stays up at first; empty where nothing does, and where all of it does, as its first line has said so.

@@ -4,15 +4,12 @@
 #include <vector>
 
 #include "answers/drop/drop_answer.h"
+#include "report/drop_scale.h"
 
 namespace baitwright {
 
-/// How wide the picture is: for a printed page or a screen, or a phone held upright (340 pixels), in letters of the
-/// same size.
-enum class PictureWidth { page, phone };
-
-/// The drop as a picture (SVG), to scale: from the side with where it breaks, how the cloud widens and how thick it
-/// comes to lie along the tow; from above the outlines that hold half and nine tenths of it.
+/// The drop as a picture (SVG), to scale: from the side the cone from where it breaks to where it lies, with depths and
+/// distances; where a tow draws it out, from above too; and what the two greys hold of it.
 std::string drop_plot(const DropAnswer& answer, PictureWidth width = PictureWidth::page);
 /// Several, one below the other, all to the same scale.
 std::string drop_plot(const std::vector<DropAnswer>& answers, PictureWidth width = PictureWidth::page);

@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/drop_extent.h"
@@ -77,22 +79,67 @@ std::string brief_sure_line(const DropAnswer& answer) {
     return text + (answer.own.empty() ? "Try one in clear water." : own_numbers_line(answer));
 }
 
-TextTable comparison_table(const std::vector<DropAnswer>& answers) {
+/// What all of them share goes into the title, and only what sets them apart into the rows.
+struct SideBySide {
+    bool feels = false, forms = false;  ///< whether these differ
+};
+
+SideBySide side_by_side(const std::vector<DropAnswer>& answers) {
+    SideBySide differ;
+    for (const DropAnswer& answer : answers) {
+        differ.feels = differ.feels || answer.feel != answers.front().feel;
+        differ.forms = differ.forms || answer.form != answers.front().form;
+    }
+    return differ;
+}
+
+std::string comparison_title(const DropAnswer& first, const SideBySide& differ) {
+    std::string title = first.recipe;
+    if (!differ.feels) title += ", " + first.feel;
+    if (!differ.forms) title += ", " + form_text(first);
+    return title + ", in " + shown_as_told(first.depth) + " of water";
+}
+
+std::string compared_name(const DropAnswer& answer, const SideBySide& differ) {
+    if (!differ.feels) return form_text(answer);
+    return differ.forms ? answer.feel + ", " + form_text(answer) : answer.feel;
+}
+
+TextTable comparison_table(const std::vector<DropAnswer>& answers, const SideBySide& differ) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right});
     table.row({"", "breaks", "half down", "90 % down", "patch", "hangs 10 min"});
     for (const DropAnswer& answer : answers) {
+        const std::string name = compared_name(answer, differ);
         if (answer.classes.empty()) {
-            table.row({answer.feel + ", " + form_text(answer), "floats", "", "", "", ""});
+            table.row({name, "floats", "", "", "", ""});
             continue;
         }
         const std::string breaks = answer.breaks == Breaks::surface  ? "surface"
                                    : answer.breaks == Breaks::bottom ? "bottom"
                                                                      : shown_length(answer.breaks_depth);
-        table.row({answer.feel + ", " + form_text(answer), breaks, shown_wait(answer.landed.p50),
-                   shown_wait(answer.landed.p90), shown_length(answer.width.most),
-                   shown_whole_percent(answer.hanging[2])});
+        table.row({name, breaks, shown_wait(answer.landed.p50), shown_wait(answer.landed.p90),
+                   shown_length(answer.width.most), shown_whole_percent(answer.hanging[2])});
     }
     return table;
+}
+
+/// What should be known of some of them, each said once, behind those that it is true of.
+void mind_compared(const std::vector<DropAnswer>& answers, const SideBySide& differ, Told& told) {
+    struct Mind {
+        std::string what, which;
+        std::size_t times = 0;
+    };
+    std::vector<Mind> minds;
+    for (const DropAnswer& answer : answers)
+        for (const Warning& warning : answer.warnings) {
+            auto mind =
+                std::find_if(minds.begin(), minds.end(), [&](const Mind& m) { return m.what == warning.message; });
+            if (mind == minds.end()) mind = minds.insert(minds.end(), {warning.message, "", 0});
+            mind->which += (mind->which.empty() ? "" : "; ") + compared_name(answer, differ);
+            ++mind->times;
+        }
+    for (const Mind& mind : minds)
+        told.line("Mind", sentence(mind.times == answers.size() ? mind.what : mind.which + ": " + mind.what));
 }
 
 }  // namespace
@@ -117,11 +164,13 @@ Told drop_told(const DropAnswer& answer) {
 }
 
 Told drop_comparison_told(const std::vector<DropAnswer>& answers) {
+    const SideBySide differ = side_by_side(answers);
     Told told;
-    told.title(fmt::format("{} in {} of water", answers.front().recipe, shown_as_told(answers.front().depth)));
-    told.table(comparison_table(answers));
+    told.title(comparison_title(answers.front(), differ));
+    told.table(comparison_table(answers, differ));
     told.gap();
     told.line("How sure", "Estimates within a factor of two or three; the order is surer than the numbers.");
+    mind_compared(answers, differ, told);
     told.take_care_in_short(answers.front().cautions);
     return told;
 }

@@ -43,6 +43,13 @@ std::string stroke_of(const Svg::Pen& pen) {
     return stroke;
 }
 
+std::string path_of(const std::vector<Svg::Point>& points) {
+    std::string path;
+    for (const Svg::Point& point : points)
+        path += fmt::format("{}{:.1f},{:.1f}", path.empty() ? "" : " ", point.first, point.second);
+    return path;
+}
+
 }  // namespace
 
 Svg::Svg(double width, double height, std::string_view title, std::string_view description)
@@ -59,10 +66,11 @@ void Svg::line(Point from, Point to, Pen pen) {
 }
 
 void Svg::polyline(const std::vector<Point>& points, Pen pen) {
-    std::string path;
-    for (const Point& point : points)
-        path += fmt::format("{}{:.1f},{:.1f}", path.empty() ? "" : " ", point.first, point.second);
-    text_ += fmt::format("<polyline points=\"{}\" {}/>\n", path, stroke_of(pen));
+    text_ += fmt::format("<polyline points=\"{}\" {}/>\n", path_of(points), stroke_of(pen));
+}
+
+void Svg::polygon(const std::vector<Point>& points, int grey) {
+    text_ += fmt::format("<polygon points=\"{}\" fill=\"{}\"/>\n", path_of(points), grey_of(grey));
 }
 
 void Svg::rectangle(Point corner, double width, double height, int grey) {

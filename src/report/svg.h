@@ -26,6 +26,8 @@ public:
 
     void line(Point from, Point to, Pen pen);
     void polyline(const std::vector<Point>& points, Pen pen);
+    /// Filled with a grey, without an outline.
+    void polygon(const std::vector<Point>& points, int grey);
     void rectangle(Point corner, double width, double height, int grey);
     void text(Point at, std::string_view words, double size = 14, Anchor anchor = Anchor::start, bool bold = false);
 

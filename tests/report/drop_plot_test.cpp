@@ -2,13 +2,13 @@
 
 #include <algorithm>
 #include <catch2/catch.hpp>
-#include <cstdio>
 #include <regex>
 
 #include "answers/drop/drop_feed.h"
 #include "answers/soaking.h"
 #include "quantities/units.h"
 #include "report/drop_report.h"
+#include "report/shown_units.h"
 #include "report/svg.h"
 
 using namespace baitwright;
@@ -29,27 +29,18 @@ const DropForm a_ball = DroppedBall{45.0 * millimetre};
 
 using DrawnLine = std::vector<Svg::Point>;
 
-/// The polylines of that dash ("" for solid ones), in order.
-std::vector<DrawnLine> lines_of(const std::string& svg, const std::string& dash) {
+/// The points of these elements, in order.
+std::vector<DrawnLine> lines_of(const std::string& svg, const std::string& element) {
     std::vector<DrawnLine> lines;
-    const std::regex polyline("<polyline points=\"([^\"]*)\"([^>]*)>");
-    for (std::sregex_iterator at(svg.begin(), svg.end(), polyline), end; at != end; ++at) {
-        const std::string look = (*at)[2], points = (*at)[1];
-        const bool dashed = look.find("dasharray") != std::string::npos;
-        if (dash.empty() ? dashed : look.find("\"" + dash + "\"") == std::string::npos) continue;
+    const std::regex shape("<" + element + " points=\"([^\"]*)\""), point("([-0-9.]+),([-0-9.]+)");
+    for (std::sregex_iterator at(svg.begin(), svg.end(), shape), end; at != end; ++at) {
+        const std::string points = (*at)[1];
         DrawnLine line;
-        const std::regex point("([-0-9.]+),([-0-9.]+)");
         for (std::sregex_iterator p(points.begin(), points.end(), point); p != end; ++p)
             line.emplace_back(std::stod((*p)[1]), std::stod((*p)[2]));
         lines.push_back(line);
     }
     return lines;
-}
-
-std::string fmt_tenth(double value) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.1f", value);
-    return text;
 }
 
 std::pair<double, double> span_along(const DrawnLine& line) {
@@ -67,56 +58,97 @@ int times_in(const std::string& text, const std::string& words) {
     return times;
 }
 
-/// No words run off either edge; letters of 14 pixels' type are about half as wide as high, at the least.
-void check_words_inside(const std::string& svg, double across) {
-    const std::regex words(
-        "<text x=\"([-0-9.]+)\" y=\"[^\"]*\" font-size=\"([0-9.]+)\" text-anchor=\"([a-z]+)\"[^>]*>([^<]*)<");
-    for (std::sregex_iterator at(svg.begin(), svg.end(), words), end; at != end; ++at) {
-        const double x = std::stod((*at)[1]),
-                     width = 0.52 * std::stod((*at)[2]) * static_cast<double>((*at)[4].length());
-        const std::string anchor = (*at)[3];
+struct DrawnWords {
+    std::string words;
+    double from, to, top, foot;
+    [[nodiscard]] bool overlaps(const DrawnWords& other) const {
+        return from < other.to && other.from < to && top < other.foot && other.top < foot;
+    }
+};
+
+/// The words of a picture and the room that they take; letters of 14 pixels' type are about half as wide as high.
+std::vector<DrawnWords> words_of(const std::string& svg) {
+    const std::regex text(
+        "<text x=\"([-0-9.]+)\" y=\"([-0-9.]+)\" font-size=\"([0-9.]+)\" text-anchor=\"([a-z]+)\"[^>]*>([^<]*)<");
+    std::vector<DrawnWords> all;
+    for (std::sregex_iterator at(svg.begin(), svg.end(), text), end; at != end; ++at) {
+        const double x = std::stod((*at)[1]), y = std::stod((*at)[2]), size = std::stod((*at)[3]),
+                     width = 0.56 * size * static_cast<double>((*at)[5].length());
+        const std::string anchor = (*at)[4];
         const double from = anchor == "start" ? x : anchor == "end" ? x - width : x - width / 2;
-        INFO((*at)[4]);
-        CHECK(from >= 0);
-        CHECK(from + width <= across);
+        all.push_back({(*at)[5], from, from + width, y - 0.8 * size, y + 0.25 * size});
+    }
+    return all;
+}
+
+void check_words(const std::string& svg, double across) {
+    const std::vector<DrawnWords> all = words_of(svg);
+    CHECK_FALSE(all.empty());
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        INFO(all[i].words);
+        CHECK(all[i].from >= 0);
+        CHECK(all[i].to <= across);
+        for (std::size_t j = 0; j < i; ++j) {
+            INFO(all[j].words);
+            CHECK_FALSE(all[i].overlaps(all[j]));
+        }
     }
 }
 
+const DropForm all_forms[] = {a_cup, a_ball, DroppedFeeder{30.0 * millilitre}, DroppedLoose{100.0 * millilitre}};
+
 }  // namespace
 
-TEST_CASE("in a tow the fall leads to where the feed lies: its lines end at the ends of the patch") {
-    for (const double tow : {0.0, 2.0, 10.0, 30.0, -10.0}) {
-        for (const DropForm& form : {a_cup, a_ball}) {
-            const DropAnswer answer = drawn_drop(form, tow, form.index() == 0 ? "soft" : "firm");
+TEST_CASE("the cone leads from where it breaks to where the feed lies: it ends at the ends of the patch") {
+    for (const double tow : {2.0, 10.0, 30.0, -10.0}) {
+        for (const DropForm& form : all_forms) {
+            const DropAnswer answer = drawn_drop(form, tow, form.index() == 1 ? "firm" : "soft");
             const std::string svg = drop_plot(answer);
             INFO(tow << " cm/s, " << answer.form);
-            const DrawnLine fall = lines_of(svg, "6 4").at(0);
-            const auto [from, to] = span_along(lines_of(svg, "").at(1));  // after the curve: nine tenths from above
+            const std::vector<DrawnLine> filled = lines_of(svg, "polygon");  // most and half, from the side
+            const DrawnLine fall = lines_of(svg, "polyline").at(0);
+            const auto [from, to] = span_along(filled.at(0));
+            const auto [half_from, half_to] = span_along(filled.at(1));
+            CHECK(half_from >= from - 0.2);
+            CHECK(half_to <= to + 0.2);
+            if (has(svg, "from above")) {
+                const auto [above_from, above_to] = span_along(filled.at(2));
+                CHECK(above_from == Approx(from).margin(2.5));
+                CHECK(above_to == Approx(to).margin(2.5));
+            }
             if (answer.breaks == Breaks::bottom) {
                 CHECK(fall.back().first >= from - 1);
                 CHECK(fall.back().first <= to + 1);
                 continue;
             }
-            CHECK(has(svg, "x2=\"" + fmt_tenth(from) + "\""));
-            CHECK(has(svg, "x2=\"" + fmt_tenth(to) + "\""));
-            if (tow > 5) CHECK(fall.back().first > fall.front().first + 2);
-            if (tow < -5) CHECK(fall.back().first < fall.front().first - 2);
+            CHECK(fall.back().second == Approx(filled.at(0).front().second).margin(1));
+            if (tow > 5 && answer.breaks == Breaks::midwater) CHECK(fall.back().first > fall.front().first + 2);
+            if (tow < -5 && answer.breaks == Breaks::midwater) CHECK(fall.back().first < fall.front().first - 2);
         }
     }
 }
 
 TEST_CASE("the picture of a drop tells the tow only where there is one, and the length beside the width") {
     const std::string still = drop_plot(drawn_drop(a_cup, 0)), flowing = drop_plot(drawn_drop(a_cup, 10));
-    CHECK(has(still, "no tow"));
     CHECK_FALSE(has(still, "tow to the"));
+    CHECK_FALSE(has(still, "from above"));  // it is round
     CHECK(has(still, " across"));
     CHECK(has(flowing, "top tow to the right"));
+    CHECK(has(flowing, "from above"));
     CHECK(has(flowing, " long, "));
     CHECK(has(drop_plot(drawn_drop(a_cup, -10)), "top tow to the left"));
-    for (const std::string& svg : {still, flowing}) {
-        CHECK_FALSE(has(svg, "to scale<"));  // the heap's height is not
-        CHECK(has(svg, "much higher than it is"));
+}
+
+TEST_CASE("the scales of a picture are as long as they say") {
+    const DropAnswer answer = drawn_drop(a_cup, 10);
+    const std::string svg = drop_plot(answer);
+    double surface = 0, one = 0, bed = 0;
+    for (const DrawnWords& words : words_of(svg)) {
+        if (words.words == "0" && surface == 0) surface = words.top;
+        if (words.words == "1 m" && one == 0) one = words.top;
+        if (words.words == "2.5 m" && bed == 0) bed = words.top;
     }
+    CHECK(bed - surface == Approx(2.5 * (one - surface)).margin(0.5));
 }
 
 TEST_CASE("all that is compared is drawn, to one scale, and its words stay on the picture") {
@@ -124,13 +156,27 @@ TEST_CASE("all that is compared is drawn, to one scale, and its words stay on th
     for (const char* feel : {"crumbly", "firm", "soft", "slop"}) answers.push_back(drawn_drop(a_cup, 10, feel));
     for (const PictureWidth width : {PictureWidth::page, PictureWidth::phone}) {
         const std::string svg = drop_plot(answers, width);
-        CHECK(times_in(svg, "from above, the same scale") == 4);
-        CHECK(times_in(svg, ">1 m<") + times_in(svg, ">2 m<") + times_in(svg, ">5 m<") == 4);
-        check_words_inside(svg, width == PictureWidth::page ? 760 : 340);
-        for (const DropAnswer& answer : answers) check_words_inside(drop_plot(answer, width), 760);
+        CHECK(times_in(svg, ">half of it, ") == 4);
+        CHECK(times_in(svg, ">2.5 m<") >= 4);
     }
     const std::string svg = drop_plot(answers);
     for (const DropAnswer& answer : answers) CHECK(has(svg, answer.feel + ": a level cup of 250 ml</text>"));
+}
+
+TEST_CASE("the words of a picture stay on it and clear of each other, in metres and in feet") {
+    for (const bool feet : {false, true}) {
+        ShownUnits units;
+        units.feet = feet;
+        const UnitsShownHere here(units);
+        for (const PictureWidth width : {PictureWidth::page, PictureWidth::phone})
+            for (const DropForm& form : all_forms)
+                for (const double tow : {0.0, 2.0, 10.0, 60.0, -10.0})
+                    for (const char* feel : {"crumbly", "firm", "soft", "slop"}) {
+                        const DropAnswer answer = drawn_drop(form, tow, feel);
+                        INFO(answer.form << ", " << feel << ", " << tow << " cm/s, " << (feet ? "feet" : "metres"));
+                        check_words(drop_plot(answer, width), width == PictureWidth::page ? 760 : 340);
+                    }
+    }
 }
 
 TEST_CASE("a drop's words send nobody further past a patch than it reaches, and know which way the tow runs") {

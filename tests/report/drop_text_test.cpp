@@ -76,6 +76,39 @@ TEST_CASE("in full a drop tells each part's own fate and where to fish, and the 
     CHECK(line_of(brief, "Drift")->find(*line_of(full, "Drift")) == 0);
 }
 
+TEST_CASE("in full a drop leads with what to expect, then how sure, and its sentence has the numbers of its lines") {
+    const DropForm forms[] = {DroppedCup{250.0 * millilitre}, DroppedBall{45.0 * millimetre},
+                              DroppedLoose{100.0 * millilitre}};
+    for (const DropForm& form : forms)
+        for (const char* feel : {"crumbly", "firm", "soft"}) {
+            const Told full = drop_full_told(fallen(told_drop(form, feel, 2)));
+            INFO(full.text());
+            const auto& pieces = full.pieces();
+            REQUIRE(pieces.size() > 3);
+            CHECK(pieces[1].kind == Told::Piece::Kind::say);
+            CHECK(pieces[2].label == "How sure");
+            const std::string expect = pieces[1].text, lies = expect.substr(expect.find(", lies ") + 7);
+            CHECK(line_of(full, "Carpet")->find(lies.substr(0, lies.find(" wide"))) != std::string::npos);
+            const bool lands = expect.find("Lands whole") == 0;
+            CHECK(lands == (line_of(full, "Breaks")->find("lands whole") != std::string::npos));
+        }
+}
+
+TEST_CASE("side by side, what is the same stands in the title, and a ball that cannot be made is minded") {
+    std::vector<DropAnswer> feels, forms;
+    for (const char* feel : {"dusty", "firm"})
+        feels.push_back(fallen(told_drop(DroppedBall{45.0 * millimetre}, feel, 2)));
+    forms.push_back(fallen(told_drop(DroppedCup{250.0 * millilitre}, "firm", 2)));
+    forms.push_back(fallen(told_drop(DroppedLoose{100.0 * millilitre}, "firm", 2)));
+    const Told by_feel = drop_comparison_told(feels), by_form = drop_comparison_told(forms);
+    CHECK(by_feel.pieces().front().text.find(", a ball of 45 mm, in 2.5 m of water") != std::string::npos);
+    CHECK(by_form.pieces().front().text.find(", firm, in 2.5 m of water") != std::string::npos);
+    CHECK(by_form.text().find("a loose handful of 100 ml") != std::string::npos);
+    REQUIRE(line_of(by_feel, "Mind"));
+    CHECK(line_of(by_feel, "Mind")->find("Dusty: at this feel the mix is too dry to be a ball") == 0);
+    CHECK_FALSE(line_of(by_form, "Mind"));
+}
+
 TEST_CASE("the tow that was taken is said in brief too, but not the one that was told to the bed") {
     DropRequest request = told_drop(DroppedCup{250.0 * millilitre}, "soft", 2);
     CHECK(line_of(drop_told(fallen(request)), "Drift")->find("Taken for still water") != std::string::npos);

@@ -19,9 +19,21 @@ std::vector<DropForm> usual_sizes(const DropForm& form) {
     return sizes;
 }
 
-std::vector<DropForm> usual_forms() {
-    return {DroppedCup{250.0 * millilitre}, DroppedCup{25.0 * millilitre}, DroppedBall{55.0 * millimetre},
-            DroppedFeeder{30.0 * millilitre}, DroppedLoose{100.0 * millilitre}};
+/// The usual ones, a form that was told in place of those of its kind.
+std::vector<DropForm> forms_compared(const std::vector<DropForm>& told) {
+    const std::vector<DropForm> usual{DroppedCup{250.0 * millilitre}, DroppedCup{25.0 * millilitre},
+                                      DroppedBall{55.0 * millimetre}, DroppedFeeder{30.0 * millilitre},
+                                      DroppedLoose{100.0 * millilitre}};
+    std::vector<DropForm> forms;
+    for (const DropForm& form : usual) {
+        const auto own =
+            std::find_if(told.begin(), told.end(), [&](const DropForm& t) { return t.index() == form.index(); });
+        if (own == told.end())
+            forms.push_back(form);
+        else if (forms.empty() || forms.back().index() != own->index())
+            forms.push_back(*own);
+    }
+    return forms;
 }
 
 /// How far an answer is from the wish; 0 is right.
@@ -44,7 +56,8 @@ std::vector<DropAnswer> compare_drops(const Shelf& shelf, const Recipe& recipe, 
         }
         return answers;
     }
-    for (const DropForm& form : by == DropComparison::sizes ? usual_sizes(request.form) : usual_forms()) {
+    for (const DropForm& form :
+         by == DropComparison::sizes ? usual_sizes(request.form) : forms_compared(request.told_forms)) {
         request.form = form;
         answers.push_back(drop_feed(shelf, recipe, request));
     }

@@ -11,7 +11,8 @@
 namespace baitwright {
 
 /// The same feed side by side: in every feel of the shelf; in the usual sizes of its form (balls of 30 to 75 mm, else
-/// cups of 25 to 500 ml); or in the usual forms. Throws what `drop_feed` throws.
+/// cups of 25 to 500 ml); or in the usual forms, or those
+/// that were told. Throws what `drop_feed` throws.
 std::vector<DropAnswer> compare_drops(const Shelf& shelf, const Recipe& recipe, DropRequest request, DropComparison by);
 
 /// Every feel in every usual cup and ball: the five that come nearest to the wish, by the ratio of what is to what is

@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 #include "bait/break_up.h"
 #include "quantities/temperature.h"
@@ -41,6 +42,7 @@ inline constexpr std::array<std::string_view, 2> water_kind_names{"still", "rive
 
 struct DropRequest {
     DropForm form = DroppedCup{250.0 * millilitre};
+    std::vector<DropForm> told_forms;  ///< where forms are compared: in place of the usual ones of their kind
     std::optional<std::string> feel;
     std::optional<Ratio> wetness;
     Squeeze squeeze = Squeeze::firm;
