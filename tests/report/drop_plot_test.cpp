@@ -67,7 +67,7 @@ struct DrawnWords {
 };
 
 /// The words of a picture and the room that they take; letters of 14 pixels' type are about half as wide as high.
-std::vector<DrawnWords> words_of(const std::string& svg) {
+std::vector<DrawnWords> drawn_words_of(const std::string& svg) {
     const std::regex text(
         "<text x=\"([-0-9.]+)\" y=\"([-0-9.]+)\" font-size=\"([0-9.]+)\" text-anchor=\"([a-z]+)\"[^>]*>([^<]*)<");
     std::vector<DrawnWords> all;
@@ -82,7 +82,7 @@ std::vector<DrawnWords> words_of(const std::string& svg) {
 }
 
 void check_words(const std::string& svg, double across) {
-    const std::vector<DrawnWords> all = words_of(svg);
+    const std::vector<DrawnWords> all = drawn_words_of(svg);
     CHECK_FALSE(all.empty());
     for (std::size_t i = 0; i < all.size(); ++i) {
         INFO(all[i].words);
@@ -143,7 +143,7 @@ TEST_CASE("the scales of a picture are as long as they say") {
     const DropAnswer answer = drawn_drop(a_cup, 10);
     const std::string svg = drop_plot(answer);
     double surface = 0, one = 0, bed = 0;
-    for (const DrawnWords& words : words_of(svg)) {
+    for (const DrawnWords& words : drawn_words_of(svg)) {
         if (words.words == "0" && surface == 0) surface = words.top;
         if (words.words == "1 m" && one == 0) one = words.top;
         if (words.words == "2.5 m" && bed == 0) bed = words.top;
