@@ -16,7 +16,7 @@ import sys
 POLICY = ("default-src 'none'; script-src {scripts} 'wasm-unsafe-eval'; style-src {style}; img-src data: blob:; worker-src blob:; "
           "connect-src 'none'; base-uri 'none'; form-action 'none'")
 PLACES = ("@POLICY@", "@STYLE@", "@ENGINE@", "@BRIDGE@", "@SCRIPT@")
-DATA = ("@BANK_DATA@", "@BANK_MORE@")  # for the program to fill
+DATA = ("@PLAIN@", "@BANK_DATA@", "@BANK_MORE@")  # for the program to fill
 
 
 def refuse(message):

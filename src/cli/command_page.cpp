@@ -14,6 +14,7 @@
 #include "library/named.h"
 #include "page/bank_data.h"
 #include "page/bank_page.h"
+#include "page/plain_words.h"
 #include "quantities/clock.h"
 #include "quantities/in_quotes.h"
 #include "quantities/listed.h"
@@ -68,6 +69,13 @@ BankContents contents_of(const Arguments& arguments, const Surroundings& around,
     return contents;
 }
 
+/// By whose rules the plan is told in plain words; nothing where none is usual.
+std::optional<Venue> usual_venue(const Arguments& arguments, const Surroundings& around, const Shelf& shelf) {
+    const auto word = arguments.usual("venue");
+    if (!word) return std::nullopt;
+    return named_venue(*word, around.library, shelf).value;
+}
+
 /// What the page's sums will leave out.
 std::vector<Warning> unpriced_on_page(const BankContents& contents) {
     std::vector<std::string> names;
@@ -109,7 +117,8 @@ CommandResult run_page(const Arguments& arguments, const Surroundings& around) {
     const std::vector<Named<Strategy>> named = strategies_of(arguments, *shelf);
     const BankContents contents = contents_of(arguments, around, *shelf, named);
     const Json data = bank_data(contents);
-    const std::string page = bank_page(bank_template(), data);
+    const std::string page =
+        bank_page(bank_template(), plain_words(contents, usual_venue(arguments, around, named.front().shelf())), data);
     write_text_file(file, page);
     const std::vector<Warning> warnings = unpriced_on_page(contents);
     const auto record = [&] {

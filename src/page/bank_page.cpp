@@ -8,7 +8,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr std::string_view place_of_data = "@BANK_DATA@", place_of_more = "@BANK_MORE@";
+constexpr std::string_view place_of_plain = "@PLAIN@", place_of_data = "@BANK_DATA@", place_of_more = "@BANK_MORE@";
 
 /// JSON that cannot end the script element it stands in, whatever names it holds. In ASCII, for one other letter makes
 /// a browser keep the whole page in twice the room.
@@ -34,7 +34,7 @@ std::string_view cut_at(std::string_view place, std::string_view& left) {
 
 }  // namespace
 
-std::string bank_page(std::string_view left, Json data) {
+std::string bank_page(std::string_view left, std::string_view plain, Json data) {
     if (left.empty())
         throw StorageError(
             FaultClass::cannot_create, "no-page-engine",
@@ -42,7 +42,9 @@ std::string bank_page(std::string_view left, Json data) {
             "build it again where Emscripten is installed (Debian: emscripten, zopfli), with -DBAITWRIGHT_PAGE=ON");
     const Json more = data["more"];
     data.erase("more");
-    std::string page(cut_at(place_of_data, left));
+    std::string page(cut_at(place_of_plain, left));
+    page += plain;
+    page += cut_at(place_of_data, left);
     page += as_script_text(data);
     page += cut_at(place_of_more, left);
     page += as_script_text(more);

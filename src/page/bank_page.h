@@ -11,9 +11,9 @@ namespace baitwright {
 /// empty.
 std::string_view bank_template();
 
-/// The page (`bank_template`) that carries this data (`bank_data`). Throws StorageError "no-page-engine"
-/// (cannot_create) where the program was built without the engine, std::logic_error where the page has no place for the
-/// data.
-std::string bank_page(std::string_view page, Json data);
+/// The page (`bank_template`) that carries these plain words (`plain_words`) and this data (`bank_data`). Throws
+/// StorageError "no-page-engine" (cannot_create) where the program was built without the engine, std::logic_error where
+/// the page has no place for them.
+std::string bank_page(std::string_view page, std::string_view plain, Json data);
 
 }  // namespace baitwright

@@ -74,6 +74,7 @@ function start() {
   openStrategy(offerStrategies());
   document.documentElement.dataset.begun = "yes";
   byId("card").hidden = false;
+  byId("plain").remove();
   const read = new Promise((done) => document.addEventListener("DOMContentLoaded", done));
   const aside = startAside();
   afterFrame(() => read.then(() => openTheEngine(aside)));

@@ -85,19 +85,23 @@ TEST_CASE("two strategies that mean different things by a name are not put into 
 }
 
 TEST_CASE("a program without the engine says what it lacks") {
-    CHECK_THROWS_WITH(bank_page("", {{"more", Json::array()}}),
+    CHECK_THROWS_WITH(bank_page("", "", {{"more", Json::array()}}),
                       "this program was built without the engine that a page carries");
 }
 
 TEST_CASE("the data stand where the page has a place for them, and no name can end the script that holds them") {
     const Json data{{"strategies", {"</script><script>alert(1)</script>"}}, {"more", "<!--"}};
-    CHECK(bank_page("<b>@BANK_DATA@</b><i>@BANK_MORE@</i>", data) ==
-          "<b>{\"strategies\":[\"\\u003c/script>\\u003cscript>alert(1)\\u003c/script>\"]}</b><i>\"\\u003c!--\"</i>");
-    CHECK_THROWS_AS(bank_page("<b>@BANK_DATA@</b>", data), std::logic_error);
+    CHECK(
+        bank_page("<p>@PLAIN@</p><b>@BANK_DATA@</b><i>@BANK_MORE@</i>", "Pour", data) ==
+        "<p>Pour</p><b>{\"strategies\":[\"\\u003c/script>\\u003cscript>alert(1)\\u003c/script>\"]}</b><i>\"\\u003c!--\"</i>");
+    CHECK_THROWS_AS(bank_page("@PLAIN@<b>@BANK_DATA@</b>", "", data), std::logic_error);
+    CHECK_THROWS_AS(bank_page("<b>@BANK_DATA@</b><i>@BANK_MORE@</i>", "", data), std::logic_error);
 }
 
 TEST_CASE("the page as it is built has a place for all its data") {
     if (bank_template().empty()) return;  // built without the engine
-    const std::string page = bank_page(bank_template(), {{"strategies", {"x"}}, {"more", Json::array()}});
+    const std::string page =
+        bank_page(bank_template(), "<p>Pour</p>", {{"strategies", {"x"}}, {"more", Json::array()}});
+    CHECK(page.find("<p>Pour</p>") != std::string::npos);
     CHECK(page.find("@BANK_") == std::string::npos);
 }
