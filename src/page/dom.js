@@ -91,10 +91,3 @@ function announce(text) {
   clearTimeout(announcing);
   announcing = setTimeout(() => setText(byId("spoken"), text), 700);
 }
-
-// A line at the top of the page, for what a person should know but need not act on.
-function notice(text) {
-  const line = byId("notice");
-  line.hidden = false;
-  setText(line, text);
-}

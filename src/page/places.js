@@ -1,19 +1,22 @@
 "use strict";
 
-// The five places. One is in sight, and each is built when it is first wanted.
+// The places: one is in sight, and each is built when it is first wanted. A place is a function of its name, `mixPlace(section)`;
+// one whose script is not in this page is not offered.
 
-const places = { mix: mixPlace, soak: soakPlace, feed: feedPlace, drop: dropPlace, notes: notesPlace };
+const placeOrder = ["mix", "tub", "soak", "feed", "more", "drop", "money", "shed", "day", "notes"];
+const placesInBar = placeOrder.slice(0, 5);
+const places = Object.fromEntries(placeOrder.map((name) => [name, window[`${name}Place`]]).filter(([, build]) => typeof build === "function"));
 const built = new Set();
 const scrolled = {};
 
 function buildPlace(name) {
   if (built.has(name)) return;
-  if (!bank.engine && (name !== "mix" || mixIsToCome())) {
+  if (!bank.engine && name !== "more" && (name !== "mix" || mixIsToCome())) {
     bank.missed = true;  // it is built as soon as the engine is open
     return;
   }
   built.add(name);
-  if (name !== "mix") readTheRest();
+  if (name !== "mix" && name !== "more") readTheRest();
   places[name](byId(`place-${name}`).querySelector(".content"));
 }
 
@@ -24,14 +27,24 @@ function placeButtons() {
 function showPlace(name) {
   if (bank.drawn) scrolled[bank.kept.place] = window.scrollY;
   bank.kept.place = name;
-  for (const place of Object.keys(places)) byId(`place-${place}`).hidden = place !== name;
+  for (const place of placeOrder) byId(`place-${place}`).hidden = place !== name;
+  const inBar = placesInBar.includes(name) ? name : "more";
   for (const one of placeButtons()) {
-    if (one.dataset.place === name) one.setAttribute("aria-current", "page");
+    if (one.dataset.place === inBar) one.setAttribute("aria-current", name === inBar ? "page" : "true");
     else one.removeAttribute("aria-current");
   }
   buildPlace(name);
-  if (name === "notes") notesView.rewrite();
+  showDock(name);
+  if (name === "notes" && built.has(name)) notesView.rewrite();
   if (bank.drawn) window.scrollTo(0, scrolled[name] || 0);
+  standAsBefore(name);
+}
+
+// A person goes there: what was in sight is one step back.
+function goToPlace(name) {
+  if (name !== bank.kept.place) stepInto(name);
+  showPlace(name);
+  keepSoon();
 }
 
 // Forgets what was built, for another strategy or other data.
@@ -41,7 +54,8 @@ function clearPlaces() {
   bank.whenMore = [];
   bank.whenDrawn = [];
   built.clear();
-  for (const name of Object.keys(places)) {
+  clearDocks();
+  for (const name of placeOrder) {
     byId(`place-${name}`).querySelector(".content").replaceChildren();
     delete scrolled[name];
   }
@@ -49,12 +63,10 @@ function clearPlaces() {
 
 function watchPlaces() {
   for (const one of placeButtons()) {
-    one.addEventListener("click", () => {
-      byId("notice").hidden = true;
-      showPlace(one.dataset.place);
-      keepSoon();
-    });
+    one.hidden = !places[one.dataset.place];
+    one.addEventListener("click", () => goToPlace(one.dataset.place));
   }
+  watchSteps();
   // A printed page has all the places, one after the other.
   window.addEventListener("beforeprint", () => {
     Object.keys(places).forEach(buildPlace);

@@ -69,6 +69,7 @@ function start() {
     return;
   }
   keeping.store = openStore();
+  wearLook(keptLook());
   if (!keeping.store) notice("This browser keeps nothing for this page: all is gone when it is closed. Save your notes before.");
   watchPlaces();
   openStrategy(offerStrategies());

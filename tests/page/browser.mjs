@@ -46,7 +46,13 @@ export async function reload(page) {
 }
 
 export async function goTo(page, place) {
-  await page.locator(`nav button[data-place=${place}]`).tap();
+  const bar = page.locator("nav");
+  if (await bar.locator(`[data-place=${place}]`).count()) {
+    await bar.locator(`[data-place=${place}]`).tap();
+  } else {
+    await bar.locator("[data-place=more]").tap();
+    await page.locator(`#place-more [data-place=${place}]`).tap();
+  }
   await page.locator(`#place-${place}`).waitFor();
 }
 
