@@ -24,11 +24,11 @@ const std::map<std::string, std::set<std::string>> allowed = [] {
     for (const char* room : {"questions", "files", "store", "report", "solver", "card"}) rooms[room] = domain;
     rooms["card"].insert("report");  // the sheet and the class that draws it
     std::set<std::string> below = domain;
-    below.insert({"files", "store", "report"});
+    below.insert({"questions", "files", "store", "report"});
     rooms["library"] = below;
     rooms["page"] = domain;  // runs on a phone, and is written by the command
     rooms["page"].insert({"questions", "files", "report"});
-    below.insert({"questions", "library", "page"});
+    below.insert({"library", "page"});
     rooms["cli"] = below;
     return rooms;
 }();
