@@ -2,9 +2,9 @@
 
 #include <map>
 
-#include "answers/strategy/named_in_strategy.h"
 #include "files/library_file.h"
 #include "page/learnt_data.h"
+#include "page/mixes_fed.h"
 #include "quantities/units.h"
 #include "questions/cost_question.h"
 #include "questions/shown_units_of.h"
@@ -49,17 +49,30 @@ Json feels_of(const Strategy& strategy, const Shelf& shelf) {
     return feels;
 }
 
+/// As `put` takes them.
+Json together_json(const std::vector<Recipe>& mixes) {
+    Json all = Json::array();
+    for (const Recipe& mix : mixes) {
+        Json parts = Json::array();
+        for (const Part& part : mix.parts)
+            parts.push_back({{"of", part.of},
+                             {"share", std::get<Share>(part.amount).parts},
+                             {"prepare", part.prepare == Preparation::soaked ? Json("soaked") : Json()}});
+        all.push_back({{"name", mix.name}, {"feel", mix.feel}, {"parts", std::move(parts)}});
+    }
+    return all;
+}
+
 Json strategy_entry(const Strategy& strategy, const Shelf& shelf) {
     const WaterSetting& water = strategy.water;
-    Json mixes = Json::array();
-    for (const std::string& name : names_in(strategy, shelf))
-        if (shelf.find_recipe(name)) mixes.push_back(name);
+    const MixesFed fed = mixes_fed(strategy, shelf);
     return {{"name", strategy.name},
             {"length_minutes", strategy.length.in(minute)},
             {"depth_m", water.depth ? Json(water.depth->in(metre)) : Json()},
             {"tow_cm_s", water.tow ? Json(water.tow->in(centimetre_per_second)) : Json()},
             {"water_temp_c", water.temperature ? Json(water.temperature->in_celsius()) : Json()},
-            {"mixes", mixes},
+            {"mixes", fed.names},
+            {"together", together_json(fed.together)},
             {"feels", feels_of(strategy, shelf)}};
 }
 

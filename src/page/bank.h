@@ -15,7 +15,8 @@ namespace baitwright {
 /// ("metric", "imperial" or "both") and `currency`, which may be left out, empty or null, are those that the person
 /// always uses;
 ///   `add` {library}: more entries on the same shelf. Reply: {mixes: [{name, feel}], feels: [name], strategies: [{name,
-///   length_minutes, depth_m, tow_cm_s, water_temp_c, mixes: [name], feels: {mix: feel}}], pellets: [{name, kind}]}.
+///   length_minutes, depth_m, tow_cm_s, water_temp_c, mixes: [name], together: [recipe as `put` takes it], feels: {mix:
+///   feel}}], pellets: [{name, kind}]}.
 /// * `mix`, `water`, `dry`, `soak`, `drop`, `cost`, `plan` {words: [text], flags: {"--cups": ["4x250ml"]}, give:
 /// ["told", "json",
 ///   "picture"], narrow, usual: {"units": ["metric"]}}: `usual` is what the person always uses, by key, and may be left

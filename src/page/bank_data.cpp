@@ -173,7 +173,7 @@ Json first_question(const Json& strategy, const Json& mixes, const Json& always,
     const Json& mix = strategy["mixes"].empty() ? mixes[0]["name"] : strategy["mixes"][0];
     Json flags{{"--wet-volume", {"3 l"}}};
     const auto own = std::find_if(mixes.begin(), mixes.end(), [&](const Json& one) { return one["name"] == mix; });
-    if (const Json* fed = strategy["feels"].find(mix.text()); fed && !(*fed == (*own)["feel"]))
+    if (const Json* fed = strategy["feels"].find(mix.text()); fed && own != mixes.end() && !(*fed == (*own)["feel"]))
         flags["--feel"] = Json::array({*fed});
     const Json& warmth = strategy["water_temp_c"];
     flags["--water-temp"] = {!always["water_temp"].is_null()

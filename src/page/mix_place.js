@@ -95,7 +95,7 @@ function planRecord() {
 function planFeel(mix) {
   const fed = bank.strategy.feels[mix];
   const own = bank.library.mixes.find((one) => one.name === mix);
-  return fed && fed !== own.feel ? fed : "";
+  return fed && own && fed !== own.feel ? fed : "";
 }
 
 // What was weighed and poured, as the kitchen scale shows it, goes into the notes, to be put right there.

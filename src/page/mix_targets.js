@@ -48,7 +48,7 @@ const mixTargets = {
 
 // The mixes of the strategy first, then the others of the library.
 function mixChoices() {
-  const own = bank.strategy.mixes;
+  const own = bank.strategy.mixes.filter(knownMix);
   const others = bank.library.mixes.map((mix) => mix.name).filter((name) => !own.includes(name));
   const choices = (names) => names.map((name) => ({ value: name, text: name }));
   const groups = [{ group: bank.strategy.name, choices: choices(own) }, { group: "other mixes", choices: choices(others) }];
@@ -56,7 +56,7 @@ function mixChoices() {
 }
 
 function firstMix() {
-  return bank.strategy.mixes[0] || (bank.library.mixes[0] || { name: "" }).name;
+  return bank.strategy.mixes.find(knownMix) || (bank.library.mixes[0] || { name: "" }).name;
 }
 
 // The feels, from the driest to the wettest, with the mix's own at the top.

@@ -6,6 +6,7 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/hand_measure.h"
+#include "report/mix_lead.h"
 #include "report/mix_steps.h"
 #include "report/mix_targets_text.h"
 #include "report/shape_text.h"
@@ -102,6 +103,13 @@ void tell_soak_water(Told& told, const MixAnswer& answer) {
     told.amounts("water", std::move(water));
 }
 
+/// Of several tubs, for the lead has it for one of them.
+std::string in_all_text(const MixAnswer& answer) {
+    if (!answer.doubt || !(answer.doubt->water.high > 1.02 * answer.doubt->water.low)) return "in all";
+    return "in all; 9 times in 10 it is " +
+           shown_water(kitchen_water(answer.doubt->water.low), kitchen_water(answer.doubt->water.high));
+}
+
 void tell_water(Told& told, const MixAnswer& answer) {
     std::vector<std::string> water{"none; it is too wet already"};
     if (answer.right_as_it_stands)
@@ -110,9 +118,8 @@ void tell_water(Told& told, const MixAnswer& answer) {
         water = {shown_water(answer.kitchen_water)};
         if (std::string other = other_water(answer.water_to_add); !other.empty()) water.push_back(std::move(other));
     }
-    if (answer.doubt && answer.water_to_add > Mass{} && answer.doubt->water.high > 1.02 * answer.doubt->water.low)
-        water.push_back((lets_down(answer) ? "to " + answer.feel : "estimate") + "; 9 times in 10 it is " +
-                        shown_water(kitchen_water(answer.doubt->water.low), kitchen_water(answer.doubt->water.high)));
+    if (answer.water_to_add > Mass{} && lets_down(answer)) water.push_back("to " + answer.feel);
+    if (answer.water_to_add > Mass{} && answer.tubs.count > 1) water.push_back(in_all_text(answer));
     told.amounts("water", std::move(water));
     if (!(answer.dry_to_add > Mass{})) tell_let_down_water(told, answer);
     if (answer.water_already_in > Mass{})
@@ -186,6 +193,8 @@ std::string by_hand_text(const MixAnswer& answer) {
 Told mix_told(const MixAnswer& answer) {
     Told told;
     told.title(title(answer));
+    tell_lead(told, answer);
+    told.gap();
     told.table(parts_table(answer));
     if (const std::string text = by_hand_text(answer); !text.empty()) told.line("By hand", text);
     answer.soaked_alone ? tell_soak_water(told, answer) : tell_water(told, answer);

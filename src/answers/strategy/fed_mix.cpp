@@ -27,20 +27,6 @@ Feed left_of(Feed feed, const std::vector<std::string>& without) {
     return feed;
 }
 
-/// A mix alone is itself; anything else is a mix of shares. The first mix in it lends its feel.
-Recipe recipe_of(const Feed& feed, const Shelf& shelf) {
-    if (feed.parts.size() == 1 && is_mix(feed.parts.front(), shelf) &&
-        feed.parts.front().prepare == Preparation::as_bought)
-        return shelf.recipe(feed.parts.front().of);
-    Recipe recipe;
-    recipe.name = name_of(feed);
-    for (const FeedPart& part : feed.parts) {
-        recipe.parts.push_back({part.of, Share{part.share}, part.prepare});
-        if (recipe.feel.empty() && is_mix(part, shelf)) recipe.feel = shelf.recipe(part.of).feel;
-    }
-    return recipe;
-}
-
 /// The faults of opening it up, at their feed. A mix's own parts have no place in the strategy's file.
 [[noreturn]] void rethrow_at(const InputError& error, const Feed& feed, std::size_t number, bool mix_alone) {
     std::vector<Fault> faults = error.faults();
@@ -59,7 +45,7 @@ ResolvedMix opened(const Feed& feed, std::size_t number, const Shelf& shelf) {
     for (std::size_t i = 0; i < feed.parts.size(); ++i)
         if (!shelf.find_ingredient(feed.parts[i].of) && !shelf.find_recipe(feed.parts[i].of))
             throw InputError(unknown_part(feed.parts[i].of, feed_part_subject(number, i + 1), shelf));
-    const Recipe recipe = recipe_of(feed, shelf);
+    const Recipe recipe = fed_recipe(feed, shelf);
     try {
         return resolve(recipe, shelf);
     } catch (const InputError& error) {
@@ -128,6 +114,19 @@ struct DryMassIn {
 };
 
 }  // namespace
+
+Recipe fed_recipe(const Feed& feed, const Shelf& shelf) {
+    if (feed.parts.size() == 1 && is_mix(feed.parts.front(), shelf) &&
+        feed.parts.front().prepare == Preparation::as_bought)
+        return shelf.recipe(feed.parts.front().of);
+    Recipe recipe;
+    recipe.name = name_of(feed);
+    for (const FeedPart& part : feed.parts) {
+        recipe.parts.push_back({part.of, Share{part.share}, part.prepare});
+        if (recipe.feel.empty() && is_mix(part, shelf)) recipe.feel = shelf.recipe(part.of).feel;
+    }
+    return recipe;
+}
 
 std::optional<FedMix> fed_mix(const Feed& whole, std::size_t number, const Shelf& shelf,
                               const std::optional<std::string>& feel, const std::vector<std::string>& without) {

@@ -20,6 +20,10 @@ struct FedMix {
     MixState state = MixState::riddled;
 };
 
+/// What a feed is made of. A mix alone is itself; anything else is a mix of shares, to which the first mix in it lends
+/// its feel.
+Recipe fed_recipe(const Feed& feed, const Shelf& shelf);
+
 /// Opens a feed up. A mix, and what holds meal, powder, soil or a mix, is wetted to the feed's feel, its own, or firm;
 /// balls always are. Pellets alone are soaked instead, whatever the feel, where they would be wetted or go into a
 /// feeder: there and in balls they are pressed. `feel` and `without` are those of a StrategyRequest. Nothing where
