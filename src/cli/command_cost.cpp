@@ -1,6 +1,5 @@
 #include "cli/commands.h"
 
-#include <algorithm>
 #include <set>
 
 #include "answers/money/compare_strategies.h"
@@ -30,42 +29,34 @@ CommandResult cost(const Arguments& arguments, const Surroundings& around) {
     return given(arguments, cost_reply(found), plotted);
 }
 
-/// Each by itself, and what is wrong with it told with its places.
+/// What is wrong with one is told with its places.
 std::vector<StrategyCost> costs_of(const std::vector<Named<Strategy>>& named, const std::vector<TimedWord>& words,
-                                   const StockOnHand& stock, CostRequest request) {
+                                   const StockOnHand& stock, const CostRequest& asked) {
     std::set<std::string> fed;
     for (const Named<Strategy>& one : named) fed.merge(names_in(one.value, one.shelf()));
-    request.what_if = what_if_of_all(request.what_if, fed);
-    const auto cost_of = [&](std::size_t i, const Currency* in) {
-        request.what_if.times = words[i].times;
-        request.currency = in;
+    std::vector<int> times;
+    for (const TimedWord& word : words) times.push_back(word.times);
+    return costs_side_by_side(times, fed, asked, [&](std::size_t i, const CostRequest& request) {
         return with_places(named[i], [&] { return cost_strategy(named[i].shelf(), named[i].value, stock, request); });
-    };
-    return costs_in_one_currency(named.size(), cost_of, request.usual_currency);
+    });
 }
 
-void refuse_twins(const std::vector<TimedWord>& words, const std::vector<Named<Strategy>>& named) {
-    for (std::size_t i = 0; i < words.size(); ++i)
-        for (std::size_t j = 0; j < i; ++j)
-            if (words[i].times == words[j].times && named[i].file == named[j].file &&
-                folded_name(named[i].value.name) == folded_name(named[j].value.name))
-                throw UsageError("twice", "'" + words[i].strategy + "' is compared with itself",
-                                 "name another in its place; or the same for more sessions: \"open carpet=3\"");
+/// What each word means: a file's strategy is another than the library's of that name.
+std::vector<std::string> meant_by(const std::vector<Named<Strategy>>& named) {
+    std::vector<std::string> meant;
+    for (const Named<Strategy>& one : named) meant.push_back(one.file + "\n" + folded_name(one.value.name));
+    return meant;
 }
 
 CommandResult compare(const Arguments& arguments, const Surroundings& around) {
     check_picture(arguments);
     const CostRequest request = cost_request(arguments, around.today);
-    if (arguments.words().size() < 2)
-        throw UsageError("missing-word", "there is nothing to compare '" + arguments.words().front() + "' with",
-                         "name two or more; what one costs says: baitwright cost");
-    std::vector<TimedWord> words;
-    for (const std::string& word : arguments.words()) words.push_back(timed_word(word));
+    const std::vector<TimedWord> words = compared_words(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     std::vector<Named<Strategy>> named;
     named.reserve(words.size());
     for (const TimedWord& word : words) named.push_back(named_strategy(word.strategy, *shelf));
-    refuse_twins(words, named);
+    refuse_twins(words, meant_by(named));
     const StockOnHand stock = stock_on_hand(arguments, *shelf, around);
     const StrategyComparison found = compare_strategies(costs_of(named, words, stock, request));
     const std::string plotted = write_plot(arguments, found.costs);

@@ -1,9 +1,9 @@
 #include "cli/commands.h"
 
 #include "answers/mix/dose_amounts.h"
+#include "answers/mix/dosed_name.h"
 #include "cli/result_formats.h"
 #include "library/named.h"
-#include "quantities/said_name.h"
 #include "questions/dose_question.h"
 #include "report/replies.h"
 
@@ -11,20 +11,10 @@ namespace baitwright {
 
 namespace {
 
-/// The whole name of the additive or mix that a person means; a file's name as it is. Throws NotFound.
-std::string dosed_name(const Shelf& shelf, const std::string& word) {
-    if (means_a_file(word) || shelf.find_ingredient(word) || shelf.find_recipe(word)) return word;
-    std::vector<std::string> names = shelf.ingredient_names();
-    for (std::string& name : shelf.recipe_names()) names.push_back(std::move(name));
-    if (const auto name = said_name(word, names).name) return *name;
-    throw NotFound(fault_of_name(word, names,
-                                 {"unknown-additive", "no additive or mix is called '" + word + "'",
-                                  "see them with: baitwright ingredient list --kind liquid"}));
-}
-
 CommandResult run_dose(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const std::string word = dosed_name(*shelf, arguments.words().front());
+    const std::string& said = arguments.words().front();
+    const std::string word = means_a_file(said) ? said : dosed_name(*shelf, said);
     DoseAnswer answer;
     if (!means_a_file(word) && shelf->find_ingredient(word)) {
         AdditiveRequest request = additive_request(arguments);

@@ -11,6 +11,7 @@
 #include "cli/output_file.h"
 #include "cli/result_formats.h"
 #include "files/disk.h"
+#include "library/advice_rules.h"
 #include "library/named.h"
 #include "page/bank_data.h"
 #include "page/bank_page.h"
@@ -65,6 +66,7 @@ BankContents contents_of(const Arguments& arguments, const Surroundings& around,
         with_places(one, [&] { return unroll_strategy(one.shelf(), one.value); });  // tells what is wrong with it
         contents.strategies.push_back({&one.shelf(), one.value});
     }
+    contents.advice = advice_rules(around.library);
     contents.stock = stock_on_hand(arguments, named.front().shelf(), around);
     return contents;
 }

@@ -1,11 +1,9 @@
 #include "cli/commands.h"
 
 #include "answers/money/shop_sessions.h"
-#include "answers/strategy/kept_in_feeds.h"
 #include "cli/cost_flags.h"
 #include "cli/result_formats.h"
 #include "library/named.h"
-#include "questions/read_flags.h"
 #include "questions/shop_question.h"
 #include "report/replies.h"
 
@@ -13,32 +11,24 @@ namespace baitwright {
 
 namespace {
 
-/// The sessions one after the other, as they are named. A tub of kept mix is used in the first that it is good for.
 std::vector<SessionNeed> sessions_of(const std::vector<TimedWord>& words, const Shelf& shelf, const StockOnHand& stock,
-                                     StrategyRequest what_if, SessionDays days) {
-    std::vector<SessionNeed> sessions;
+                                     const StrategyRequest& what_if, SessionDays days) {
+    std::vector<Named<Strategy>> named;
+    named.reserve(words.size());
+    std::vector<TimedStrategy> strategies;
     for (const TimedWord& word : words) {
-        const Named<Strategy> named = named_strategy(word.strategy, shelf);
-        add_kept(what_if.kept, named.value, stock);
-        for (int left = word.times; left > 0;) {
-            what_if.on = days.first;
-            const UnrolledStrategy unrolled =
-                with_places(named, [&] { return unroll_strategy(named.shelf(), named.value, what_if); });
-            const int alike = unrolled.kept.empty() ? left : 1;  // what is not good now is not good later
-            add_sessions(sessions, unrolled, alike, days);
-            take_used(what_if.kept, unrolled.kept);
-            left -= alike;
-        }
+        named.push_back(named_strategy(word.strategy, shelf));
+        strategies.push_back({&named.back().value, word.times});
     }
-    return sessions;
+    return sessions_in_turn(strategies, stock, what_if, days, [&](std::size_t i, const StrategyRequest& request) {
+        return with_places(named[i], [&] { return unroll_strategy(named[i].shelf(), named[i].value, request); });
+    });
 }
 
 CommandResult shop(const Arguments& arguments, const Surroundings& around) {
     const SessionDays days = session_days(arguments, around.today);
     const ShopRequest request = shop_request(arguments, around.today);
-    StrategyRequest what_if;
-    read_flag(arguments, "--people",
-              [&](const std::string& text) { what_if.people = read_count(text, "for example --people 4"); });
+    const StrategyRequest what_if = shop_what_if(arguments);
     const std::vector<TimedWord> words = timed_words(arguments);
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const StockOnHand stock = stock_on_hand(arguments, *shelf, around);

@@ -13,15 +13,6 @@ namespace baitwright {
 
 namespace {
 
-/// In cold water and warm, and between them the water that was asked about.
-std::vector<Temperature> waters_to_compare(const Arguments& arguments, Temperature asked) {
-    const Temperature cold = Temperature::from_celsius(5), warm = Temperature::from_celsius(20);
-    if (!arguments.has("--water-temp") || asked == cold || asked == warm) return {cold, warm};
-    if (asked < cold) return {asked, cold, warm};
-    if (asked > warm) return {cold, warm, asked};
-    return {cold, asked, warm};
-}
-
 CommandResult run_soak(const Arguments& arguments, const Surroundings& around) {
     SoakRequest request = soak_request(arguments);
     check_picture(arguments);

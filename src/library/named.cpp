@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "bait/caution.h"
 #include "bait/venue_names.h"
 #include "files/disk.h"
 #include "library/all_faults.h"
@@ -10,8 +9,6 @@
 #include "quantities/in_quotes.h"
 #include "quantities/listed.h"
 #include "quantities/said_name.h"
-#include "quantities/suggestion.h"
-#include "quantities/units.h"
 
 namespace baitwright {
 
@@ -125,45 +122,6 @@ std::vector<T> all_of(const Kind<T>& kind, const LibraryPlace& place) {
     return all;
 }
 
-bool has_caution(const Ingredient& ingredient, std::string_view word) {
-    return std::find(ingredient.cautions.begin(), ingredient.cautions.end(), word) != ingredient.cautions.end();
-}
-
-/// Takes no water from a cupped hand: it is soaked under water, or goes in as it is.
-bool goes_in_whole(const Ingredient& ingredient) {
-    constexpr Length largest_wetted = 3.0 * millimetre;
-    return ingredient.kind == IngredientKind::expander || has_caution(ingredient, "live") ||
-           (ingredient.kind == IngredientKind::pellet && ingredient.diameter.value > largest_wetted);
-}
-
-/// What cannot be a mix of one, with what to do instead.
-void refuse_as_mix(const Ingredient& ingredient, BaitUse use) {
-    const std::string name = in_quotes(ingredient.name), typed = " \"" + ingredient.name + "\" ";
-    if (ingredient.kind == IngredientKind::liquid)
-        throw UsageError("not-a-mix", name + " is a liquid: it goes into a mix",
-                         "how much of it: baitwright dose" + typed + "--amount 1kg");
-    for (const char* word : {"pulse", "hard seed"})
-        if (has_caution(ingredient, word))
-            throw UsageError("cook-first", name + " is never fed as it is bought",
-                             caution_sentences({word}).front() + " Then name it cooked");
-    if (use == BaitUse::dropped || !goes_in_whole(ingredient)) return;
-    if (has_caution(ingredient, "live"))
-        throw UsageError("not-a-mix", name + " is not wetted: it goes in as it is",
-                         "add it to a mix for once, as in --with \"" + ingredient.name + "=200 g\"");
-    throw UsageError("not-a-mix", name + " is soaked or pumped, not wetted like meal",
-                     "type: baitwright soak" + typed + "--amount 500g");
-}
-
-/// One ingredient by itself: a kilogram of it, where no amount is asked for. Throws UsageError.
-Recipe mix_of_one(const Ingredient& ingredient, const Shelf& shelf, BaitUse use) {
-    refuse_as_mix(ingredient, use);
-    Recipe recipe;
-    recipe.name = ingredient.name;
-    recipe.parts.push_back({ingredient.name, 1.0 * kilogram, Preparation::as_bought});
-    if (goes_in_whole(ingredient) && find_feel(shelf.feels(), "dusty")) recipe.feel = "dusty";  // nothing binds it
-    return recipe;
-}
-
 template <class T>
 T called(const std::string& name, const Kind<T>& kind, std::vector<T> all) {
     std::vector<std::string> names;
@@ -189,22 +147,7 @@ Named<Recipe> named_recipe(const std::string& word, const Shelf& shelf) {
 }
 
 Named<Recipe> named_bait(const std::string& word, const Shelf& shelf, BaitUse use) {
-    if (means_a_file(word) || shelf.find_recipe(word)) return named_recipe(word, shelf);
-    if (const auto ingredient = shelf.find_ingredient(word))
-        return from_shelf(mix_of_one(*ingredient, shelf, use), shelf);
-    try {
-        return named_recipe(word, shelf);
-    } catch (const NotFound& no_mix) {
-        try {
-            return from_shelf(mix_of_one(shelf.ingredient(word), shelf, use), shelf);
-        } catch (const NotFound& no_ingredient) {
-            std::vector<Fault> faults = no_ingredient.faults();
-            if (faults.front().hint.find("baitwright") != std::string::npos) throw no_mix;
-            faults.front().code = no_mix.faults().front().code;
-            faults.front().message = "no mix or ingredient is called " + in_quotes(word);
-            throw Error(FaultClass::not_found, std::move(faults));
-        }
-    }
+    return means_a_file(word) ? named_recipe(word, shelf) : from_shelf(bait_called(word, shelf, use), shelf);
 }
 
 Named<Strategy> named_strategy(const std::string& word, const Shelf& shelf) {

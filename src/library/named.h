@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "bait/bait_called.h"
 #include "bait/memory_shelf.h"
 #include "files/library_file.h"
 #include "library/open_library.h"
@@ -31,11 +32,7 @@ bool means_a_file(const std::string& word);
 /// Each finds what the word names. Throws NotFound (with "did you mean", or no such file) and InputError: all faults of
 /// the file; a file with none of the kind, or with several.
 Named<Recipe> named_recipe(const std::string& word, const Shelf& shelf);
-/// Whether a bait is wetted in a tub, or put into the water.
-enum class BaitUse { wetted, dropped };
-
-/// A mix, or one ingredient, which is a mix of one. Throws UsageError too, where the ingredient cannot be one: a
-/// liquid; what must be cooked; to be wetted, what is soaked or goes in as it is.
+/// A mix, or one ingredient, which is a mix of one. Throws UsageError too, as `bait_called` does.
 Named<Recipe> named_bait(const std::string& word, const Shelf& shelf, BaitUse use);
 Named<Strategy> named_strategy(const std::string& word, const Shelf& shelf);
 /// One of `all_blends`.

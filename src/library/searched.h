@@ -5,20 +5,14 @@
 #include <utility>
 #include <vector>
 
-#include "answers/shared/find_entries.h"
+#include "answers/shared/searched_entry.h"
 #include "bait/blend_spec.h"
-#include "bait/ingredient.h"
-#include "bait/recipe.h"
-#include "bait/strategy.h"
 #include "bait/venue.h"
 #include "library/open_library.h"
 
-/// What is searched of each kind of entry.
+/// What is searched of each kind of entry, and all that there is of them.
 namespace baitwright {
 
-SearchedEntry searched(const Ingredient& ingredient);
-SearchedEntry searched(const Recipe& recipe);
-SearchedEntry searched(const Strategy& strategy);
 SearchedEntry searched(const Venue& venue);
 SearchedEntry searched(const BlendSpec& blend);
 

@@ -3,6 +3,7 @@
 #include <map>
 
 #include "files/library_file.h"
+#include "page/advice_data.h"
 #include "page/learnt_data.h"
 #include "page/mixes_fed.h"
 #include "quantities/units.h"
@@ -123,6 +124,8 @@ Json Bank::answer(const Json& request) {
         add_library(request);
         if (const Json* learnt = request.find("learnt"); learnt && !learnt->is_null())
             put_learnt_data(*learnt, opened_.shelf);
+        if (const Json* advice = request.find("advice"); advice && !advice->is_null())
+            opened_.advice = advice_in(*advice);
         for (const char* key : {"units", "currency"})
             if (const std::string word = text_of(request, key); !word.empty()) opened_.usual[key] = {word};
         opened_.today = parse_date(request.at("today").text());
@@ -134,7 +137,6 @@ Json Bank::answer(const Json& request) {
         return contents(opened_.shelf);
     }
     const Arguments arguments = arguments_of(request, opened_.usual);
-    if (arguments.words().empty()) return fault_reply("missing-word", "a question without a name");
     const UnitsShownHere asked_in(shown_units_of(arguments));
     return answer_of(opened_, what, arguments, wanted_of(request));
 }

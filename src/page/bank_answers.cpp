@@ -3,20 +3,21 @@
 #include <algorithm>
 #include <map>
 
+#include "answers/drop/compare_drops.h"
 #include "answers/drop/drop_feed.h"
 #include "answers/mix/answer_mix.h"
+#include "answers/mix/dosed_name.h"
 #include "answers/mix/dry_out.h"
 #include "answers/mix/right_a_mix.h"
-#include "answers/money/cost_strategy.h"
 #include "answers/pellets/soak_pellets.h"
-#include "answers/plan/plan_session.h"
-#include "answers/plan/rest_of_session.h"
+#include "bait/bait_called.h"
+#include "page/library_answers.h"
+#include "page/session_answers.h"
 #include "questions/cost_question.h"
+#include "questions/dose_question.h"
 #include "questions/drop_question.h"
 #include "questions/dry_question.h"
 #include "questions/mix_question.h"
-#include "questions/plan_question.h"
-#include "questions/rest_question.h"
 #include "questions/soak_question.h"
 #include "questions/tub_question.h"
 #include "report/drop_plot.h"
@@ -29,7 +30,8 @@ namespace {
 Reply asked_mix(const OpenedBank& bank, const Arguments& arguments) {
     MixRequest request = mix_request(arguments);
     request.today = bank.today;
-    return mix_reply(answer_mix(bank.shelf, bank.shelf.recipe(arguments.words().front()), request));
+    return mix_reply(
+        answer_mix(bank.shelf, bait_called(arguments.words().front(), bank.shelf, BaitUse::wetted), request));
 }
 
 Reply asked_tub(const OpenedBank& bank, const Arguments& arguments) {
@@ -43,36 +45,27 @@ Reply asked_dry(const OpenedBank& bank, const Arguments& arguments) {
 }
 
 Reply asked_soak(const OpenedBank& bank, const Arguments& arguments) {
-    const SoakRequest request = soak_request(arguments);
+    SoakRequest request = soak_request(arguments);
     SoakAnswer answer = soak_pellets(bank.shelf, request);
     refuse_unfit_soak_flags(arguments, !answer.soaked.empty(), !answer.pumped.empty());
-    return soak_reply(std::move(answer));
+    if (!arguments.has("--compare-temps")) return soak_reply(std::move(answer));
+    std::vector<SoakAnswer> answers;
+    for (const Temperature water : waters_to_compare(arguments, request.water)) {
+        request.water = water;
+        answers.push_back(soak_pellets(bank.shelf, request));
+    }
+    return soak_comparison_reply(std::move(answers));
 }
 
-DropAnswer dropped(const OpenedBank& bank, const Arguments& arguments) {
-    const DropRequest request = drop_request(arguments);
-    DropAnswer answer = drop_feed(bank.shelf, bank.shelf.recipe(arguments.words().front()), request);
-    refuse_no_ball(request, answer);
-    return answer;
-}
-
-Reply asked_cost(const OpenedBank& bank, const Arguments& arguments) {
-    CostRequest request = cost_request(arguments, bank.today);
-    const TimedWord word = timed_word(arguments.words().front());
-    request.what_if.times = word.times;
-    return cost_reply(cost_strategy(bank.shelf, bank.shelf.strategy(word.strategy), bank.stock(arguments), request));
-}
-
-Reply asked_plan(const OpenedBank& bank, const Arguments& arguments) {
-    refuse_unfit_rest_flags(arguments);
-    PlanRequest request = plan_request(arguments, bank.today);
-    const TimedWord word = timed_word(arguments.words().front());
-    request.cost.what_if.times = word.times;
-    const RestRequest asked = rest_request(arguments, request.start);
-    const SessionPlan plan =
-        plan_session(bank.shelf, bank.shelf.strategy(word.strategy), bank.stock(arguments), request);
-    if (!arguments.has("--now")) return plan_reply(plan);
-    return rest_reply(plan, rest_of_session(plan, asked));
+Reply asked_dose(const OpenedBank& bank, const Arguments& arguments) {
+    const std::string of = dosed_name(bank.shelf, arguments.words().front());
+    if (bank.shelf.find_ingredient(of)) {
+        AdditiveRequest request = additive_request(arguments);
+        request.additive = of;
+        return dose_reply(dose_additive(bank.shelf, request));
+    }
+    refuse_additive_flags(arguments);
+    return dose_reply(dose_mix(bank.shelf, bank.shelf.recipe(of), mix_amount_request(arguments)));
 }
 
 /// The forms that are wanted.
@@ -83,12 +76,55 @@ Json in_forms(const Reply& reply, const Wanted& wanted) {
     return json;
 }
 
+/// One feed, or several side by side.
+struct Dropped {
+    std::vector<DropAnswer> answers;
+    bool side_by_side = false;
+};
+
+Dropped dropped(const OpenedBank& bank, const Arguments& arguments) {
+    const DropRequest request = drop_request(arguments);
+    const auto by = drop_comparison(arguments);
+    const auto wish = drop_wish(arguments);
+    const Recipe bait = bait_called(arguments.words().front(), bank.shelf, BaitUse::dropped);
+    if (by) return {compare_drops(bank.shelf, bait, request, *by), true};
+    if (wish) return {drops_wished(bank.shelf, bait, request, *wish), true};
+    DropAnswer answer = drop_feed(bank.shelf, bait, request);
+    refuse_no_ball(request, answer);
+    return {{std::move(answer)}, false};
+}
+
 Json drop_in_forms(const OpenedBank& bank, const Arguments& arguments, const Wanted& wanted) {
-    const DropAnswer answer = dropped(bank, arguments);
+    const Dropped found = dropped(bank, arguments);
     const DropTelling telling = arguments.has("--full") ? DropTelling::full : DropTelling::brief;
-    Json json = in_forms(drop_reply(answer, telling), wanted);
-    if (wanted.picture) json["picture"] = drop_plot(answer, wanted.narrow ? PictureWidth::phone : PictureWidth::page);
+    Json json = in_forms(
+        found.side_by_side ? drop_comparison_reply(found.answers) : drop_reply(found.answers.front(), telling), wanted);
+    if (wanted.picture)
+        json["picture"] = drop_plot(found.answers, wanted.narrow ? PictureWidth::phone : PictureWidth::page);
     return json;
+}
+
+/// A question that the engine answers, and whether it is asked of something.
+struct Question {
+    Reply (*answer)(const OpenedBank&, const Arguments&);
+    bool of_a_word = true;
+};
+
+const std::map<std::string_view, Question>& questions() {
+    static const std::map<std::string_view, Question> all{
+        {"mix", {asked_mix}},         {"water", {asked_tub}},
+        {"dry", {asked_dry}},         {"soak", {asked_soak}},
+        {"dose", {asked_dose}},       {"cost", {asked_cost}},
+        {"compare", {asked_compare}}, {"shop", {asked_shop}},
+        {"plan", {asked_plan}},       {"advise", {asked_advice, false}},
+        {"find", {asked_find}},       {"ingredient", {asked_ingredient}},
+        {"recipe", {asked_recipe}},   {"strategy", {asked_strategy}}};
+    return all;
+}
+
+void refuse_no_word(const Arguments& arguments) {
+    if (arguments.words().empty())
+        throw UsageError("missing-word", "a question without a name", "say of what it is asked");
 }
 
 }  // namespace
@@ -105,15 +141,13 @@ Wanted wanted_of(const Json& request) {
 }
 
 Json answer_of(const OpenedBank& bank, const std::string& question, const Arguments& arguments, const Wanted& wanted) {
+    const auto found = questions().find(question);
+    if (question != "drop" && found == questions().end())
+        throw NotFound("unknown-question", "the page's engine has no answer called '" + question + "'",
+                       "open the page afresh; if it stays so, make the page anew");
+    if (question == "drop" || found->second.of_a_word) refuse_no_word(arguments);
     if (question == "drop") return drop_in_forms(bank, arguments, wanted);
-    using Asked = Reply (*)(const OpenedBank&, const Arguments&);
-    static const std::map<std::string_view, Asked> questions{{"mix", asked_mix},   {"water", asked_tub},
-                                                             {"dry", asked_dry},   {"soak", asked_soak},
-                                                             {"cost", asked_cost}, {"plan", asked_plan}};
-    if (const auto found = questions.find(question); found != questions.end())
-        return in_forms(found->second(bank, arguments), wanted);
-    throw NotFound("unknown-question", "the page's engine has no answer called '" + question + "'",
-                   "it answers mix, water, dry, soak, drop, cost and plan");
+    return in_forms(found->second.answer(bank, arguments), wanted);
 }
 
 }  // namespace baitwright

@@ -2,23 +2,11 @@
 
 #include <string>
 
-#include "bait/memory_shelf.h"
-#include "bait/stock_on_hand.h"
+#include "page/opened_bank.h"
 #include "questions/arguments.h"
 #include "report/json.h"
 
 namespace baitwright {
-
-/// What a page has open: the library it was given, the day, and what lay in the shed when it was made.
-struct OpenedBank {
-    MemoryShelf shelf;
-    Date today;
-    StockOnHand have;
-    Usual usual;  ///< what the person always uses
-
-    /// What the flags say is in the shed, else what was there.
-    [[nodiscard]] StockOnHand stock(const Arguments& arguments) const;
-};
 
 /// Which forms of an answer a request wants.
 struct Wanted {

@@ -10,6 +10,7 @@
 #include "answers/strategy/named_in_strategy.h"
 #include "files/library_text.h"
 #include "files/value_text.h"
+#include "page/advice_data.h"
 #include "page/bank.h"
 #include "page/learnt_data.h"
 #include "quantities/clock.h"
@@ -191,6 +192,7 @@ void answer_ahead(Json& data) {
               {"usual", data["usual"]}, {"currency", data["currency"]},
               {"units", data["units"]}, {"today", data["made_on"]},
               {"have", data["have"]}};
+    open["advice"] = data["advice"];
     if (const Json* learnt = data.find("learnt")) open["learnt"] = *learnt;
     data["contents"] = bank.ask(open);
     data["known"] = Json::array();
@@ -226,6 +228,7 @@ Json bank_data(const BankContents& contents) {
               {"currency", contents.usual_currency ? Json(contents.usual_currency->code) : Json()},
               {"units", first_of(contents.always, "units").value_or("")},
               {"always", always_json(contents.always)},
+              {"advice", advice_data(contents.advice)},
               {"library", toml_text(contents.library->feels()) + entries.toml() + strategies.toml()},
               {"more", other_entries(*contents.library, entries)}};
     if (Json learnt = learnt_data(*contents.library); !learnt.is_null()) data["learnt"] = std::move(learnt);

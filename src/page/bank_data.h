@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "bait/advice_rule.h"
 #include "bait/shelf.h"
 #include "bait/stock_on_hand.h"
 #include "bait/strategy.h"
@@ -28,6 +29,7 @@ struct BankContents {
     std::optional<int> start;  ///< minutes since midnight
     int people = 1;
     const Currency* usual_currency = nullptr;  ///< what the person always uses; may be null
+    std::vector<AdviceRule> advice;            ///< the rules of advice
     Usual always;                              ///< the same of pump, vessel, water and units, as it was told once
 };
 
@@ -36,9 +38,9 @@ struct BankContents {
 /// `library` is TOML with all that the strategies need, `currency` the code of the one that the person always uses or
 /// null, `units` "metric", "imperial", "both" or empty, `always` the {pump, vessel, water_temp} that the fields begin
 /// with, each with its unit or null, `more` with the other mixes, what is in them, and the other pellets. `id` is
-/// another where anything that is worked out from would be another. `learnt` is that of `learnt_data`, and not there
-/// where nothing was learnt. `contents` is what `Bank` replies to `open`, `known` its replies to what a phone asks
-/// first:
+/// another where anything that is worked out from would be another. `advice` is that of `advice_data`, `learnt` that of
+/// `learnt_data`, and not there where nothing was learnt. `contents` is what `Bank` replies to `open`, `known` its
+/// replies to what a phone asks first:
 /// [{asked, reply}]. Throws UsageError "two-meanings" where two strategies mean different things by a name.
 Json bank_data(const BankContents& contents);
 

@@ -113,4 +113,21 @@ TimedWord timed_word(const std::string& word) {
     }
 }
 
+std::vector<TimedWord> compared_words(const Arguments& arguments) {
+    if (arguments.words().size() < 2)
+        throw UsageError("missing-word", "there is nothing to compare '" + arguments.words().front() + "' with",
+                         "name two or more; what one costs says: baitwright cost");
+    std::vector<TimedWord> words;
+    for (const std::string& word : arguments.words()) words.push_back(timed_word(word));
+    return words;
+}
+
+void refuse_twins(const std::vector<TimedWord>& words, const std::vector<std::string>& meant) {
+    for (std::size_t i = 0; i < words.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j)
+            if (words[i].times == words[j].times && meant[i] == meant[j])
+                throw UsageError("twice", "'" + words[i].strategy + "' is compared with itself",
+                                 "name another in its place; or the same for more sessions: \"open carpet=3\"");
+}
+
 }  // namespace baitwright

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "answers/money/cost_request.h"
 #include "bait/shelf.h"
@@ -22,5 +23,12 @@ struct TimedWord {
     int times = 1;
 };
 TimedWord timed_word(const std::string& word);
+
+/// The strategies to compare. Throws UsageError "missing-word" for fewer than two.
+std::vector<TimedWord> compared_words(const Arguments& arguments);
+
+/// Throws UsageError "twice" where two of the words mean the same strategy and the same number of sessions; `meant` is
+/// what each of them means.
+void refuse_twins(const std::vector<TimedWord>& words, const std::vector<std::string>& meant);
 
 }  // namespace baitwright

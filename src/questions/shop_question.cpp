@@ -42,6 +42,13 @@ ShopRequest shop_request(const Arguments& arguments, Date today) {
     return request;
 }
 
+StrategyRequest shop_what_if(const Arguments& arguments) {
+    StrategyRequest what_if;
+    read_flag(arguments, "--people",
+              [&](const std::string& text) { what_if.people = read_count(text, "for example --people 4"); });
+    return what_if;
+}
+
 std::vector<TimedWord> timed_words(const Arguments& arguments) {
     std::vector<TimedWord> words;
     std::size_t sessions = 0;

@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "answers/money/shop_request.h"
+#include "answers/strategy/strategy_request.h"
 #include "questions/arguments.h"
 #include "questions/cost_question.h"
 
@@ -13,6 +14,9 @@ SessionDays session_days(const Arguments& arguments, Date today);
 
 /// Where one shops, what it costs to have it brought, and what may be left over.
 ShopRequest shop_request(const Arguments& arguments, Date today);
+
+/// How many anglers there are.
+StrategyRequest shop_what_if(const Arguments& arguments);
 
 /// The strategies that are named, at most 400 sessions of them together.
 std::vector<TimedWord> timed_words(const Arguments& arguments);

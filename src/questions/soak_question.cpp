@@ -178,4 +178,12 @@ void refuse_unfit_soak_flags(const Arguments& arguments, bool soaked, bool pumpe
                " goes with pellets that soak; expanders are pumped", "leave it out");
 }
 
+std::vector<Temperature> waters_to_compare(const Arguments& arguments, Temperature asked) {
+    const Temperature cold = Temperature::from_celsius(5), warm = Temperature::from_celsius(20);
+    if (!arguments.has("--water-temp") || asked == cold || asked == warm) return {cold, warm};
+    if (asked < cold) return {asked, cold, warm};
+    if (asked > warm) return {cold, warm, asked};
+    return {cold, asked, warm};
+}
+
 }  // namespace baitwright

@@ -16,4 +16,7 @@ void read_pump(const Arguments& arguments, PumpSetup& pump);
 /// `soaked`. Throws UsageError.
 void refuse_unfit_soak_flags(const Arguments& arguments, bool soaked, bool pumped);
 
+/// In cold water and warm, and between them the water that was asked about.
+std::vector<Temperature> waters_to_compare(const Arguments& arguments, Temperature asked);
+
 }  // namespace baitwright

@@ -5,34 +5,17 @@
 
 #include "answers/mix/answer_mix.h"
 #include "library/open_library.h"
-#include "page/bank_data.h"
+#include "opened_page.h"
 #include "page/learnt_data.h"
 #include "quantities/units.h"
 #include "questions/shown_units_of.h"
 #include "report/shown_units.h"
 
 using namespace baitwright;
+using opened_page::data_of;
+using opened_page::opening;
 
 namespace {
-
-Json data_of(const Shelf& shelf, const std::vector<std::string>& names) {
-    BankContents contents;
-    contents.library = &shelf;
-    contents.made_on = parse_date("2026-05-16");
-    contents.version = "0.1.0";
-    for (const std::string& name : names) contents.strategies.push_back({&shelf, shelf.strategy(name)});
-    return bank_data(contents);
-}
-
-Json opening(const Json& data) {
-    Json request{{"ask", "open"},
-                 {"usual", data["usual"]},
-                 {"library", data["library"]},
-                 {"today", data["made_on"]},
-                 {"have", data["have"]}};
-    if (const Json* learnt = data.find("learnt")) request["learnt"] = *learnt;
-    return request;
-}
 
 Json asked(const char* what, const char* word, Json flags, Json give = {"told", "json"}) {
     return {{"ask", what}, {"words", {word}}, {"flags", std::move(flags)}, {"give", std::move(give)}};

@@ -84,6 +84,17 @@ std::vector<StrategyCost> costs_in_one_currency(std::size_t strategies, const Co
     return costs;
 }
 
+std::vector<StrategyCost> costs_side_by_side(const std::vector<int>& times, const std::set<std::string>& fed,
+                                             CostRequest request, const CostOne& cost_one) {
+    request.what_if = what_if_of_all(request.what_if, fed);
+    const auto cost_of = [&](std::size_t i, const Currency* in) {
+        request.what_if.times = times[i];
+        request.currency = in;
+        return cost_one(i, request);
+    };
+    return costs_in_one_currency(times.size(), cost_of, request.usual_currency);
+}
+
 StrategyComparison compare_strategies(std::vector<StrategyCost> costs) {
     StrategyComparison comparison;
     comparison.costs = std::move(costs);

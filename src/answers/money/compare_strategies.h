@@ -37,6 +37,12 @@ StrategyRequest what_if_of_all(StrategyRequest what_if, const std::set<std::stri
 using CostOf = std::function<StrategyCost(std::size_t strategy, const Currency* in)>;
 std::vector<StrategyCost> costs_in_one_currency(std::size_t strategies, const CostOf& cost_of, const Currency* usual);
 
+/// The same of strategies of which `fed` is all that any of them feeds (`what_if_of_all`): each by itself, for its own
+/// number of sessions.
+using CostOne = std::function<StrategyCost(std::size_t strategy, const CostRequest& request)>;
+std::vector<StrategyCost> costs_side_by_side(const std::vector<int>& times, const std::set<std::string>& fed,
+                                             CostRequest request, const CostOne& cost_one);
+
 /// Each was costed as if it were the only one, all in one currency: they share neither packs nor stock.
 StrategyComparison compare_strategies(std::vector<StrategyCost> costs);
 

@@ -5,6 +5,7 @@
 #include <map>
 #include <numeric>
 
+#include "answers/strategy/kept_in_feeds.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -25,6 +26,23 @@ void add_sessions(std::vector<SessionNeed>& sessions, const UnrolledStrategy& un
         sessions.push_back({unrolled.name, days.first, unrolled.totals, unrolled.kept});
         days.first += std::chrono::days{days.gap};
     }
+}
+
+std::vector<SessionNeed> sessions_in_turn(const std::vector<TimedStrategy>& strategies, const StockOnHand& stock,
+                                          StrategyRequest what_if, SessionDays days, const UnrollOne& unroll) {
+    std::vector<SessionNeed> sessions;
+    for (std::size_t i = 0; i < strategies.size(); ++i) {
+        add_kept(what_if.kept, *strategies[i].strategy, stock);
+        for (int left = strategies[i].times; left > 0;) {
+            what_if.on = days.first;
+            const UnrolledStrategy unrolled = unroll(i, what_if);
+            const int alike = unrolled.kept.empty() ? left : 1;  // what is not good now is not good later
+            add_sessions(sessions, unrolled, alike, days);
+            take_used(what_if.kept, unrolled.kept);
+            left -= alike;
+        }
+    }
+    return sessions;
 }
 
 Mass ShoppedIngredient::mass() const {

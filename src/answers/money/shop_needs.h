@@ -1,5 +1,7 @@
 #pragma once
 
+#include <cstddef>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -22,6 +24,17 @@ struct SessionNeed {
 
 /// So many sessions of a strategy, each on the next of the days; the days then begin after them.
 void add_sessions(std::vector<SessionNeed>& sessions, const UnrolledStrategy& unrolled, int times, SessionDays& days);
+
+/// A strategy, for so many sessions.
+struct TimedStrategy {
+    const Strategy* strategy;
+    int times = 1;
+};
+/// Unrolls one of them, by its place.
+using UnrollOne = std::function<UnrolledStrategy(std::size_t strategy, const StrategyRequest& what_if)>;
+/// The sessions one after the other, as they are named. A tub of kept mix is used in the first that it is good for.
+std::vector<SessionNeed> sessions_in_turn(const std::vector<TimedStrategy>& strategies, const StockOnHand& stock,
+                                          StrategyRequest what_if, SessionDays days, const UnrollOne& unroll);
 
 /// One ingredient of all sessions.
 struct ShoppedIngredient {

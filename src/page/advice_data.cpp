@@ -1,0 +1,104 @@
+#include "page/advice_data.h"
+
+namespace baitwright {
+
+namespace {
+
+using Texts = std::vector<std::string>;
+
+double bare(Temperature point) {
+    return point.in_kelvin();
+}
+template <class Q>
+double bare(Q value) {
+    return value.si();
+}
+
+Temperature dressed(double kelvin, const Temperature*) {
+    return Temperature::from_kelvin(kelvin);
+}
+template <class Q>
+Q dressed(double si, const Q*) {
+    return Q::from_si(si);
+}
+
+template <class Q>
+Json bound_data(const std::optional<Q>& bound) {
+    return bound ? Json(bare(*bound)) : Json();
+}
+
+template <class Q>
+std::optional<Q> bound_in(const Json& data) {
+    if (data.is_null()) return std::nullopt;
+    return dressed(data.number(), static_cast<const Q*>(nullptr));
+}
+
+/// Visits each list of texts with its key.
+template <class Rule, class Visit>
+void visit_lists(Rule& rule, Visit&& visit) {
+    visit("season", rule.when.season);
+    visit("clarity", rule.when.clarity);
+    visit("bed", rule.when.bed);
+    visit("fish", rule.when.fish);
+    visit("favour", rule.favour);
+    visit("against", rule.against);
+    visit("colours", rule.colours);
+    visit("feels", rule.feels);
+}
+
+template <class Rule, class Visit>
+void visit_bounds(Rule& rule, Visit&& visit) {
+    visit("temperature", rule.when.temperature);
+    visit("depth", rule.when.depth);
+    visit("tow", rule.when.tow);
+    visit("hours", rule.when.hours);
+}
+
+Json rule_data(const AdviceRule& rule) {
+    Json data{{"about", rule.about}, {"say", rule.say}, {"why", rule.why}, {"source", rule.source}};
+    visit_lists(rule, [&](const char* key, const Texts& texts) {
+        if (!texts.empty()) data[key] = texts;
+    });
+    visit_bounds(rule, [&](const char* key, const auto& bounds) {
+        if (bounds.stated()) data[key] = Json::array({bound_data(bounds.from), bound_data(bounds.below)});
+    });
+    if (rule.share) data["share"] = Json::array({rule.share->low, rule.share->high});
+    return data;
+}
+
+template <class Q>
+void take_bounds(const Json& data, FromTo<Q>& bounds) {
+    bounds = {bound_in<Q>(data[0]), bound_in<Q>(data[1])};
+}
+
+AdviceRule rule_in(const Json& data) {
+    AdviceRule rule;
+    rule.about = data["about"].text();
+    rule.say = data["say"].text();
+    rule.why = data["why"].text();
+    rule.source = data["source"].text();
+    visit_lists(rule, [&](const char* key, Texts& texts) {
+        if (const Json* stated = data.find(key)) texts = stated->texts();
+    });
+    visit_bounds(rule, [&](const char* key, auto& bounds) {
+        if (const Json* stated = data.find(key)) take_bounds(*stated, bounds);
+    });
+    if (const Json* share = data.find("share")) rule.share = FeedShare{(*share)[0].number(), (*share)[1].number()};
+    return rule;
+}
+
+}  // namespace
+
+Json advice_data(const std::vector<AdviceRule>& rules) {
+    Json data = Json::array();
+    for (const AdviceRule& rule : rules) data.push_back(rule_data(rule));
+    return data;
+}
+
+std::vector<AdviceRule> advice_in(const Json& data) {
+    std::vector<AdviceRule> rules;
+    for (const Json& rule : data) rules.push_back(rule_in(rule));
+    return rules;
+}
+
+}  // namespace baitwright
