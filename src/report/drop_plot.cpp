@@ -87,9 +87,9 @@ void draw_legend(Svg& svg, const DropAnswer& answer, const MetreScale& scale, do
         svg.polygon({{8, top + 3}, {24, top + 3}, {24, top + 17}, {8, top + 17}}, grey);
     };
     swatch(grey_of_half);
-    line("half of it, " + patch_measures(answer, answer.length.half, answer.width.half));
+    line("half: " + patch_measures(answer, answer.length.half, answer.width.half));
     swatch(grey_of_most);
-    line("nine tenths, " + patch_measures(answer, answer.length.most, answer.width.most));
+    line("90 %: " + patch_measures(answer, answer.length.most, answer.width.most));
     if (const std::string tow = tow_words(answer); !tow.empty()) {
         draw_tow(svg, top + 10, tow.ends_with("left") ? -1 : 1);
         line(tow);
