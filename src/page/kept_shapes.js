@@ -2,10 +2,12 @@
 
 // What the page keeps, and how each piece is told from rubbish. A shape takes what was read and gives what can be used;
 // what is wrong falls back to its start, piece by piece, and is counted by calling `mend`. A text that starts as null is one
-// that nobody has typed yet: the strategy's own value stands there.
+// that nobody has typed yet: the strategy's own value stands there. A record's shape has `fields`, the shape of a list of
+// records `entry`: by these two what two tabs wrote is put together (keeping_merge.js).
 
 const longestText = 4000;
 const longestList = 2000;
+const longestId = 40;
 
 function textShape(start = "") {
   return (raw, mend) => {
@@ -38,7 +40,7 @@ function numberShape(least, most) {
 const momentShape = numberShape(Date.UTC(2000, 0, 1), Date.UTC(2200, 0, 1));
 
 function recordShape(shapes) {
-  return (raw, mend) => {
+  const read = (raw, mend) => {
     const given = raw === undefined ? {} : raw;
     const whole = typeof given === "object" && given !== null && !Array.isArray(given);
     if (!whole) mend();
@@ -46,21 +48,35 @@ function recordShape(shapes) {
     for (const [name, shape] of Object.entries(shapes)) record[name] = shape(whole && Object.hasOwn(given, name) ? given[name] : undefined, mend);
     return record;
   };
+  read.fields = shapes;
+  return read;
 }
 
-// A list, without the entries that lack what they need.
+// The mark by which an entry is known again: the moment it was made, and a random tail.
+function isId(text) {
+  return typeof text === "string" && text.length <= longestId && /^[0-9a-z]+$/.test(text);
+}
+
+// A list, without the entries that lack what they need; of one that is too long the newest.
 function listShape(shape, needed = []) {
-  return (raw, mend) => {
+  const readEntry = (raw, mend) => {
+    const entry = shape(raw, mend);
+    if (shape.fields && raw && isId(raw.id)) entry.id = raw.id;
+    return entry;
+  };
+  const read = (raw, mend) => {
     if (raw === undefined) return [];
-    if (!Array.isArray(raw) || raw.length > longestList) {
+    if (!Array.isArray(raw)) {
       mend();
       return [];
     }
-    const entries = raw.map((entry) => shape(entry, mend));
+    const entries = raw.slice(-longestList).map((entry) => readEntry(entry, mend));
     const whole = entries.filter((entry) => needed.every((name) => entry[name] !== null && entry[name] !== ""));
-    if (whole.length < entries.length) mend();
+    if (whole.length < raw.length) mend();
     return whole;
   };
+  if (shape.fields) read.entry = shape;
+  return read;
 }
 
 // Texts by name, such as what is left of each feed.
@@ -79,20 +95,51 @@ function namedShape() {
 // What is kept of each place: each names its own (`placeShapes.mix = ...`).
 const placeShapes = {};
 
-function keptShape(given, mend) {
-  return recordShape({ place: wordShape(Object.keys(places), "mix"), ...placeShapes })(given, mend);
+// What is kept for all strategies together, likewise. The packs of a price and the parts of a mix are as the engine takes them.
+const sharedShapes = {
+  last: textShape(), look: wordShape(["phone", "sun", "night"], "phone"),
+  mixes: listShape(recordShape({ name: textShape(), feel: textShape(), parts: listShape(recordShape({ of: textShape(), share: textShape(), mass: textShape() }), ["of"]) }), ["name"]),
+  prices: listShape(recordShape({ of: textShape(), pack: textShape(), price: textShape(), shop: textShape() }), ["of", "price"]),
+};
+
+// When each thing was changed last, by its path, and the entries that were taken out.
+function changesShape(raw, mend) {
+  const { when, gone } = recordShape({ when: leafShape("object"), gone: leafShape("object") })(raw, mend);
+  const moments = when && !Array.isArray(when) ? Object.entries(when).filter(([, moment]) => Number.isFinite(moment) && moment > 0) : [];
+  return { when: new Map(moments.slice(0, 4 * longestList)), gone: new Set((Array.isArray(gone) ? gone : []).filter(isId).slice(-2 * longestList)) };
 }
 
-// {kept, mended}: what can be used, and how many pieces had to be left out.
-function readKept(raw) {
+function leafShape(type) {
+  return (raw, mend) => {
+    if (raw === undefined || typeof raw === type) return raw;
+    mend();
+    return undefined;
+  };
+}
+
+function wholeShape() {
+  return recordShape({ place: wordShape(Object.keys(places), "mix"), ...placeShapes });
+}
+
+function sharedShape() {
+  return recordShape(sharedShapes);
+}
+
+// {kept, changes, others, mended}: what can be used, when it was changed, what a newer or an older page keeps besides, and how
+// many pieces had to be left out.
+function readKept(raw, shape = wholeShape()) {
   let mended = 0;
   const mend = () => { mended += 1; };
-  if (raw === null) return { kept: keptShape(undefined, mend), mended };
   let given;
   try {
-    given = JSON.parse(raw);
+    given = raw === null ? undefined : JSON.parse(raw);
   } catch {
-    return { kept: keptShape(undefined, () => {}), mended: 1 };
+    mend();
   }
-  return { kept: keptShape(given, mend), mended };
+  const whole = typeof given === "object" && given !== null && !Array.isArray(given);
+  const others = whole ? Object.entries(given).filter(([name]) => name !== "changes" && name !== "__proto__" && !Object.hasOwn(shape.fields, name)) : [];
+  const changes = changesShape(whole && Object.hasOwn(given, "changes") ? given.changes : undefined, mend);
+  const kept = shape(given, mend);
+  markAsRead(shape, kept);
+  return { kept, changes, others: Object.fromEntries(others), mended };
 }

@@ -4,14 +4,6 @@
 
 const looks = { phone: "By the phone", sun: "Bright sun", night: "Night" };
 
-// A store that is no more than words: a phone that keeps nothing looks as it is set.
-const lookKey = "baitwright look";
-
-function keptLook() {
-  const look = readStored(lookKey);
-  return look in looks ? look : "phone";
-}
-
 function wearLook(look) {
   if (look === "phone") delete document.documentElement.dataset.look;
   else document.documentElement.dataset.look = look;
@@ -22,7 +14,8 @@ function lookField() {
     label: "How the page looks", choices: Object.entries(looks).map(([value, text]) => ({ value, text })), value: document.documentElement.dataset.look || "phone",
     changed: () => {
       wearLook(field.text());
-      writeStored(lookKey, field.text());
+      bank.shared.look = field.text();
+      keepNow();
     },
   });
   return field.node;

@@ -2,13 +2,6 @@
 
 // Notes: what was caught, mixed and used, and words of one's own, to be saved; and what it costs.
 
-placeShapes.notes = recordShape({
-  note: textShape(), people: textShape(), length: textShape(),
-  mixed: listShape(recordShape({ of: textShape(), dry: textShape(), water: textShape(), feel: textShape() }), ["of"]),
-  used: listShape(recordShape({ of: textShape(), amount: textShape() }), ["of", "amount"]),
-  catches: listShape(recordShape({ at: momentShape, fish: textShape(), count: numberShape(1, 10000), mass: textShape() }), ["fish", "count"]),
-});
-
 // What others call once something of the notes has changed; `waiting` tells what was typed and not added.
 const notesView = { refill: () => {}, rewrite: () => {}, waiting: () => [] };
 

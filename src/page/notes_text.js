@@ -43,7 +43,7 @@ function notesText(data, strategy, kept, today) {
     ...tomlLines({
       strategy: tomlText(strategy.name), on: dateOf(start === null ? today : start), start: start === null ? "" : tomlText(clockOf(start)),
       length: quoted(notes.length || lengthText(strategy.length_minutes)), anglers: Number.isInteger(people) && people > 0 ? people : 1,
-      page: tomlText(data.id), note: quoted(notes.note),
+      page: quoted(notes.session), note: quoted(notes.note),
     }),
     ...feed.puts.flatMap((put) => tomlTable("put_in", { at: minutesAfter(put.at, start), of: quoted(put.of) })),
     ...notes.mixed.flatMap((one) => tomlTable("mixed", { of: quoted(one.of), dry: quoted(one.dry), water: quoted(one.water), feel: quoted(one.feel) })),

@@ -17,7 +17,7 @@ function buildPlace(name) {
   }
   built.add(name);
   if (name !== "mix" && name !== "more") readTheRest();
-  places[name](byId(`place-${name}`).querySelector(".content"));
+  settledKept(() => places[name](byId(`place-${name}`).querySelector(".content")));
 }
 
 function placeButtons() {

@@ -5,7 +5,7 @@
 
 const bank = {
   engine: null, missed: false, rest: false, data: null, library: null, strategy: null, kept: null, plan: undefined,
-  drawn: false, whenDrawn: [], whenMore: [], ticking: [], unkept: null,
+  drawn: false, whenDrawn: [], whenMore: [], ticking: [], shared: null,
 };
 
 // Opens a strategy with what is kept of it, and shows one of its places.
@@ -15,10 +15,6 @@ function openStrategy(name, place = null) {
   bank.strategy = bank.library.strategies.find((strategy) => strategy.name === name);
   bank.plan = undefined;
   loadKept(name);
-  if (bank.unkept !== null) {
-    bank.kept = readKept(bank.unkept).kept;
-    bank.unkept = null;
-  }
   setText(byId("strategy"), name);
   document.title = `${name}, bank page`;
   if (place) bank.kept.place = place;
@@ -28,15 +24,15 @@ function openStrategy(name, place = null) {
 // More than one strategy in the file: the one that is looked at is picked at the top, and remembered.
 function offerStrategies() {
   const names = bank.library.strategies.map((strategy) => strategy.name);
-  const key = `${pageKey()}, `;
-  const last = readStored(key);
+  const { last } = bank.shared;
   const first = names.includes(last) ? last : names[0];
   if (names.length > 1) {
     const field = selectField({
       label: "Strategy", choices: names.map((name) => ({ value: name, text: name })), value: first,
       changed: () => {
         openStrategy(field.text());
-        writeStored(key, field.text());
+        bank.shared.last = field.text();
+        keepNow();
       },
     });
     byId("strategies").replaceChildren(field.node);
@@ -68,9 +64,8 @@ function start() {
     document.addEventListener("DOMContentLoaded", () => fail(mishap));
     return;
   }
-  keeping.store = openStore();
-  wearLook(keptLook());
-  if (!keeping.store) notice("This browser keeps nothing for this page: all is gone when it is closed. Save your notes before.");
+  openKeeping();
+  wearLook(bank.shared.look);
   watchPlaces();
   openStrategy(offerStrategies());
   document.documentElement.dataset.begun = "yes";

@@ -1,4 +1,4 @@
-// What the page keeps: apart for each page and strategy, lived without where the browser refuses, and mended piece by piece.
+// What the page keeps: for each strategy by its name, lived without where the browser refuses, and mended piece by piece.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { assertQuiet, drawn, field, fill, goTo, kept, openBrowser, openPhone, openTab, pick, placeNames, ready, reload, tap, told } from "./browser.mjs";
@@ -46,35 +46,62 @@ test("strategies of one page keep their own, and the one looked at last is there
   await context.close();
 });
 
-test("two pages on one phone, with a strategy of the same name, do not mix", async () => {
+test("a page made anew, with other strategies and of another day, finds what was kept of a strategy by its name", async () => {
   const { page, context, problems } = await openPhone(browser, "several");
-  await fill(page, "How much, wet", "1.5 l");
+  await goTo(page, "notes");
+  await field(page, "Notes").fill("kept by name");
   await page.evaluate(() => keepNow());
   const other = await openTab(context, "carpet", { problems });
+  assert.notEqual(await page.evaluate(() => bank.data.id), await other.evaluate(() => bank.data.id));
   assert.equal(await other.locator("#strategy").innerText(), "open carpet");
-  assert.equal(await field(other, "How much, wet").inputValue(), "3 l");
-  await fill(other, "How much, wet", "7 l");
   await goTo(other, "notes");
-  await tap(other, "Forget all of this page");
-  await tap(other, "Tap again: everything goes");
-  await reload(page);
-  assert.equal(await field(page, "How much, wet").inputValue(), "1.5 l");
+  assert.equal(await field(other, "Notes").inputValue(), "kept by name");
   assertQuiet(problems);
   await context.close();
 });
 
-test("the same page in a second tab: what one writes, the other shows", async () => {
+/** What a page kept under the name that it had by its digest. */
+function oldPage(page, digest, strategy, state) {
+  return page.addInitScript(([key, text]) => {
+    if (sessionStorage.getItem(key)) return;  // before the first opening only
+    sessionStorage.setItem(key, "done");
+    localStorage.setItem(key, text);
+  }, [`bank page ${digest}, ${strategy}`, JSON.stringify(state)]);
+}
+
+test("what earlier pages kept by their digest is taken over once: the latest goes on, the others are sessions before it", async () => {
+  const first = Date.UTC(2026, 10, 14, 9), second = Date.UTC(2026, 10, 21, 9);
+  const { page, context, problems } = await openPhone(browser, "carpet", {
+    before: async (one) => {
+      await oldPage(one, "00112233445566aa", "open carpet", { feed: { start: first, puts: [{ at: first, of: "silt bed", feed: 0 }] }, notes: { note: "the first", catches: [{ at: first, fish: "bream", count: 2, mass: "1 kg" }] } });
+      await oldPage(one, "00112233445566bb", "open carpet", { feed: { start: second, puts: [{ at: second, of: "", feed: null }, { at: second + 60000, of: "", feed: null }] }, notes: { note: "the second" } });
+      await oldPage(one, "00112233445566bb", "tight balls", { notes: { note: "of another strategy" } });
+    },
+  });
+  const state = () => page.evaluate(() => JSON.parse(JSON.stringify(bank.kept)));
+  const check = (kept) => {
+    assert.equal(kept.notes.note, "the second");
+    assert.equal(kept.notes.session, "00112233445566bb", "the mark by which the log knows it");
+    assert.deepEqual(kept.feed.puts.map((put) => put.at), [second, second + 60000]);
+    assert.deepEqual(kept.past.map((one) => [one.note, one.session, one.start, one.catches.length, one.puts.length]), [["the first", "00112233445566aa", first, 1, 1]]);
+  };
+  check(await state());
+  await reload(page);
+  check(await state());
+  assert.deepEqual(Object.keys(await kept(page)).filter((key) => key.startsWith("bank page")), ["bank page 00112233445566bb, tight balls"], "another strategy's is taken over when that is opened");
+  assertQuiet(problems);
+  await context.close();
+});
+
+test("a store that was full before the page was opened is read, and said to be full", async () => {
   const { page, context, problems } = await openPhone(browser, "carpet");
-  const second = await openTab(context, "carpet", { problems });
-  await goTo(second, "feed");
-  await tap(second, "Start now");
-  await second.locator(".put-in").tap();
-  await second.locator(".put-in").tap();
-  await page.bringToFront();
-  await page.waitForFunction(() => bank.kept.feed.puts.length === 2);
-  await goTo(page, "feed");
-  await page.locator(".put-in").tap();
-  assert.match(await page.locator(".put-in").innerText(), /3/);
+  await goTo(page, "notes");
+  await field(page, "Notes").fill("there before");
+  await page.evaluate(() => keepNow());
+  const other = await openTab(context, "carpet", { problems, before: (one) => one.addInitScript(fullStore) });
+  assert.match(await notice(other).innerText(), /^Nothing new can be kept: the browser's room for pages is full/);
+  await goTo(other, "notes");
+  assert.equal(await field(other, "Notes").inputValue(), "there before");
   assertQuiet(problems);
   await context.close();
 });
@@ -106,14 +133,35 @@ for (const [name, refuse] of Object.entries(refusals)) {
   });
 }
 
-test("a store that fills up on the way is told of, and nothing stops", async () => {
-  const { page, context, problems } = await openPhone(browser, "carpet");
-  await page.evaluate(() => { Storage.prototype.setItem = () => { throw new DOMException("full", "QuotaExceededError"); }; });
+const fullStore = () => { Storage.prototype.setItem = () => { throw new DOMException("full", "QuotaExceededError"); }; };
+
+test("a store that fills up on the way is told of once, and nothing stops", async () => {
+  const { page, context, problems } = await openPhone(browser, "several");
+  await goTo(page, "notes");
+  await field(page, "Notes").fill("there before");
+  await page.evaluate(() => keepNow());
+  const before = await kept(page);
+  await page.evaluate(fullStore);
+  await page.evaluate(() => {
+    window.told = 0;
+    const say = notice;
+    notice = (...words) => {
+      window.told += words[0].includes("could not be kept");
+      say(...words);
+    };
+  });
   await goTo(page, "feed");
   await tap(page, "Start now");
+  await page.locator("#notice").waitFor();
   assert.match(await notice(page).innerText(), /could not be kept/);
   await page.locator(".put-in").tap();
   assert.match(await page.locator(".put-in").innerText(), /1/);
+  await strategy(page).selectOption("tight balls");
+  await strategy(page).selectOption("open carpet");
+  await goTo(page, "feed");
+  assert.match(await page.locator(".put-in").innerText(), /1/, "what could not be written counts for this visit");
+  assert.equal(await page.evaluate(() => window.told), 1);
+  assert.deepEqual(await kept(page), before, "what was there is there");
   assertQuiet(problems);
   await context.close();
 });
