@@ -15,16 +15,15 @@ function makeLookFields(kept, changed) {
 
 // Folded away until it is wanted; its line says what was seen, for that counts until it is taken out.
 function layLookFields(fields) {
-  const summary = make("summary");
-  const folded = make("details", {}, summary, make("div", { class: "pair" }, ...Object.values(fields).map((field) => field.node)));
+  const folded = foldedLine();
+  folded.body.append(make("div", { class: "pair" }, ...Object.values(fields).map((field) => field.node)));
   const fold = (kept) => {
     const fitting = fittingLooks(kept);
     for (const [name, field] of Object.entries(fields)) field.node.hidden = !fitting.some(([fits]) => fits === name);
     const seen = fitting.filter(([name]) => fields[name].text()).map(([name, look]) => `${look.label.toLowerCase()} ${fields[name].text()}`);
-    setText(summary, seen.length ? `You saw: ${seen.join(", ")}` : "What did you see yourself?");
-    if (folded.querySelector("[aria-invalid]")) folded.open = true;
+    folded.tell(seen.length ? `You saw: ${seen.join(", ")}` : "What did you see yourself?");
   };
-  return { node: folded, fold };
+  return { node: folded.node, fold };
 }
 
 function flaggedLookFields(fields) {

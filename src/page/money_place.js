@@ -1,0 +1,124 @@
+"use strict";
+
+// Money: what a session costs, strategies side by side, what to buy, and prices of one's own. One of them is in sight.
+
+placeShapes.money = recordShape({
+  view: wordShape(["cost", "compare", "buy"], "cost"), people: textShape(null), length: textShape(null),
+  sessions: textShape("1"), every: textShape("7 d"), one_shop: wordShape(["", "yes"], ""), compared: listShape(textShape()), ticked: listShape(textShape()),
+});
+
+const moneyViews = {
+  cost: { label: "Cost", make: costView },
+  compare: { label: "Compare", make: compareView },
+  buy: { label: "Buy", make: buyView },
+};
+
+function moneyPlace(section) {
+  const kept = bank.kept.money;
+  if (kept.people === null) kept.people = String(bank.data.people || 1);
+  if (kept.length === null) kept.length = lengthText(bank.strategy.length_minutes);
+  const made = {};
+  const strip = stripField({
+    label: "What about money", choices: Object.entries(moneyViews).map(([value, one]) => ({ value, text: one.label })), value: kept.view, plain: true,
+    changed: () => {
+      kept.view = strip.text();
+      keepSoon();
+      show();
+    },
+  });
+  // Asked anew whenever it comes into sight: a price may have changed meanwhile.
+  function show() {
+    if (!made[kept.view]) made[kept.view] = moneyViews[kept.view].make(kept);
+    section.replaceChildren(made[kept.view].node);
+    made[kept.view].ask();
+  }
+  dockOf("money").append(strip.node);
+  show();
+}
+
+function countWords(text, one, many) {
+  return `${text || "1"} ${text === "1" || !text ? one : many}`;
+}
+
+// How many anglers, for how long: in a line that opens. Cost and Compare share what stands there.
+function sessionFields(kept, changed) {
+  const people = amountField({ label: "Anglers", text: kept.people, least: 1, changed: take });
+  const length = amountField({ label: "How long", text: kept.length, unit: "h", step: 0.5, least: 0.5, fresh: "4 h", changed: take });
+  const folded = foldedLine();
+  folded.body.append(make("div", { class: "pair" }, people.node, length.node));
+  function take() {
+    kept.people = people.text();
+    kept.length = length.text();
+    keepSoon();
+    changed();
+  }
+  function tell() {
+    if (people.text() !== kept.people) people.put(kept.people);
+    if (length.text() !== kept.length) length.put(kept.length);
+    folded.tell(`${countWords(kept.people, "angler", "anglers")}, ${kept.length}`);
+  }
+  return { node: folded.node, fields: { "--people": people, "--length": length }, tell, flags: () => ({ "--people": kept.people, "--length": kept.length }) };
+}
+
+// What is used stands first, for it is what a session costs; then what there is to pay, thing by thing.
+function costView(kept) {
+  const session = sessionFields(kept, () => ask());
+  const box = answerBox({ fields: session.fields });
+  const ask = oncePerFrame(() => {
+    const reply = askEngine({ ask: "cost", words: [bank.strategy.name], flags: flagsOf(session.flags()) });
+    box.show(withFirst(reply, (piece) => piece.label === "Used"));
+    session.tell();
+  });
+  return { node: make("div", {}, session.node, box.node), ask };
+}
+
+// A reply with these pieces right after its title.
+function withFirst(reply, wanted) {
+  if (!reply.told) return reply;
+  const titles = reply.told.filter((piece) => piece.kind === "title");
+  const rest = reply.told.filter((piece) => piece.kind !== "title");
+  return { ...reply, told: [...titles, ...rest.filter(wanted), ...rest.filter((piece) => !wanted(piece))] };
+}
+
+// Two strategies or more, ticked.
+function compareView(kept) {
+  const names = bank.library.strategies.map((strategy) => strategy.name);
+  if (names.length < 2) return { node: make("p", { class: "line" }, "This page carries one strategy only, so there is none to hold it against."), ask: () => {} };
+  if (!kept.compared.length) kept.compared = [bank.strategy.name];
+  const session = sessionFields(kept, () => ask());
+  const box = answerBox({ fields: session.fields });
+  const hint = make("p", { class: "hint" }, "Tick two or more.");
+  const ticks = tickList(names, {
+    ticked: (name) => kept.compared.includes(name),
+    changed: (name, on) => {
+      kept.compared = on ? [...kept.compared, name] : kept.compared.filter((one) => one !== name);
+      keepSoon();
+      ask();
+    },
+  });
+  const ask = oncePerFrame(() => {
+    const chosen = names.filter((name) => kept.compared.includes(name));
+    session.tell();
+    hint.hidden = chosen.length > 1;
+    if (chosen.length < 2) {
+      box.clear();
+      return;
+    }
+    const reply = askEngine({ ask: "compare", words: chosen, flags: flagsOf(session.flags()) });
+    box.show(withFirst(reply, (piece) => piece.label === "Cheapest"));
+  });
+  return { node: make("div", { class: "chosen" }, session.node, ticks, hint, box.node), ask };
+}
+
+// Each {key, words} on a line with a box to tick; a plain text is both.
+function tickList(items, { ticked, changed }) {
+  const rows = items.map((item) => {
+    const { key, words } = typeof item === "string" ? { key: item, words: [item] } : item;
+    const id = newId("tick");
+    const box = make("input", { type: "checkbox", id, change: () => changed(key, box.checked) });
+    box.checked = ticked(key);
+    const [name, ...more] = words.filter(Boolean);
+    return make("li", {}, box, make("label", { for: id }, make("span", { class: "words" }, name), ...more.map((word) => make("span", { class: "cell" }, word))));
+  });
+  return make("ul", { class: "ticks" }, ...rows);
+}
