@@ -79,8 +79,11 @@ Json strategy_entry(const Strategy& strategy, const Shelf& shelf) {
 
 /// What there is to choose from.
 Json contents(const Shelf& shelf) {
-    Json json{
-        {"mixes", Json::array()}, {"feels", Json::array()}, {"strategies", Json::array()}, {"pellets", Json::array()}};
+    Json json{{"mixes", Json::array()},
+              {"feels", Json::array()},
+              {"strategies", Json::array()},
+              {"pellets", Json::array()},
+              {"ingredients", Json::array()}};
     for (const std::string& name : shelf.recipe_names())
         json["mixes"].push_back({{"name", name}, {"feel", shelf.recipe(name).feel}});
     for (const Feel& feel : shelf.feels()) json["feels"].push_back(feel.name);
@@ -88,6 +91,7 @@ Json contents(const Shelf& shelf) {
         json["strategies"].push_back(strategy_entry(shelf.strategy(name), shelf));
     for (const std::string& name : shelf.ingredient_names()) {
         const IngredientKind kind = shelf.ingredient(name).kind;
+        json["ingredients"].push_back({{"name", name}, {"kind", name_of(kind)}});
         if (kind == IngredientKind::pellet || kind == IngredientKind::expander)
             json["pellets"].push_back({{"name", name}, {"kind", name_of(kind)}});
     }

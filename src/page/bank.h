@@ -17,7 +17,7 @@ namespace baitwright {
 /// always uses;
 ///   `add` {library}: more entries on the same shelf. Reply: {mixes: [{name, feel}], feels: [name], strategies: [{name,
 ///   length_minutes, depth_m, tow_cm_s, water_temp_c, mixes: [name], together: [recipe as `put` takes it], feels: {mix:
-///   feel}}], pellets: [{name, kind}]}.
+///   feel}}], pellets: [{name, kind}], ingredients: [{name, kind}]}.
 /// * `mix`, `water`, `dry`, `soak`, `dose`, `drop`, `cost`, `compare`, `shop`, `plan`, `advise`, `find` and
 /// `ingredient`, `recipe`, `strategy`, which show one, {words: [text], flags: {"--cups": ["4x250ml"]}, give:
 /// ["told", "json",
