@@ -7,6 +7,7 @@
 #include "answers/plan/plan_session.h"
 #include "bait/recipe.h"
 #include "files/value_text.h"
+#include "page/mixes_fed.h"
 #include "quantities/clock.h"
 #include "quantities/number_text.h"
 #include "questions/mix_question.h"
@@ -31,10 +32,17 @@ std::string warmth_text(Temperature water) {
     return number_text_within(water.in_celsius(), 1e-9) + "degC";
 }
 
-MixAnswer mixed(const BankContents& contents, const Shelf& shelf, const Arguments& arguments) {
+MixAnswer mixed(const BankContents& contents, const Shelf& shelf, const Recipe& mix, const Arguments& arguments) {
     MixRequest request = mix_request(arguments);
     request.today = contents.made_on;
-    return answer_mix(shelf, shelf.recipe(arguments.words().front()), request);
+    return answer_mix(shelf, mix, request);
+}
+
+/// What the plan makes by that name: a mix of the shelf, or of several things that go in together.
+std::optional<Recipe> mix_called(const std::string& name, const MixesFed& fed, const Shelf& shelf) {
+    for (const Recipe& mix : fed.together)
+        if (mix.name == name) return mix;
+    return shelf.find_recipe(name);
 }
 
 }  // namespace
@@ -51,12 +59,15 @@ SessionPlan first_plan(const BankContents& contents, const CarriedStrategy& carr
     return plan_session(*carried.shelf, carried.strategy, contents.stock, request);
 }
 
-std::optional<MixAnswer> first_mix(const BankContents& contents, const Shelf& shelf, const SessionPlan& plan) {
+std::optional<MixAnswer> first_mix(const BankContents& contents, const CarriedStrategy& carried,
+                                   const SessionPlan& plan) {
+    const MixesFed fed = mixes_fed(carried.strategy, *carried.shelf);
     for (const PlannedBatch& batch : plan.batches) {
-        if (!(batch.dry > Mass{}) || !shelf.find_recipe(batch.name)) continue;
+        const auto mix = mix_called(batch.name, fed, *carried.shelf);
+        if (!mix || !(batch.dry > Mass{})) continue;
         Flags flags{{"--dry-mass", {amount_text(batch.dry)}}, {"--water-temp", {warmth_text(plan.water)}}};
         if (!batch.feel.empty()) flags["--feel"] = {batch.feel};
-        return mixed(contents, shelf, asked_first({batch.name}, std::move(flags), contents.always, {}));
+        return mixed(contents, *carried.shelf, *mix, asked_first({batch.name}, std::move(flags), contents.always, {}));
     }
     return std::nullopt;
 }
@@ -79,7 +90,8 @@ std::optional<SoakAnswer> first_soaks(const BankContents& contents, const Shelf&
 }
 
 MixAnswer litre_of(const BankContents& contents, const Shelf& shelf, const std::string& mix) {
-    return mixed(contents, shelf, asked_first({mix}, {{"--wet-volume", {"1l"}}}, contents.always, {"water-temp"}));
+    return mixed(contents, shelf, shelf.recipe(mix),
+                 asked_first({mix}, {{"--wet-volume", {"1l"}}}, contents.always, {"water-temp"}));
 }
 
 }  // namespace baitwright

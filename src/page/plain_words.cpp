@@ -64,14 +64,11 @@ bool is_water(const Piece& piece) {
     return piece.kind == Piece::Kind::amounts && piece.label == "water";
 }
 
-/// What to pour stands right below the title, above what to weigh.
 PlainPieces mix_pieces(const MixAnswer& answer) {
     PlainPieces pieces =
         pieces_where(mix_reply(answer).told(), [](const Piece& piece) { return !is_labelled(piece, care_labels); });
     for (Piece& piece : pieces)
         if (piece.kind == Piece::Kind::table) piece.table = without_columns(piece.table, {"share", "cost"});
-    const auto water = std::find_if(pieces.begin(), pieces.end(), is_water);
-    if (water != pieces.end()) std::rotate(pieces.begin() + 1, water, water + 1);
     return pieces;
 }
 
