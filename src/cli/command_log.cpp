@@ -32,8 +32,8 @@ CommandResult add_notes(const Arguments& arguments, const Surroundings& around, 
     const Notes notes = read_notes(text, path == "-" ? "standard input" : path, around.today + ahead);
     Store store = log_store(around);
     CommandResult result =
-        given(arguments,
-              log_reply("log add", take_notes(store, around.library, notes, money_of_log(arguments, around.today))));
+        given(arguments, log_reply("log add", take_notes(store, around.library, notes,
+                                                         money_of_log(arguments, around.today), around.today)));
     result.unheeded = usual_of_sessions();
     return result;
 }

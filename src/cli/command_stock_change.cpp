@@ -29,17 +29,11 @@ CommandResult run_buy(const Arguments& arguments, const Surroundings& around) {
     const auto best = best_before_of(arguments, on);
     Store store = store_of(around);
     const Ingredient ingredient = store.ingredient(arguments.words().at(0));
-    const StockName named{ingredient.name, StockKind::ingredient, ingredient};
-    Purchase purchase;
-    purchase.name = ingredient.name;
-    purchase.lot.left = read_stock_mass(arguments.words().at(1), named);
-    const Packs packs = read_packs(arguments.words().at(1), ingredient);
-    purchase.packs = packs.count;
-    purchase.pack = {packs.size, {}, on, shop_of(arguments, store)};
+    Purchase purchase = purchase_of(ingredient, arguments.words().at(1), on);
+    purchase.pack.shop = shop_of(arguments, store);
     read_flag(arguments, "--price",
               [&](const std::string& text) { purchase.pack.price = read_money(text, arguments); });
-    purchase.lot.state = state_of(arguments).value_or(usual_state(ingredient.keeps));
-    purchase.lot.got_on = on;
+    if (const auto state = state_of(arguments)) purchase.lot.state = *state;
     purchase.lot.best_before = best ? best : best_before(on, purchase.lot.state, ingredient.keeps);
     return given(arguments,
                  stock_change_reply("stock buy", flag_value("--price", [&] { return buy(store, purchase); })));

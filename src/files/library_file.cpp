@@ -100,6 +100,7 @@ public:
             found_blocks_ = true;
             read_advice(table);
         });
+        leave_notes();
         read_top(top);
         set_faulty_aside(file_.recipes, file_.faulty_recipes);
         set_faulty_aside(file_.strategies, file_.faulty_strategies);
@@ -123,6 +124,12 @@ private:
         });
         // A block in single brackets has a fault.
         if (root_.has(key) && root_.table().get(key)->is_table()) entries.clear();
+    }
+
+    /// Session notes that stand in the same file are for the log (`read_notes`).
+    void leave_notes() {
+        for (const char* key : {"session", "mixed", "soaked", "weighed", "seen", "bag", "catch", "stock"})
+            if (root_.has(key)) root_.find(key);
     }
 
     void read_top(Top top) {

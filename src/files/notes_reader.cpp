@@ -2,6 +2,7 @@
 
 #include "bait/log_limits.h"
 #include "files/logged_things_reader.h"
+#include "files/recipe_reader.h"
 #include "files/toml_syntax.h"
 #include "quantities/in_quotes.h"
 
@@ -10,8 +11,8 @@ namespace baitwright {
 namespace {
 
 constexpr std::string_view what_notes_hold =
-    "notes hold blocks headed [[session]], or [[mixed]], [[soaked]], [[weighed]], [[seen]], [[bag]] or [[catch]], each "
-    "with its day: on = 2026-11-21";
+    "notes hold blocks headed [[session]], or [[mixed]], [[soaked]], [[weighed]], [[seen]], [[bag]], [[catch]] or "
+    "[[stock]], each with its day: on = 2026-11-21; and mixes of yours, headed [[mix]]";
 
 /// Reads the blocks of one file of notes.
 class NotesReader {
@@ -27,6 +28,8 @@ public:
         read_loose("seen", "a look", read_logged_look);
         read_loose("bag", "a new bag", read_logged_bag);
         read_loose("catch", "a catch", read_catch);
+        read_made();
+        read_stock();
         if (notes_.groups.empty() && root_.table().empty())
             root_.faults().add({1, 1}, "nothing-here", "there are no notes in this file", std::string(what_notes_hold));
         root_.refuse_unknown_keys();
@@ -70,6 +73,23 @@ private:
         });
     }
 
+    void read_made() {
+        EntryNames names;
+        root_.each_block("mix", "a mix", [&](TableReader& table) {
+            Entry<Recipe> mix = read_recipe(table, names);
+            if (!mix.faulty) notes_.made.recipes.push_back(std::move(mix));
+        });
+    }
+
+    void read_stock() {
+        root_.each_block("stock", "an entry of the shed", [&](TableReader& table) {
+            const Date on = required_day(table);
+            notes_.stock.push_back(read_noted_stock(table));
+            notes_.stock.back().on = on;
+            table.refuse_unknown_keys();
+        });
+    }
+
     /// On the day of the session, where it does not say another.
     template <class Thing>
     void read_belonging(TableReader& session, NotedGroup& group, std::string_view key, std::string_view what,
@@ -108,7 +128,8 @@ private:
 
 Notes read_notes(std::string_view text, std::string file_name, Date latest) {
     Notes notes;
-    notes.name = std::move(file_name);
+    notes.name = notes.made.name = std::move(file_name);
+    notes.text = text;
     FileFaults faults(text, notes.name);
     if (const auto root = parse_toml(text, faults)) NotesReader(*root, notes, faults, latest).read();
     notes.faults = faults.in_file_order();

@@ -5,6 +5,8 @@
 #include <vector>
 
 #include "bait/log_entry.h"
+#include "files/library_file.h"
+#include "files/noted_stock.h"
 #include "files/position.h"
 #include "quantities/fault.h"
 
@@ -18,9 +20,11 @@ struct NotedGroup {
 
 /// What session notes hold, in the order of their headings' kinds, and everything that is wrong with them.
 struct Notes {
-    std::string name;
+    std::string name, text;
     std::vector<NotedGroup> groups;
-    std::vector<Fault> faults;  ///< in the order of the file
+    std::vector<NotedStock> stock;  ///< in the order of the file
+    LibraryFile made;               ///< mixes, in the order of the file; its faults are among those below
+    std::vector<Fault> faults;      ///< in the order of the file
 };
 
 /// Reads session notes (`docs/files.md`). Days after `latest` are faults. Never throws for what a person wrote.

@@ -11,6 +11,7 @@
 #include "quantities/listed.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
+#include "questions/stock_amount.h"
 
 namespace baitwright {
 
@@ -71,14 +72,30 @@ std::optional<Warning> prices_apart(const Store& store, const Money& told) {
 
 }  // namespace
 
+Purchase purchase_of(const Ingredient& ingredient, const std::string& amount, Date on) {
+    const StockName named{ingredient.name, StockKind::ingredient, ingredient};
+    Purchase purchase;
+    purchase.name = ingredient.name;
+    purchase.lot.left = read_stock_mass(amount, named);
+    const Packs packs = read_packs(amount, ingredient);
+    purchase.packs = packs.count;
+    purchase.pack = {packs.size, {}, on, {}};
+    purchase.lot.state = usual_state(ingredient.keeps);
+    purchase.lot.got_on = on;
+    purchase.lot.best_before = best_before(on, purchase.lot.state, ingredient.keeps);
+    return purchase;
+}
+
+StockReceipt enter_purchase(Store& store, const Purchase& purchase) {
+    if (purchase.pack.price) store.put_price(purchase.name, purchase.pack);
+    Arrival arrival{purchase.name, StockKind::ingredient, purchase.lot};
+    arrival.lot.paid = paid_for(purchase);
+    arrival.lot.shop = purchase.pack.shop;
+    return store.shed().add(Happening::bought, arrival);
+}
+
 StockChangeAnswer buy(Store& store, const Purchase& purchase) {
-    StockChangeAnswer answer = changed(store, [&](Shed& shed) {
-        if (purchase.pack.price) store.put_price(purchase.name, purchase.pack);
-        Arrival arrival{purchase.name, StockKind::ingredient, purchase.lot};
-        arrival.lot.paid = paid_for(purchase);
-        arrival.lot.shop = purchase.pack.shop;
-        return shed.add(Happening::bought, arrival);
-    });
+    StockChangeAnswer answer = changed(store, [&](Shed&) { return enter_purchase(store, purchase); });
     if (purchase.pack.price)
         if (auto apart = prices_apart(store, *purchase.pack.price)) answer.warnings.push_back(*std::move(apart));
     return answer;

@@ -21,7 +21,11 @@ struct Purchase {
     double packs = 1;
     Lot lot;
 };
+/// Of an amount as a person says it, kept as it usually is; price and shop are still to be said. Throws InputError.
+Purchase purchase_of(const Ingredient& ingredient, const std::string& amount, Date on);
 StockChangeAnswer buy(Store& store, const Purchase& purchase);
+/// Inside `Store::change` only.
+StockReceipt enter_purchase(Store& store, const Purchase& purchase);
 
 StockChangeAnswer keep(Store& store, const Arrival& arrival);
 StockChangeAnswer count(Store& store, const StockCount& count, const Reach& reach);

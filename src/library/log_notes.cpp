@@ -6,7 +6,9 @@
 #include <tuple>
 
 #include "files/notes_text.h"
+#include "library/change_library.h"
 #include "library/log_cost.h"
+#include "library/stock_come_home.h"
 #include "quantities/in_quotes.h"
 
 namespace baitwright {
@@ -146,6 +148,27 @@ void keep_unchanged(GroupToEnter& group, const LoggedGroup& before) {
     }
 }
 
+std::vector<GroupToEnter> completed_groups(const Notes& notes, LogNames& names, const Shelf& shelf,
+                                           const CostRequest& money) {
+    ReckonedCosts costs(shelf, money);
+    std::vector<GroupToEnter> groups;
+    for (const NotedGroup& group : notes.groups) {
+        groups.push_back(completed(group, names));
+        if (auto* session = std::get_if<LoggedSession>(&groups.back().front().what); session && !session->cost)
+            session->cost = costs.of(*session);
+    }
+    return groups;
+}
+
+std::vector<MixFromNotes> made_known(const std::vector<EntryChange>& changes) {
+    std::vector<MixFromNotes> mixes;
+    for (const EntryChange& change : changes)
+        mixes.push_back({change.name, change.kind == EntryChange::Kind::unchanged  ? MixFromNotes::Became::known
+                                      : change.kind == EntryChange::Kind::replaced ? MixFromNotes::Became::replaced
+                                                                                   : MixFromNotes::Became::added});
+    return mixes;
+}
+
 }  // namespace
 
 std::string notes_to_edit(const Shelf& shelf, const LoggedGroup& group) {
@@ -167,23 +190,22 @@ std::string notes_to_edit(const Shelf& shelf, const LoggedGroup& group) {
     return notes_text(entries);
 }
 
-LogAnswer take_notes(Store& store, const LibraryPlace& place, const Notes& notes, const CostRequest& money) {
+LogAnswer take_notes(Store& store, const LibraryPlace& place, const Notes& notes, const CostRequest& money,
+                     Date today) {
     if (!notes.faults.empty()) throw InputError(notes.faults);
-    LogNames names(store, place, UnknownName::kept);
-    ReckonedCosts costs(store, money);
-    std::vector<GroupToEnter> groups;
-    for (const NotedGroup& group : notes.groups) {
-        groups.push_back(completed(group, names));
-        if (auto* session = std::get_if<LoggedSession>(&groups.back().front().what); session && !session->cost)
-            session->cost = costs.of(*session);
-    }
+    check_file(notes.made, notes.text, store);
     LogAnswer answer;
-    answer.warnings = names.warnings();
     store.change([&] {
+        // The mixes first: what was weighed of them is told by what they are made of.
+        answer.mixes = made_known(put_checked(store, notes.made, today));
+        LogNames names(store, place, UnknownName::kept);
+        const std::vector<GroupToEnter> groups = completed_groups(notes, names, store, money);
+        answer.warnings = names.warnings();
         TakingIn taking(store.log(), answer);
         for (const GroupToEnter& group : groups) taking.take(group);
+        take_stock_home(store, notes, answer);
     });
-    answer.to_book = all_to_book(store, answer.entered);
+    if (notes.stock.empty()) answer.to_book = all_to_book(store, answer.entered);  // else they say what was taken out
     return answer;
 }
 

@@ -1,11 +1,16 @@
 #include "report/log_json.h"
 
+#include <array>
+
 #include "quantities/date.h"
 #include "quantities/units.h"
+#include "report/stock_json.h"
 
 namespace baitwright {
 
 namespace {
+
+constexpr std::array<const char*, 3> mixes_became{"added", "replaced", "known"};
 
 template <class Q, class U>
 Json in_or_null(const std::optional<Q>& value, U unit) {
@@ -114,6 +119,17 @@ std::string cell_of(const Json& json, const char* key) {
     return text.size() >= 2 && text.front() == '"' ? value->text() : text;
 }
 
+/// The mixes and what of the shed came with notes.
+void add_brought(Json& json, const LogAnswer& answer) {
+    json["mixes"] = Json::array();
+    for (const MixFromNotes& mix : answer.mixes)
+        json["mixes"].push_back(
+            {{"name", mix.name}, {"became", mixes_became.at(static_cast<std::size_t>(mix.became))}});
+    json["stock"] = Json::array();
+    for (const StockReceipt& receipt : answer.stock) json["stock"].push_back(receipt_json(receipt));
+    json["known_stock"] = answer.known_stock;
+}
+
 }  // namespace
 
 Json log_json(const std::string& command, const LogAnswer& answer) {
@@ -129,6 +145,7 @@ Json log_json(const std::string& command, const LogAnswer& answer) {
     json["known_alone"] = answer.known_alone;
     json["undone"] = Json::array();
     for (const LogEntry& entry : answer.undone) json["undone"].push_back(entry_of_log_json(entry));
+    add_brought(json, answer);
     return json;
 }
 

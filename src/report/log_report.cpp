@@ -13,6 +13,7 @@
 #include "report/display.h"
 #include "report/log_json.h"
 #include "report/log_words.h"
+#include "report/stock_text.h"
 
 namespace baitwright {
 
@@ -129,6 +130,22 @@ void tell_known(Told& told, const LogAnswer& answer) {
                              answer.known_alone == 1 ? "entry is" : "entries are"));
 }
 
+/// The mixes and what of the shed came with notes.
+void tell_brought(Told& told, const LogAnswer& answer) {
+    for (const MixFromNotes& mix : answer.mixes) {
+        if (mix.became == MixFromNotes::Became::added) told.say("A new mix in your library: " + mix.name + ".");
+        if (mix.became == MixFromNotes::Became::replaced)
+            told.say("A mix in your library is now as in the notes: " + mix.name + ". What it was is kept.");
+    }
+    if (answer.stock.size() > most_groups_told)
+        told.say(fmt::format("In the shed: {} entries.", answer.stock.size()));
+    else
+        for (const StockReceipt& receipt : answer.stock) told.say("In the shed, " + receipt_sentence(receipt) + ".");
+    if (answer.known_stock > 0)
+        told.say(fmt::format("{} {} of the shed came before.", answer.known_stock,
+                             answer.known_stock == 1 ? "entry" : "entries"));
+}
+
 void tell_undone(Told& told, const LogAnswer& answer) {
     if (answer.undone.empty()) return;
     std::size_t belonging = 0;
@@ -183,6 +200,7 @@ Told log_told(const LogAnswer& answer) {
     tell_undone(told, answer);
     tell_entered(told, answer.entered);
     tell_known(told, answer);
+    tell_brought(told, answer);
     told.mind(answer.warnings);
     tell_next(told, answer);
     return told;

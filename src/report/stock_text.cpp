@@ -230,6 +230,12 @@ Told stock_change_told(const StockChangeAnswer& answer) {
     return told;
 }
 
+std::string receipt_sentence(const StockReceipt& receipt) {
+    if (receipt.entry == 0) return "none, and the shed never held any";
+    const ThingChanged thing = things_changed(receipt).front();
+    return thing.name + ": " + change_sentence(thing, receipt.what) + fmt::format(" (entry {})", receipt.entry);
+}
+
 std::string booked_text(const StockReceipt& receipt) {
     std::string text = fmt::format("out of the shed for {}, entry {}; baitwright stock undo takes it back.",
                                    receipt.session, receipt.entry);

@@ -6,13 +6,15 @@
 #include <string>
 
 #include "store/log_schema_steps.h"
+#include "store/phone_schema_steps.h"
 #include "store/schema_steps.h"
 
 namespace baitwright {
 
 const std::vector<Migration>& migrations() {
     static const std::vector<Migration> all{{1, version_1}, {2, version_2}, {3, version_3},
-                                            {4, version_4}, {5, version_5}, {6, version_6}};
+                                            {4, version_4}, {5, version_5}, {6, version_6},
+                                            {7, version_7}};
     return all;
 }
 

@@ -24,6 +24,9 @@ constexpr const char* select_arrivals =
     " WHERE e.what = 'bought' AND i.kind = 'ingredient'"
     " AND NOT EXISTS (SELECT 1 FROM stock_entry u WHERE u.undoes = e.id) ORDER BY l.got_on, l.id";
 
+constexpr const char* select_mark = "SELECT 1 FROM stock_from_notes WHERE mark = ?1";
+constexpr const char* insert_mark = "INSERT INTO stock_from_notes VALUES (?1, nullif(?2, 0))";
+
 StockItem item_with_lots(StoreConnection& connection, ItemRow row) {
     StockItem item{std::move(row.name), row.kind, row.left, {}};
     if (item.left > Milligrams{}) item.lots = read_lots(connection, row.id);
@@ -121,6 +124,15 @@ std::vector<StockEntry> Shed::history(std::string_view name) const {
         const auto row = read_item(*connection_, name);
         return row ? entries_of(*connection_, row->id) : std::vector<StockEntry>{};
     });
+}
+
+bool Shed::knows_mark(std::string_view mark) const {
+    return connection_->guarded([&] { return Query(*connection_, select_mark, mark).next(); });
+}
+
+void Shed::note_mark(std::string_view mark, std::int64_t entry) {
+    connection_->require_change();
+    connection_->guarded([&] { Query(*connection_, insert_mark, mark, entry).run(); });
 }
 
 }  // namespace baitwright

@@ -62,6 +62,9 @@ public:
     /// The bought lots of ingredients, by the day they came in; those whose buying was taken back are left out.
     [[nodiscard]] std::vector<NewLot> arrivals() const;
 
+    /// Whether an entry with this mark came with notes before (`note_mark`).
+    [[nodiscard]] bool knows_mark(std::string_view mark) const;
+
     // Inside `Store::change` only. All throw UsageError where the day is before the last count of that name, which has
     // taken it in already.
     StockReceipt add(Happening what, const Arrival& arrival);
@@ -74,6 +77,8 @@ public:
     /// Takes an entry back; the last that stands where none is named. Throws NotFound, or Error (answer_is_no) where it
     /// is taken back already, is itself such an entry, was counted since, or is used up since.
     StockReceipt undo(std::optional<std::int64_t> entry, Date on);
+    /// Remembers that this entry, 0 for none, came with notes.
+    void note_mark(std::string_view mark, std::int64_t entry);
 
 private:
     StoreConnection* connection_;

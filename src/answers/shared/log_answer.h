@@ -5,6 +5,7 @@
 
 #include "answers/shared/warning.h"
 #include "bait/log_entry.h"
+#include "bait/stock.h"
 
 namespace baitwright {
 
@@ -28,6 +29,12 @@ struct SessionToBook {
     int people = 1;
 };
 
+/// A mix that came with notes.
+struct MixFromNotes {
+    std::string name;
+    enum class Became { added, replaced, known } became = Became::added;
+};
+
 /// What was entered in the log, or taken back.
 struct LogAnswer {
     std::vector<LoggedGroup> entered;  ///< with their numbers
@@ -35,6 +42,9 @@ struct LogAnswer {
     std::size_t known_alone = 0;   ///< entries outside any session that the log had already
     std::vector<LogEntry> undone;  ///< what was taken back
     std::vector<SessionToBook> to_book;
+    std::vector<MixFromNotes> mixes;
+    std::vector<StockReceipt> stock;  ///< what the notes brought into the shed and took out of it
+    std::size_t known_stock = 0;      ///< entries of the shed that came with notes before
     std::vector<Warning> warnings;
 };
 
