@@ -31,24 +31,26 @@ function wordsOfFault(error) {
   return error.hint ? `${error.message}; ${error.hint}` : error.message;
 }
 
-// "--depth: no number" belongs to the field that gave --depth, and is shown there without the flag. `fields` are by flag, or
-// by the name that the message begins with.
+// A fault belongs to the field that the engine names ("--depth"), or that its message begins with, and is shown there without
+// the flag. `fields` are by flag, or by the name that the message begins with.
 function placeFaults(errors, fields) {
   for (const field of new Set(Object.values(fields))) field.fault(null);
   const homeless = [];
   for (const error of errors) {
-    const name = Object.keys(fields).find((one) => error.message.startsWith(`${one}: `));
-    if (name) fields[name].fault({ message: error.message.slice(name.length + 2), hint: error.hint });
+    const begun = Object.keys(fields).find((one) => error.message.startsWith(`${one}: `));
+    const field = fields[error.field] || fields[begun];
+    if (field) field.fault({ message: begun ? error.message.slice(begun.length + 2) : error.message, hint: error.hint });
     else homeless.push(error);
   }
   return homeless;
 }
 
-// The last good answer stays, greyed, while the question has faults.
-function answerBox({ fields = {}, first = "" } = {}) {
+// The last good answer stays, greyed, while nothing new can be worked out. `ask` puts a question and shows what comes of it: the
+// reply, or null; where a field of `needs` is empty it answers nothing.
+function answerBox({ fields = {}, first = "", without = [] } = {}) {
   const faults = make("div", { class: "faults", hidden: true });
-  const told = toldView(first);
-  const before = make("p", { class: "hint", hidden: true }, "From before the mistake:");
+  const told = toldView({ first, without });
+  const before = make("p", { class: "hint before", hidden: true }, "What stood before:");
   const node = make("div", { class: "answer" }, faults, before, told.node);
   function show(reply) {
     if (reply.waiting) return false;
@@ -58,7 +60,7 @@ function answerBox({ fields = {}, first = "" } = {}) {
     node.classList.toggle("stale", Boolean(reply.errors));
     before.hidden = !reply.errors || !told.node.firstChild;
     if (reply.errors) {
-      announce(reply.errors[0].message);
+      announce(wordsOfFault(reply.errors[0]));
       return false;
     }
     told.tell(reply.told);
@@ -72,5 +74,13 @@ function answerBox({ fields = {}, first = "" } = {}) {
     before.hidden = true;
     told.tell([]);
   }
-  return { node, show, clear };
+  function ask(question, needs = []) {
+    if (needs.some((field) => !field.text())) {
+      clear();
+      return null;
+    }
+    const reply = askEngine(question);
+    return show(reply) ? reply : null;
+  }
+  return { node, show, clear, ask };
 }

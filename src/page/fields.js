@@ -8,6 +8,7 @@ function withFaults(field) {
   field.fault = (error) => {
     line.hidden = !error;
     if (error) {
+      for (let fold = field.node.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
       setText(line, wordsOfFault(error));
       field.input.setAttribute("aria-invalid", "true");
       field.input.setAttribute("aria-describedby", line.id);
@@ -32,46 +33,90 @@ function textField({ label, text = "", changed = () => {}, list = null, long = f
   });
 }
 
-// A bare number is meant in the field's own unit: "3" is "3 l".
-function withUnit(text, unit) {
-  return unit && /^[0-9]+([.][0-9]+)?$/.test(text) ? `${text} ${unit}` : text;
+// The same number moved to the next whole step.
+function stepped(number, { direction, step, least }) {
+  const steps = number / step;
+  const near = Math.abs(steps - Math.round(steps)) < 1e-6 ? Math.round(steps) + direction : direction > 0 ? Math.ceil(steps) : Math.floor(steps);
+  return String(Number(Math.max(least, near * step).toFixed(3)));
 }
 
-// The same text with its number moved by a step; what does not begin with a number starts anew.
-function stepped(text, { by, least, fresh }) {
-  const found = /^([0-9]*[.]?[0-9]+)(.*)$/.exec(text);
-  if (!found) return fresh;
-  const moved = Math.max(least, Number(found[1]) + by);
-  return `${Number(moved.toFixed(3))}${found[2]}`;
+// The units that an amount can be given in, as words to tap; one unit alone is only said.
+function unitStrip(changed) {
+  const node = make("div", { class: "strip units", role: "radiogroup" });
+  let inputs = [];
+  let alone = "";
+  let offered = "";
+  function offer(label, units, unit) {
+    if (offered === [label, ...units].join()) return;
+    offered = [label, ...units].join();
+    const name = newId("unit");
+    node.setAttribute("aria-label", `Unit: ${label}`);
+    alone = units.length > 1 ? "" : units[0] || "";
+    inputs = units.length > 1 ? units.map((one) => make("input", { type: "radio", id: newId("pick"), name, value: one, change: () => changed() })) : [];
+    node.replaceChildren(...(inputs.length ? inputs.map((input) => make("span", {}, input, make("label", { for: input.id }, input.value))) : [alone]));
+    node.hidden = !units.length;
+    if (inputs.length) node.setAttribute("role", "radiogroup");
+    else node.removeAttribute("role");
+    if (!inputs.length) node.removeAttribute("aria-label");
+    pick(unit);
+  }
+  function pick(unit) {
+    for (const input of inputs) input.checked = input.value === unit;
+  }
+  return { node, offer, pick, unit: () => (inputs.find((input) => input.checked) || { value: alone }).value };
 }
 
-// An amount as a person writes it, with a step down and a step up for wet fingers. `adapt` gives it another unit.
-function amountField({ label, text = "", unit = "", step = 1, least = 0, fresh = "", steps = true, changed = () => {} }) {
+// An amount: a number, the unit it is in, and steps of that unit for wet fingers. A text such as "2 lb" is taken too; what is no
+// number with a unit of the field stays as it was typed, for the engine to judge. `adapt` makes it a field of another amount.
+function amountField({ label, text = "", unit = "", units = null, step = 0, least = 0, fresh = "", steps = true, changed = () => {} }) {
   const id = newId("amount");
-  const input = make("input", { id, autocomplete: "off", autocapitalize: "off", spellcheck: "false", input: () => changed() });
+  const input = make("input", { id, autocomplete: "off", autocapitalize: "off", spellcheck: "false", enterkeyhint: "done", input: () => { takeUnit(); changed(); }, change: () => field.put(field.text()) });
   const name = make("label", { for: id }, label);
-  const now = { unit, step, least, fresh };
+  const now = { unit, units, step, least, fresh };
+  const strip = unitStrip(() => changed());
+  const stepOf = (one) => (one === now.unit && now.step) || unitSteps[one] || now.step || 1;
   const move = (direction) => () => {
-    input.value = stepped(field.text(), { by: direction * now.step, least: now.least, fresh: now.fresh || withUnit(String(now.least || now.step), now.unit) });
+    const parts = partsOfAmount(input.value);
+    const one = strip.unit();
+    if (parts) input.value = stepped(Number(parts.number), { direction, step: stepOf(one), least: one === now.unit ? now.least : 0 });
+    else field.put(usualAmount(now.fresh) || String(now.least || stepOf(one)));
     changed();
   };
   const less = make("button", { type: "button", "aria-label": `Less: ${label}`, click: move(-1) }, "\u2212");
   const more = make("button", { type: "button", "aria-label": `More: ${label}`, click: move(1) }, "+");
+  const knows = (one) => (now.units || unitsWith(now.unit)).includes(one);
+  // What is typed after the number is seen at once; it leaves the number's line when the field is left.
+  function takeUnit() {
+    const parts = partsOfAmount(input.value);
+    if (parts && knows(parts.unit)) strip.pick(parts.unit);
+    return parts && (!parts.unit || knows(parts.unit)) ? parts : null;
+  }
   const field = {
-    node: make("div", { class: "field" }, name, steps ? make("div", { class: "stepper" }, less, input, more) : input),
+    node: make("div", { class: "field amount-field" }, name, make("div", { class: "amount-line" }, steps ? make("div", { class: "stepper" }, less, input, more) : input, strip.node)),
     input,
-    text: () => withUnit(input.value.trim(), now.unit),
-    put: (words) => { input.value = words; },
+    text: () => {
+      const parts = partsOfAmount(input.value);
+      if (!parts) return input.value.trim();
+      return `${parts.number} ${parts.unit || strip.unit()}`.trim();
+    },
+    unit: () => strip.unit(),
+    put: (words) => {
+      input.value = words;
+      const parts = takeUnit();
+      if (parts) input.value = parts.number;
+    },
     adapt: (next) => {
       Object.assign(now, next);
       setText(name, next.label);
       less.setAttribute("aria-label", `Less: ${next.label}`);
       more.setAttribute("aria-label", `More: ${next.label}`);
-      input.setAttribute("inputmode", now.unit ? "text" : "numeric");
+      input.setAttribute("inputmode", now.unit ? "decimal" : "numeric");
+      strip.offer(next.label, now.units || unitsWith(now.unit), firstUnit(now.unit));
+      field.put(input.value);
     },
   };
-  input.value = text;
   field.adapt({ label });
+  field.put(text);
   return withFaults(field);
 }
 

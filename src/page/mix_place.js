@@ -41,7 +41,7 @@ function mixPlace(section) {
       askTub();
     },
   });
-  const box = answerBox({ fields: flaggedMixFields(fields), first: "water" });
+  const box = answerBox({ fields: flaggedMixFields(fields), first: "water", without: ["share", "cost"] });
   let answer = null;
   function draw() {
     const reply = askEngine({ ask: "mix", words: [kept.of], flags: mixFlags(kept), give: ["told", "json"] });

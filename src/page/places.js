@@ -67,9 +67,5 @@ function watchPlaces() {
     one.addEventListener("click", () => goToPlace(one.dataset.place));
   }
   watchSteps();
-  // A printed page has all the places, one after the other.
-  window.addEventListener("beforeprint", () => {
-    Object.keys(places).forEach(buildPlace);
-    drawWaiting();
-  });
+  watchPaper();
 }

@@ -1,8 +1,10 @@
 "use strict";
 
-// Shows told pieces in their order, word for word. Where a new answer has the shape of the last one, only texts change.
+// Shows told pieces in their order, word for word: what to do first, large; how sure, smaller. Where a new answer has the shape of the
+// last one, only texts change.
 
-const loudLabels = new Set(["Mind", "Take care", "First"]);
+const loudLabels = new Set(["Mind", "Take care", "First", "Breach", "Venue"]);
+const softLabels = new Set(["How sure", "Why", "Sources"]);
 
 // Each kind of piece: made once, then given its words.
 const pieceViews = {
@@ -26,7 +28,8 @@ function plainView(tag, kind) {
 function lineView(piece) {
   const label = piece.label || "";
   const text = make("span");
-  const node = make("p", { class: loudLabels.has(label) ? "line loud" : "line" });
+  const kind = loudLabels.has(label) ? "line loud" : softLabels.has(label) ? "line soft" : "line";
+  const node = make("p", { class: kind });
   if (label) node.append(make("b", {}, label), " ");
   node.append(text);
   return { node, tell: (next) => setText(text, next.text || "") };
@@ -70,26 +73,35 @@ function stepView() {
 function shapeOf(piece) {
   if (piece.kind === "table") return `table ${piece.columns.join()} ${piece.rows.map((row) => row.length).join()}`;
   const words = ["line", "entry", "amounts"].includes(piece.kind) ? piece.label || "" : "";
-  return `${piece.kind} ${piece.cells ? piece.cells.length : 0} ${words}`;
+  return `${piece.kind} ${piece.cells ? piece.cells.length : 0} ${words} ${piece.leads ? "leads" : ""}`;
 }
 
-// The amounts with this label go right below the title; all else keeps its order.
+// What is labelled so goes right below the title, the rest of its words with it; all else keeps its order.
 function hoisted(pieces, label) {
-  if (!label) return pieces;
-  const wanted = (piece) => piece.kind === "amounts" && piece.label === label;
+  const at = label ? pieces.findIndex((piece) => piece.label === label) : -1;
+  if (at < 0) return pieces;
   const titles = pieces.filter((piece) => piece.kind === "title").slice(0, 1);
-  return [...titles, ...pieces.filter(wanted), ...pieces.filter((piece) => !wanted(piece) && !titles.includes(piece))];
+  return [...titles, { ...pieces[at], leads: true }, ...pieces.filter((piece, other) => other !== at && !titles.includes(piece))];
 }
 
-function toldView(first = "") {
+// A table without the columns that have these heads; what they say stands in another place.
+function withoutColumns(piece, heads) {
+  if (piece.kind !== "table" || !heads.length) return piece;
+  const kept = piece.columns.map((_, at) => at).filter((at) => !heads.includes((piece.rows[0][at] || "").trim()));
+  return { ...piece, columns: kept.map((at) => piece.columns[at]), rows: piece.rows.map((row) => (row.length ? kept.filter((at) => at < row.length).map((at) => row[at]) : row)) };
+}
+
+// `first` is the label of the piece that says what to do; `without` the heads of columns that are left out.
+function toldView({ first = "", without = [] } = {}) {
   const node = make("div", { class: "told" });
   let shown = [];
   function tell(pieces) {
-    const next = hoisted(pieces, first).filter((piece) => pieceViews[piece.kind]);
+    const next = hoisted(pieces, first).filter((piece) => pieceViews[piece.kind]).map((piece) => withoutColumns(piece, without));
     const views = next.map((piece, at) => {
       const shape = shapeOf(piece);
       const view = shown[at] && shown[at].shape === shape ? shown[at] : { shape, ...pieceViews[piece.kind](piece) };
       view.tell(piece);
+      if (piece.leads && piece.kind !== "amounts") view.node.classList.add("first");
       return view;
     });
     const kept = views.length === shown.length && views.every((view, at) => view === shown[at]);

@@ -62,6 +62,15 @@ export const pick = (page, label) => page.locator("main section:not([hidden])").
 export const tap = (page, name, nth = 0) => page.locator("main section:not([hidden])").getByRole("button", { name, exact: true }).nth(nth).tap();
 export const told = (page, place) => page.locator(`#place-${place} .told`).first();
 
+/** What stands in a field of an amount, with its unit: "3 l". */
+export async function amountIn(page, label) {
+  const one = page.locator("main section:not([hidden]) .amount-field").filter({ has: page.getByRole("textbox", { name: label, exact: true }) });
+  const number = await field(page, label).inputValue();
+  const units = one.locator(".units");
+  const unit = (await units.locator("input").count()) ? await units.locator("input:checked").inputValue() : await units.innerText();
+  return `${number} ${unit}`.trim();
+}
+
 /** Two frames: what was typed has been asked, answered and drawn. */
 export function drawn(page) {
   return page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));

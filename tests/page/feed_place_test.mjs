@@ -1,7 +1,7 @@
 // Feed: the session by the wall clock, what has gone in, what goes in next, and what is left.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, reload, tap } from "./browser.mjs";
+import { amountIn, assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, reload, tap } from "./browser.mjs";
 
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -166,7 +166,7 @@ test("what is left is spread by the bites, and the amounts are kept", async () =
   }
   assert.equal(new Set(Object.values(answers)).size, 3, "the answer hangs on the bites");
   await reload(page);
-  assert.equal(await field(page, "silt bed").inputValue(), "1.5 l");
+  assert.equal(await amountIn(page, "silt bed"), "1.5 l");
   assert.equal(await left(page).getByRole("radio", { name: "none", exact: true }).isChecked(), true);
   assertQuiet(problems);
   await context.close();

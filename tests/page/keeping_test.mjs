@@ -1,7 +1,7 @@
 // What the page keeps: for each strategy by its name, lived without where the browser refuses, and mended piece by piece.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { assertQuiet, drawn, field, fill, goTo, kept, openBrowser, openPhone, openTab, pick, placeNames, ready, reload, tap, told } from "./browser.mjs";
+import { amountIn, assertQuiet, drawn, field, fill, goTo, kept, openBrowser, openPhone, openTab, pick, placeNames, ready, reload, tap, told } from "./browser.mjs";
 
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -28,7 +28,7 @@ test("strategies of one page keep their own, and the one looked at last is there
   await tap(page, "Start now");
   await page.locator(".put-in").tap();
   await strategy(page).selectOption("tight balls");
-  assert.equal(await field(page, "How much, wet").inputValue(), "3 l");
+  assert.equal(await amountIn(page, "How much, wet"), "3 l");
   await goTo(page, "feed");
   assert.ok(await page.getByRole("button", { name: "Start now" }).isVisible());
   await goTo(page, "notes");
@@ -197,12 +197,12 @@ for (const [name, makeRaw] of Object.entries(broken)) {
     await notice(page).waitFor();  // on a busy machine a moment after the page is ready
     assert.match(await notice(page).innerText(), /could not be read and was left out/);
     assert.deepEqual(await putBy(page), [raw]);
-    assert.equal(await field(page, "How much, wet").inputValue(), "3 l");
+    assert.equal(await amountIn(page, "How much, wet"), "3 l");
     await fill(page, "How much, wet", "2 l");
     await page.evaluate(() => keepNow());
     await reload(page);
     assert.equal(await notice(page).isVisible(), false, "said once");
-    assert.equal(await field(page, "How much, wet").inputValue(), "2 l");
+    assert.equal(await amountIn(page, "How much, wet"), "2 l");
     assert.deepEqual(await putBy(page), [raw]);
     assertQuiet(problems);
     await context.close();
@@ -223,14 +223,14 @@ test("of a kept text edited by hand, what is right stays and what is wrong goes"
   });
   assert.match(await notice(page).innerText(), /could not be read/);
   assert.deepEqual(await putBy(page), [raw]);
-  assert.equal(await field(page, "How much, wet").inputValue(), "4 l");
+  assert.equal(await amountIn(page, "How much, wet"), "4 l");
   await walk(page);
   assert.equal(await field(page, "Notes").inputValue(), "stays");
   assert.deepEqual(await page.locator(".entries li .words").allInnerTexts(), ["2 bream, 1 kg"]);
   await goTo(page, "feed");
   assert.match(await page.locator(".put-in").innerText(), /2/);
   await goTo(page, "drop");
-  assert.equal(await field(page, "Depth").inputValue(), "2.5 m");
+  assert.equal(await amountIn(page, "Depth"), "2.5 m");
   assertQuiet(problems);
   await context.close();
 });

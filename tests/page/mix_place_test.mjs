@@ -1,7 +1,7 @@
 // Mix: targets, the slider and the typed field, slips, and the tub that is put right.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, pick, told } from "./browser.mjs";
+import { amountIn, assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, pick, told } from "./browser.mjs";
 
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -24,7 +24,7 @@ test("the slider and the typed field agree, and the weights follow at once", asy
   const before = await water(page);
   await slider.fill("5");
   await drawn(page);
-  assert.equal(await field(page, "How much, wet").inputValue(), "5 l");
+  assert.equal(await amountIn(page, "How much, wet"), "5 l");
   assert.notEqual(await water(page), before);
   await fill(page, "How much, wet", "2");
   assert.equal(await slider.inputValue(), "2");
@@ -33,7 +33,7 @@ test("the slider and the typed field agree, and the weights follow at once", asy
   await fill(page, "How much, wet", "4 pt");
   assert.equal(await slider.inputValue(), "2.25");
   await page.getByRole("button", { name: "A step more" }).tap();
-  assert.equal(await field(page, "How much, wet").inputValue(), "2.5 l");
+  assert.equal(await amountIn(page, "How much, wet"), "2.5 l");
   assertQuiet(problems);
   await context.close();
 });
@@ -112,7 +112,7 @@ test("what stands in the fields is there again when the page is opened anew", as
   await page.reload();
   await page.locator("#place-drop .told").waitFor();
   await goTo(page, "mix");
-  assert.equal(await field(page, "How much, wet").inputValue(), "1.5 l");
+  assert.equal(await amountIn(page, "How much, wet"), "1.5 l");
   assert.match(await told(page, "mix").innerText(), /^dark treacle/);
   await context.close();
 });

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
-import { assertQuiet, drawn, field, fill, openBrowser, openPhone, pageFile, pick, ready, reload, told } from "./browser.mjs";
+import { amountIn, assertQuiet, drawn, field, fill, openBrowser, openPhone, pageFile, pick, ready, reload, told } from "./browser.mjs";
 
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -94,7 +94,7 @@ test("what is asked before the engine is open is answered when it is, though its
   await page.clock.runFor(10000);
   await ready(page);
   assert.match(await told(page, "mix").innerText(), /1\.5 l/);
-  assert.equal(await field(page, "How much, wet").inputValue(), "1.5 l");
+  assert.equal(await amountIn(page, "How much, wet"), "1.5 l");
   assertQuiet(problems);
   await context.close();
 });

@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, pick, told } from "./browser.mjs";
+import { amountIn, assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, pick, told } from "./browser.mjs";
 
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -19,7 +19,7 @@ test("the page begins with the water, the pump and the units that are usual", as
   await goTo(page, "soak");
   await pick(page, "Pellet").first().selectOption("expander 4 mm");
   await fill(page, "Dry", "200 g");
-  assert.equal(await field(page, "The pump holds").inputValue(), "1000 ml");
+  assert.equal(await amountIn(page, "The pump holds"), "1000 ml");
   assert.match(await told(page, "soak").innerText(), /80 ml\s+a\s+stroke/);
   assertQuiet(problems);
   await context.close();
