@@ -41,7 +41,7 @@ function countWords(text, one, many) {
 }
 
 // How many anglers, for how long: in a line that opens. Cost and Compare share what stands there.
-function sessionFields(kept, changed) {
+function costFields(kept, changed) {
   const people = amountField({ label: "Anglers", text: kept.people, least: 1, changed: take });
   const length = amountField({ label: "How long", text: kept.length, unit: "h", step: 0.5, least: 0.5, fresh: "4 h", changed: take });
   const folded = foldedLine();
@@ -62,7 +62,7 @@ function sessionFields(kept, changed) {
 
 // What is used stands first, for it is what a session costs; then what there is to pay, thing by thing.
 function costView(kept) {
-  const session = sessionFields(kept, () => ask());
+  const session = costFields(kept, () => ask());
   const box = answerBox({ fields: session.fields });
   const ask = oncePerFrame(() => {
     const reply = askEngine({ ask: "cost", words: [bank.strategy.name], flags: flagsOf(session.flags()) });
@@ -85,7 +85,7 @@ function compareView(kept) {
   const names = bank.library.strategies.map((strategy) => strategy.name);
   if (names.length < 2) return { node: make("p", { class: "line" }, "This page carries one strategy only, so there is none to hold it against."), ask: () => {} };
   if (!kept.compared.length) kept.compared = [bank.strategy.name];
-  const session = sessionFields(kept, () => ask());
+  const session = costFields(kept, () => ask());
   const box = answerBox({ fields: session.fields });
   const hint = make("p", { class: "hint" }, "Tick two or more.");
   const ticks = tickList(names, {
