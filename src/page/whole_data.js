@@ -33,8 +33,9 @@ function faultOfWhole(given) {
   return "";
 }
 
+// In the order in which they are told.
 const listWords = {
-  "feed.puts": ["put-in", "put-ins"], "notes.catches": ["fish", "fish"], "notes.mixed": ["tub mixed", "tubs mixed"], "notes.used": ["amount used", "amounts used"], past: ["session before", "sessions before"],
+  "feed.puts": ["put-in", "put-ins"], "notes.catches": ["fish", "fish"], "notes.note": ["note", "notes"], "notes.mixed": ["tub mixed", "tubs mixed"], "notes.used": ["amount used", "amounts used"], past: ["session before", "sessions before"],
   mixes: ["mix", "mixes"], shed: ["shed entry", "shed entries"], prices: ["price", "prices"], measured: ["value measured", "values measured"], timers: ["timer", "timers"],
 };
 
@@ -58,22 +59,30 @@ function tallyThings(tally, box, theirs) {
     const [list, id] = path.split("/");
     if (id === undefined) continue;
     if (box.changes.gone.has(id) || theirs.changes.gone.has(id)) tally.out += 1;
-    else if (!mine.has(path)) tally.came.set(list, (tally.came.get(list) || 0) + 1);
+    else if (!mine.has(path)) addTo(tally.came, list);
     else if (mine.get(path) === text) tally.known += 1;
     else tally.changed += 1;
   }
 }
 
-function bringInto(tally, box, given) {
+function bringInto(tally, box, given, page = "") {
   const theirs = readKept(JSON.stringify(given), box.shape);
   tally.left += theirs.mended;
   if (!holdsAnything({ ...theirs, shape: box.shape })) return;
-  if (box.kept.notes) partSessions(box.kept, theirs.kept);
-  tallyThings(tally, box, theirs);
   const before = thingsOf(box.shape, box.kept);
+  if (box.kept.notes) {
+    // An earlier page wrote a session without a mark; the log knew it by the page.
+    if (hasSession(theirs.kept) && !theirs.kept.notes.session) theirs.kept.notes.session = page || hashOf(JSON.stringify(theirs.kept.notes));
+    partSessions(box.kept, theirs.kept);
+  }
+  tallyThings(tally, box, theirs);
   takeIn(box, theirs);
-  for (const [path, text] of thingsOf(box.shape, box.kept)) if (!path.includes("/") && before.get(path) !== text && path !== "notes.session") tally.changed += 1;
+  if (box.kept.notes && box.kept.notes.note && before.get("notes.note") !== JSON.stringify(box.kept.notes.note)) addTo(tally.came, "notes.note");
   writeBox(box);
+}
+
+function addTo(counts, key) {
+  counts.set(key, (counts.get(key) || 0) + 1);
 }
 
 function listed(words) {
@@ -82,10 +91,11 @@ function listed(words) {
 
 // "3 put-ins, 2 fish and 1 mix came in; 14 were known."
 function wordsOfTally({ came, known, out, changed, left }) {
-  const all = [...came].map(([list, number]) => `${number} ${(listWords[list] || ["entry", "entries"])[number === 1 ? 0 : 1]}`);
+  const order = Object.keys(listWords);
+  const all = [...came].sort(([a], [b]) => order.indexOf(a) - order.indexOf(b)).map(([list, number]) => `${number} ${(listWords[list] || ["entry", "entries"])[number === 1 ? 0 : 1]}`);
   const number = [...came.values()].reduce((sum, one) => sum + one, 0);
   const were = (count, what) => (count ? `${count} ${count === 1 ? "was" : "were"} ${what}` : "");
-  const words = [number ? `${listed(all)} came in` : "No entry was new", were(known, "known"), were(changed, "newer in the file or here, and the newer counts"), were(out, `taken out before and ${out === 1 ? "stays" : "stay"} out`)];
+  const words = [number ? `${listed(all)} came in` : "No entry was new", were(known, "known"), were(changed, "changed since, and the newer counts"), were(out, `taken out before and ${out === 1 ? "stays" : "stay"} out`)];
   return `${words.filter(Boolean).join("; ")}.${left ? " Part of the file could not be read and was left out." : ""}`;
 }
 
@@ -104,7 +114,7 @@ function bringIn(text) {
   if (given.shared !== undefined) bringInto(tally, keeping.shared, given.shared);
   const names = Object.keys(given.strategies).slice(0, mostStrategies);
   if (names.length < Object.keys(given.strategies).length) tally.left += 1;
-  for (const name of names) bringInto(tally, keptOf(name) || openBox(keyOf(name), wholeShape()), given.strategies[name]);
+  for (const name of names) bringInto(tally, keptOf(name) || openBox(keyOf(name), wholeShape()), given.strategies[name], textShape()(given.page, () => {}));
   openStrategy(bank.strategy.name, "notes");
   return { words: `${wordsOfTally(tally)}${keeping.held.size ? " It counts for this visit only: the browser's room for pages is full." : ""}` };
 }

@@ -8,7 +8,7 @@ before(async () => { browser = await openBrowser(); });
 after(() => browser.close());
 
 const strategy = (page) => page.getByRole("combobox", { name: "Strategy" });
-const notice = (page) => page.locator("#notice");
+const notice = (page) => page.locator("#notice p");
 const dataOf = (page) => page.evaluate(() => ({ key: keyOf(bank.strategy.name), state: JSON.parse(JSON.stringify(bank.kept)) }));
 const putBy = async (page) => Object.entries(await kept(page)).filter(([key]) => key.includes(" put by ")).map(([, text]) => text);
 
@@ -152,7 +152,7 @@ test("a store that fills up on the way is told of once, and nothing stops", asyn
   });
   await goTo(page, "feed");
   await tap(page, "Start now");
-  await page.locator("#notice").waitFor();
+  await notice(page).waitFor();
   assert.match(await notice(page).innerText(), /could not be kept/);
   await page.locator(".put-in").tap();
   assert.match(await page.locator(".put-in").innerText(), /1/);
