@@ -15,8 +15,9 @@ namespace baitwright {
 SessionPlan first_plan(const BankContents& contents, const CarriedStrategy& carried, const std::optional<Venue>& venue);
 
 /// `mix MIX --dry-mass AMOUNT --feel FEEL --water-temp TEMPERATURE`: the first mix that the plan has made, as much of
-/// it and as wet; nothing where it makes none.
-std::optional<MixAnswer> first_mix(const BankContents& contents, const Shelf& shelf, const SessionPlan& plan);
+/// it and as wet, be it of several things that go in together; nothing where it makes none.
+std::optional<MixAnswer> first_mix(const BankContents& contents, const CarriedStrategy& carried,
+                                   const SessionPlan& plan);
 
 /// `soak PELLET=AMOUNT... --water-temp TEMPERATURE`: all that the plan soaks and pumps; nothing where it does neither.
 std::optional<SoakAnswer> first_soaks(const BankContents& contents, const Shelf& shelf, const SessionPlan& plan);

@@ -132,7 +132,7 @@ std::string words_of_strategy(const BankContents& contents, const CarriedStrateg
     const Told told = plan_reply(plan).told();
     PlainWords words;
     words.must_say(strategy_heading(carried));
-    if (const auto mix = first_mix(contents, *carried.shelf, plan)) words.must_say(mix_pieces(*mix));
+    if (const auto mix = first_mix(contents, carried, plan)) words.must_say(mix_pieces(*mix));
     say_care(words, told);
     words.say(plan_pieces(told));
     if (const auto soaks = first_soaks(contents, *carried.shelf, plan)) words.say(soak_pieces(*soaks));

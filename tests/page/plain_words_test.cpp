@@ -6,6 +6,7 @@
 #include "answers/pellets/soak_pellets.h"
 #include "answers/plan/plan_session.h"
 #include "library/open_library.h"
+#include "page/mixes_fed.h"
 #include "page/plain_text_of.h"
 #include "quantities/units.h"
 #include "report/degree_sign.h"
@@ -30,6 +31,12 @@ SessionPlan plan_from_half_past_nine(const Shelf& shelf, const std::string& stra
     request.start = 570;
     request.cost.on = parse_date("2026-05-16");
     return plan_session(shelf, shelf.strategy(strategy), {}, request);
+}
+
+std::optional<Recipe> fed_mix_called(const std::string& name, const Strategy& strategy, const Shelf& shelf) {
+    for (const Recipe& mix : mixes_fed(strategy, shelf).together)
+        if (mix.name == name) return mix;
+    return shelf.find_recipe(name);
 }
 
 /// The lines of the page that are not among what the program told, as the page writes them.
@@ -65,13 +72,14 @@ TEST_CASE("every shipped strategy's plain words are what plan, mix and soak tell
         const SessionPlan plan = plan_from_half_past_nine(*shelf, name);
         std::vector<Told> answers{plan_reply(plan).told()};
         for (const PlannedBatch& batch : plan.batches) {
-            if (!shelf->find_recipe(batch.name)) continue;
+            const auto mix = fed_mix_called(batch.name, shelf->strategy(name), *shelf);
+            if (!mix) continue;
             MixRequest request;
             request.target = DryMass{batch.dry};
             if (!batch.feel.empty()) request.feel = batch.feel;
             request.water_temperature = plan.water;
             request.today = parse_date("2026-05-16");
-            answers.push_back(mix_reply(answer_mix(*shelf, shelf->recipe(batch.name), request)).told());
+            answers.push_back(mix_reply(answer_mix(*shelf, *mix, request)).told());
             break;
         }
         SoakRequest soaks;
@@ -90,7 +98,7 @@ TEST_CASE("plain words begin with the first mix: what to pour, then what to weig
     const std::string html = plain_words(plain_contents(*shelf, {"open carpet"}), {});
     std::size_t at = 0;
     for (const char* next :
-         {"<h1>open carpet</h1>", "<h2>silt bed, soft: ", "<p>water: ", "<table><tr><th>weigh</th>",
+         {"<h1>open carpet</h1>", "<h2>silt bed, soft: ", "<p>Pour: ", "<table><tr><th>weigh</th>",
           "<td>fishmeal, brown</td>", "<h3>Do this</h3>", "<ol><li>", "<h3>Take care</h3>",
           "<p>Fine dust: ", "<p>First: The venue&#39;s rules", "<h2>open carpet, 5 h, from 09:30 to ",
           "<h3>On the day</h3>", "<th align=\"right\">clock</th>", "<h3>Goes in, for each angler</h3>",

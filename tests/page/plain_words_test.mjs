@@ -60,7 +60,7 @@ test("with scripts off, every line and every cell of it is what plan, mix and so
 test("with scripts off, the first screen says which mix, what to pour and all that is weighed", async () => {
   const { page, context } = await withoutScripts("carpet");
   assert.match(await page.locator("noscript").innerText(), /JavaScript/);
-  for (const words of ["open carpet", /silt bed, soft: /, /^water: /, "fishmeal, brown", "maize meal"]) {
+  for (const words of ["open carpet", /silt bed, soft: /, /^Pour: /, "fishmeal, brown", "maize meal"]) {
     const box = await page.locator("#plain").getByText(words, { exact: typeof words === "string" }).first().boundingBox();
     assert.ok(box.y + box.height < 612 && box.width > 20, `${words}: ${JSON.stringify(box)}`);
   }
