@@ -1,21 +1,12 @@
 // Drop: each form, depth and tow; a slip; the words of the command line; and a picture that fits every screen.
 import assert from "node:assert/strict";
-import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, pick, reload } from "./browser.mjs";
+import { assertToldAlike, letters, program, record } from "./told_alike.mjs";
 
-let browser, folder;
-before(async () => {
-  browser = await openBrowser();
-  folder = mkdtempSync(join(tmpdir(), "drop-"));
-});
-after(async () => {
-  rmSync(folder, { recursive: true, force: true });
-  await browser.close();
-});
+let browser;
+before(async () => { browser = await openBrowser(); });
+after(() => browser.close());
 
 const forms = [
   { as: "Cup", label: "Cup holds", size: "150 ml", flag: "--cup" },
@@ -45,21 +36,10 @@ async function ask(page, { as, label, size }, { depth, tow }) {
   await fill(page, "Tow", tow);
 }
 
-/** All the letters, without what only sets them. */
-const letters = (text) => text.replace(/^ *-{5,}$/gm, "").replace(/\s+/g, "");
-
-function program(...flags) {
-  const ran = spawnSync(process.env.BANK_PROGRAM, ["drop", ...flags, "--store", join(folder, "store.db")], { encoding: "utf8", env: { ...process.env, LC_ALL: "C.UTF-8" } });
-  assert.equal(ran.status, 0, ran.stderr);
-  return ran.stdout;
-}
-
-/** The page's pieces are the program's, word for word and none left out; only their order is the page's own. */
-async function assertToldAlike(page, flags, where) {
+/** The page's pieces are the program's. */
+async function assertDropAlike(page, flags, where) {
   const pieces = await drop(page).locator(".answer .told > *, .more .told > *").evaluateAll((nodes) => nodes.map((node) => node.textContent));
-  const printed = letters(program(...flags, "--full"));
-  for (const piece of pieces) assert.ok(printed.includes(letters(piece)), `${where}: ${piece}`);
-  assert.equal(pieces.map(letters).join("").length, printed.length, where);
+  assertToldAlike(pieces, program("drop", ...flags, "--full"), where);
 }
 
 const answered = (page) => drop(page).locator(".answer .told").innerText();
@@ -70,7 +50,7 @@ test("each form in each water is told in the command line's words", async () => 
   for (const form of forms) {
     for (const water of waters) {
       await ask(page, form, water);
-      await assertToldAlike(page, ["silt bed", "--feel", "firm", form.flag, form.size, "--depth", water.depth, "--tow", water.tow], `${form.as}, ${water.depth}, ${water.tow}`);
+      await assertDropAlike(page, ["silt bed", "--feel", "firm", form.flag, form.size, "--depth", water.depth, "--tow", water.tow], `${form.as}, ${water.depth}, ${water.tow}`);
     }
   }
   await wayIn(page, "Ball").check();
@@ -78,10 +58,10 @@ test("each form in each water is told in the command line's words", async () => 
   await pick(page, "Mix").selectOption("dark treacle");
   await drawn(page);
   const ball = ["dark treacle", "--ball", "60 mm", "--squeeze", "hard", "--depth", "4 m", "--tow", "6 cm/s"];
-  await assertToldAlike(page, ball, "another mix");
+  await assertDropAlike(page, ball, "another mix");
   await pick(page, "Water is").selectOption("flowing");
   await drawn(page);
-  await assertToldAlike(page, [...ball, "--water", "river"], "flowing water");
+  await assertDropAlike(page, [...ball, "--water", "river"], "flowing water");
   assertQuiet(problems);
   await context.close();
 });
@@ -90,7 +70,7 @@ test("it opens on the plan's mix, way in and size, in the strategy's water, and 
   const { page, context, problems } = await openPhone(browser, "carpet");
   await goTo(page, "drop");
   await drawn(page);
-  const [fed] = JSON.parse(spawnSync(process.env.BANK_PROGRAM, ["plan", "open carpet", "--json", "--store", join(folder, "store.db")], { encoding: "utf8" }).stdout).feeds;
+  const [fed] = record("plan", "open carpet").feeds;
   assert.equal(await folded(page, 0).innerText(), `${fed.of}, soft, ${Math.round(fed.size_ml)} ml; 2.5 m deep, tow 2 cm/s`);
   assert.ok(await wayIn(page, "Cup").isChecked());
   assert.equal(await field(page, "Depth").isVisible(), false, "the fields are one line until it is opened");
@@ -108,7 +88,7 @@ test("a strategy that feeds balls opens on its ball", async () => {
   await page.getByRole("combobox", { name: "Strategy" }).selectOption("tight balls");
   await goTo(page, "drop");
   await drawn(page);
-  const plan = JSON.parse(spawnSync(process.env.BANK_PROGRAM, ["plan", "tight balls", "--json", "--store", join(folder, "store.db")], { encoding: "utf8" }).stdout);
+  const plan = record("plan", "tight balls");
   const ball = plan.feeds.find((feed) => feed.as === "ball");
   assert.ok(await wayIn(page, "Ball").isChecked());
   assert.ok((await folded(page, 0).innerText()).includes(`${ball.diameter_mm} mm`), await folded(page, 0).innerText());
@@ -122,8 +102,9 @@ test("the other ways in stand side by side, in the sizes that were typed, with t
   const beside = drop(page).locator(".beside");
   await page.waitForFunction(() => document.querySelectorAll(".beside tbody tr").length === 4);
   await page.waitForFunction((size) => document.querySelector(".beside tbody").innerText.includes(size), "80 ml");
-  const printed = program("silt bed", "--feel", "firm", "--compare", "forms", "--depth", "2.5 m", "--tow", "2 cm/s", ...forms.flatMap((form) => [form.flag, form.size]));
-  const { drops } = JSON.parse(program("silt bed", "--feel", "firm", "--compare", "forms", "--json", "--depth", "2.5 m", "--tow", "2 cm/s", ...forms.flatMap((form) => [form.flag, form.size])));
+  const question = ["drop", "silt bed", "--feel", "firm", "--compare", "forms", "--depth", "2.5 m", "--tow", "2 cm/s", ...forms.flatMap((form) => [form.flag, form.size])];
+  const printed = program(...question);
+  const { drops } = record(...question);
   const rows = await beside.locator("tbody tr").evaluateAll((all) => all.map((row) => [...row.cells].map((cell) => cell.innerText)));
   assert.deepEqual(rows.map((row) => row[0]), drops.map((one) => one.form));
   assert.deepEqual(await beside.locator("thead th").allInnerTexts(), ["", "breaks", "half down", "patch"]);
@@ -157,7 +138,7 @@ test("what a person saw takes the place of the estimates, and only what fits the
   const before = await drop(page).locator(".picture svg desc").textContent();
   for (const [label, [text]] of Object.entries(looks)) await fill(page, label, text);
   const flags = Object.values(looks).flatMap(([text, flag]) => [flag, text]);
-  await assertToldAlike(page, ["silt bed", "--feel", "soft", "--cup", "150 ml", "--depth", "2.5 m", "--tow", "2 cm/s", ...flags], "what was seen");
+  await assertDropAlike(page, ["silt bed", "--feel", "soft", "--cup", "150 ml", "--depth", "2.5 m", "--tow", "2 cm/s", ...flags], "what was seen");
   assert.match(await folded(page, 1).innerText(), /You saw: it broke at 0.8 m/);
   assert.notEqual(await drop(page).locator(".picture svg desc").textContent(), before);
   assert.match(await drop(page).locator(".picture svg desc").textContent(), /breaks about 0\.80 m down/);
