@@ -33,7 +33,14 @@ function watchSteps() {
   cameBack = history.state;
   history.replaceState({ ...cameBack, sheet: undefined }, "");
   window.addEventListener("popstate", (event) => showStep(event.state));
-  window.addEventListener("pagehide", () => history.replaceState({ ...history.state, ...stateNow() }, ""));
+  // Once a scroll has come to rest: what is noted while a page goes away is lost.
+  let resting = 0;
+  window.addEventListener("scroll", () => {
+    clearTimeout(resting);
+    resting = setTimeout(() => {
+      if (bank.kept && bank.drawn) history.replaceState({ ...history.state, ...stateNow() }, "");
+    }, 150);
+  }, { passive: true });
 }
 
 // A reloaded page stands where it stood, once its place has been drawn.
