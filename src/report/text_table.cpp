@@ -68,35 +68,6 @@ void trim_right(std::string& line) {
 
 // A phone breaks no lines and needs widths only to tell a long source from a short one: every letter counts as one
 // there, and the large table of the letters' widths does not go into the page.
-std::size_t text_width(std::string_view text) {
-    return static_cast<std::size_t>(
-        std::count_if(text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
-}
-
-#else
-
-std::size_t text_width(std::string_view text) {
-    std::size_t width = 0;
-    const auto* bytes = reinterpret_cast<const utf8proc_uint8_t*>(text.data());
-    auto left = static_cast<utf8proc_ssize_t>(text.size());
-    while (left > 0) {
-        utf8proc_int32_t codepoint = 0;
-        const utf8proc_ssize_t taken = utf8proc_iterate(bytes, left, &codepoint);
-        if (taken <= 0) {
-            ++width;
-            ++bytes;
-            --left;
-            continue;
-        }
-        width += static_cast<std::size_t>(std::max(0, utf8proc_charwidth(codepoint)));
-        bytes += taken;
-        left -= taken;
-    }
-    return width;
-}
-
-#endif
-
 void TextTable::row(std::vector<std::string> cells) {
     cells.resize(columns_.size());
     for (std::string& cell : cells) {

@@ -1,0 +1,13 @@
+#include "report/text_table.h"
+
+namespace baitwright {
+
+/// A phone lays words out by itself: letters are counted, each as one.
+std::size_t text_width(std::string_view text) {
+    std::size_t letters = 0;
+    for (const char byte : text)
+        if ((static_cast<unsigned char>(byte) & 0xc0u) != 0x80u) ++letters;
+    return letters;
+}
+
+}  // namespace baitwright
