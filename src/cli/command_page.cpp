@@ -67,6 +67,7 @@ BankContents contents_of(const Arguments& arguments, const Surroundings& around,
         contents.strategies.push_back({&one.shelf(), one.value});
     }
     contents.advice = advice_rules(around.library);
+    contents.venues = all_venues(around.library);
     contents.stock = stock_on_hand(arguments, named.front().shelf(), around);
     return contents;
 }

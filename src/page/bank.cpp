@@ -2,9 +2,9 @@
 
 #include <map>
 
-#include "files/library_file.h"
 #include "page/advice_data.h"
 #include "page/learnt_data.h"
+#include "page/library_data.h"
 #include "page/mixes_fed.h"
 #include "quantities/units.h"
 #include "questions/cost_question.h"
@@ -79,11 +79,8 @@ Json strategy_entry(const Strategy& strategy, const Shelf& shelf) {
 
 /// What there is to choose from.
 Json contents(const Shelf& shelf) {
-    Json json{{"mixes", Json::array()},
-              {"feels", Json::array()},
-              {"strategies", Json::array()},
-              {"pellets", Json::array()},
-              {"ingredients", Json::array()}};
+    Json json = Json::object();
+    for (const char* key : {"mixes", "feels", "strategies", "ingredients", "pellets"}) json[key] = Json::array();
     for (const std::string& name : shelf.recipe_names())
         json["mixes"].push_back({{"name", name}, {"feel", shelf.recipe(name).feel}});
     for (const Feel& feel : shelf.feels()) json["feels"].push_back(feel.name);
@@ -106,19 +103,17 @@ Json fault_reply(const std::string& code, const std::string& message) {
 
 void Bank::add_usual(const Json& request) {
     const Json* usual = request.find("usual");
-    if (!usual || usual->text().empty()) return;
-    LibraryFile file = read_library_file(usual->text(), "the page's library");
-    if (!file.faults.empty()) throw InputError(std::move(file.faults));
-    for (Ingredient& ingredient : file.ingredients) opened_.shelf.put_usual(std::move(ingredient));
+    if (!usual || usual->is_null()) return;
+    for (Ingredient& ingredient : library_in(*usual).ingredients) opened_.shelf.put_usual(std::move(ingredient));
 }
 
 void Bank::add_library(const Json& request) {
-    LibraryFile file = read_library_file(request.at("library").text(), "the page's library");
-    if (!file.faults.empty()) throw InputError(std::move(file.faults));
-    for (Ingredient& ingredient : file.ingredients) opened_.shelf.put(std::move(ingredient));
-    for (Entry<Recipe>& entry : file.recipes) opened_.shelf.put(std::move(entry.value));
-    for (Entry<Strategy>& entry : file.strategies) opened_.shelf.put(std::move(entry.value));
-    if (!file.feels.empty()) opened_.shelf.put(std::move(file.feels));
+    CarriedLibrary library = library_in(request.at("library"));
+    for (Ingredient& ingredient : library.ingredients) opened_.shelf.put(std::move(ingredient));
+    for (Recipe& recipe : library.recipes) opened_.shelf.put(std::move(recipe));
+    for (Strategy& strategy : library.strategies) opened_.shelf.put(std::move(strategy));
+    if (!library.feels.empty()) opened_.shelf.put(std::move(library.feels));
+    if (!library.venues.empty()) opened_.venues = std::move(library.venues);
 }
 
 Json Bank::answer(const Json& request) {

@@ -9,15 +9,15 @@ namespace baitwright {
 /// same JSON.
 ///
 /// Requests, all JSON records with `ask`:
-/// * `open` {usual: TOML, library: TOML, today: ISO 8601 date, have: ["brown crumb=400g", ...], units, currency:
-/// "EUR"}: what is asked from here on is asked of it; `usual`, which may be left out, are the ingredients that measured
-/// ones took the place of; `learnt`, which may be left out, is what the log taught (`learnt_data.h`), `advice` the
-/// rules of advice (`advice_data.h`); `units`
+/// * `open` {usual, library, today: ISO 8601 date, have: ["brown crumb=400g", ...], units, currency:
+/// "EUR"}: what is asked from here on is asked of it, a `library_data`; `usual`, another, which may be left out, has
+/// the ingredients that measured ones took the place of; `learnt`, which may be left out, is what the log taught
+/// (`learnt_data.h`), `advice` the rules of advice (`advice_data.h`); `units`
 /// ("metric", "imperial" or "both") and `currency`, which may be left out, empty or null, are those that the person
 /// always uses;
 ///   `add` {library}: more entries on the same shelf. Reply: {mixes: [{name, feel}], feels: [name], strategies: [{name,
 ///   length_minutes, depth_m, tow_cm_s, water_temp_c, mixes: [name], together: [recipe as `put` takes it], feels: {mix:
-///   feel}}], pellets: [{name, kind}], ingredients: [{name, kind}]}.
+///   feel}}], ingredients: [{name, kind}], pellets: those of them}.
 /// * `mix`, `water`, `dry`, `soak`, `dose`, `drop`, `cost`, `compare`, `shop`, `plan`, `advise`, `find` and
 /// `ingredient`, `recipe`, `strategy`, which show one, {words: [text], flags: {"--cups": ["4x250ml"]}, give:
 /// ["told", "json",

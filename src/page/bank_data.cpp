@@ -4,124 +4,19 @@
 
 #include <algorithm>
 #include <cstdint>
-#include <map>
 #include <set>
 
-#include "answers/strategy/named_in_strategy.h"
-#include "files/library_text.h"
 #include "files/value_text.h"
 #include "page/advice_data.h"
 #include "page/bank.h"
+#include "page/carried_library.h"
 #include "page/learnt_data.h"
 #include "quantities/clock.h"
-#include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
-#include "quantities/suggestion.h"
 
 namespace baitwright {
 
 namespace {
-
-/// Entries as TOML by name; what is put in twice must be the same.
-class Entries {
-public:
-    void put(const std::string& name, std::string toml) {
-        const auto [entry, is_new] = by_name_.emplace(folded_name(name), toml);
-        if (is_new)
-            in_order_.push_back(std::move(toml));
-        else if (entry->second != toml)
-            throw UsageError("two-meanings", "the strategies mean different things by " + in_quotes(name),
-                             "make a page of each");
-    }
-    [[nodiscard]] bool has(const std::string& name) const { return by_name_.count(folded_name(name)) > 0; }
-    [[nodiscard]] std::string toml() const {
-        std::string text;
-        for (const std::string& entry : in_order_) text += entry + "\n";
-        return text;
-    }
-
-private:
-    std::map<std::string, std::string> by_name_;
-    std::vector<std::string> in_order_;
-};
-
-/// What no answer of the page tells is left out of it.
-std::string carried_text(Recipe recipe) {
-    for (std::string* prose : {&recipe.purpose, &recipe.avoid, &recipe.why, &recipe.note}) prose->clear();
-    return toml_text(recipe) + "\n";
-}
-
-std::string carried_text(Ingredient ingredient) {
-    ingredient.note.clear();
-    // Its solid's density follows from it where none is stated.
-    if (ingredient.skeleton_density.stated()) ingredient.composition = {};
-    return toml_text(std::vector<Ingredient>{std::move(ingredient)});
-}
-
-std::string carried_text(Strategy strategy) {
-    for (std::string* prose : {&strategy.purpose, &strategy.avoid, &strategy.why, &strategy.note}) prose->clear();
-    return toml_text(strategy);
-}
-
-/// What the shelf has by that name: a mix, an ingredient, or both.
-void put_named(Entries& entries, const std::string& name, const Shelf& shelf) {
-    const auto recipe = shelf.find_recipe(name);
-    const auto ingredient = shelf.find_ingredient(name);
-    entries.put(name, (recipe ? carried_text(*recipe) : std::string()) +
-                          (ingredient ? carried_text(*ingredient) : std::string()));
-}
-
-/// What no strategy of the page needs: the other mixes with what is in them, and the other pellets.
-std::string other_entries(const Shelf& library, const Entries& carried) {
-    Entries more;
-    const auto put = [&](const std::string& name) {
-        if (!carried.has(name) && !more.has(name)) put_named(more, name, library);
-    };
-    for (const std::string& name : library.recipe_names()) {
-        const Recipe recipe = library.recipe(name);
-        put(name);
-        for (const Part& part : recipe.parts) put(part.of);
-        for (const Dose& dose : recipe.doses) put(dose.of);
-    }
-    for (const std::string& name : library.ingredient_names()) {
-        const IngredientKind kind = library.ingredient(name).kind;
-        if (kind == IngredientKind::pellet || kind == IngredientKind::expander) put(name);
-    }
-    return more.toml();
-}
-
-/// The usual ones of the ingredients that were measured, which tell of the hand.
-std::string usual_entries(const BankContents& contents) {
-    Entries usual;
-    const auto put = [&](const std::string& name, const Shelf& shelf) {
-        const auto ingredient = shelf.find_ingredient(name);
-        if (!ingredient || !has_measured_mark(*ingredient) || usual.has(name)) return;
-        if (auto before = shelf.find_usual(name)) usual.put(name, carried_text(*std::move(before)));
-    };
-    for (const CarriedStrategy& carried : contents.strategies)
-        for (const std::string& name : names_in(carried.strategy, *carried.shelf)) put(name, *carried.shelf);
-    for (const std::string& name : contents.library->ingredient_names()) put(name, *contents.library);
-    return usual.toml();
-}
-
-/// Where the strategies feed no mix, one of the library's, with what is in it: Mix opens on something.
-void put_a_mix(Entries& entries, const BankContents& contents) {
-    const auto feeds_a_mix = [](const CarriedStrategy& carried) {
-        const std::set<std::string> names = names_in(carried.strategy, *carried.shelf);
-        return std::any_of(names.begin(), names.end(),
-                           [&](const std::string& name) { return carried.shelf->find_recipe(name).has_value(); });
-    };
-    if (std::any_of(contents.strategies.begin(), contents.strategies.end(), feeds_a_mix)) return;
-    for (const std::string& name : contents.library->recipe_names()) {
-        const Recipe recipe = contents.library->recipe(name);
-        const auto is_mix = [&](const Part& part) { return contents.library->find_recipe(part.of).has_value(); };
-        if (std::any_of(recipe.parts.begin(), recipe.parts.end(), is_mix)) continue;
-        put_named(entries, name, *contents.library);
-        for (const Part& part : recipe.parts) put_named(entries, part.of, *contents.library);
-        for (const Dose& dose : recipe.doses) put_named(entries, dose.of, *contents.library);
-        return;
-    }
-}
 
 /// As `stock_told` reads it.
 std::string kept_words(const KeptMix& tub) {
@@ -130,11 +25,17 @@ std::string kept_words(const KeptMix& tub) {
     return tub.feel.empty() ? words : words + " " + tub.feel;
 }
 
-std::vector<std::string> have_words(const BankContents& contents) {
+/// All that the page can be asked of: mixes and ingredients.
+std::set<std::string> carried_names(const CarriedLibrary& library) {
     std::set<std::string> names;
-    for (const CarriedStrategy& carried : contents.strategies) names.merge(names_in(carried.strategy, *carried.shelf));
+    for (const Ingredient& ingredient : library.ingredients) names.insert(ingredient.name);
+    for (const Recipe& recipe : library.recipes) names.insert(recipe.name);
+    return names;
+}
+
+std::vector<std::string> have_words(const BankContents& contents, const CarriedLibrary& library) {
     std::vector<std::string> words;
-    for (const std::string& name : names) {
+    for (const std::string& name : carried_names(library)) {
         Mass mass;
         for (const StockLot& lot : contents.stock.lots(name, contents.made_on)) mass += lot.mass;
         if (mass > Mass{}) words.push_back(name + "=" + amount_text(mass));
@@ -142,6 +43,14 @@ std::vector<std::string> have_words(const BankContents& contents) {
             if (is_good_on(tub, contents.made_on)) words.push_back(kept_words(tub));
     }
     return words;
+}
+
+/// What the page opens on: its strategies, or all that the library has.
+std::vector<std::string> offered_strategies(const BankContents& contents) {
+    if (contents.strategies.empty()) return contents.library->strategy_names();
+    std::vector<std::string> names;
+    for (const CarriedStrategy& carried : contents.strategies) names.push_back(carried.strategy.name);
+    return names;
 }
 
 /// FNV-1a, 64 bits. **Source**: Fowler, Noll, Vo, "The FNV Non-Cryptographic Hash Algorithm" (IETF draft), from memory.
@@ -197,7 +106,9 @@ void answer_ahead(Json& data) {
     data["contents"] = bank.ask(open);
     data["known"] = Json::array();
     if (data["contents"]["mixes"].empty()) return;
+    const std::vector<std::string> offered = data["strategies"].texts();
     for (const Json& strategy : data["contents"]["strategies"]) {
+        if (std::find(offered.begin(), offered.end(), strategy["name"].text()) == offered.end()) continue;
         const Json question = first_question(strategy, data["contents"]["mixes"], data["always"],
                                              static_cast<int>(data["people"].number()));
         data["known"].push_back({{"asked", question}, {"reply", bank.ask(question)}});
@@ -207,30 +118,20 @@ void answer_ahead(Json& data) {
 }  // namespace
 
 Json bank_data(const BankContents& contents) {
-    Entries entries;
-    Json names = Json::array();
-    for (const CarriedStrategy& carried : contents.strategies) {
-        for (const std::string& name : names_in(carried.strategy, *carried.shelf))
-            put_named(entries, name, *carried.shelf);
-        names.push_back(carried.strategy.name);
-    }
-    put_a_mix(entries, contents);
-    Entries strategies;
-    for (const CarriedStrategy& carried : contents.strategies)
-        strategies.put(carried.strategy.name, carried_text(carried.strategy));
+    const CarriedLibrary library = carried_library(contents);
     Json data{{"version", contents.version},
               {"made_on", date_text(contents.made_on)},
               {"start", contents.start ? Json(clock_text(*contents.start)) : Json()},
               {"people", contents.people},
-              {"strategies", std::move(names)},
-              {"have", have_words(contents)},
-              {"usual", usual_entries(contents)},
+              {"strategies", offered_strategies(contents)},
+              {"have", have_words(contents, library)},
+              {"usual", library_data(usual_of(contents))},
               {"currency", contents.usual_currency ? Json(contents.usual_currency->code) : Json()},
               {"units", first_of(contents.always, "units").value_or("")},
               {"always", always_json(contents.always)},
               {"advice", advice_data(contents.advice)},
-              {"library", toml_text(contents.library->feels()) + entries.toml() + strategies.toml()},
-              {"more", other_entries(*contents.library, entries)}};
+              {"library", library_data(library)},
+              {"more", library_data({})}};
     if (Json learnt = learnt_data(*contents.library); !learnt.is_null()) data["learnt"] = std::move(learnt);
     data["id"] = digest_of(json_line(data, JsonLetters::utf8));
     answer_ahead(data);

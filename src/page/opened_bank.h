@@ -6,6 +6,7 @@
 #include "bait/advice_rule.h"
 #include "bait/memory_shelf.h"
 #include "bait/stock_on_hand.h"
+#include "bait/venue.h"
 #include "questions/arguments.h"
 
 namespace baitwright {
@@ -14,6 +15,7 @@ namespace baitwright {
 struct OpenedBank {
     MemoryShelf shelf;
     std::vector<AdviceRule> advice;
+    std::vector<Venue> venues;
     Date today;
     StockOnHand have;
     Usual usual;  ///< what the person always uses

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "library/advice_rules.h"
+#include "library/named.h"
 #include "library/open_library.h"
 #include "page/bank.h"
 #include "page/bank_data.h"
@@ -17,6 +18,7 @@ inline baitwright::Json data_of(const baitwright::Shelf& shelf, const std::vecto
     contents.made_on = baitwright::parse_date("2026-05-16");
     contents.version = "0.1.0";
     contents.advice = baitwright::advice_rules({});
+    contents.venues = baitwright::all_venues({});
     for (const std::string& name : names) contents.strategies.push_back({&shelf, shelf.strategy(name)});
     return bank_data(contents);
 }
@@ -32,14 +34,13 @@ inline baitwright::Json opening(const baitwright::Json& data) {
     return request;
 }
 
-/// Opened on these strategies, with the rest of the library too.
+/// Opened on these strategies.
 inline void open(baitwright::Bank& bank, const baitwright::Shelf& shelf, const std::vector<std::string>& names,
                  const std::string& today = "2026-05-16") {
     const baitwright::Json data = data_of(shelf, names);
     baitwright::Json request = opening(data);
     request["today"] = today;
     bank.ask(request);
-    bank.ask({{"ask", "add"}, {"library", data["more"]}});
 }
 
 }  // namespace opened_page

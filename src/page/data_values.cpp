@@ -1,0 +1,52 @@
+#include "page/data_values.h"
+
+namespace baitwright {
+
+void put_text(Json& record, const char* key, const std::string& text) {
+    if (!text.empty()) record[key] = text;
+}
+
+std::string text_in(const Json& record, const char* key) {
+    const Json* text = record.find(key);
+    return text ? text->text() : std::string();
+}
+
+void put_texts(Json& record, const char* key, const std::vector<std::string>& texts) {
+    if (!texts.empty()) record[key] = texts;
+}
+
+std::vector<std::string> texts_in(const Json& record, const char* key) {
+    const Json* texts = record.find(key);
+    return texts ? texts->texts() : std::vector<std::string>{};
+}
+
+int whole_in(const Json& number) {
+    return static_cast<int>(number.number());
+}
+
+Json amount_data(const std::variant<Mass, Volume>& amount) {
+    return Json::array({amount.index(), std::visit([](auto quantity) { return quantity.si(); }, amount)});
+}
+
+std::variant<Mass, Volume> amount_in(const Json& data) {
+    if (whole_in(data[0]) == 0) return dressed_number<Mass>(data[1]);
+    return dressed_number<Volume>(data[1]);
+}
+
+Json money_data(const Money& money) {
+    return Json::array({money.minor(), money.currency().code});
+}
+
+Money money_in(const Json& data) {
+    return {static_cast<std::int64_t>(data[0].number()), currency_named(data[1].text())};
+}
+
+Json day_data(Date date) {
+    return date.time_since_epoch().count();
+}
+
+Date day_in(const Json& data) {
+    return Date(std::chrono::days(whole_in(data)));
+}
+
+}  // namespace baitwright
