@@ -1,9 +1,5 @@
 #include "report/text_table.h"
 
-#ifndef __EMSCRIPTEN__
-#include <utf8proc.h>
-#endif
-
 #include <algorithm>
 #include <cctype>
 
@@ -64,10 +60,6 @@ void trim_right(std::string& line) {
 
 }  // namespace
 
-#ifdef __EMSCRIPTEN__
-
-// A phone breaks no lines and needs widths only to tell a long source from a short one: every letter counts as one
-// there, and the large table of the letters' widths does not go into the page.
 void TextTable::row(std::vector<std::string> cells) {
     cells.resize(columns_.size());
     for (std::string& cell : cells) {

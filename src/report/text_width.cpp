@@ -7,13 +7,6 @@
 namespace baitwright {
 
 std::size_t text_width(std::string_view text) {
-    return static_cast<std::size_t>(
-        std::count_if(text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
-}
-
-#else
-
-std::size_t text_width(std::string_view text) {
     std::size_t width = 0;
     const auto* bytes = reinterpret_cast<const utf8proc_uint8_t*>(text.data());
     auto left = static_cast<utf8proc_ssize_t>(text.size());
@@ -32,7 +25,5 @@ std::size_t text_width(std::string_view text) {
     }
     return width;
 }
-
-#endif
 
 }  // namespace baitwright

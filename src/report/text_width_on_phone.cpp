@@ -2,7 +2,8 @@
 
 namespace baitwright {
 
-/// A phone lays words out by itself: letters are counted, each as one.
+/// A phone lays words out by itself and needs widths only to tell a long source from a short one: each letter counts as
+/// one, and the large table of the letters' widths does not go into the page.
 std::size_t text_width(std::string_view text) {
     std::size_t letters = 0;
     for (const char byte : text)
