@@ -21,6 +21,7 @@ function usualOfPlan() {
 function askEngine(question) {
   if (!bank.engine) return knownReply(question);
   try {
+    tellOwnThings();
     return bank.engine.ask(question);
   } catch (mishap) {
     return { errors: [{ code: "engine", message: `this could not be worked out (${mishap.message})`, hint: "close the page and open it again" }] };

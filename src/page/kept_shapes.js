@@ -99,7 +99,7 @@ const placeShapes = {};
 const sharedShapes = {
   last: textShape(), look: wordShape(["phone", "sun", "night"], "phone"),
   mixes: listShape(recordShape({ name: textShape(), feel: textShape(), parts: listShape(recordShape({ of: textShape(), share: textShape(), mass: textShape() }), ["of"]) }), ["name"]),
-  prices: listShape(recordShape({ of: textShape(), pack: textShape(), price: textShape(), shop: textShape() }), ["of", "price"]),
+  prices: listShape(recordShape({ of: textShape(), pack: textShape(), price: textShape(), shop: textShape(), on: textShape() }), ["of", "price"]),
 };
 
 // When each thing was changed last, by its path, and the entries that were taken out.

@@ -3,7 +3,7 @@
 // Money: what a session costs, strategies side by side, what to buy, and prices of one's own. One of them is in sight.
 
 placeShapes.money = recordShape({
-  view: wordShape(["cost", "compare", "buy"], "cost"), people: textShape(null), length: textShape(null),
+  view: wordShape(["cost", "compare", "buy", "prices"], "cost"), people: textShape(null), length: textShape(null),
   sessions: textShape("1"), every: textShape("7 d"), one_shop: wordShape(["", "yes"], ""), compared: listShape(textShape()), ticked: listShape(textShape()),
 });
 
@@ -11,6 +11,7 @@ const moneyViews = {
   cost: { label: "Cost", make: costView },
   compare: { label: "Compare", make: compareView },
   buy: { label: "Buy", make: buyView },
+  prices: { label: "Prices", make: pricesView },
 };
 
 function moneyPlace(section) {
