@@ -12,7 +12,7 @@ function priceQuestion({ of, pack, price, shop, on }) {
 // What the session takes, for these prices are wanted first.
 function namesToPrice(kept) {
   const reply = askEngine({ ask: "cost", words: [bank.strategy.name], flags: flagsOf({ "--people": kept.people, "--length": kept.length }), give: ["json"] });
-  return reply.json ? reply.json.ingredients.map((line) => line.name) : [];
+  return reply.json ? reply.json.strategies.flatMap((strategy) => strategy.ingredients.map((line) => line.name)) : [];
 }
 
 function pricesView(kept) {
