@@ -2,7 +2,7 @@
 
 // Prices of one's own: what a pack costs where one buys. They hold for all strategies, from then on.
 
-ownThings.prices = () => bank.shared.prices.map(priceQuestion);
+ownRequests.prices = () => bank.shared.prices.map(priceQuestion);
 
 function priceQuestion({ of, pack, price, shop, on }) {
   const told = Object.entries({ of, pack, price, shop, on }).filter(([, text]) => text);
@@ -32,7 +32,7 @@ function pricesView(kept) {
     if (box.show(reply)) keepPrice(entry, spokenOf(reply.told));
   }, "main");
   const list = make("ul", { class: "entries" }, ...bank.shared.prices.map(priceLine));
-  const node = make("div", {},
+  const node = make("div", {}, make("p", { class: "hint" }, "What you pay counts from then on, in all that is reckoned here."),
     make("div", { class: "question" }, names, fields.of.node, make("div", { class: "pair" }, fields.pack.node, fields.price.node, fields.shop.node)),
     make("p", { class: "after" }, add), box.node, list);
   return { node, ask: () => {} };
