@@ -12,6 +12,7 @@ namespace {
 
 template <class Entry>
 std::vector<std::string> names_with(const std::map<std::string, Entry>& entries, std::vector<std::string> below) {
+    if (entries.empty()) return below;
     std::map<std::string, std::string> names;
     for (std::string& name : below) names.emplace(folded_name(name), name);
     for (const auto& [key, entry] : entries) names[key] = entry.name;

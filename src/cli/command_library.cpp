@@ -1,6 +1,5 @@
 #include "cli/commands.h"
 
-#include "answers/mix/measured_marks.h"
 #include "bait/ingredient_kind.h"
 #include "cli/add_file.h"
 #include "cli/output_file.h"
@@ -14,6 +13,7 @@
 #include "library/named.h"
 #include "quantities/in_quotes.h"
 #include "quantities/listed.h"
+#include "questions/measure_question.h"
 #include "questions/read_flags.h"
 #include "report/replies.h"
 
@@ -85,65 +85,16 @@ CommandResult add_ingredient(const Arguments& arguments, const Surroundings& aro
     return given(arguments, change_reply("ingredient add", names_of(put_ingredients(store, {made}, around.today))));
 }
 
-std::string level_vessel(const Arguments& arguments) {
-    const Volume vessel =
-        flag_value("--vessel", [&] { return in_range(parse_vessel_size(*arguments.value("--vessel"))); });
-    const Mass holds = flag_value("--holds", [&] { return in_range(parse<Mass>(*arguments.value("--holds"))); });
-    return number_text_within((holds / vessel).in(gram_per_litre), 0.05) + " g/l";
-}
-
-/// What the kitchen tests say: the keys with their values, and how and when each was measured.
-std::vector<KeyValue> read_measurements(const Arguments& arguments, Date today) {
-    std::vector<KeyValue> measured;
-    const std::string spread = arguments.value("--spread").value_or("5 %");
-    const auto add = [&](const char* key, const std::string& value, const char* usual_how) {
-        measured.push_back({key, value,
-                            "measured: " + arguments.value("--how").value_or(usual_how) + ", " + date_text(today),
-                            spread});
-    };
-    if (const auto value = arguments.value("--absorption")) add("absorption", *value, "squeeze test");
-    if (const auto value = arguments.value("--slump")) add("slump", *value, "up-ended pot");
-    if (const auto value = arguments.value("--moisture")) add("moisture", *value, "dried and weighed");
-    if (arguments.has("--vessel") != arguments.has("--holds"))
-        throw UsageError("half-a-test", "--vessel and --holds go together", "for example --vessel 1pt --holds 240g");
-    if (arguments.has("--vessel")) add("loose_density", level_vessel(arguments), "level vessel");
-    return measured;
-}
-
-/// A bag found damper or drier than the marks were stated for takes less or more water: marks that were not measured
-/// themselves move with it.
-void move_marks(const Arguments& arguments, const Ingredient& old, std::vector<KeyValue>& measured) {
-    if (!arguments.has("--moisture") || arguments.has("--absorption")) return;
-    const Ratio bag = flag_value("--moisture", [&] { return parse<Ratio>(*arguments.value("--moisture")); });
-    const std::optional<WaterMarks> moved = marks_in_bag(old, bag);
-    if (!moved) return;
-    const auto move = [&](const char* key, const Property<Ratio>& property, Ratio value) {
-        if (!property.stated()) return;
-        measured.push_back({key, number_text_within(value, 5e-5) + " g/g",
-                            source_text(property.source) + "; moved to the bag's moisture",
-                            exact_text(property.spread, percent, "%")});
-    };
-    move("absorption", old.absorption, moved->absorption);
-    if (!arguments.has("--slump")) move("slump", old.slump, moved->slump);
-}
-
-void check_marks(const Arguments& arguments, const Ingredient& old) {
-    const auto text = arguments.value("--absorption");
-    if (!text || arguments.has("--slump")) return;
-    check_absorption_measured(old, flag_value("--absorption", [&] { return parse<Ratio>(*text); }));
-}
-
 CommandResult measure(const Arguments& arguments, const Surroundings& around) {
     refuse_folder(around);
-    std::vector<KeyValue> measured = read_measurements(arguments, around.today);
+    std::vector<KeyValue> measured = kitchen_tests(arguments, around.today);
     Store store = open_store(around.library);
     const Ingredient old = store.ingredient(arguments.words().front());
     for (KeyValue& value : read_soak_test(arguments, old, around.today)) measured.push_back(std::move(value));
     if (measured.empty())
         throw UsageError("nothing-measured", "no measurement was given",
                          "for example --absorption \"0.7 g/g\", or --vessel 1pt --holds 240g");
-    check_marks(arguments, old);
-    move_marks(arguments, old, measured);
+    heed_marks(arguments, old, measured);
     const Ingredient made = edited_ingredient(old.name, old, measured);
     return given(arguments, change_reply("ingredient measure", names_of(put_ingredients(store, {made}, around.today))));
 }

@@ -5,9 +5,9 @@
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "library/change_shed.h"
-#include "quantities/listed.h"
 #include "quantities/said_name.h"
 #include "quantities/suggestion.h"
+#include "questions/price_question.h"
 #include "questions/read_flags.h"
 #include "report/display.h"
 #include "report/price_report.h"
@@ -26,33 +26,6 @@ void refuse_mistyped_verb(const Arguments& arguments, const Store& store) {
                          "did you mean 'price " + *verb + "'?");
 }
 
-/// No --pack, and the ingredient comes in packs of several sizes: which one is meant?
-void refuse_any_pack(const Ingredient& ingredient) {
-    std::vector<std::string> sizes;
-    for (const Pack& pack : ingredient.packs)
-        if (const std::string size = shown_pack(pack); std::find(sizes.begin(), sizes.end(), size) == sizes.end())
-            sizes.push_back(size);
-    if (sizes.size() < 2) return;
-    for (std::string& size : sizes) size.insert(0, "--pack \"").append("\"");
-    throw UsageError("several-packs",
-                     "--pack: " + ingredient.name + " comes in packs of more than one size: which is it?",
-                     "say it with " + baitwright::joined(sizes, " or "));
-}
-
-Pack told_pack(const Arguments& arguments, const Ingredient& ingredient, const Store& store, Date on) {
-    Pack pack;
-    pack.on = on;
-    if (!arguments.has("--pack")) refuse_any_pack(ingredient);
-    const std::string size = arguments.value("--pack").value_or("1 pack");
-    const Packs packs = flag_value("--pack", [&] { return read_packs(size, ingredient); });
-    if (packs.count != 1)
-        throw UsageError("out-of-range", "--pack: the price is that of one pack", "for example --pack 1kg");
-    pack.size = packs.size;
-    pack.price = flag_value("--is", [&] { return read_money(*arguments.value("--is"), arguments); });
-    pack.shop = shop_of(arguments, store);
-    return pack;
-}
-
 CommandResult tell(const Arguments& arguments, const Surroundings& around) {
     const Date on = day_of(arguments, around);
     Store store = store_of(around);
@@ -64,7 +37,8 @@ CommandResult tell(const Arguments& arguments, const Surroundings& around) {
         throw UsageError(
             "no-price", "what does a pack of it cost?",
             "say it with --is £4.20; or see what it cost with: baitwright price history \"" + ingredient.name + "\"");
-    const Pack told = told_pack(arguments, ingredient, store, on);
+    Pack told = priced_pack(arguments, ingredient, on, pack_sizes_shown(ingredient));
+    told.shop = shop_of(arguments, store);
     const PriceChange change = flag_value("--is", [&] { return tell_price(store, ingredient.name, told); });
     return given(arguments, reply_of(change, price_change_told, price_change_json, price_change_rows));
 }

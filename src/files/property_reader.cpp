@@ -1,5 +1,7 @@
 #include "files/property_reader.h"
 
+#include <cmath>
+
 #include "quantities/units.h"
 
 namespace baitwright {

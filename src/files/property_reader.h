@@ -1,12 +1,11 @@
 #pragma once
 
-#include <cmath>
 #include <string>
 
 #include "bait/ingredient_facts.h"
 #include "bait/property.h"
+#include "bait/property_range.h"
 #include "files/value_reader.h"
-#include "quantities/in_quotes.h"
 
 namespace baitwright {
 
@@ -24,16 +23,9 @@ std::optional<Source> read_source(TableReader& table);
 /// A fault where a value lies outside the range of its property, in the unit the property is shown in.
 template <class D>
 bool in_range(const toml::node& node, const PropertyFacts<D>& facts, Quantity<D> value, FileFaults& faults) {
-    const double shown_value = value.in(facts.unit);
-    // A hair beyond, so that the limits themselves pass whatever their unit rounds to.
-    const double slack = 1e-12 * std::abs(facts.highest);
-    if (shown_value >= facts.lowest - slack && shown_value <= facts.highest + slack) return true;
-    const std::string unit = facts.symbol.empty() ? "" : " " + std::string(facts.symbol);
-    faults.add(place_of(node), "out-of-range",
-               in_quotes(facts.key) + " must be from " + number_text(facts.lowest) + " to " +
-                   number_text(facts.highest) + unit + ", not " +
-                   number_text_within(shown_value, 1e-9 * std::abs(shown_value)) + unit,
-               "check the number and its unit");
+    const std::string refused = out_of_range_text(facts, value);
+    if (refused.empty()) return true;
+    faults.add(place_of(node), "out-of-range", refused, "check the number and its unit");
     return false;
 }
 

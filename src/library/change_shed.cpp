@@ -5,7 +5,6 @@
 #include "answers/mix/mix_for_once.h"
 #include "answers/shared/stale_prices.h"
 #include "bait/one_currency.h"
-#include "bait/price_book.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/listed.h"
@@ -31,12 +30,6 @@ std::optional<Money> paid_for(const Purchase& purchase) {
     if (!purchase.pack.price) return std::nullopt;
     const double minor = static_cast<double>(purchase.pack.price->minor()) * purchase.packs;
     return Money(round_half_even(minor), purchase.pack.price->currency());
-}
-
-const Pack* offer_like(const std::vector<Pack>& packs, const Pack& told) {
-    const auto found =
-        std::find_if(packs.begin(), packs.end(), [&](const Pack& pack) { return same_offer(pack, told); });
-    return found == packs.end() ? nullptr : &*found;
 }
 
 std::vector<std::string> names_in(const ResolvedMix& mix) {
@@ -118,14 +111,11 @@ StockChangeAnswer undo(Store& store, std::optional<std::int64_t> entry, Date tod
 }
 
 PriceChange tell_price(Store& store, const std::string& ingredient, const Pack& told) {
-    PriceChange change{ingredient, told, std::nullopt, true, {}};
+    PriceChange change;
     store.change([&] {
-        const Ingredient before = store.ingredient(ingredient);
-        change.name = before.name;
-        if (const Pack* pack = offer_like(before.packs, told); pack && pack->price) change.before = *pack;
+        change = price_change(store.ingredient(ingredient), told);
         store.put_price(ingredient, told);
     });
-    change.in_use = !change.before || change.before->on <= told.on;
     if (auto apart = prices_apart(store, *told.price); apart && change.in_use)
         change.warnings.push_back(*std::move(apart));
     return change;

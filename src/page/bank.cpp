@@ -6,6 +6,8 @@
 #include "page/learnt_data.h"
 #include "page/library_data.h"
 #include "page/mixes_fed.h"
+#include "page/own_things.h"
+#include "page/phone_errors.h"
 #include "quantities/units.h"
 #include "questions/cost_question.h"
 #include "questions/shown_units_of.h"
@@ -129,14 +131,21 @@ Json Bank::answer(const Json& request) {
             if (const std::string word = text_of(request, key); !word.empty()) opened_.usual[key] = {word};
         opened_.today = parse_date(request.at("today").text());
         opened_.have = stock_told(Arguments({}, {{"--have", texts_of(request, "have")}}), opened_.shelf);
-        return contents(opened_.shelf);
+        const std::string made_on = text_of(request, "made_on");
+        opened_.made_on = made_on.empty() ? opened_.today : parse_date(made_on);
+        opened_.forget_own();
+        return contents(opened_.here());
     }
     if (what == "add") {
         add_library(request);
-        return contents(opened_.shelf);
+        return contents(opened_.here());
     }
     const Arguments arguments = arguments_of(request, opened_.usual);
     const UnitsShownHere asked_in(shown_units_of(arguments));
+    if (auto own = own_thing(opened_, what, request, arguments)) {
+        if (what == "put" || what == "anew") own->update(contents(opened_.here()));
+        return *std::move(own);
+    }
     return answer_of(opened_, what, arguments, wanted_of(request));
 }
 
@@ -144,7 +153,7 @@ Json Bank::ask(const Json& request) {
     try {
         return answer(request);
     } catch (const Error& error) {
-        return json_of_faults(error.faults());
+        return phone_errors(error.faults());
     } catch (const std::exception& error) {
         return fault_reply("bug", std::string("the engine failed: ") + error.what());
     }

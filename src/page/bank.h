@@ -9,10 +9,10 @@ namespace baitwright {
 /// same JSON.
 ///
 /// Requests, all JSON records with `ask`:
-/// * `open` {usual, library, today: ISO 8601 date, have: ["brown crumb=400g", ...], units, currency:
-/// "EUR"}: what is asked from here on is asked of it, a `library_data`; `usual`, another, which may be left out, has
-/// the ingredients that measured ones took the place of; `learnt`, which may be left out, is what the log taught
-/// (`learnt_data.h`), `advice` the rules of advice (`advice_data.h`); `units`
+/// * `open` {usual, library, today: ISO 8601 date, made_on: the same or left out, have: ["brown crumb=400g", ...],
+/// units, currency: "EUR"}: what is asked from here on is asked of it, a `library_data`; `usual`, another, which may be
+/// left out, has the ingredients that measured ones took the place of; `learnt`, which may be left out, is what the log
+/// taught (`learnt_data.h`), `advice` the rules of advice (`advice_data.h`); `units`
 /// ("metric", "imperial" or "both") and `currency`, which may be left out, empty or null, are those that the person
 /// always uses;
 ///   `add` {library}: more entries on the same shelf. Reply: {mixes: [{name, feel}], feels: [name], strategies: [{name,
@@ -25,8 +25,15 @@ namespace baitwright {
 ///   out; `give` is ["told"] where left out; `plan` with `--now` is the rest of the session.
 ///   Reply: {status, told, json, picture}: what was asked for. `told` is `told_json`, `json` the command's own,
 ///   `picture` an SVG.
+/// * what the person tells of their own, which holds for all later questions until `open` or `anew`:
+///   `put` {recipe: {name, feel, parts: [{of, share | mass | volume | packs, prepare}], doses: [{of, amount}]}}
+///   (`own_mix.h`), reply: that of `open` with `care`, what can hurt in it, and `odd`, what is odd about it;
+///   `text` {recipe: name}, reply: {text}, TOML as `recipe add` reads it;
+///   `measured` {ingredient, absorption, slump, moisture, vessel, holds, how, spread, on}, reply: told as `ingredient`;
+///   `price` {of, pack, price, shop, on}, reply: told as the command `price` does;
+///   `shed` {entries} (`shed_answers.h`); `anew` {}, as if nothing had been told, reply: that of `open`.
 ///
-/// What is wrong with a request comes back as {errors: [...]}, as every command gives it with --json.
+/// What is wrong with a request comes back as {errors: [...]} (`phone_errors.h`).
 class Bank {
 public:
     /// Never throws.

@@ -13,7 +13,6 @@
 #include "bait/bait_called.h"
 #include "page/library_answers.h"
 #include "page/session_answers.h"
-#include "questions/cost_question.h"
 #include "questions/dose_question.h"
 #include "questions/drop_question.h"
 #include "questions/dry_question.h"
@@ -31,41 +30,41 @@ Reply asked_mix(const OpenedBank& bank, const Arguments& arguments) {
     MixRequest request = mix_request(arguments);
     request.today = bank.today;
     return mix_reply(
-        answer_mix(bank.shelf, bait_called(arguments.words().front(), bank.shelf, BaitUse::wetted), request));
+        answer_mix(bank.here(), bait_called(arguments.words().front(), bank.here(), BaitUse::wetted), request));
 }
 
 Reply asked_tub(const OpenedBank& bank, const Arguments& arguments) {
     const TubRequest request = tub_request(arguments);
-    return tub_reply(right_a_mix(bank.shelf, bank.shelf.recipe(arguments.words().front()), request));
+    return tub_reply(right_a_mix(bank.here(), bank.here().recipe(arguments.words().front()), request));
 }
 
 Reply asked_dry(const OpenedBank& bank, const Arguments& arguments) {
     const DryRequest request = dry_request(arguments);
-    return dry_reply(dry_out(bank.shelf, bank.shelf.recipe(arguments.words().front()), request));
+    return dry_reply(dry_out(bank.here(), bank.here().recipe(arguments.words().front()), request));
 }
 
 Reply asked_soak(const OpenedBank& bank, const Arguments& arguments) {
     SoakRequest request = soak_request(arguments);
-    SoakAnswer answer = soak_pellets(bank.shelf, request);
+    SoakAnswer answer = soak_pellets(bank.here(), request);
     refuse_unfit_soak_flags(arguments, !answer.soaked.empty(), !answer.pumped.empty());
     if (!arguments.has("--compare-temps")) return soak_reply(std::move(answer));
     std::vector<SoakAnswer> answers;
     for (const Temperature water : waters_to_compare(arguments, request.water)) {
         request.water = water;
-        answers.push_back(soak_pellets(bank.shelf, request));
+        answers.push_back(soak_pellets(bank.here(), request));
     }
     return soak_comparison_reply(std::move(answers));
 }
 
 Reply asked_dose(const OpenedBank& bank, const Arguments& arguments) {
-    const std::string of = dosed_name(bank.shelf, arguments.words().front());
-    if (bank.shelf.find_ingredient(of)) {
+    const std::string of = dosed_name(bank.here(), arguments.words().front());
+    if (bank.here().find_ingredient(of)) {
         AdditiveRequest request = additive_request(arguments);
         request.additive = of;
-        return dose_reply(dose_additive(bank.shelf, request));
+        return dose_reply(dose_additive(bank.here(), request));
     }
     refuse_additive_flags(arguments);
-    return dose_reply(dose_mix(bank.shelf, bank.shelf.recipe(of), mix_amount_request(arguments)));
+    return dose_reply(dose_mix(bank.here(), bank.here().recipe(of), mix_amount_request(arguments)));
 }
 
 /// The forms that are wanted.
@@ -86,10 +85,10 @@ Dropped dropped(const OpenedBank& bank, const Arguments& arguments) {
     const DropRequest request = drop_request(arguments);
     const auto by = drop_comparison(arguments);
     const auto wish = drop_wish(arguments);
-    const Recipe bait = bait_called(arguments.words().front(), bank.shelf, BaitUse::dropped);
-    if (by) return {compare_drops(bank.shelf, bait, request, *by), true};
-    if (wish) return {drops_wished(bank.shelf, bait, request, *wish), true};
-    DropAnswer answer = drop_feed(bank.shelf, bait, request);
+    const Recipe bait = bait_called(arguments.words().front(), bank.here(), BaitUse::dropped);
+    if (by) return {compare_drops(bank.here(), bait, request, *by), true};
+    if (wish) return {drops_wished(bank.here(), bait, request, *wish), true};
+    DropAnswer answer = drop_feed(bank.here(), bait, request);
     refuse_no_ball(request, answer);
     return {{std::move(answer)}, false};
 }
@@ -128,10 +127,6 @@ void refuse_no_word(const Arguments& arguments) {
 }
 
 }  // namespace
-
-StockOnHand OpenedBank::stock(const Arguments& arguments) const {
-    return arguments.has("--have") || arguments.has("--empty-shed") ? stock_told(arguments, shelf) : have;
-}
 
 Wanted wanted_of(const Json& request) {
     const Json *given = request.find("give"), *narrow = request.find("narrow");

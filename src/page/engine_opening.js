@@ -43,7 +43,7 @@ function startAside() {
 }
 
 function openRequest() {
-  return { ask: "open", usual: bank.data.usual, learnt: bank.data.learnt, advice: bank.data.advice, currency: bank.data.currency, units: bank.data.units || "", library: bank.data.library, today: dateOf(Date.now()), have: bank.data.have || [] };
+  return { ask: "open", usual: bank.data.usual, learnt: bank.data.learnt, advice: bank.data.advice, currency: bank.data.currency, units: bank.data.units || "", library: bank.data.library, today: dateOf(Date.now()), made_on: bank.data.made_on, have: bank.data.have || [] };
 }
 
 function restRequest() {

@@ -22,23 +22,23 @@ std::vector<SearchedEntry> searched_on(const Shelf& shelf) {
 }  // namespace
 
 Reply asked_advice(const OpenedBank& bank, const Arguments& arguments) {
-    return advise_reply(advise(bank.shelf, bank.advice, circumstances(arguments)));
+    return advise_reply(advise(bank.here(), bank.advice, circumstances(arguments)));
 }
 
 Reply asked_find(const OpenedBank& bank, const Arguments& arguments) {
-    return find_reply(find_entries(arguments.words(), searched_on(bank.shelf)));
+    return find_reply(find_entries(arguments.words(), searched_on(bank.here())));
 }
 
 Reply asked_ingredient(const OpenedBank& bank, const Arguments& arguments) {
-    return ingredient_reply(bank.shelf.ingredient(arguments.words().front()));
+    return ingredient_reply(bank.here().ingredient(arguments.words().front()));
 }
 
 Reply asked_recipe(const OpenedBank& bank, const Arguments& arguments) {
-    return recipe_reply(bank.shelf.recipe(arguments.words().front()));
+    return recipe_reply(bank.here().recipe(arguments.words().front()));
 }
 
 Reply asked_strategy(const OpenedBank& bank, const Arguments& arguments) {
-    return strategy_reply(bank.shelf.strategy(arguments.words().front()));
+    return strategy_reply(bank.here().strategy(arguments.words().front()));
 }
 
 }  // namespace baitwright

@@ -19,7 +19,7 @@ namespace {
 
 std::vector<Strategy> strategies_meant(const OpenedBank& bank, const std::vector<TimedWord>& words) {
     std::vector<Strategy> strategies;
-    for (const TimedWord& word : words) strategies.push_back(bank.shelf.strategy(word.strategy));
+    for (const TimedWord& word : words) strategies.push_back(bank.here().strategy(word.strategy));
     return strategies;
 }
 
@@ -29,7 +29,7 @@ Reply asked_cost(const OpenedBank& bank, const Arguments& arguments) {
     CostRequest request = cost_request(arguments, bank.today);
     const TimedWord word = timed_word(arguments.words().front());
     request.what_if.times = word.times;
-    return cost_reply(cost_strategy(bank.shelf, bank.shelf.strategy(word.strategy), bank.stock(arguments), request));
+    return cost_reply(cost_strategy(bank.here(), bank.here().strategy(word.strategy), bank.stock(arguments), request));
 }
 
 Reply asked_compare(const OpenedBank& bank, const Arguments& arguments) {
@@ -42,13 +42,13 @@ Reply asked_compare(const OpenedBank& bank, const Arguments& arguments) {
     for (std::size_t i = 0; i < words.size(); ++i) {
         meant.push_back(folded_name(strategies[i].name));
         times.push_back(words[i].times);
-        fed.merge(names_in(strategies[i], bank.shelf));
+        fed.merge(names_in(strategies[i], bank.here()));
     }
     refuse_twins(words, meant);
     const StockOnHand stock = bank.stock(arguments);
     return compare_reply(
         compare_strategies(costs_side_by_side(times, fed, asked, [&](std::size_t i, const CostRequest& request) {
-            return cost_strategy(bank.shelf, strategies[i], stock, request);
+            return cost_strategy(bank.here(), strategies[i], stock, request);
         })));
 }
 
@@ -61,9 +61,10 @@ Reply asked_shop(const OpenedBank& bank, const Arguments& arguments) {
     std::vector<TimedStrategy> timed;
     for (std::size_t i = 0; i < words.size(); ++i) timed.push_back({&strategies[i], words[i].times});
     const StockOnHand stock = bank.stock(arguments);
-    std::vector<SessionNeed> sessions = sessions_in_turn(
-        timed, stock, what_if, days,
-        [&](std::size_t i, const StrategyRequest& asked) { return unroll_strategy(bank.shelf, strategies[i], asked); });
+    std::vector<SessionNeed> sessions =
+        sessions_in_turn(timed, stock, what_if, days, [&](std::size_t i, const StrategyRequest& asked) {
+            return unroll_strategy(bank.here(), strategies[i], asked);
+        });
     return shop_reply(shop_sessions(std::move(sessions), stock, request));
 }
 
@@ -74,7 +75,7 @@ Reply asked_plan(const OpenedBank& bank, const Arguments& arguments) {
     request.cost.what_if.times = word.times;
     const RestRequest asked = rest_request(arguments, request.start);
     const SessionPlan plan =
-        plan_session(bank.shelf, bank.shelf.strategy(word.strategy), bank.stock(arguments), request);
+        plan_session(bank.here(), bank.here().strategy(word.strategy), bank.stock(arguments), request);
     if (!arguments.has("--now")) return plan_reply(plan);
     return rest_reply(plan, rest_of_session(plan, asked));
 }

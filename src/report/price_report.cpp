@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "quantities/listed.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
@@ -69,6 +71,14 @@ Json pack_json(const std::optional<Pack>& pack) {
             {"currency", priced ? Json(pack->price->currency().code) : Json()},
             {"on", pack && pack->on ? Json(date_text(*pack->on)) : Json()},
             {"shop", pack ? text_or_null(pack->shop) : Json()}};
+}
+
+std::vector<std::string> pack_sizes_shown(const Ingredient& ingredient) {
+    std::vector<std::string> sizes;
+    for (const Pack& pack : ingredient.packs)
+        if (const std::string size = shown_pack(pack); std::find(sizes.begin(), sizes.end(), size) == sizes.end())
+            sizes.push_back(size);
+    return sizes;
 }
 
 Told price_list_told(const PriceList& list) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "answers/money/price_answer.h"
 #include "report/json.h"
@@ -8,6 +9,9 @@
 #include "report/told.h"
 
 namespace baitwright {
+
+/// The sizes of its packs, each once: "1 kg", "500 ml".
+std::vector<std::string> pack_sizes_shown(const Ingredient& ingredient);
 
 /// `command` is "price list" or "price history".
 Told price_list_told(const PriceList& list);

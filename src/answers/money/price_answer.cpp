@@ -70,4 +70,13 @@ PriceList price_list(std::vector<PriceLine> lines) {
     return list;
 }
 
+PriceChange price_change(const Ingredient& before, const Pack& told) {
+    PriceChange change{before.name, told, std::nullopt, true, {}};
+    const auto known = std::find_if(before.packs.begin(), before.packs.end(),
+                                    [&](const Pack& pack) { return same_offer(pack, told); });
+    if (known != before.packs.end() && known->price) change.before = *known;
+    change.in_use = !change.before || change.before->on <= told.on;
+    return change;
+}
+
 }  // namespace baitwright

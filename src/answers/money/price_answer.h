@@ -43,5 +43,7 @@ struct PriceChange {
     bool in_use = true;          ///< false where a newer one was known
     std::vector<Warning> warnings;
 };
+/// What telling it changes of an ingredient as it was before.
+PriceChange price_change(const Ingredient& before, const Pack& told);
 
 }  // namespace baitwright

@@ -1,4 +1,4 @@
-#include "answers/mix/measured_marks.h"
+#include "bait/measured_marks.h"
 
 #include "quantities/fault.h"
 #include "quantities/quantity_text.h"
