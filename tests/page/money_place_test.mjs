@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, pick, reload, tap } from "./browser.mjs";
-import { assertToldAlike, program, record } from "./told_alike.mjs";
+import { assertToldAlike, program, programWith, record } from "./told_alike.mjs";
 
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -20,6 +20,14 @@ async function openMoney(name, view) {
 
 async function look(page, view) {
   await page.locator("#docks").getByRole("radio", { name: view, exact: true }).check();
+  await drawn(page);
+}
+
+/** A field with a list of names to pick from is a combobox to a screen reader. */
+const anyField = (page, label) => money(page).getByLabel(label, { exact: true });
+
+async function fillAny(page, label, text) {
+  await anyField(page, label).fill(text);
   await drawn(page);
 }
 
@@ -118,5 +126,44 @@ test("what is ticked off stays so until the packs change, and all ticks come off
   await drawn(page);
   assert.equal(await money(page).locator("input:checked").count(), 0);
   assertQuiet(problems);
+  await context.close();
+});
+
+test("a price of one's own counts in all that is reckoned, stays, and can be taken out", async () => {
+  const { page, context, problems } = await openMoney("carpet", "Prices");
+  const entry = { Of: "brown crumb", "A pack of": "1 kg", Costs: "\u00a35.50", Where: "the mill" };
+  for (const [label, text] of Object.entries({ ...entry, Costs: "dear" })) await fillAny(page, label, text);
+  await tap(page, "Keep this price");
+  assert.equal(await anyField(page, "Costs").getAttribute("aria-invalid"), "true");
+  assert.equal(await money(page).locator("li").count(), 0);
+  await fillAny(page, "Costs", entry.Costs);
+  await tap(page, "Keep this price");
+  await drawn(page);
+  assert.equal(await money(page).locator("li .words").innerText(), "brown crumb, 1 kg \u00a35.50, the mill");
+  programWith("dear", "price", "brown crumb", "--pack", "1kg", "--is", entry.Costs, "--shop", "the mill");
+  const dearer = programWith("dear", "cost", "open carpet");
+  assert.notEqual(dearer, program("cost", "open carpet"));
+  await look(page, "Cost");
+  assertToldAlike(await pieces(page), dearer);
+  await reload(page);
+  await goTo(page, "money");
+  await drawn(page);
+  assertToldAlike(await pieces(page), dearer, "after a reload");
+  await look(page, "Prices");
+  await tap(page, "Take out");
+  await tap(page, "Tap again");
+  await look(page, "Cost");
+  assertToldAlike(await pieces(page), program("cost", "open carpet"));
+  assertQuiet(problems);
+  await context.close();
+});
+
+test("a price of what nobody knows is refused with what is near it", async () => {
+  const { page, context } = await openMoney("carpet", "Prices");
+  await fillAny(page, "Of", "brown crum");
+  await fillAny(page, "Costs", "\u00a32");
+  await tap(page, "Keep this price");
+  assert.match(await money(page).locator(".fault:visible").first().innerText(), /brown crumb/);
+  assert.equal(await money(page).locator("li").count(), 0);
   await context.close();
 });

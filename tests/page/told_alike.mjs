@@ -9,8 +9,11 @@ const folder = mkdtempSync(join(tmpdir(), "told-"));
 process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
 
 /** What the program prints; it may end with 1, where its answer is no. */
-export function program(...words) {
-  const ran = spawnSync(process.env.BANK_PROGRAM, [...words, "--store", join(folder, "store.db")], { encoding: "utf8", env: { ...process.env, LC_ALL: "C.UTF-8" } });
+export const program = (...words) => programWith("store", ...words);
+
+/** The same in another store, for what changes it. */
+export function programWith(store, ...words) {
+  const ran = spawnSync(process.env.BANK_PROGRAM, [...words, "--store", join(folder, `${store}.db`)], { encoding: "utf8", env: { ...process.env, LC_ALL: "C.UTF-8" } });
   assert.ok(ran.status === 0 || ran.status === 1, ran.stderr);
   return ran.stdout;
 }
