@@ -1,7 +1,7 @@
 "use strict";
 
-// The sound and the buzz at the end of a timer. A browser lets a page sound only after a tap, so the tap that starts a timer
-// arms it.
+// The sounds and the buzz of the page: one at the end of a timer, and a shorter, lower one for a feed that is due. A browser lets a
+// page sound only after a tap, so every tap arms it while there is something to wait for.
 
 let sounder = null;
 
@@ -10,28 +10,33 @@ function armAlarm() {
   if (!Context) return;
   try {
     sounder = sounder || new Context();
-    if (sounder.state === "suspended") sounder.resume().catch(() => {});
+    if (sounder.state !== "running") sounder.resume().catch(() => {});
   } catch {
     sounder = null;
   }
 }
 
-function beep(at) {
+function beep(at, tune) {
   const tone = sounder.createOscillator();
   const loudness = sounder.createGain();
   tone.type = "triangle";
-  tone.frequency.value = 880;
+  tone.frequency.value = tune.hertz;
   loudness.gain.setValueAtTime(0.0001, at);
   loudness.gain.exponentialRampToValueAtTime(0.5, at + 0.03);
-  loudness.gain.exponentialRampToValueAtTime(0.0001, at + 0.45);
+  loudness.gain.exponentialRampToValueAtTime(0.0001, at + tune.length);
   tone.connect(loudness).connect(sounder.destination);
   tone.start(at);
-  tone.stop(at + 0.5);
+  tone.stop(at + tune.length + 0.05);
 }
 
-function ring() {
-  if (sounder && sounder.state === "running") for (let count = 0; count < 4; count += 1) beep(sounder.currentTime + count * 0.6);
+const tunes = {
+  timer: { hertz: 880, beeps: 4, length: 0.45, every: 0.6, buzz: [400, 200, 400, 200, 400] },
+  feed: { hertz: 587, beeps: 2, length: 0.2, every: 0.3, buzz: [150, 100, 150] },
+};
+
+function ring(tune) {
+  if (sounder && sounder.state === "running") for (let count = 0; count < tune.beeps; count += 1) beep(sounder.currentTime + count * tune.every, tune);
   // A browser refuses to buzz, and says so in its log, before the page was ever touched.
   const touched = !navigator.userActivation || navigator.userActivation.hasBeenActive;
-  if (touched && navigator.vibrate) navigator.vibrate([400, 200, 400, 200, 400]);
+  if (touched && navigator.vibrate) navigator.vibrate(tune.buzz);
 }

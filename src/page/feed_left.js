@@ -1,45 +1,88 @@
 "use strict";
 
-// What is left, how they bite, and how the engine would spread it over the rest of the session.
+// How they bite and what is left, and what that comes to: what to put in now, and how the rest is spread.
 
-function leftPart(session) {
+const doFirst = ["Put in", "Top up", "Then"];
+
+function leftPart(session, changed) {
   const kept = bank.kept.feed;
-  const rows = make("div", { class: "rows" });
+  const rows = make("div", { class: "pair" });
   const bites = stripField({
     label: "Bites", choices: ["steady", "slow", "none"].map((word) => ({ value: word, text: word })), value: kept.bites,
     changed: () => {
       kept.bites = bites.text();
       keepSoon();
+      ask();
     },
   });
+  const ready = make("p", { class: "buttons" });
+  const line = foldedLine();
   const box = answerBox({ fields: { "--bites": bites } });
+  const again = button("Reckon again, as of now", () => ask(), "quiet");
   let fields = {};
-  const ask = button("How to spread it", () => {
+  let asked = 0;
+  const ask = oncePerFrame(() => {
+    tellLine();
     const faults = Object.fromEntries(Object.entries(fields).map(([of, field]) => [of, faultOfAmount(field.text())]));
-    if (markFaults(fields, faults)) box.show(outsideSession(session) || askEngine(leftQuestion(kept, Object.keys(fields))));
-  }, "main");
-  function fill() {
-    const names = session.plan ? [...new Set([...session.plan.feeds, ...(session.plan.when_slow || [])].map((feed) => feed.of))] : [];
-    if (names.join("\n") === Object.keys(fields).join("\n")) return;
-    fields = Object.fromEntries(names.map((of) => [of, leftField(kept, of)]));
-    rows.replaceChildren(...Object.values(fields).map((field) => field.node));
+    for (const [of, field] of Object.entries(fields)) field.fault(faults[of] || null);
+    if (!Object.values(faults).some(Boolean)) show();
+  });
+  function show() {
+    const outside = outsideSession(session);
+    node.hidden = kept.start === null || outside;
+    if (node.hidden || !bank.engine) return;
+    asked = Date.now();
+    const reply = askEngine(leftQuestion(kept, Object.keys(fields)));
+    box.show(reply.told ? { ...reply, told: leadingWith(reply.told, doFirst) } : reply);
+    again.hidden = true;
   }
-  return { node: make("div", { class: "part" }, make("h3", {}, "What is left?"), make("div", { class: "question" }, rows, bites.node, ask), box.node), fill };
+  function tellLine() {
+    const known = Object.keys(fields).filter((of) => Object.hasOwn(kept.left, of) && kept.left[of]);
+    line.tell(known.length ? known.map((of) => `${kept.left[of]} ${of} left`).join(", ") : "Say what is left");
+  }
+  function fill() {
+    const slow = (session.plan && session.plan.when_slow) || [];
+    ready.hidden = !slow.length;
+    ready.replaceChildren(...slow.map((feed) => button(`Put in ${wordsOfFeed(feed)}`, onceATap(() => putIn(null, { of: feed.of, feed: null }, changed)))));
+    const names = session.plan ? [...new Set([...session.plan.feeds, ...slow].map((feed) => feed.of))] : [];
+    if (names.join("\n") !== Object.keys(fields).join("\n")) {
+      fields = Object.fromEntries(names.map((of) => [of, leftField(kept, of, ask)]));
+      rows.replaceChildren(...Object.values(fields).map((field) => field.node));
+    }
+    ask();
+  }
+  // It begins and ends by the clock, and grows old.
+  function tick() {
+    const outside = kept.start === null || outsideSession(session);
+    if (node.hidden !== outside) ask();
+    again.hidden = outside || Date.now() - asked < 2 * minuteMs;
+  }
+  line.body.append(rows);
+  const node = make("div", { class: "part", hidden: true }, make("h3", {}, "How do they bite?"), make("div", { class: "question" }, bites.node, line.node), box.node, ready, again);
+  return { node, fill, tick };
 }
 
 // Before the start and after the end there is nothing to spread.
 function outsideSession({ plan }) {
-  const since = Date.now() - bank.kept.feed.start;
-  const words = since < 0 ? "the session has not begun" : plan && since >= plan.length_minutes * minuteMs ? "the session is over" : "";
-  return words ? { errors: [{ message: words, hint: "start it at another time above if that is not so" }] } : null;
+  const now = Date.now();
+  return now < bank.kept.feed.start || now >= endOfSession(plan);
 }
 
-function leftField(kept, of) {
+// Pieces with these labels first, right after the title.
+function leadingWith(pieces, labels) {
+  const leads = pieces.filter((piece) => labels.includes(piece.label));
+  const rest = pieces.filter((piece) => !labels.includes(piece.label));
+  const title = rest.findIndex((piece) => piece.kind === "title") + 1;
+  return [...rest.slice(0, title), ...leads, ...rest.slice(title)];
+}
+
+function leftField(kept, of, ask) {
   const field = amountField({
-    label: of, text: Object.hasOwn(kept.left, of) ? kept.left[of] : "", unit: "l", step: 0.25, fresh: "1 l",
+    label: of, text: Object.hasOwn(kept.left, of) ? kept.left[of] : "", unit: begunWithImperial() ? "pt" : "l", units: begunWithImperial() ? ["pt", "fl oz", "lb", "oz"] : ["l", "ml", "g", "kg"], fresh: "1 l",
     changed: () => {
       kept.left = { ...kept.left, [of]: field.text() };
       keepSoon();
+      ask();
     },
   });
   return field;

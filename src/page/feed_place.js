@@ -1,35 +1,37 @@
 "use strict";
 
-// Feed: when the session starts, what goes in next, the counter of put-ins, what is left, and the plan itself.
+// Feed: what goes in now and next, the big button, the feeds by the clock, how they bite and what is left; the whole plan folds below.
 
 placeShapes.feed = recordShape({
-  start: momentShape, people: textShape(), bites: wordShape(["steady", "slow", "none"], "steady"), left: namedShape(),
+  start: momentShape, people: textShape(), bites: wordShape(["steady", "slow", "none"], "steady"), rings: wordShape(["ring", "quiet"], "ring"), left: namedShape(),
   puts: listShape(recordShape({ at: momentShape, of: textShape(), feed: numberShape(0, 200000) }), ["at"]),
 });
 
 function feedPlace(section) {
   const kept = bank.kept.feed;
-  if (!kept.people) kept.people = String(bank.data.people || 1);
-  const session = { plan: null };
-  const people = amountField({ label: "Anglers", text: kept.people, least: 1, changed: () => { kept.people = people.text(); keepSoon(); ask(); } });
+  const session = { plan: plannedSession(bank.strategy.name, feedPeople()) };
   const start = startPart(startChanged);
+  const since = sinceLine();
+  const anew = make("p", { class: "buttons" }, anotherStart(startChanged));
   const counter = counterPart(session, putsChanged);
   const line = timelinePart(session, putsChanged);
-  const left = leftPart(session);
-  const plan = answerBox({ fields: { "--people": people } });
-  const ask = oncePerFrame(() => {
-    const clock = kept.start === null ? bank.data.start || "" : clockOf(kept.start);
-    const reply = askEngine({ ask: "plan", words: [bank.strategy.name], flags: flagsOf({ "--start": clock, "--people": kept.people, ...usualOfPlan() }), give: ["told", "json"] });
-    if (!plan.show(reply)) return;
-    session.plan = reply.json;
+  const left = leftPart(session, putsChanged);
+  const whole = wholePlanPart((plan) => {
+    session.plan = plan;
+    refill();
+  });
+  let laidOver = null;
+  function refill() {
+    listSession(session.plan);
     line.fill();
     left.fill();
     tick();
-  });
+  }
   function startChanged() {
     keepNow();
     arrange();
-    ask();
+    whole.ask();
+    refill();
   }
   function putsChanged() {
     keepNow();
@@ -37,60 +39,50 @@ function feedPlace(section) {
     tick();
   }
   function arrange() {
-    for (const part of [counter, line, left]) part.node.hidden = kept.start === null;
+    start.arrange();
+    for (const node of [counter.node, since.node, anew]) node.hidden = kept.start === null;
+    whole.arrange();
   }
   function tick() {
-    start.tick(session.plan);
-    counter.tick();
-    line.tick();
+    if (kept.start !== null) for (const part of [counter, line, left]) part.tick();
+    since.tick(session.plan);
+    layBy(kept.start !== null && Date.now() >= endOfSession(session.plan));
   }
-  section.append(start.node, counter.node, line.node, left.node,
-    make("div", { class: "part" }, make("h3", {}, "The plan"), make("div", { class: "question" }, people.node), plan.node));
+  // A session that is over begins with what came of it.
+  function layBy(over) {
+    if (laidOver === over) return;
+    if (!over || laidOver === null) section.append(start.node, counter.node, since.node, line.node, left.node, whole.node, anew);
+    if (over) section.prepend(since.node, anew);
+    laidOver = over;
+  }
   arrange();
-  ask();
+  refill();
+  whole.ask();
   bank.ticking.push(eachSecond(tick));
 }
 
-// Starts the session now or by the clock, and starts it anew on a second tap.
-function startPart(changed) {
+// The plan itself, open until the session has a start; and for how many, and whether its feeds ring.
+function wholePlanPart(planned) {
   const kept = bank.kept.feed;
-  const id = newId("clock");
-  const clock = make("input", { type: "time", id });
-  clock.value = bank.data.start || "";
-  const fault = make("p", { class: "fault", hidden: true, id: newId("fault") });
-  const begin = (moment) => {
-    kept.start = moment;
-    arrange();
-    changed();
-  };
-  const atClock = () => {
-    const moment = nearestMoment(clock.value, Date.now());
-    fault.hidden = moment !== null;
-    setText(fault, "Give the clock time of the first put-in, such as 09:30.");
-    if (moment !== null) begin(moment);
-  };
-  const ahead = make("div", { class: "question" },
-    make("div", { class: "field" }, make("label", { for: id }, "First put-in at"), make("div", { class: "joined" }, clock, button("Start at that time", atClock)), fault),
-    button("Start now", () => begin(Math.floor(Date.now() / minuteMs) * minuteMs), "main"));
-  const since = make("p", { class: "since" });
-  const anew = twiceButton("Another start", "Tap again: the put-ins so far go", () => {
-    kept.puts = [];
-    kept.left = {};
-    begin(null);
-  }, "quiet");
-  const under = make("div", { class: "under" }, since, anew);
-  function arrange() {
-    ahead.hidden = kept.start !== null;
-    under.hidden = kept.start === null;
+  if (!kept.people) kept.people = feedPeople();
+  const people = amountField({ label: "Anglers", text: kept.people, least: 1, changed });
+  const rings = stripField({ label: "When a feed is due", choices: [{ value: "ring", text: "Ring" }, { value: "quiet", text: "Quiet" }], value: kept.rings, changed });
+  const line = foldedLine();
+  const box = answerBox({ fields: { "--people": people } });
+  const folded = make("details", {}, make("summary", {}, "The whole plan"), box.node);
+  const ask = oncePerFrame(() => {
+    line.tell(`${kept.people || "1"} ${kept.people === "1" || !kept.people ? "angler" : "anglers"}, feeds ${kept.rings === "quiet" ? "do not ring" : "ring"}`);
+    if (!bank.engine) return;
+    const clock = kept.start === null ? bank.data.start || "" : clockOf(kept.start);
+    const reply = askEngine({ ask: "plan", words: [bank.strategy.name], flags: flagsOf({ "--start": clock, "--people": kept.people, ...usualOfPlan() }), give: ["told", "json"] });
+    if (box.show(reply)) planned(reply.json);
+  });
+  function changed() {
+    kept.people = people.text();
+    kept.rings = rings.text();
+    keepSoon();
+    ask();
   }
-  function tick(plan) {
-    if (kept.start === null) return;
-    const now = Date.now();
-    const end = plan ? kept.start + plan.length_minutes * minuteMs : null;
-    const begun = now < kept.start ? `Starts at ${clockOf(kept.start)}, in ${untilOf(kept.start - now)}` : `Started at ${clockOf(kept.start)}, ${agoOf(now - kept.start)}`;
-    const ends = end === null ? "" : now < end ? `; ends at ${clockOf(end)}` : `; over since ${clockOf(end)}`;
-    setText(since, `${begun}${ends}.`);
-  }
-  arrange();
-  return { node: make("div", {}, ahead, under), tick };
+  line.body.append(make("div", { class: "pair" }, people.node, rings.node));
+  return { node: make("div", { class: "part" }, line.node, folded), ask, arrange: () => { folded.open = kept.start === null; } };
 }

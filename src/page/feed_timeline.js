@@ -11,65 +11,60 @@ function timelinePart(session, changed) {
     whole = !whole;
     fill();
   }, "quiet");
-  const slow = make("p", { hidden: true });
-  const node = make("div", { class: "part" }, make("h3", {}, "By the plan"), list, all, slow);
+  const node = make("div", { class: "part" }, make("h3", {}, "By the plan"), list, all);
   let whole = false;
   let views = [];
+  let from = 0;
   function fill() {
     const feeds = session.plan ? session.plan.feeds : [];
     const short = feeds.length <= shortPlan;
-    const window = whole || short ? { from: 0, to: feeds.length } : sightOf(feeds);
+    from = sightOf(feeds);
+    const window = whole || short ? { from: 0, to: feeds.length } : { from, to: from + feedsInSight };
     const at = views.findIndex((view) => view.node.contains(document.activeElement));
     const index = at < 0 ? -1 : views[at].index;
-    views = feeds.slice(window.from, window.to).map((feed, offset) => feedView(feed, window.from + offset, changed));
+    views = feeds.slice(window.from, window.to).map((_, offset) => feedView(session.plan, window.from + offset, changed));
     list.replaceChildren(...views.map((view) => view.node));
     const again = views.find((view) => view.index === index);
     if (again) again.box.focus();
+    node.hidden = bank.kept.feed.start === null || !feeds.length;
     all.hidden = short;
-    const kept = (session.plan && session.plan.when_slow) || [];
-    slow.hidden = kept.length === 0;
-    setText(slow, kept.map(wordsWhenSlow).join(" "));
     setText(all, whole ? "Only those about now" : `All ${feeds.length} feeds`);
   }
-  return { node, fill, tick: () => views.forEach((view) => view.tick()) };
+  function tick() {
+    if (session.plan && !whole && sightOf(session.plan.feeds) !== from) fill();
+    const standing = session.plan && bank.kept.feed.start !== null ? standingOf(session.plan, Date.now()) : null;
+    if (standing) views.forEach((view) => view.tick(standing));
+  }
+  return { node, fill, tick };
 }
 
-// "When bites slow: 1 ball of 45 mm, silt bed (reckoned 3 times)."
-function wordsWhenSlow(feed) {
-  return `When bites slow: ${wordsOfFeed(feed)} (reckoned ${feed.expected === 1 ? "once" : `${feed.expected} times`}).`;
-}
-
-// The last one before now, and the next few.
+// The number of the first in sight: two before the next one, or as near to it as there are.
 function sightOf(feeds) {
   const now = Date.now();
   const start = bank.kept.feed.start;
   const coming = start === null ? 0 : feeds.findIndex((feed) => momentOfFeed(feed) > now);
   const first = coming < 0 ? feeds.length - feedsInSight : coming - 2;
-  const from = Math.max(0, Math.min(first, feeds.length - feedsInSight));
-  return { from, to: from + feedsInSight };
+  return Math.max(0, Math.min(first, feeds.length - feedsInSight));
 }
 
-function feedView(feed, index, changed) {
-  const put = putOfFeed(index);
+function feedView(plan, index, changed) {
+  const feed = plan.feeds[index];
+  const put = putOfFeed(plan.feeds, index);
   const id = newId("feed");
-  const box = make("input", { type: "checkbox", id, change: () => tickOff(feed, index, box.checked, changed) });
+  const box = make("input", { type: "checkbox", id, change: () => tickOff(plan, index, box.checked, changed) });
   const state = make("span", { class: "state" });
   box.checked = Boolean(put);
   const node = make("li", {}, box, make("label", { for: id },
     make("span", { class: "clock" }, bank.kept.feed.start === null ? "" : clockOf(momentOfFeed(feed))), " ", make("span", { class: "words" }, wordsOfFeed(feed)), " ", state));
-  function tick() {
-    const now = Date.now();
-    const late = !put && momentOfFeed(feed) <= now;
+  function tick({ due, missed }) {
+    const late = due.includes(index);
     node.classList.toggle("late", late);
-    setText(state, put ? `in at ${clockOf(put.at)}` : late ? "due" : "");
+    setText(state, put ? `in at ${clockOf(put.at)}` : late ? "due" : missed.includes(index) ? "missed" : "");
   }
-  tick();
   return { node, box, index, tick };
 }
 
-function tickOff(feed, index, done, changed) {
-  const kept = bank.kept.feed;
-  kept.puts = kept.puts.filter((put) => put.feed !== index);
-  if (done) kept.puts.push({ at: Date.now(), of: feed.of, feed: index });
-  changed();
+function tickOff(plan, index, done, changed) {
+  if (done) putIn(plan, { of: plan.feeds[index].of, feed: index }, changed);
+  else takeBack(putOfFeed(plan.feeds, index), changed);
 }

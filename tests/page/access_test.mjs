@@ -5,7 +5,7 @@ import { mkdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { assertQuiet, drawn, field, goTo, openBrowser, openPhone, placeNames, tap } from "./browser.mjs";
+import { assertQuiet, drawn, field, goTo, openBrowser, openLines, openPhone, placeNames, tap } from "./browser.mjs";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
@@ -33,7 +33,7 @@ async function faultsOf(page) {
 
 /** Something in every place: a timer, a session with a put-in, a catch, saved notes. */
 async function use(page, place) {
-  if (place === "soak") await tap(page, "Start");
+  if (place === "soak") await page.getByRole("button", { name: /^Soak [0-9]/ }).first().tap();
   if (place === "feed") {
     await tap(page, "Start now");
     await page.locator(".put-in").tap();
@@ -81,7 +81,8 @@ test("with a slip in sight the rules are kept too", async () => {
     const slips = { mix: "How much, wet", soak: "Dry", drop: "Depth" };
     for (const [place, label] of Object.entries(slips)) {
       await goTo(page, place);
-      await field(page, label).fill("5 bags");
+      await openLines(page);
+      await field(page, label).first().fill("5 bags");
       await drawn(page);
       assert.ok(await page.locator(`#place-${place} .fault:not([hidden])`).first().isVisible(), place);
       await keepPicture(page, `${place}-slip-${scheme}`);

@@ -71,6 +71,12 @@ export async function amountIn(page, label) {
   return `${number} ${unit}`.trim();
 }
 
+/** Opens the lines that fields fold into, in the place that is in sight. */
+export async function openLines(page) {
+  const closed = page.locator("main section:not([hidden]) details.folded:not([open]) > summary");
+  while (await closed.count()) await closed.first().tap();
+}
+
 /** Two frames: what was typed has been asked, answered and drawn. */
 export function drawn(page) {
   return page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
 import { after, before, test } from "node:test";
-import { assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, pick, placeNames, reload, tap } from "./browser.mjs";
+import { assertQuiet, drawn, field, fill, goTo, openBrowser, openLines, openPhone, pick, placeNames, reload, tap } from "./browser.mjs";
 
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -55,12 +55,11 @@ test("they are asked about, told in faults, kept and noted as they are", async (
   await tap(page, "Note it as mixed");
   await goTo(page, "feed");
   await tap(page, "Start now");
+  await openLines(page);
   await fill(page, mix, "1 l");
   await fill(page, ingredient, "half <b>a</b> tub");
-  await tap(page, "How to spread it");
   assert.ok((await page.locator("#place-feed .fault:visible").innerText()).includes("'half <b>a</b> tub'"));
   await fill(page, ingredient, "300 g");
-  await tap(page, "How to spread it");
   assert.ok((await seen(page, "feed")).includes("12:00: 3 h left"));
   await page.locator(".timeline input").first().check();
   await goTo(page, "notes");

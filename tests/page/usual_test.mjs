@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { amountIn, assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, pick, told } from "./browser.mjs";
+import { amountIn, assertQuiet, drawn, fill, goTo, openBrowser, openLines, openPhone, tap, told } from "./browser.mjs";
 
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -17,7 +17,8 @@ test("the page begins with the water, the pump and the units that are usual", as
   assert.match(mix, /water at 8 \u00b0C/);
   assert.doesNotMatch(mix, / oz| pt/);
   await goTo(page, "soak");
-  await pick(page, "Pellet").first().selectOption("expander 4 mm");
+  await openLines(page);
+  await tap(page, "Leave out");
   await fill(page, "Dry", "200 g");
   assert.equal(await amountIn(page, "The pump holds"), "1000 ml");
   assert.match(await told(page, "soak").innerText(), /80 ml\s+a\s+stroke/);
