@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cerrno>
 #include <csignal>
+#include <list>
 #include <system_error>
 #include <utility>
 
@@ -244,6 +245,12 @@ void write_text_file(const fs::path& path, std::string_view text) {
     NewFile file(behind_links(path));
     file.write(text);
     file.take_place();
+}
+
+void write_text_files(const std::vector<FileToWrite>& files) {
+    std::list<NewFile> written;  // a list, for such a file stays where it is made
+    for (const FileToWrite& file : files) written.emplace_back(behind_links(file.path)).write(file.text);
+    for (NewFile& file : written) file.take_place();
 }
 
 std::vector<fs::path> toml_files_below(const fs::path& folder) {

@@ -15,6 +15,16 @@ std::string read_text_file(const std::filesystem::path& path);
 /// cannot_create or input_output.
 void write_text_file(const std::filesystem::path& path, std::string_view text);
 
+/// A file to be, by its path.
+struct FileToWrite {
+    std::filesystem::path path;
+    std::string_view text;
+};
+
+/// Writes all of them or none: first each to a new file beside its place, flushed, then all renamed over, in their
+/// order. Throws as `write_text_file` does.
+void write_text_files(const std::vector<FileToWrite>& files);
+
 /// Every file below the folder that ends in .toml, in alphabetical order of its path; throws NotFound.
 std::vector<std::filesystem::path> toml_files_below(const std::filesystem::path& folder);
 
