@@ -64,9 +64,9 @@ const std::vector<GroupedFlags>& grouped_flags() {
          {"--kind", "--like", "--set", "--at-most", "--rest-may-move", "--kit", "--venue", "--as", "--version",
           "--units", "--forget", "--planned", "--strategy", "--note", "log add --from"}},
         {FlagGroup::the_answer,
-         {"-o",      "--to",   "--want", "--compare", "--compare-temps", "--hook",  "--plot",   "--replace",
-          "--save",  "--old",  "--toml", "--dry-run", "--apply",         "--try",   "--by",     "--all",
-          "--since", "--seed", "--full", "--csv",     "--json",          "--store", "--library"}},
+         {"-o",      "--to",   "--want", "--compare", "--compare-temps", "--hook",  "--plot",    "--replace",
+          "--save",  "--old",  "--toml", "--dry-run", "--apply",         "--try",   "--by",      "--all",
+          "--since", "--seed", "--full", "--csv",     "--json",          "--store", "--library", "--site"}},
     };
     return groups;
 }

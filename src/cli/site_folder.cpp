@@ -53,7 +53,7 @@ void refuse_folder_of_store(const fs::path& folder, const fs::path& store) {
     std::error_code failed;
     if (!store.empty() && fs::equivalent(folder, fs::absolute(store).parent_path(), failed))
         throw UsageError("output-is-store",
-                         "--site: " + in_quotes(folder.string()) + " holds the store, your library and shed",
+                         "--site: " + in_quotes(folder.string()) + " is the store's folder, of your library and shed",
                          "give another folder");
 }
 

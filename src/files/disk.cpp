@@ -250,6 +250,8 @@ void write_text_file(const fs::path& path, std::string_view text) {
 void write_text_files(const std::vector<FileToWrite>& files) {
     std::list<NewFile> written;  // a list, for such a file stays where it is made
     for (const FileToWrite& file : files) written.emplace_back(behind_links(file.path)).write(file.text);
+    for (const FileToWrite& file : files)
+        if (std::error_code ignored; fs::is_directory(file.path, ignored)) refuse_creating(file.path, EISDIR);
     for (NewFile& file : written) file.take_place();
 }
 

@@ -1,15 +1,13 @@
 #include "page/bank_data.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <cstdint>
 #include <set>
 
 #include "files/value_text.h"
 #include "page/advice_data.h"
 #include "page/bank.h"
 #include "page/carried_library.h"
+#include "page/digest.h"
 #include "page/learnt_data.h"
 #include "quantities/clock.h"
 #include "quantities/number_text.h"
@@ -51,13 +49,6 @@ std::vector<std::string> offered_strategies(const BankContents& contents) {
     std::vector<std::string> names;
     for (const CarriedStrategy& carried : contents.strategies) names.push_back(carried.strategy.name);
     return names;
-}
-
-/// FNV-1a, 64 bits. **Source**: Fowler, Noll, Vo, "The FNV Non-Cryptographic Hash Algorithm" (IETF draft), from memory.
-std::string digest_of(const std::string& text) {
-    std::uint64_t hash = 0xcbf29ce484222325u;
-    for (const char letter : text) hash = (hash ^ static_cast<unsigned char>(letter)) * 0x100000001b3u;
-    return fmt::format("{:016x}", hash);
 }
 
 std::optional<std::string> first_of(const Usual& usual, const char* key) {
@@ -133,7 +124,7 @@ Json bank_data(const BankContents& contents) {
               {"library", library_data(library)},
               {"more", library_data({})}};
     if (Json learnt = learnt_data(*contents.library); !learnt.is_null()) data["learnt"] = std::move(learnt);
-    data["id"] = digest_of(json_line(data, JsonLetters::utf8));
+    data["id"] = digest_of({json_line(data, JsonLetters::utf8)});
     answer_ahead(data);
     return data;
 }

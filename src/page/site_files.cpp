@@ -1,11 +1,8 @@
 #include "page/site_files.h"
 
-#include <fmt/format.h>
-
-#include <array>
-#include <cstdint>
 #include <stdexcept>
 
+#include "page/digest.h"
 #include "page/home_icon.h"
 
 namespace baitwright {
@@ -37,14 +34,6 @@ constexpr std::string_view manifest_text = R"({
 constexpr std::string_view head_links =
     "\">\n<link rel=\"manifest\" href=\"manifest.webmanifest\">\n<link rel=\"icon\" href=\"icon-192.png\">\n"
     "<link rel=\"apple-touch-icon\" href=\"icon-180.png\">\n";
-
-/// FNV-1a, 64 bits, as `bank_data` has it.
-std::string version_of(const std::vector<std::string_view>& texts) {
-    std::uint64_t hash = 0xcbf29ce484222325u;
-    for (const std::string_view text : texts)
-        for (const char letter : text) hash = (hash ^ static_cast<unsigned char>(letter)) * 0x100000001b3u;
-    return fmt::format("{:016x}", hash);
-}
 
 std::size_t place_of(const std::string& text, std::string_view what, std::size_t from) {
     const auto at = text.find(what, from);
@@ -88,9 +77,9 @@ std::vector<SiteFile> site_files(const std::string& page) {
                                 {"icon-512.png", home_icon(512, IconRoom::square)},
                                 {"icon-maskable-512.png", home_icon(512, IconRoom::maskable)},
                                 {std::string(touch_icon_name), home_icon(180, IconRoom::square)}};
-    std::vector<std::string_view> texts{page, service_worker_text()};
-    for (const SiteFile& file : files) texts.push_back(file.bytes);
-    const std::string version = version_of(texts);
+    std::string all = page;
+    for (const SiteFile& file : files) all += file.bytes;
+    const std::string version = digest_of({all, service_worker_text()});
     std::string worker = site_worker(version, files);
     files.push_back({std::string(worker_name), std::move(worker)});
     files.push_back({std::string(page_name), site_page(page, version)});

@@ -36,7 +36,7 @@ TEST_CASE("no answer is written over the store, whatever its name, --replace or 
     for (const char* command :
          {"ingredient export --to shed.db", "ingredient export --to link.toml", "ingredient export --to sub/../shed.db",
           "ingredient export --to shed.db-wal", "card margin -o shed.db", "page margin -o shed.db",
-          "drop \"silt bed\" --depth 2m --plot shed.db"}) {
+          "page margin --site .", "drop \"silt bed\" --depth 2m --plot shed.db"}) {
         INFO(command);
         const program_run::Outcome outcome =
             program_run::run(here.path(), std::string(command) + " --replace --store shed.db");

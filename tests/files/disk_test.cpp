@@ -73,6 +73,19 @@ TEST_CASE("a file keeps its permissions, and a link stays a link") {
     CHECK(fs::status(folder / "a.toml").permissions() == (fs::perms::owner_read | fs::perms::owner_write));
 }
 
+TEST_CASE("of several files all are written, or none is changed and none is left") {
+    const TestFolder folder;
+    write_text_files({{folder / "a.txt", "first"}, {folder / "b.txt", "first"}});
+    CHECK(read_text_file(folder / "a.txt") + read_text_file(folder / "b.txt") == "firstfirst");
+    fs::create_directory(folder / "taken");
+    for (const fs::path& place : {folder / "no" / "c.txt", folder / "taken"}) {
+        const auto write = [&] { write_text_files({{folder / "a.txt", "second"}, {place, "second"}}); };
+        CHECK(class_of(write) == FaultClass::cannot_create);
+        CHECK(read_text_file(folder / "a.txt") == "first");
+        CHECK(folder.entries() == 3);
+    }
+}
+
 TEST_CASE("a full device is reported") {
     if (!fs::exists("/dev/full")) return;
     const auto write = [] { write_text_file("/dev/full", "text"); };
