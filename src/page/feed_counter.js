@@ -20,8 +20,8 @@ function counterPart(session, changed) {
     setText(words, feedAtHand(session.plan, now).words);
     setText(count, String(kept.puts.length));
     setText(since, last ? `last ${agoOf(now - last.at)}, at ${clockOf(last.at)}` : "none yet");
-    undo.hidden = !last;
     big.hidden = now >= endOfSession(session.plan) + fishedOn;
+    undo.hidden = !last || big.hidden;
   }
   return { node: make("div", { class: "counter" }, coming.node, big, undo), tick };
 }

@@ -28,13 +28,15 @@ function leftPart(session, changed) {
     if (!Object.values(faults).some(Boolean)) show();
   });
   function show() {
-    const outside = outsideSession(session);
-    node.hidden = kept.start === null || outside;
-    if (node.hidden || !bank.engine) return;
+    node.hidden = isOutside();
+    if (node.hidden) return;
     asked = Date.now();
     const reply = askEngine(leftQuestion(kept, Object.keys(fields)));
     box.show(reply.told ? { ...reply, told: leadingWith(reply.told, doFirst) } : reply);
     again.hidden = true;
+  }
+  function isOutside() {
+    return kept.start === null || !bank.engine || outsideSession(session);
   }
   function tellLine() {
     const known = Object.keys(fields).filter((of) => Object.hasOwn(kept.left, of) && kept.left[of]);
@@ -53,7 +55,7 @@ function leftPart(session, changed) {
   }
   // It begins and ends by the clock, and grows old.
   function tick() {
-    const outside = kept.start === null || outsideSession(session);
+    const outside = isOutside();
     if (node.hidden !== outside) ask();
     again.hidden = outside || Date.now() - asked < 2 * minuteMs;
   }

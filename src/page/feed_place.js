@@ -13,6 +13,7 @@ function feedPlace(section) {
   const start = startPart(startChanged);
   const since = sinceLine();
   const anew = make("p", { class: "buttons" }, anotherStart(startChanged));
+  const next = make("p", { class: "buttons" }, nextSession());
   const counter = counterPart(session, putsChanged);
   const line = timelinePart(session, putsChanged);
   const left = leftPart(session, putsChanged);
@@ -52,7 +53,9 @@ function feedPlace(section) {
   function layBy(over) {
     if (laidOver === over) return;
     if (!over || laidOver === null) section.append(start.node, counter.node, since.node, line.node, left.node, whole.node, anew);
-    if (over) section.prepend(since.node, anew);
+    if (over) section.prepend(since.node, next);
+    else next.remove();
+    anew.hidden = over || kept.start === null;
     laidOver = over;
   }
   arrange();

@@ -2,18 +2,19 @@
 
 // The plan of a session, what of it is due, and how a feed is called.
 
-// By strategy and anglers: feeds and what is soaked. Null while the engine is not open, or where it has no plan.
-const plannedSessions = new Map();
+// By strategy and anglers: feeds and what is soaked. Null while the engine is not open, or where it has no plan. Asked anew
+// where the engine is another, or was told something of the person's own.
+const plannedSessions = { engine: null, told: "", plans: new Map() };
 
 function plannedSession(strategy, people) {
   if (!bank.engine) return null;
-  const question = { ask: "plan", words: [strategy], flags: flagsOf({ "--people": people, ...usualOfPlan() }), give: ["json"] };
-  const key = JSON.stringify(question);
-  if (!plannedSessions.has(key)) {
-    const reply = askEngine(question);
-    plannedSessions.set(key, reply.errors || !reply.json ? null : reply.json);
+  if (plannedSessions.engine !== bank.engine || plannedSessions.told !== ownTold.text) Object.assign(plannedSessions, { engine: bank.engine, told: ownTold.text, plans: new Map() });
+  const key = JSON.stringify([strategy, people]);
+  if (!plannedSessions.plans.has(key)) {
+    const reply = askEngine({ ask: "plan", words: [strategy], flags: flagsOf({ "--people": people, ...usualOfPlan() }), give: ["json"] });
+    plannedSessions.plans.set(key, reply.errors || !reply.json ? null : reply.json);
   }
-  return plannedSessions.get(key);
+  return plannedSessions.plans.get(key);
 }
 
 function feedPeople() {

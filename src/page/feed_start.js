@@ -70,6 +70,7 @@ function sinceLine() {
   return { node, tick };
 }
 
+// One that was started by mistake is started anew, and its put-ins go.
 function anotherStart(changed) {
   const kept = bank.kept.feed;
   return twiceButton("Another start", "Tap again: the put-ins so far go", () => {
@@ -78,6 +79,15 @@ function anotherStart(changed) {
     kept.start = null;
     changed();
   }, "quiet");
+}
+
+// One that is over is put by among those before, with its notes; nothing of it is lost.
+function nextSession() {
+  return button("Another session", () => {
+    putSessionAway();
+    openStrategy(bank.strategy.name, "feed");
+    notice("The one before is kept, with its notes.");
+  });
 }
 
 // "14:30", and the date where that was another day.

@@ -11,7 +11,7 @@ function watchTimers() {
     if (!bank.kept || !bank.shared) return;
     const now = Date.now();
     mendTimers(now);
-    takeEndMessages();
+    takeEndMessages(now);
     takeFeedMessages(now);
     watchEnded(now);
     watchSessions(now);
@@ -37,15 +37,16 @@ function watchEnded(now) {
   if (ended.some((timer) => now - timer.ends < justNow)) ring(tunes.timer);
   for (const timer of ended) timer.rung = true;
   keepNow();
-  for (const timer of ended) endMessages.set(timer.id, notice(wordsOfEnd(timer, now), { stays: true, action: actionAtEnd(timer) }));
+  for (const timer of ended) endMessages.set(timer.id, { take: notice(wordsOfEnd(timer, now), { stays: true, action: actionAtEnd(timer) }), until: now + endToldFor });
 }
 
-// What tells the end of a timer goes with the timer.
+// What tells the end of a timer goes with the timer, or when it is old: Soak tells it on.
 const endMessages = new Map();
+const endToldFor = 30 * minuteMs;
 
-function takeEndMessages() {
-  for (const [id, take] of endMessages) {
-    if (bank.shared.timers.some((timer) => timer.id === id)) continue;
+function takeEndMessages(now) {
+  for (const [id, { take, until }] of endMessages) {
+    if (now < until && bank.shared.timers.some((timer) => timer.id === id)) continue;
     endMessages.delete(id);
     take();
   }

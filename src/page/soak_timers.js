@@ -50,7 +50,7 @@ function stopTimer(timer) {
 const timersView = { fill: () => {} };
 
 function timersChanged() {
-  takeEndMessages();
+  takeEndMessages(Date.now());
   keepNow();
   timersView.fill();
 }

@@ -218,7 +218,7 @@ test("what was not put in by its time is missed, in one quiet line, and a sessio
   assert.equal((await place(page).innerText()).match(/due .* ago/g).length, 1);
   await putIn(page).tap();
   await page.clock.fastForward("03:00:00");
-  assert.match(await plain(place(page)), /^Feed Over since 14:30: 1 put-in, 1 of the 7 planned\. Another start/);
+  assert.match(await plain(place(page)), /^Feed Over since 14:30: 1 put-in, 1 of the 7 planned\. Another session/);
   assert.equal(await place(page).locator(".coming").isVisible(), false);
   assert.equal(await bites(page).isVisible(), false);
   await page.clock.fastForward("42:00:00");
@@ -226,6 +226,25 @@ test("what was not put in by its time is missed, in one quiet line, and a sessio
   assert.match(await plain(place(page)), /^Feed Over since 14:30 on 2026-11-28: 1 put-in/);
   assert.doesNotMatch(await plain(place(page)), /\bdue\b|\bmissed\b/i);
   assert.equal(await putIn(page).isVisible(), false);
+  await tap(page, "Another session");
+  await drawn(page);
+  assert.ok(await place(page).getByRole("button", { name: "Start now" }).isVisible());
+  const { feed, past } = JSON.parse((await kept(page))["baitwright bank, open carpet"]);
+  assert.deepEqual([feed.puts, feed.start, past.map((one) => one.puts.map((put) => put.feed))], [[], null, [[3]]], "the session that is over is kept");
+  assertQuiet(problems);
+  await context.close();
+});
+
+test("what the plan keeps for slow bites goes in by one tap, and stands in the notes by its name", async () => {
+  const mix = `<script>document.title = 1 & "crème" 'brûlée'`;
+  const { page, context, problems } = await phoneAt("12:00:00", "names");
+  await goTo(page, "feed");
+  await tap(page, "Start now");
+  const top = bites(page).getByRole("button", { name: `Put in 1 ball of 40 mm, ${mix}`, exact: true });
+  await top.dblclick();
+  assert.match(await plain(putIn(page)), / 1 last just now/);
+  assert.deepEqual(await puts(page, `żółw & <b>"bold" 'ñandú'`), [{ of: mix, feed: null }]);
+  assert.equal((await feeds(page))[0].endsWith(" due"), true);
   assertQuiet(problems);
   await context.close();
 });
