@@ -1,8 +1,8 @@
 #!/usr/bin/env python3
-"""Puts the pieces of the bank page into one HTML file: style, scripts, and the engine as base64 of gzip.
+"""Puts the pieces of the bank page into one HTML file: the style, the opener, and, packed, the other scripts and the engine.
 
 The same pieces give the same bytes. The policy in the head lets run just these scripts and this style, by their SHA-256, and
-nothing from elsewhere (W3C, Content Security Policy Level 3).
+nothing from elsewhere (W3C, Content Security Policy Level 3); the opener lets the others run as they are unpacked.
 """
 
 import argparse
@@ -12,11 +12,16 @@ import pathlib
 import re
 import subprocess
 import sys
+import tempfile
 
 POLICY = ("default-src 'none'; script-src {scripts} 'wasm-unsafe-eval'; style-src {style}; img-src data: blob:; worker-src blob:; "
           "connect-src 'none'; base-uri 'none'; form-action 'none'")
-PLACES = ("@POLICY@", "@STYLE@", "@ENGINE@", "@BRIDGE@", "@SCRIPT@")
-DATA = ("@PLAIN@", "@BANK_DATA@", "@BANK_MORE@")  # for the program to fill
+PLACES = ("@POLICY@", "@STYLE@", "@OPENER@", "@SCRIPTS@", "@ENGINE@")
+DATA = ("@PLAIN@", "@BANK_DATA@", "@BANK_LIBRARY@")  # for the program to fill
+IN_SCRIPT = ("</script", "<script", "<!--")
+IN_STYLE = ("</style", "<!--")
+LETTERS = "".join(chr(code) for code in range(33, 127) if chr(code) not in "<@\\")  # 91, as letters.js reads them
+END_OF_BRIDGE = "/* page */"  # where opener.js cuts off what a worker runs
 
 
 def refuse(message):
@@ -26,19 +31,72 @@ def refuse(message):
 def read(path, forbidden):
     """The text of a piece, which must hold nothing that would end or upset the element it is put in."""
     text = pathlib.Path(path).read_text(encoding="utf-8")
-    for words in (*forbidden, *PLACES, *DATA):
+    for words in (*forbidden, *PLACES, *DATA, END_OF_BRIDGE):
         if re.search(re.escape(words), text, re.IGNORECASE):
             refuse(f"{path} holds {words!r}, which cannot stand inside the page")
     return text
+
+
+def without_comments(text, path):
+    """The text without comments that have lines of their own, and without indentation: each line stays a line."""
+    lines, comment = [], False
+    for line in text.splitlines():
+        bare = line.strip()
+        if comment or bare.startswith("/*"):
+            if "*/" in bare and not bare.endswith("*/"):
+                refuse(f"{path} has a comment that ends within a line: {bare}")
+            comment = not bare.endswith("*/")
+        elif bare and not bare.startswith("//") and bare != '"use strict";':
+            if bare.count("`") % 2:
+                refuse(f"{path} has a template of several lines, which would lose its blanks: {bare}")
+            lines.append(bare)
+    return "\n".join(lines) + "\n"
+
+
+def script(path):
+    return without_comments(read(path, IN_SCRIPT), path)
 
 
 def hashed(text):
     return "'sha256-" + base64.b64encode(hashlib.sha256(text.encode("utf-8")).digest()).decode("ascii") + "'"
 
 
-def packed(path, zopfli):
-    """Base64 of gzip, which zopfli makes a good twentieth smaller than gzip does."""
-    return base64.b64encode(subprocess.run([zopfli, "-c", path], stdout=subprocess.PIPE, check=True).stdout).decode("ascii")
+def lettered(packed):
+    """Bytes as letters: 13 bits in two, the lowest first; six or fewer that are left in one (src/page/letters.js)."""
+    letters, held, bits = [], 0, 0
+    for byte in packed:
+        held |= byte << bits
+        bits += 8
+        if bits >= 13:
+            value = held & 8191
+            letters += LETTERS[value % 91], LETTERS[value // 91]
+            held >>= 13
+            bits -= 13
+    if bits > 6:
+        letters += LETTERS[held % 91], LETTERS[held // 91]
+    elif bits:
+        letters.append(LETTERS[held])
+    return "".join(letters)
+
+
+def zopflied(content, zopfli):
+    """Gzip, which zopfli makes a good twentieth smaller than gzip does."""
+    with tempfile.NamedTemporaryFile() as file:
+        file.write(content)
+        file.flush()
+        return subprocess.run([zopfli, "-c", file.name], stdout=subprocess.PIPE, check=True).stdout
+
+
+def policy(opener, scripts, style):
+    return POLICY.format(scripts=f"{hashed(opener)} {hashed(scripts)}", style=hashed(style))
+
+
+def pieces(css, openers, bridges, pages):
+    """The style, the opener and the text of all the other scripts."""
+    style = without_comments(read(css, IN_STYLE), css)
+    opener = "".join(map(script, openers))
+    scripts = '"use strict";\n' + "".join(map(script, bridges)) + END_OF_BRIDGE + "\n" + "".join(map(script, pages))
+    return style, opener, scripts
 
 
 def assembled(html, contents):
@@ -53,19 +111,20 @@ def main():
     words = argparse.ArgumentParser(description="Assembles the bank page.")
     words.add_argument("--html", required=True)
     words.add_argument("--css", required=True)
+    words.add_argument("--opener", action="append", required=True, help="a script that any browser understands; may be repeated")
+    words.add_argument("--bridge", action="append", required=True, help="a script for the page and its worker; may be repeated")
     words.add_argument("--js", action="append", required=True, help="a script of the page; may be repeated")
-    words.add_argument("--bridge", required=True, help="the script that starts the engine, on the page and in a worker")
     words.add_argument("--wasm", required=True, help="the engine")
-    words.add_argument("--zopfli", required=True, help="the program that packs the engine")
+    words.add_argument("--zopfli", required=True, help="the program that packs")
     words.add_argument("-o", dest="output", required=True)
     given = words.parse_args()
 
-    in_script = ("</script", "<script", "<!--")
-    style = "\n" + read(given.css, ("</style", "<!--"))
-    bridge = "\n" + read(given.bridge, in_script)
-    script = "\n" + "\n".join(read(path, in_script) for path in given.js)
-    policy = POLICY.format(scripts=f"{hashed(bridge)} {hashed(script)}", style=hashed(style))
-    contents = dict(zip(PLACES, (policy, style, packed(given.wasm, given.zopfli), bridge, script)))
+    style, opener, scripts = pieces(given.css, given.opener, given.bridge, given.js)
+    contents = {
+        "@POLICY@": policy(opener, scripts, style), "@STYLE@": style, "@OPENER@": opener,
+        "@SCRIPTS@": lettered(zopflied(scripts.encode("utf-8"), given.zopfli)),
+        "@ENGINE@": lettered(zopflied(pathlib.Path(given.wasm).read_bytes(), given.zopfli)),
+    }
     page = assembled(pathlib.Path(given.html).read_text(encoding="utf-8"), contents)
     pathlib.Path(given.output).write_text(page, encoding="utf-8", newline="\n")
 

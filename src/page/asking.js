@@ -19,7 +19,7 @@ function usualOfPlan() {
 }
 
 function askEngine(question) {
-  if (!bank.engine) return knownReply(question);
+  if (!bank.engine) return noEngineReply();
   try {
     tellOwnThings();
     return bank.engine.ask(question);
@@ -54,7 +54,6 @@ function answerBox({ fields = {}, first = "", without = [] } = {}) {
   const before = make("p", { class: "hint before", hidden: true }, "What stood before:");
   const node = make("div", { class: "answer" }, faults, before, told.node);
   function show(reply) {
-    if (reply.waiting) return false;
     const homeless = placeFaults(reply.errors || [], fields);
     faults.hidden = !homeless.length;
     faults.replaceChildren(...homeless.map((error) => make("p", { class: "fault" }, wordsOfFault(error))));

@@ -136,10 +136,6 @@ Json Bank::answer(const Json& request) {
         opened_.forget_own();
         return contents(opened_.here());
     }
-    if (what == "add") {
-        add_library(request);
-        return contents(opened_.here());
-    }
     const Arguments arguments = arguments_of(request, opened_.usual);
     const UnitsShownHere asked_in(shown_units_of(arguments));
     if (auto own = own_thing(opened_, what, request, arguments)) {

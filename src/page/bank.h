@@ -15,7 +15,7 @@ namespace baitwright {
 /// taught (`learnt_data.h`), `advice` the rules of advice (`advice_data.h`); `units`
 /// ("metric", "imperial" or "both") and `currency`, which may be left out, empty or null, are those that the person
 /// always uses;
-///   `add` {library}: more entries on the same shelf. Reply: {mixes: [{name, feel}], feels: [name], strategies: [{name,
+///   Reply: {mixes: [{name, feel}], feels: [name], strategies: [{name,
 ///   length_minutes, depth_m, tow_cm_s, water_temp_c, mixes: [name], together: [recipe as `put` takes it], feels: {mix:
 ///   feel}}], ingredients: [{name, kind}], pellets: those of them}.
 /// * `mix`, `water`, `dry`, `soak`, `dose`, `drop`, `cost`, `compare`, `shop`, `plan`, `advise`, `find` and

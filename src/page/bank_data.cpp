@@ -69,41 +69,25 @@ Json always_json(const Usual& usual) {
     return always;
 }
 
-/// What a phone asks of Mix when it opens the strategy for the first time (`mix_place.js`), word for word.
-Json first_question(const Json& strategy, const Json& mixes, const Json& always, int people) {
-    const Json& mix = strategy["mixes"].empty() ? mixes[0]["name"] : strategy["mixes"][0];
-    Json flags{{"--wet-volume", {"3 l"}}};
-    const auto own = std::find_if(mixes.begin(), mixes.end(), [&](const Json& one) { return one["name"] == mix; });
-    if (const Json* fed = strategy["feels"].find(mix.text()); fed && own != mixes.end() && !(*fed == (*own)["feel"]))
-        flags["--feel"] = Json::array({*fed});
-    const Json& warmth = strategy["water_temp_c"];
-    flags["--water-temp"] = {!always["water_temp"].is_null()
-                                 ? always["water_temp"].text()
-                                 : (warmth.is_null() ? std::string("15") : number_text(warmth.number())) + " \u00b0C"};
-    flags["--people"] = {std::to_string(people)};
-    return {{"ask", "mix"}, {"words", Json::array({mix})}, {"flags", flags}, {"give", {"told", "json"}}};
+Json open_request(const Json& data) {
+    Json request{{"ask", "open"}, {"today", data["made_on"]}};
+    for (const char* key : {"library", "usual", "advice", "learnt", "currency", "units", "have"})
+        if (const Json* value = data.find(key)) request[key] = *value;
+    return request;
 }
 
-/// What there is to choose from, and the first answers, so that a phone has something to show before its engine is
-/// open.
-void answer_ahead(Json& data) {
+/// What there is to choose from, for a browser in which the engine cannot be opened: of the strategies those on offer.
+Json first_contents(const Json& data) {
     Bank bank;
-    Json open{{"ask", "open"},          {"library", data["library"]},
-              {"usual", data["usual"]}, {"currency", data["currency"]},
-              {"units", data["units"]}, {"today", data["made_on"]},
-              {"have", data["have"]}};
-    open["advice"] = data["advice"];
-    if (const Json* learnt = data.find("learnt")) open["learnt"] = *learnt;
-    data["contents"] = bank.ask(open);
-    data["known"] = Json::array();
-    if (data["contents"]["mixes"].empty()) return;
+    Json contents = bank.ask(open_request(data));
     const std::vector<std::string> offered = data["strategies"].texts();
-    for (const Json& strategy : data["contents"]["strategies"]) {
-        if (std::find(offered.begin(), offered.end(), strategy["name"].text()) == offered.end()) continue;
-        const Json question = first_question(strategy, data["contents"]["mixes"], data["always"],
-                                             static_cast<int>(data["people"].number()));
-        data["known"].push_back({{"asked", question}, {"reply", bank.ask(question)}});
-    }
+    Json strategies = Json::array();
+    for (const Json& strategy : contents["strategies"])
+        if (std::find(offered.begin(), offered.end(), strategy["name"].text()) != offered.end())
+            strategies.push_back(strategy);
+    contents["strategies"] = std::move(strategies);
+    contents["ingredients"] = Json::array();
+    return contents;
 }
 
 }  // namespace
@@ -121,11 +105,10 @@ Json bank_data(const BankContents& contents) {
               {"units", first_of(contents.always, "units").value_or("")},
               {"always", always_json(contents.always)},
               {"advice", advice_data(contents.advice)},
-              {"library", library_data(library)},
-              {"more", library_data({})}};
+              {"library", library_data(library)}};
     if (Json learnt = learnt_data(*contents.library); !learnt.is_null()) data["learnt"] = std::move(learnt);
     data["id"] = digest_of({json_line(data, JsonLetters::utf8)});
-    answer_ahead(data);
+    data["contents"] = first_contents(data);
     return data;
 }
 

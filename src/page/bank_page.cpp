@@ -2,13 +2,18 @@
 
 #include <stdexcept>
 
+#include "page/page_letters.h"
 #include "quantities/fault.h"
 
 namespace baitwright {
 
 namespace {
 
-constexpr std::string_view place_of_plain = "@PLAIN@", place_of_data = "@BANK_DATA@", place_of_more = "@BANK_MORE@";
+constexpr std::string_view place_of_plain = "@PLAIN@", place_of_data = "@BANK_DATA@",
+                           place_of_library = "@BANK_LIBRARY@";
+
+/// What only the engine reads.
+constexpr const char* keys_for_engine[] = {"library", "usual", "advice", "learnt"};
 
 /// JSON that cannot end the script element it stands in, whatever names it holds. In ASCII, for one other letter makes
 /// a browser keep the whole page in twice the room.
@@ -32,6 +37,14 @@ std::string_view cut_at(std::string_view place, std::string_view& left) {
     return before;
 }
 
+Json taken_out(Json& data) {
+    Json for_engine = Json::object();
+    for (const char* key : keys_for_engine)
+        if (const Json* value = data.find(key)) for_engine[key] = *value;
+    for (const char* key : keys_for_engine) data.erase(key);
+    return for_engine;
+}
+
 }  // namespace
 
 std::string bank_page(std::string_view left, std::string_view plain, Json data) {
@@ -40,14 +53,13 @@ std::string bank_page(std::string_view left, std::string_view plain, Json data) 
             FaultClass::cannot_create, "no-page-engine",
             "this program was built without the engine that a page carries",
             "build it again where Emscripten is installed (Debian: emscripten, zopfli), with -DBAITWRIGHT_PAGE=ON");
-    const Json more = data["more"];
-    data.erase("more");
+    const Json for_engine = taken_out(data);
     std::string page(cut_at(place_of_plain, left));
     page += plain;
     page += cut_at(place_of_data, left);
     page += as_script_text(data);
-    page += cut_at(place_of_more, left);
-    page += as_script_text(more);
+    page += cut_at(place_of_library, left);
+    page += packed_letters(json_line(for_engine, JsonLetters::utf8));
     return page += left;
 }
 

@@ -49,7 +49,6 @@ function dropPlace(section) {
   }
   section.append(folded.node, view.node, beside.node, look.node, view.more);
   dockOf("drop").append(fields.as.node);
-  bank.whenMore.push(() => fields.of.offer(mixChoices(), kept.of));
   aimDrop(fields, kept);
   ask();
 }

@@ -1,21 +1,20 @@
-"use strict";
 /* The engine, WebAssembly that wants next to nothing of its surroundings: of WASI (preview 1), an environment, which is empty, and
    an end, which never comes. The page runs this script, and makes a worker of the same text. */
 
-function bytesOf(base64) {
-  if (Uint8Array.fromBase64) return Uint8Array.fromBase64(base64);
-  const letters = atob(base64);
-  const bytes = new Uint8Array(letters.length);
-  for (let at = 0; at < letters.length; at += 1) bytes[at] = letters.charCodeAt(at);
-  return bytes;
+function unpackedOf(letters, format) {
+  const bytes = new Blob([bytesOfLetters(letters)]).stream().pipeThrough(new DecompressionStream(format));
+  return new Response(bytes);
 }
 
-/* The engine as the page carries it, but for the base64: gzip. Compiled. */
-async function engineModule(packed) {
-  if (!globalThis.DecompressionStream) throw new Error("This browser cannot unpack the page. Chrome from 80, Firefox from 113 and Safari from 16.4 can.");
-  if (!globalThis.WebAssembly) throw new Error("This browser has WebAssembly switched off, which the page reckons with.");
-  const bytes = new Response(packed).body.pipeThrough(new DecompressionStream("gzip"));
-  return WebAssembly.compile(await new Response(bytes).arrayBuffer());
+/* The engine as the page carries it. Compiled. */
+async function engineModule(letters) {
+  return WebAssembly.compile(await unpackedOf(letters, "gzip").arrayBuffer());
+}
+
+/* The request that opens the engine on the library that the page carries, which is text all the way. */
+async function openingText(request, letters) {
+  const carried = await unpackedOf(letters, "deflate").text();
+  return `${JSON.stringify(request).slice(0, -1)},${carried.slice(1)}`;
 }
 
 function surroundings(memory) {
@@ -32,8 +31,8 @@ function surroundings(memory) {
   };
 }
 
-/* Starts an engine. `ask` takes a request and gives the reply, both plain objects. All that an engine has been told is in its
-   memory, whose `state` (as far as it is not zero) makes another engine of the same module know as much. */
+/* Starts an engine. `ask` takes a request, a plain object or its text, and gives the reply. All that an engine has been told is in
+   its memory, whose `state` (as far as it is not zero) makes another engine of the same module know as much. */
 async function startEngine(module, state = null) {
   const { exports } = await WebAssembly.instantiate(module, surroundings(() => exports.memory));
   const encoder = new TextEncoder(), decoder = new TextDecoder();
@@ -47,7 +46,7 @@ async function startEngine(module, state = null) {
   }
   return {
     ask(request) {
-      const text = encoder.encode(JSON.stringify(request));
+      const text = encoder.encode(typeof request === "string" ? request : JSON.stringify(request));
       const at = exports.malloc(text.length + 1);
       bytes().set(text, at);
       bytes()[at + text.length] = 0;
@@ -65,22 +64,23 @@ async function startEngine(module, state = null) {
   };
 }
 
-/* In a worker: opens an engine while the screen stays free. Of each request it is sent, what the engine then knows is sent back, or
-   null where that fails. Last, questions are tried, so that the browser has compiled what they take before a person asks them. */
+/* In a worker: opens an engine while the screen stays free, and sends what it then knows, or null where that fails. Then questions
+   are tried, so that the browser has compiled what they take before a person asks them. */
 function workAside() {
-  let module = null, engine = null;
-  async function work({ packed, request, questions = [] }) {
-    if (packed) {
-      module = await engineModule(packed);
-      engine = await startEngine(module);
-    }
-    if (request) {
-      const contents = engine.ask(request);
-      const state = engine.state();
-      globalThis.postMessage({ contents, state, module }, [state.used]);
-    }
-    for (const question of questions) engine.ask(question);
-    if (questions.length) globalThis.close();
+  let engine = null;
+  async function open({ packed, carried, request }) {
+    const [module, text] = await Promise.all([engineModule(packed), openingText(request, carried)]);
+    engine = await startEngine(module);
+    const contents = engine.ask(text);
+    const state = engine.state();
+    globalThis.postMessage({ contents, state, module }, [state.used]);
   }
-  globalThis.onmessage = ({ data }) => work(data).catch(() => globalThis.postMessage(null));
+  function attempt(questions) {
+    for (const question of questions) engine.ask(question);
+    globalThis.close();
+  }
+  globalThis.onmessage = ({ data }) => {
+    if (data.questions) attempt(data.questions);
+    else open(data).catch(() => globalThis.postMessage(null));
+  };
 }

@@ -4,16 +4,17 @@
 
 const longestAside = 10000;  // ms; after that the page opens the engine by itself
 
-// A worker out of the bridge's own text. What it is sent comes back as what its engine then knows, or as null.
+// A worker out of the bridge's own text. `opened` gives what its engine then knows, or null.
 function startAside() {
   let worker = null, waiting = () => {}, silence = 0;
   function end() {
+    clearTimeout(silence);
     if (worker) worker.terminate();
     worker = null;
     waiting(null);
   }
   try {
-    const source = URL.createObjectURL(new Blob([byId("engine-script").textContent, "\nworkAside();"], { type: "text/javascript" }));
+    const source = URL.createObjectURL(new Blob([window.aside, "\nworkAside();"], { type: "text/javascript" }));
     worker = new Worker(source);
     worker.onmessage = ({ data }) => {
       URL.revokeObjectURL(source);
@@ -28,38 +29,22 @@ function startAside() {
   } catch {
     worker = null;
   }
-  function told(message, given = []) {
+  function opened(message) {
     return new Promise((done) => {
       waiting = done;
       if (!worker) {
         done(null);
         return;
       }
-      worker.postMessage(message, given);
+      worker.postMessage(message);
       silence = setTimeout(end, longestAside);
     });
   }
-  return { told, end };
+  return { opened, end, attempt: (questions) => worker && worker.postMessage({ questions }) };
 }
 
 function openRequest() {
-  return { ask: "open", usual: bank.data.usual, learnt: bank.data.learnt, advice: bank.data.advice, currency: bank.data.currency, units: bank.data.units || "", library: bank.data.library, today: dateOf(Date.now()), made_on: bank.data.made_on, have: bank.data.have || [] };
-}
-
-function restRequest() {
-  return { ask: "add", library: JSON.parse(byId("bank-more").textContent) };
-}
-
-function likelyQuestions() {
-  const { name, mixes } = bank.strategy;
-  const give = ["told", "json"];
-  return [
-    ...bank.data.known.map((one) => one.asked),
-    { ask: "plan", words: [name], flags: {}, give },
-    ...bank.library.pellets.slice(0, 1).map((pellet) => ({ ask: "soak", words: [pellet.name], flags: {}, give })),
-    ...mixes.slice(0, 1).map((mix) => ({ ask: "drop", words: [mix], flags: {}, give: ["told", "picture"], narrow: true })),
-    { ask: "cost", words: [name], flags: {}, give: ["told"] },
-  ];
+  return { ask: "open", currency: bank.data.currency, units: bank.data.units || "", today: dateOf(Date.now()), made_on: bank.data.made_on, have: bank.data.have || [] };
 }
 
 function contentsOf(reply) {
@@ -67,37 +52,28 @@ function contentsOf(reply) {
   return reply;
 }
 
-// The bytes go to the worker as they are, without a copy, and are made anew from the text where it failed.
-async function openEngine(aside) {
-  const packed = () => bytesOf(byId("engine-wasm").textContent.trim());
-  const sent = packed();
-  const opened = await aside.told({ packed: sent, request: openRequest() }, [sent.buffer]);
-  if (!opened) aside.end();
-  const engine = opened ? await startEngine(opened.module, opened.state) : await startEngine(await engineModule(packed()));
-  useLibrary(contentsOf(opened ? opened.contents : engine.ask(openRequest())));
-  bank.engine = engine;
+// What stands in the page is sent to the worker as it is, and read here only where that failed.
+async function openEngine() {
+  const aside = startAside();
+  const packed = byId("packed-engine").textContent, carried = byId("packed-library").textContent;
+  const found = await aside.opened({ packed, carried, request: openRequest() });
+  if (!found) aside.end();
+  const engine = found ? await startEngine(found.module, found.state) : await startEngine(await engineModule(packed));
+  const contents = contentsOf(found ? found.contents : engine.ask(await openingText(openRequest(), carried)));
+  return { engine, contents, aside };
 }
 
-// What the strategies need is read first; the other mixes and pellets when there is time, or when they are wanted.
-async function readTheRestAside(aside) {
-  const told = await aside.told({ request: restRequest(), questions: likelyQuestions() });
-  const engine = told && !bank.rest ? await startEngine(told.module, told.state) : null;
-  if (bank.rest) return;
-  if (engine) {
-    bank.engine = engine;
-    useTheRest(told.contents);
-  } else {
-    readTheRest();
-  }
-}
-
-function readTheRest() {
-  if (!bank.rest && bank.engine) useTheRest(bank.engine.ask(restRequest()));
-}
-
-function useTheRest(library) {
-  bank.rest = true;
-  if (library.errors) return;
-  useLibrary(library);
-  for (const tell of bank.whenMore) tell();
+// What a person is likely to ask first, for the worker to try.
+function likelyQuestions() {
+  const { name, mixes } = bank.strategy;
+  const give = ["told", "json"];
+  const ofMix = (ask, flags, more = {}) => mixes.slice(0, 1).map((mix) => ({ ask, words: [mix], flags, give, ...more }));
+  return [
+    ...ofMix("mix", { "--wet-volume": ["1 l"] }),
+    { ask: "plan", words: [name], flags: {}, give },
+    ...bank.library.pellets.slice(0, 1).map((pellet) => ({ ask: "soak", words: [pellet.name], flags: {}, give })),
+    ...ofMix("water", { "--dry-mass": ["1 kg"], "--water": ["0.5 l"] }),
+    ...ofMix("drop", {}, { give: ["told", "picture"], narrow: true }),
+    { ask: "cost", words: [name], flags: {}, give: ["told"] },
+  ];
 }

@@ -57,7 +57,6 @@ function mixPlace(section) {
     tub = tubPart();
     section.append(tub.node);
   });
-  bank.whenMore.push(() => fields.of.offer(mixChoices(), kept.of));
   aimMix(fields, kept);
   draw();
 }
@@ -66,16 +65,9 @@ function mixPlace(section) {
 function startMix(kept) {
   if (kept.water_temp === null) kept.water_temp = temperatureText();
   if (!kept.people) kept.people = String(bank.data.people || 1);
-  if (mixIsToCome()) readTheRest();
   if (knownMix(kept.of)) return;
   kept.of = firstMix();
   kept.feel = planFeel(kept.of);
-}
-
-// One of the other mixes was looked at last, and they are not read yet.
-function mixIsToCome() {
-  const { of } = bank.kept.mix;
-  return Boolean(of) && !bank.rest && !knownMix(of);
 }
 
 function knownMix(name) {

@@ -11,13 +11,9 @@ const scrolled = {};
 
 function buildPlace(name) {
   if (built.has(name)) return;
-  if (!bank.engine && name !== "more" && (name !== "mix" || mixIsToCome())) {
-    bank.missed = true;  // it is built as soon as the engine is open
-    return;
-  }
   built.add(name);
-  if (name !== "mix" && name !== "more") readTheRest();
-  settledKept(() => places[name](byId(`place-${name}`).querySelector(".content")));
+  const build = bank.engine || placesWithoutEngine.has(name) ? places[name] : plainPlace;
+  settledKept(() => build(byId(`place-${name}`).querySelector(".content"), name));
 }
 
 function placeButtons() {
@@ -51,7 +47,6 @@ function goToPlace(name) {
 function clearPlaces() {
   for (const stop of bank.ticking) stop();
   bank.ticking = [];
-  bank.whenMore = [];
   bank.whenDrawn = [];
   built.clear();
   clearDocks();

@@ -1,11 +1,10 @@
 "use strict";
 
-// Opens the page: draws the answer that it brought along, then opens the engine. `engine` is there once that is open; `missed` says that
-// something was asked before.
+// Opens the page: the engine first, while the plain words stand, then the places. `engine` is null where it could not be opened.
 
 const bank = {
-  engine: null, missed: false, rest: false, data: null, library: null, strategy: null, kept: null, plan: undefined,
-  drawn: false, whenDrawn: [], whenMore: [], ticking: [], shared: null,
+  engine: null, data: null, library: null, strategy: null, kept: null, plan: undefined,
+  drawn: false, whenDrawn: [], ticking: [], shared: null,
 };
 
 // Opens a strategy with what is kept of it, and shows one of its places.
@@ -48,51 +47,34 @@ function useLibrary(library) {
   if (bank.strategy) bank.strategy = library.strategies.find((strategy) => strategy.name === bank.strategy.name);
 }
 
-function fail(mishap) {
-  const words = `The page could not be opened. ${mishap.message}`;
-  if (document.documentElement.dataset.begun) notice(words);
-  else setText(byId("opening"), words);
-}
-
-// Run before the engine's text has been read: what is needed to see the first answer, and no more.
-function start() {
+async function start() {
+  bank.data = JSON.parse(byId("bank-data").textContent);
+  let found = null;
   try {
-    bank.data = JSON.parse(byId("bank-data").textContent);
-    useLibrary(bank.data.contents);
-    if (!bank.library.strategies.length) throw new Error("This page holds no strategy.");
+    found = await openEngine();
+    useLibrary(found.contents);
+    bank.engine = found.engine;
   } catch (mishap) {
-    document.addEventListener("DOMContentLoaded", () => fail(mishap));
+    beginWithout(mishap);
     return;
   }
+  begin();
+  afterFrame(() => {
+    performance.mark("bank-ready");
+    found.aside.attempt(likelyQuestions());
+  });
+}
+
+// The places take over from the plain words.
+function begin(place = null) {
   openKeeping();
   wearLook(bank.shared.look);
   watchPlaces();
-  openStrategy(offerStrategies());
+  openStrategy(offerStrategies(), place);
   document.documentElement.dataset.begun = "yes";
   byId("card").hidden = false;
-  byId("plain").remove();
-  const read = new Promise((done) => document.addEventListener("DOMContentLoaded", done));
-  const aside = startAside();
-  afterFrame(() => read.then(() => openTheEngine(aside)));
-}
-
-async function openTheEngine(aside) {
-  try {
-    const opening = openEngine(aside);
-    drawTheRest();
-    await opening;
-  } catch (mishap) {
-    fail(mishap);
-    return;
-  }
-  if (bank.missed) {
-    clearPlaces();
-    showPlace(bank.kept.place);
-  }
-  afterFrame(() => {
-    performance.mark("bank-ready");
-    readTheRestAside(aside);
-  });
+  for (const id of ["opening", "plain"]) if (byId(id) && !byId("card").contains(byId(id))) byId(id).remove();
+  afterFrame(drawTheRest);
 }
 
 // Once what stands in the document has been drawn; at once where nobody looks, for then nothing is.
@@ -109,7 +91,7 @@ function afterFrame(then) {
   requestAnimationFrame(() => frame.port2.postMessage(null));
 }
 
-// While the engine is opened aside: what was out of sight, and watching what comes from elsewhere.
+// What was out of sight, and watching what comes from elsewhere.
 function drawTheRest() {
   bank.drawn = true;
   watchStore(() => openStrategy(bank.strategy.name, bank.kept.place));
@@ -123,4 +105,4 @@ function whenDrawn(draw) {
   else bank.whenDrawn.push(draw);
 }
 
-start();
+start().catch((mishap) => openingFailed(mishap.message));

@@ -63,28 +63,16 @@ TEST_CASE("pages that work anything out differently have different ids, the same
     CHECK(bank_data(contents_with(*shelf, "tight balls"))["id"] != data["id"]);
 }
 
-TEST_CASE("a page brings along the first answer of each of its strategies") {
+TEST_CASE("a browser without the engine is told the strategies on offer, with their mixes and their water") {
     const auto shelf = shipped_shelf();
     BankContents contents = contents_with(*shelf, "open carpet");
     contents.strategies.push_back({shelf.get(), shelf->strategy("tight balls")});
-    const Json data = bank_data(contents);
-    REQUIRE(data["known"].size() == 2);
-    for (const Json& one : data["known"]) {
-        INFO(json_text(one["asked"]));
-        CHECK(one["reply"]["status"] == 0);
-        CHECK(one["reply"]["told"][0]["kind"] == "title");
-        CHECK(one["reply"]["json"]["recipe"] == one["asked"]["words"][0]);
-    }
-    CHECK(data["contents"]["strategies"].size() == 2);
-}
-
-TEST_CASE("where a strategy feeds no mix, the page opens on one of the library's") {
-    const auto shelf = shipped_shelf();
-    BankContents contents = contents_with(*shelf, "open carpet");
-    for (Feed& feed : contents.strategies[0].strategy.feeds) feed.parts = {{"casters"}};
-    const Json data = bank_data(contents);
-    REQUIRE(data["known"].size() == 1);
-    CHECK(data["known"][0]["reply"]["status"] == 0);
+    const Json told = bank_data(contents)["contents"];
+    REQUIRE(told["strategies"].size() == 2);
+    CHECK(told["strategies"][0]["name"] == "open carpet");
+    CHECK(told["strategies"][0]["depth_m"] == 2.5);
+    CHECK_FALSE(told["strategies"][0]["mixes"].empty());
+    CHECK(told["mixes"].size() == shelf->recipe_names().size());
 }
 
 TEST_CASE("two strategies that mean different things by a name are not put into one page") {
@@ -102,23 +90,28 @@ TEST_CASE("two strategies that mean different things by a name are not put into 
 }
 
 TEST_CASE("a program without the engine says what it lacks") {
-    CHECK_THROWS_WITH(bank_page("", "", {{"more", Json::array()}}),
+    CHECK_THROWS_WITH(bank_page("", "", Json::object()),
                       "this program was built without the engine that a page carries");
 }
 
 TEST_CASE("the data stand where the page has a place for them, and no name can end the script that holds them") {
-    const Json data{{"strategies", {"</script><script>alert(1)</script>"}}, {"more", "<!--"}};
-    CHECK(
-        bank_page("<p>@PLAIN@</p><b>@BANK_DATA@</b><i>@BANK_MORE@</i>", "Pour", data) ==
-        "<p>Pour</p><b>{\"strategies\":[\"\\u003c/script>\\u003cscript>alert(1)\\u003c/script>\"]}</b><i>\"\\u003c!--\"</i>");
+    const std::string hostile = "</script><script>alert(1)</script>";
+    const Json data{{"strategies", {hostile.c_str()}}, {"library", {{"name", hostile}}}};
+    const std::string page = bank_page("<p>@PLAIN@</p><b>@BANK_DATA@</b><i>@BANK_LIBRARY@</i>", "Pour", data);
+    const std::string plain =
+        "<p>Pour</p><b>{\"strategies\":[\"\\u003c/script>\\u003cscript>alert(1)\\u003c/script>\"]}</b><i>";
+    REQUIRE(page.substr(0, plain.size()) == plain);
+    const std::string packed = page.substr(plain.size(), page.size() - plain.size() - 4);
+    CHECK(packed.size() > 20);
+    CHECK(packed.find('<') == std::string::npos);
+    CHECK(page.substr(page.size() - 4) == "</i>");
     CHECK_THROWS_AS(bank_page("@PLAIN@<b>@BANK_DATA@</b>", "", data), std::logic_error);
-    CHECK_THROWS_AS(bank_page("<b>@BANK_DATA@</b><i>@BANK_MORE@</i>", "", data), std::logic_error);
+    CHECK_THROWS_AS(bank_page("<b>@BANK_DATA@</b><i>@BANK_LIBRARY@</i>", "", data), std::logic_error);
 }
 
 TEST_CASE("the page as it is built has a place for all its data") {
     if (bank_template().empty()) return;  // built without the engine
-    const std::string page =
-        bank_page(bank_template(), "<p>Pour</p>", {{"strategies", {"x"}}, {"more", Json::array()}});
+    const std::string page = bank_page(bank_template(), "<p>Pour</p>", {{"strategies", {"x"}}, {"library", "y"}});
     CHECK(page.find("<p>Pour</p>") != std::string::npos);
     CHECK(page.find("@BANK_") == std::string::npos);
 }

@@ -35,9 +35,9 @@ export async function openTab(context, name, { before, problems = [] } = {}) {
   return page;
 }
 
-/** The engine is open, and all that the page carries is read. */
+/** The engine is open, and the places are there. */
 export async function ready(page) {
-  await page.waitForFunction(() => typeof bank !== "undefined" && bank.rest);
+  await page.waitForFunction(() => typeof bank !== "undefined" && bank.drawn);
 }
 
 export async function reload(page) {
