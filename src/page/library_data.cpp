@@ -127,11 +127,11 @@ Venue venue_in(const Json& data) {
     return venue;
 }
 
-Json feel_data(const Feel& feel) {
+Json carried_feel_data(const Feel& feel) {
     return {{"name", feel.name}, {"aim", feel.aim.si()}, {"below", feel.below.si()}, {"purpose", feel.purpose}};
 }
 
-Feel feel_in(const Json& data) {
+Feel carried_feel_in(const Json& data) {
     return {data["name"].text(), data["aim"].number(), data["below"].number(), data["purpose"].text()};
 }
 
@@ -146,7 +146,7 @@ Json library_data(const CarriedLibrary& library) {
             {"mixes", list_data(library.recipes, recipe_data)},
             {"strategies", list_data(library.strategies, strategy_data)},
             {"venues", list_data(library.venues, venue_data)},
-            {"feels", list_data(library.feels, feel_data)}};
+            {"feels", list_data(library.feels, carried_feel_data)}};
 }
 
 CarriedLibrary library_in(const Json& data) {
@@ -157,7 +157,7 @@ CarriedLibrary library_in(const Json& data) {
     take_list(data, "mixes", library.recipes, recipe_in);
     take_list(data, "strategies", library.strategies, strategy_in);
     take_list(data, "venues", library.venues, venue_in);
-    take_list(data, "feels", library.feels, feel_in);
+    take_list(data, "feels", library.feels, carried_feel_in);
     return library;
 }
 
