@@ -11,6 +11,8 @@ function plannedSession(strategy, people) {
   if (plannedSessions.engine !== bank.engine || plannedSessions.told !== ownTold.text) Object.assign(plannedSessions, { engine: bank.engine, told: ownTold.text, plans: new Map() });
   const key = JSON.stringify([strategy, people]);
   if (!plannedSessions.plans.has(key)) {
+    tellOwnThings();
+    plannedSessions.told = ownTold.text;
     const reply = askEngine({ ask: "plan", words: [strategy], flags: flagsOf({ "--people": people, ...usualOfPlan() }), give: ["json"] });
     plannedSessions.plans.set(key, reply.errors || !reply.json ? null : reply.json);
   }

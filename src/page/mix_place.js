@@ -1,67 +1,77 @@
 "use strict";
 
-// Mix: how much of what, and the weights and the water for it while the slider moves.
+// Mix: what to pour and weigh, first of all for the tub that the plan makes; the weights follow while the slider moves.
 
 placeShapes.mix = recordShape({
-  of: textShape(), target: wordShape(["litres", "cups", "balls", "dry"], "litres"), litres: textShape("3 l"),
+  of: textShape(), target: wordShape(["plan", "litres", "cups", "balls", "dry"], "plan"), litres: textShape(null),
   cups: textShape("4"), cup: textShape("250 ml"), balls: textShape("12"), ball: textShape("55 mm"),
   dry: textShape("1 kg"), dry_of: textShape(), feel: textShape(), water_temp: textShape(null), people: textShape(), added: textShape(),
 });
 
+const restOfSlider = 250;  // ms
+
 function mixPlace(section) {
   const kept = bank.kept.mix;
   startMix(kept);
-  let tub = null;
-  const askTub = () => { if (tub) tub.ask(); };
-  const redraw = oncePerFrame(() => {
+  bank.ticking.push(() => clearTimeout(resting));
+  let resting = 0;
+  const onceMoved = oncePerFrame(() => {
     const began = performance.now();
-    draw();
+    draw(["told"]);
     performance.measure("bank-move", { start: began, end: performance.now() });
   });
+  const onceTyped = oncePerFrame(() => draw());
   const changed = () => {
     takeMix(fields, kept);
     keepSoon();
-    redraw();
+    onceTyped();
   };
   const fields = makeMixFields(kept, {
     amount: changed,
-    wetness: () => {
-      changed();
-      askTub();
+    slid: () => {
+      takeMix(fields, kept);
+      keepSoon();
+      onceMoved();
+      clearTimeout(resting);
+      resting = setTimeout(onceTyped, restOfSlider);
     },
-    target: () => {
-      kept.target = fields.target.text();
-      aimMix(fields, kept);
-      changed();
-    },
-    mix: () => {
-      fields.feel.offer(feelChoices(fields.of.text()), planFeel(fields.of.text()));
-      fields.dryOf.offer([theDryMix], "");
-      changed();
-      askTub();
-    },
+    mix: () => showMix(fields.of.text()),
   });
-  const box = answerBox({ fields: flaggedMixFields(fields), first: "water", without: ["share", "cost"] });
-  let answer = null;
-  function draw() {
-    const reply = askEngine({ ask: "mix", words: [kept.of], flags: mixFlags(kept), give: ["told", "json"] });
+  const box = answerBox({ fields: flaggedMixFields(fields), first: ["Pour", "Stir in"], without: ["share", "cost"] });
+  const line = layMixFields(fields, kept, () => {
+    kept.target = fields.target.text();
+    fields.aim();
+    changed();
+  });
+  const own = ownMixButton(kept, showMix);
+  function draw(give = ["told", "json"]) {
+    fields.fold();
+    own.tell();
+    if (!saysHowMuch(kept)) {
+      box.clear();
+      return;
+    }
+    const reply = askEngine({ ask: "mix", words: [kept.of], flags: mixFlags(kept), give });
     const good = box.show(reply);
     fields.fold();
-    if (!good) return;
-    answer = reply.json;
-    agreeMix(fields, kept, answer);
+    if (good && reply.json) agreeMix(fields, kept, reply.json);
   }
-  const note = button("Note it as mixed", () => noteAsMixed(answer), "quiet");
-  section.append(layMixFields(fields, kept), box.node, make("p", { class: "after" }, note));
-  whenDrawn(() => {
-    tub = tubPart();
-    section.append(tub.node);
-  });
-  aimMix(fields, kept);
+  function showMix(name) {
+    kept.target = planBatch(name) ? "plan" : kept.target;
+    kept.of = name;
+    fields.of.offer(mixChoices(), name);
+    fields.feel.offer(feelChoices(name), planFeel(name));
+    fields.dryOf.offer([theDryMix], "");
+    fields.aim();
+    changed();
+  }
+  section.append(line, box.node, make("div", { class: "after buttons" }, button("Mixed it", () => noteAsMixed(kept), "main"), own.node));
+  dockOf("mix").append(fields.slider.node);
+  fields.aim();
   draw();
 }
 
-// Before anything was picked: the strategy's first mix, as wet as the strategy feeds it.
+// Before anything was picked: the first mix that the plan makes, as wet as it is fed.
 function startMix(kept) {
   if (kept.water_temp === null) kept.water_temp = temperatureText();
   if (!kept.people) kept.people = String(bank.data.people || 1);
@@ -70,30 +80,20 @@ function startMix(kept) {
   kept.feel = planFeel(kept.of);
 }
 
-function knownMix(name) {
-  return bank.library.mixes.some((mix) => mix.name === name);
+// What was weighed and poured, as the kitchen scale shows it, goes into the notes, to be put right there; Tub goes on from it.
+function noteAsMixed(kept) {
+  const reply = askEngine({ ask: "mix", words: [kept.of], flags: mixFlags(kept), give: ["told", "json"] });
+  if (reply.errors || reply.waiting) return;
+  const { recipe, feel, kitchen } = reply.json;
+  const dry = `${Number(kitchen.parts.reduce((sum, part) => sum + part.mass_g, 0).toFixed(1))} g`;
+  addMixed({ of: recipe, dry, water: `${kitchen.water_g} ml`, feel });
+  goOnInTub({ of: kept.of, dry, added: pouredFirst(reply), feel: kept.feel, water_temp: kept.water_temp });
+  notice("It is in the notes. Put the amounts right there, if you used others.", { action: { text: "To the tub", act: () => goToPlace("tub") } });
 }
 
-// The strategy's plan as it stands, for what else hangs on it; null where there is none. It is worked out once.
-function planRecord() {
-  if (bank.plan === undefined) {
-    const reply = askEngine({ ask: "plan", words: [bank.strategy.name], flags: flagsOf(usualOfPlan()), give: ["json"] });
-    bank.plan = reply.errors ? null : reply.json;
-  }
-  return bank.plan;
-}
-
-// The feel at which the strategy feeds the mix first; empty where that is the mix's own, or it feeds none of it.
-function planFeel(mix) {
-  const fed = bank.strategy.feels[mix];
-  const own = bank.library.mixes.find((one) => one.name === mix);
-  return fed && own && fed !== own.feel ? fed : "";
-}
-
-// What was weighed and poured, as the kitchen scale shows it, goes into the notes, to be put right there.
-function noteAsMixed(answer) {
-  if (!answer) return;
-  const dry = answer.kitchen.parts.reduce((sum, part) => sum + part.mass_g, 0);
-  addMixed({ of: answer.recipe, dry: `${Number(dry.toFixed(1))} g`, water: `${answer.kitchen.water_g} ml`, feel: answer.feel });
-  notice("It is in the notes. Put the amounts right there, if you used others.");
+// The first pour in the program's own words, "285 ml"; all of the water where there is none.
+function pouredFirst({ told, json }) {
+  const pour = told.find((piece) => piece.label === "Pour");
+  const found = pour && /^([0-9.]+ (ml|l|pt|floz))[ ,]/.exec(pour.text.replace(" fl oz", " floz"));
+  return found ? found[1] : `${json.kitchen.water_g} ml`;
 }

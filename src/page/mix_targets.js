@@ -2,14 +2,23 @@
 
 // How much of a mix is wanted: each way has its text, its slider, its flag, and where the engine's answer holds the amount.
 
+const fineLitres = { least: 0.02, most: 1, step: 0.02 };
+
 const mixTargets = {
+  plan: {
+    label: "The plan's",
+    slider: { least: 0.1, most: 6, step: 0.1 },
+    flags: (kept) => ({ "--dry-mass": `${planBatch(kept.of).dry_mass_g / batchPeople()} g`, "--state": planState(kept.of, kept.feel) }),
+    inAnswer: (json, people) => json.wet_volume_ml / 1000 / people,
+  },
   litres: {
     label: "Litres",
     field: "How much, wet",
-    slider: { least: 0.25, most: 10, step: 0.25 },
+    slider: { least: 0.1, most: 6, step: 0.1 },
     unit: "l",
+    units: ["l", "ml", "pt"],
     textOf: (number) => `${number} l`,
-    flags: (kept) => ({ "--wet-volume": kept.litres }),
+    flags: (kept) => ({ "--wet-volume": kept.litres, "--state": planState(kept.of, kept.feel) }),
     inAnswer: (json, people) => json.wet_volume_ml / 1000 / people,
   },
   cups: {
@@ -19,7 +28,7 @@ const mixTargets = {
     unit: "",
     textOf: (number) => String(number),
     flags: (kept) => ({ "--cups": kept.cups && kept.cup ? `${kept.cups}x${kept.cup}` : "" }),
-    size: { label: "A cup holds", name: "cup", unit: "ml", step: 10 },
+    size: { label: "A cup holds", name: "cup", unit: "ml", units: ["ml", "floz"], step: 10 },
     inAnswer: (json, people) => json.portions.count / people,
   },
   balls: {
@@ -29,7 +38,7 @@ const mixTargets = {
     unit: "",
     textOf: (number) => String(number),
     flags: (kept) => ({ "--balls": kept.balls && kept.ball ? `${kept.balls}x${kept.ball}` : "" }),
-    size: { label: "A ball is", name: "ball", unit: "mm", step: 5 },
+    size: { label: "A ball is", name: "ball", unit: "mm", units: ["mm", "in"], step: 5 },
     inAnswer: (json, people) => json.portions.count / people,
   },
   dry: {
@@ -37,8 +46,9 @@ const mixTargets = {
     field: "I have this much",
     slider: { least: 50, most: 5000, step: 50 },
     unit: "g",
+    units: ["g", "kg", "oz", "lb"],
     textOf: (number) => (number < 1000 ? `${number} g` : `${number / 1000} kg`),
-    flags: (kept) => (kept.dry_of ? { "--have": `${kept.dry_of}=${kept.dry}` } : { "--dry-mass": kept.dry }),
+    flags: (kept) => (kept.dry_of ? { "--have": kept.dry && `${kept.dry_of}=${kept.dry}` } : { "--dry-mass": kept.dry }),
     inAnswer: (json, people, kept) => {
       const part = json.parts.find((one) => one.name === kept.dry_of);
       return part ? part.mass_g : json.dry_mass_g / people;
@@ -46,27 +56,31 @@ const mixTargets = {
   },
 };
 
-// The mixes of the strategy first, then the others of the library.
-function mixChoices() {
-  const own = bank.strategy.mixes.filter(knownMix);
-  const others = bank.library.mixes.map((mix) => mix.name).filter((name) => !own.includes(name));
-  const choices = (names) => names.map((name) => ({ value: name, text: name }));
-  const groups = [{ group: bank.strategy.name, choices: choices(own) }, { group: "other mixes", choices: choices(others) }];
-  return groups.filter((group) => group.choices.length);
+// The plan's amount is one only of a mix that the plan makes.
+function targetOfMix(kept) {
+  return kept.target === "plan" && !planBatch(kept.of) ? "litres" : kept.target;
 }
 
-function firstMix() {
-  return bank.strategy.mixes.find(knownMix) || (bank.library.mixes[0] || { name: "" }).name;
+function targetChoices(mix) {
+  const offered = Object.entries(mixTargets).filter(([name]) => name !== "plan" || planBatch(mix));
+  return offered.map(([value, one]) => ({ value, text: one.label }));
 }
 
-// The feels, from the driest to the wettest, with the mix's own at the top.
-function feelChoices(mix) {
-  const own = bank.library.mixes.find((one) => one.name === mix);
-  const feels = bank.library.feels.map((feel) => ({ value: feel, text: feel }));
-  return [{ value: "", text: own && own.feel ? `its own, ${own.feel}` : "its own" }, ...feels];
+// Litres begin with the plan's.
+function startingLitres(mix) {
+  const batch = planBatch(mix);
+  return usualAmount(batch ? `${Number((batch.wet_volume_ml / 1000 / batchPeople()).toPrecision(2))} l` : "1 l");
 }
 
-function temperatureText() {
-  if (bank.data.always && bank.data.always.water_temp) return bank.data.always.water_temp;
-  return bank.strategy.water_temp_c === null ? "15 \u00b0C" : `${bank.strategy.water_temp_c} \u00b0C`;
+// Small tubs are set finer.
+function sliderOfTarget(kept) {
+  const target = targetOfMix(kept);
+  const batch = planBatch(kept.of);
+  const small = ["plan", "litres"].includes(target) && batch && batch.wet_volume_ml / batchPeople() < 500;
+  return small ? fineLitres : mixTargets[target].slider;
+}
+
+// No amount was told: then there is no answer either.
+function saysHowMuch(kept) {
+  return Object.entries(mixTargets[targetOfMix(kept)].flags(kept)).some(([flag, value]) => flag !== "--state" && value);
 }

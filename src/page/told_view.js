@@ -78,7 +78,7 @@ function shapeOf(piece) {
 
 // What is labelled so goes right below the title, the rest of its words with it; all else keeps its order.
 function hoisted(pieces, label) {
-  const at = label ? pieces.findIndex((piece) => piece.label === label) : -1;
+  const at = pieces.findIndex((piece) => piece.label && [label].flat().includes(piece.label));
   if (at < 0) return pieces;
   const titles = pieces.filter((piece) => piece.kind === "title").slice(0, 1);
   return [...titles, { ...pieces[at], leads: true }, ...pieces.filter((piece, other) => other !== at && !titles.includes(piece))];
@@ -91,7 +91,7 @@ function withoutColumns(piece, heads) {
   return { ...piece, columns: kept.map((at) => piece.columns[at]), rows: piece.rows.map((row) => (row.length ? kept.filter((at) => at < row.length).map((at) => row[at]) : row)) };
 }
 
-// `first` is the label of the piece that says what to do; `without` the heads of columns that are left out.
+// `first` is the label of the piece (or several: the first of them that there is) that says what to do; `without` the heads of columns that are left out.
 function toldView({ first = "", without = [] } = {}) {
   const node = make("div", { class: "told" });
   let shown = [];

@@ -82,6 +82,7 @@ test("with a slip in sight the rules are kept too", async () => {
     for (const [place, label] of Object.entries(slips)) {
       await goTo(page, place);
       await openLines(page);
+      if (place === "mix") await page.getByRole("radio", { name: "Litres", exact: true }).check();
       await field(page, label).first().fill("5 bags");
       await drawn(page);
       assert.ok(await page.locator(`#place-${place} .fault:not([hidden])`).first().isVisible(), place);

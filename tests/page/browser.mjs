@@ -56,15 +56,15 @@ export async function goTo(page, place) {
   await page.locator(`#place-${place}`).waitFor();
 }
 
-/** The field with this label in the place that is in sight. */
-export const field = (page, label) => page.locator("main section:not([hidden])").getByRole("textbox", { name: label, exact: true });
+/** The field with this label in the place that is in sight, or in its dock. */
+export const field = (page, label) => page.locator("main section:not([hidden]), .dock:not([hidden])").getByRole("textbox", { name: label, exact: true });
 export const pick = (page, label) => page.locator("main section:not([hidden])").getByRole("combobox", { name: label, exact: true });
 export const tap = (page, name, nth = 0) => page.locator("main section:not([hidden])").getByRole("button", { name, exact: true }).nth(nth).tap();
 export const told = (page, place) => page.locator(`#place-${place} .told`).first();
 
 /** What stands in a field of an amount, with its unit: "3 l". */
 export async function amountIn(page, label) {
-  const one = page.locator("main section:not([hidden]) .amount-field").filter({ has: page.getByRole("textbox", { name: label, exact: true }) });
+  const one = page.locator("main section:not([hidden]) .amount-field, .dock:not([hidden]) .amount-field").filter({ has: page.getByRole("textbox", { name: label, exact: true }) });
   const number = await field(page, label).inputValue();
   const units = one.locator(".units");
   const unit = (await units.locator("input").count()) ? await units.locator("input:checked").inputValue() : await units.innerText();
@@ -91,4 +91,11 @@ export const kept = (page) => page.evaluate(() => Object.fromEntries(Object.entr
 
 export function assertQuiet(problems) {
   assert.deepEqual(problems, [], "the page must say nothing in the console");
+}
+
+/** Mix, which opens on the plan's amount, for so many litres. */
+export async function mixLitres(page, text) {
+  await openLines(page);
+  await page.getByRole("radio", { name: "Litres", exact: true }).check();
+  await fill(page, "How much, wet", text);
 }

@@ -1,7 +1,7 @@
 // What the page keeps: for each strategy by its name, lived without where the browser refuses, and mended piece by piece.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { amountIn, assertQuiet, drawn, field, fill, goTo, kept, openBrowser, openPhone, openTab, pick, placeNames, ready, reload, tap, told } from "./browser.mjs";
+import { amountIn, assertQuiet, drawn, field, fill, goTo, kept, mixLitres, openBrowser, openLines, openPhone, openTab, pick, placeNames, ready, reload, tap, told } from "./browser.mjs";
 
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -23,12 +23,12 @@ async function walk(page) {
 
 test("strategies of one page keep their own, and the one looked at last is there again", async () => {
   const { page, context, problems } = await openPhone(browser, "several");
-  await fill(page, "How much, wet", "1.5 l");
+  await mixLitres(page, "1.5 l");
   await goTo(page, "feed");
   await tap(page, "Start now");
   await page.locator(".put-in").tap();
   await strategy(page).selectOption("tight balls");
-  assert.equal(await amountIn(page, "How much, wet"), "3 l");
+  assert.match(await told(page, "mix").innerText(), /^silt bed and casters, firm: 1\.4 l/);
   await goTo(page, "feed");
   assert.ok(await page.getByRole("button", { name: "Start now" }).isVisible());
   await goTo(page, "notes");
@@ -116,7 +116,7 @@ for (const [name, refuse] of Object.entries(refusals)) {
   test(`a browser ${name} is told of in a line, and all goes on for this visit`, async () => {
     const { page, context, problems } = await openPhone(browser, "carpet", { before: (one) => one.addInitScript(refuse) });
     assert.equal(await notice(page).innerText(), "This browser keeps nothing for this page: all is gone when it is closed. Save your notes before.");
-    await fill(page, "How much, wet", "2 l");
+    await mixLitres(page, "2 l");
     assert.match(await told(page, "mix").innerText(), /2\.0 l/);
     await goTo(page, "feed");
     await tap(page, "Start now");
@@ -197,8 +197,7 @@ for (const [name, makeRaw] of Object.entries(broken)) {
     await notice(page).waitFor();  // on a busy machine a moment after the page is ready
     assert.match(await notice(page).innerText(), /could not be read and was left out/);
     assert.deepEqual(await putBy(page), [raw]);
-    assert.equal(await amountIn(page, "How much, wet"), "3 l");
-    await fill(page, "How much, wet", "2 l");
+    await mixLitres(page, "2 l");
     await page.evaluate(() => keepNow());
     await reload(page);
     assert.equal(await notice(page).isVisible(), false, "said once");
@@ -223,6 +222,8 @@ test("of a kept text edited by hand, what is right stays and what is wrong goes"
   });
   assert.match(await notice(page).innerText(), /could not be read/);
   assert.deepEqual(await putBy(page), [raw]);
+  await openLines(page);
+  await page.getByRole("radio", { name: "Litres", exact: true }).check();
   assert.equal(await amountIn(page, "How much, wet"), "4 l");
   await walk(page);
   assert.equal(await field(page, "Notes").inputValue(), "stays");

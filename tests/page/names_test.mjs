@@ -47,12 +47,13 @@ test("awkward names stand in every place, letter for letter", async () => {
 
 test("they are asked about, told in faults, kept and noted as they are", async () => {
   const { page, context, problems } = await openPhone(browser, "names", { before: noon });
+  await openLines(page);
   await pick(page, "Mix").selectOption(mix);
   await page.getByRole("radio", { name: "What I have", exact: true }).check();
   await pick(page, "of").selectOption(ingredient);
   await fill(page, "I have this much", "200 g");
   assert.ok((await seen(page, "mix")).includes(`The ${ingredient} runs out first`));
-  await tap(page, "Note it as mixed");
+  await tap(page, "Mixed it");
   await goTo(page, "feed");
   await tap(page, "Start now");
   await openLines(page);

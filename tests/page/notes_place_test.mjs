@@ -5,7 +5,7 @@ import { mkdtempSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, pick, reload, tap } from "./browser.mjs";
+import { assertQuiet, drawn, field, fill, goTo, mixLitres, openBrowser, openPhone, pick, reload, tap } from "./browser.mjs";
 
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -97,8 +97,8 @@ test("put-ins, mixes, feeds and fish are saved with their times and amounts", as
   await page.locator(".timeline input").first().check();
   await page.locator(".put-in").tap();
   await goTo(page, "mix");
-  await fill(page, "How much, wet", "2 l");
-  await tap(page, "Note it as mixed");
+  await mixLitres(page, "2 l");
+  await tap(page, "Mixed it");
   await goTo(page, "notes");
   await part(page, "Mixed").getByRole("combobox", { name: "Mix" }).selectOption("dark treacle");
   await pick(page, "Feel").selectOption("firm");

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { pathToFileURL } from "node:url";
-import { assertQuiet, drawn, fill, goTo, openBrowser, openPhone, pageFile, pick, ready, reload, told } from "./browser.mjs";
+import { assertQuiet, drawn, goTo, mixLitres, openBrowser, openLines, openPhone, pageFile, pick, ready, reload, told, tap } from "./browser.mjs";
 
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -28,7 +28,7 @@ const silentWorker = (page) => page.addInitScript(() => {
 });
 
 async function worksAsUsual(page) {
-  await fill(page, "How much, wet", "1.5 l");
+  await mixLitres(page, "1.5 l");
   assert.match(await told(page, "mix").innerText(), /1\.5 l/);
 }
 
@@ -182,6 +182,7 @@ test("a browser that keeps nothing for pages says so at once, and works", async 
 
 test("another mix than the strategy's own is still picked after a reload", async () => {
   const { page, context, problems } = await openPhone(browser, "carpet");
+  await openLines(page);
   await pick(page, "Mix").selectOption("dark treacle");
   await drawn(page);
   const before = await told(page, "mix").innerText();

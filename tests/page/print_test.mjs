@@ -1,7 +1,7 @@
 // Print: all places one after the other, each with its answer, black on white, and none of what is for a thumb.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { assertQuiet, drawn, field, fill, goTo, openBrowser, openPhone, placeNames, tap } from "./browser.mjs";
+import { assertQuiet, drawn, field, fill, goTo, mixLitres, openBrowser, openPhone, placeNames, tap } from "./browser.mjs";
 
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -12,7 +12,7 @@ const answers = { mix: /silt bed, soft: 2\.0 l/, soak: /Pour on/, feed: /open ca
 async function onPaper(options = {}) {
   const phone = await openPhone(browser, "carpet", { before: (page) => page.clock.install({ time: new Date("2026-11-28T11:20:00Z") }), ...options });
   const { page } = phone;
-  await fill(page, "How much, wet", "2 l");
+  await mixLitres(page, "2 l");
   await goTo(page, "feed");
   await tap(page, "Start now");
   await page.locator(".put-in").tap();

@@ -1,7 +1,7 @@
 // The slider under a thumb: real touches by the browser's own protocol.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { assertQuiet, drawn, openBrowser, openPhone } from "./browser.mjs";
+import { assertQuiet, drawn, openBrowser, openLines, openPhone } from "./browser.mjs";
 
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -90,9 +90,10 @@ test("the keyboard moves it a step at a time, and it is 44 pixels high", async (
 test("what a slip stretched comes back", async () => {
   const { page, context } = await opened();
   const most = await slider(page).getAttribute("max");
+  await openLines(page);
+  await page.getByRole("radio", { name: "Litres", exact: true }).check();
   const amount = page.locator("#place-mix .amount-field input").first();
   const good = await amount.inputValue();
-  await amount.evaluate((one) => { for (let fold = one.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true; });
   await amount.fill("300");
   await drawn(page);
   assert.equal(await slider(page).getAttribute("max"), "300");
