@@ -37,7 +37,7 @@ Arguments arguments_of(const Json& request, Usual usual) {
     return {texts_of(request, "words"), std::move(flags), std::move(usual)};
 }
 
-std::string feel_in(const Feed& feed, const FeedPart& part, const Recipe& recipe) {
+std::string feel_of_part(const Feed& feed, const FeedPart& part, const Recipe& recipe) {
     if (!part.feel.empty()) return part.feel;
     return feed.feel.empty() ? recipe.feel : feed.feel;
 }
@@ -48,7 +48,7 @@ Json feels_of(const Strategy& strategy, const Shelf& shelf) {
     for (const Feed& feed : strategy.feeds)
         for (const FeedPart& part : feed.parts)
             if (const auto recipe = shelf.find_recipe(part.of); recipe && !feels.contains(recipe->name))
-                feels[recipe->name] = feel_in(feed, part, *recipe);
+                feels[recipe->name] = feel_of_part(feed, part, *recipe);
     return feels;
 }
 
