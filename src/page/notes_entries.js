@@ -2,7 +2,8 @@
 
 // A list of entries in the notes, with the fields that add one. An amount that the engine cannot read is marked and not added.
 
-function entryList({ title, name, entries, fields, faultsOf, wordsOf, made = (entry) => entry, fresh = {} }) {
+// `folded` are words for the line that the fields are folded into; `filled` is called whenever the list was drawn.
+function entryList({ title, name, entries, fields, faultsOf, wordsOf, made = (entry) => entry, fresh = {}, folded = "", filled = () => {} }) {
   const list = make("ul", { class: "entries" });
   const add = button("Add", () => {
     const entry = Object.fromEntries(Object.entries(fields).map(([key, field]) => [key, field.text()]));
@@ -17,6 +18,7 @@ function entryList({ title, name, entries, fields, faultsOf, wordsOf, made = (en
   function fill() {
     list.replaceChildren(...entries().map((entry) => make("li", {}, make("span", { class: "words" }, wordsOf(entry)), takeOut(entry))));
     list.hidden = !entries().length;
+    filled();
   }
   function takeOut(entry) {
     return twiceButton("Take out", "Tap again", () => {
@@ -31,7 +33,16 @@ function entryList({ title, name, entries, fields, faultsOf, wordsOf, made = (en
   const nodes = Object.values(fields).map((field) => field.node);
   // What was typed and not added.
   const waiting = () => Object.entries(fields).some(([key, field]) => field.input.tagName !== "SELECT" && field.text() !== (fresh[key] || ""));
-  return { waiting: () => (waiting() ? `${title}: what stands in the fields is not added yet. Tap Add, or empty them` : null), node: make("div", { class: "part" }, make("h3", {}, title), list, make("div", { class: "question" }, make("div", { class: "pair" }, ...nodes), add)), fill };
+  const node = make("div", { class: "part" }, make("h3", {}, title), list, foldedFields(folded, make("div", { class: "pair" }, ...nodes), add));
+  return { waiting: () => (waiting() ? `${title}: what stands in the fields is not added yet. Tap Add, or empty them` : null), node, fill };
+}
+
+function foldedFields(words, ...nodes) {
+  if (!words) return make("div", { class: "question" }, ...nodes);
+  const folded = foldedLine();
+  folded.tell(words);
+  folded.body.append(...nodes);
+  return folded.node;
 }
 
 // Puts each fault beside its field, and the focus on the first. True where there is none.
@@ -50,8 +61,8 @@ function faultOf(amount, flag) {
   const mixes = bank.library.mixes;
   if (!mixes.length) return null;
   const reply = askEngine({ ask: "mix", words: [mixes[0].name], flags: { [flag]: [amount] }, give: ["json"] });
-  const fault = (reply.errors || []).find((error) => error.message.startsWith(flag));
-  return fault ? { message: fault.message.slice(flag.length).replace(/^:? */, ""), hint: fault.hint } : null;
+  const fault = (reply.errors || []).find((error) => error.field === flag || error.message.startsWith(flag));
+  return fault ? { message: fault.message.replace(flag, "").replace(/^:? */, ""), hint: fault.hint } : null;
 }
 
 function faultOfMass(amount) {
@@ -60,6 +71,16 @@ function faultOfMass(amount) {
 
 function faultOfVolume(amount) {
   return faultOf(amount, "--wet-volume");
+}
+
+function faultOfTemperature(amount) {
+  return faultOf(amount, "--water-temp");
+}
+
+function faultOfLength(amount) {
+  const reply = amount ? askEngine({ ask: "cost", words: [bank.strategy.name], flags: { "--length": [amount] }, give: ["json"] }) : {};
+  const fault = (reply.errors || []).find((error) => error.field === "--length" || error.message.startsWith("--length"));
+  return fault ? { message: fault.message.replace(/^--length:? */, ""), hint: fault.hint } : null;
 }
 
 // A mass or a volume.

@@ -33,22 +33,61 @@ function tomlTable(name, pairs) {
   return [`[[session.${name}]]`, ...tomlLines(pairs)];
 }
 
-function notesText(data, strategy, kept, today) {
-  const { feed, notes } = kept;
-  const start = feed.start;
-  const people = Number(notes.people);
-  const lines = [
-    `# Notes of a session from a bank page of baitwright ${data.version}`,
+// One session, of `sessionOf`.
+function sessionText(strategy, session) {
+  const { start } = session;
+  const people = Number(session.people);
+  return [
     "[[session]]",
     ...tomlLines({
-      strategy: tomlText(strategy.name), on: dateOf(start === null ? today : start), start: start === null ? "" : tomlText(clockOf(start)),
-      length: quoted(notes.length || lengthText(strategy.length_minutes)), anglers: Number.isInteger(people) && people > 0 ? people : 1,
-      page: quoted(notes.session), note: quoted(notes.note),
+      strategy: tomlText(strategy), on: dateOf(session.on), start: start === null ? "" : tomlText(clockOf(start)),
+      length: quoted(session.length || lengthOfStrategy(strategy)), anglers: Number.isInteger(people) && people > 0 ? people : bank.data.people || 1,
+      page: quoted(session.session), venue: quoted(session.venue), clarity: quoted(session.clarity), water_temperature: quoted(session.water_temp), note: quoted(session.note),
     }),
-    ...feed.puts.flatMap((put) => tomlTable("put_in", { at: minutesAfter(put.at, start), of: quoted(put.of) })),
-    ...notes.mixed.flatMap((one) => tomlTable("mixed", { of: quoted(one.of), dry: quoted(one.dry), water: quoted(one.water), feel: quoted(one.feel) })),
-    ...notes.used.flatMap((one) => tomlTable("used", { of: quoted(one.of), amount: quoted(one.amount) })),
-    ...notes.catches.flatMap((one) => tomlTable("catch", { at: minutesAfter(one.at, start), fish: quoted(one.fish), count: one.count, mass: quoted(one.mass) })),
+    ...session.puts.flatMap((put) => tomlTable("put_in", { at: minutesAfter(put.at, start), of: quoted(put.of) })),
+    ...session.mixed.flatMap((one) => tomlTable("mixed", { of: quoted(one.of), dry: quoted(one.dry), water: quoted(one.water), feel: quoted(one.feel) })),
+    ...session.used.flatMap((one) => tomlTable("used", { of: quoted(one.of), amount: quoted(one.amount) })),
+    ...session.catches.flatMap((one) => tomlTable("catch", { at: minutesAfter(one.at, start), fish: quoted(one.fish), count: one.count, mass: quoted(one.mass) })),
+  ];
+}
+
+function lengthOfStrategy(name) {
+  const strategy = bank.library.strategies.find((one) => one.name === name);
+  return strategy ? lengthText(strategy.length_minutes) : "";
+}
+
+// The sessions of all strategies: those before, and the one that is noted. The open strategy's stands first.
+function sessionsToTakeHome() {
+  const names = [bank.strategy.name, ...keptStrategies().filter((name) => name !== bank.strategy.name)];
+  return names.flatMap((name) => {
+    const { kept } = keptOf(name) || {};
+    if (!kept) return [];
+    const own = hasSession(kept) ? [sessionOf(kept)] : [];
+    return [...own, ...kept.past].map((session) => ({ strategy: name, session }));
+  });
+}
+
+function stockText(entry) {
+  return ["[[stock]]", ...tomlLines({
+    id: tomlText(entry.id), what: tomlText(entry.what), of: tomlText(entry.of), amount: tomlText(entry.amount), price: quoted(entry.price), shop: quoted(entry.shop), on: entry.on,
+  })];
+}
+
+// As `recipe add` reads it, in the engine's own words; nothing where it cannot be told.
+function mixText({ name }) {
+  const reply = askEngine({ ask: "text", recipe: name });
+  return reply.text ? [reply.text.trim()] : [];
+}
+
+// One file for the program: all that was noted, moved in the shed and made on this phone.
+function notesText() {
+  keepNow();
+  const sessions = sessionsToTakeHome();
+  const lines = [
+    `# Notes of a session from a bank page of baitwright ${bank.data.version}`,
+    ...(sessions.length ? sessions : [{ strategy: bank.strategy.name, session: sessionOf(bank.kept) }]).flatMap(({ strategy, session }) => sessionText(strategy, session)),
+    ...bank.shared.shed.flatMap(stockText),
+    ...(bank.engine ? bank.shared.mixes.flatMap(mixText) : []),
   ];
   return `${lines.join("\n")}\n`;
 }
