@@ -13,30 +13,8 @@ const restOfSlider = 250;  // ms
 function mixPlace(section) {
   const kept = bank.kept.mix;
   startMix(kept);
-  bank.ticking.push(() => clearTimeout(resting));
-  let resting = 0;
-  const onceMoved = oncePerFrame(() => {
-    const began = performance.now();
-    draw(["told"]);
-    performance.measure("bank-move", { start: began, end: performance.now() });
-  });
-  const onceTyped = oncePerFrame(() => draw());
-  const changed = () => {
-    takeMix(fields, kept);
-    keepSoon();
-    onceTyped();
-  };
-  const fields = makeMixFields(kept, {
-    amount: changed,
-    slid: () => {
-      takeMix(fields, kept);
-      keepSoon();
-      onceMoved();
-      clearTimeout(resting);
-      resting = setTimeout(onceTyped, restOfSlider);
-    },
-    mix: () => showMix(fields.of.text()),
-  });
+  const drawing = mixDrawing((give) => draw(give));
+  const fields = makeMixFields(kept, { amount: () => changed(), slid: () => changed(drawing.slid), mix: () => showMix(fields.of.text()) });
   const box = answerBox({ fields: flaggedMixFields(fields), first: ["Pour", "Stir in"], without: ["share", "cost"] });
   const line = layMixFields(fields, kept, () => {
     kept.target = fields.target.text();
@@ -44,20 +22,23 @@ function mixPlace(section) {
     changed();
   });
   const own = ownMixButton(kept, showMix);
-  function draw(give = ["told", "json"]) {
-    fields.fold();
+  function changed(drawn = drawing.typed) {
+    takeMix(fields, kept);
+    keepSoon();
+    drawn();
+  }
+  function draw(give) {
     own.tell();
-    if (!saysHowMuch(kept)) {
+    if (saysHowMuch(kept)) {
+      const reply = askEngine({ ask: "mix", words: [kept.of], flags: mixFlags(kept), give });
+      if (box.show(reply) && reply.json) agreeMix(fields, kept, reply.json);
+    } else {
       box.clear();
-      return;
     }
-    const reply = askEngine({ ask: "mix", words: [kept.of], flags: mixFlags(kept), give });
-    const good = box.show(reply);
     fields.fold();
-    if (good && reply.json) agreeMix(fields, kept, reply.json);
   }
   function showMix(name) {
-    kept.target = planBatch(name) ? "plan" : kept.target;
+    if (planBatch(name)) kept.target = "plan";
     kept.of = name;
     fields.of.offer(mixChoices(), name);
     fields.feel.offer(feelChoices(name), planFeel(name));
@@ -68,7 +49,27 @@ function mixPlace(section) {
   section.append(line, box.node, make("div", { class: "after buttons" }, button("Mixed it", () => noteAsMixed(kept), "main"), own.node));
   dockOf("mix").append(fields.slider.node);
   fields.aim();
-  draw();
+  draw(["told", "json"]);
+}
+
+// While the slider moves only what is shown is asked; what the engine took the amount for, once it has come to rest.
+function mixDrawing(draw) {
+  let resting = 0;
+  const whole = oncePerFrame(() => draw(["told", "json"]));
+  const moved = oncePerFrame(() => {
+    const began = performance.now();
+    draw(["told"]);
+    performance.measure("bank-move", { start: began, end: performance.now() });
+  });
+  bank.ticking.push(() => clearTimeout(resting));
+  return {
+    typed: whole,
+    slid: () => {
+      moved();
+      clearTimeout(resting);
+      resting = setTimeout(whole, restOfSlider);
+    },
+  };
 }
 
 // Before anything was picked: the first mix that the plan makes, as wet as it is fed.

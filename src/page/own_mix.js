@@ -29,103 +29,101 @@ function faultOfName({ name, mix }) {
   return own || shipped ? { message: `There is a mix called \u201c${name}\u201d already`, hint: "give yours another name" } : null;
 }
 
+// A sheet over Mix. What is tried out there is put to the engine, and taken back when the sheet is left.
 function openOwnMix(draft, show) {
   let then = () => {};
   const sheet = sheetOver({
     title: draft.mix ? "Your mix" : "Make your own",
     closed: () => {
-      ownTold.text = "-";  // what was tried out is taken back
+      ownTold.text = "-";
       then();
     },
   });
+  const leave = (work) => {
+    then = work;
+    sheet.close();
+  };
+  const form = ownMixForm(draft);
+  const keep = button("Keep this mix", () => { if (form.whole()) leave(() => keepMix(draft, show)); }, "main");
+  const out = twiceButton("Take this mix out", "Tap again: the mix goes", () => leave(() => takeMixOut(draft.mix, show)), "danger");
+  const anew = draft.mix ? button("Make another from it", form.another, "quiet") : button("Begin with nothing", form.empty, "quiet");
+  sheet.body.append(form.node, make("div", { class: "after buttons" }, keep, anew));
+  if (draft.mix) sheet.body.append(mixSending(draft.mix), make("p", { class: "after" }, out));
+  form.changed();
+  sheet.open();
+}
+
+function ownMixForm(draft) {
   const name = textField({ label: "What it is called", text: draft.name, changed });
   const feel = selectField({ label: "Feel", choices: bank.library.feels.map((one) => ({ value: one, text: one })), value: draft.feel || "firm", changed });
   const by = stripField({ label: "Amounts", choices: [{ value: "share", text: "In parts" }, { value: "mass", text: "By weight" }], value: draft.by, changed: weighed, plain: true });
   const rows = partRows(draft, changed);
-  const care = make("div", {});
+  const care = make("div");
   const wrong = make("p", { class: "fault", hidden: true });
-  const search = ingredientSearch(add);
+  const adding = addingLine((of) => refill({ parts: [...draft.parts, amountedPart({ of, share: "", mass: "", prepare: "" }, draft.by)] }));
+  function weighed() {
+    refill({ by: by.text(), parts: draft.parts.map((part) => amountedPart(part, by.text())) });
+  }
+  function refill(next) {
+    Object.assign(draft, next);
+    rows.fill();
+    changed();
+  }
+  // True where the engine takes the mix as it stands.
+  function changed() {
+    Object.assign(draft, { name: name.text(), feel: feel.text() });
+    const taken = faultOfName(draft);
+    const reply = askEngine(putQuestion({ ...draft, name: taken || !draft.name ? "a mix still to be named" : draft.name }));
+    tellWrong(placeFaults((reply.errors || []).filter((error) => error.code !== "empty-mix"), { name, feel, ...rows.faulty() }).map(wordsOfFault));
+    if (taken) name.fault(taken);
+    care.replaceChildren(...(reply.care || []).map((text) => carefully("Take care", text)), ...(reply.odd || []).map((text) => carefully("Mind", text)));
+    return !reply.errors && !taken;
+  }
+  function tellWrong(words) {
+    wrong.hidden = !words.length;
+    setText(wrong, words.join(". "));
+  }
+  function whole() {
+    const good = changed();
+    if (!draft.name) name.fault({ message: "Give it a name", hint: "a few plain words" });
+    if (!draft.parts.length) tellWrong(["Nothing is in it yet; add an ingredient."]);
+    return good && Boolean(draft.name) && draft.parts.length > 0;
+  }
+  function another() {
+    draft.mix = null;
+    name.put("");
+    name.input.focus();
+    changed();
+  }
+  const node = make("div", {}, make("div", { class: "question" }, name.node, feel.node, by.node), rows.node, care, wrong, adding);
+  return { node, changed, whole, another, empty: () => refill({ parts: [], doses: [] }) };
+}
+
+// A way to one more ingredient, which opens a search and closes it again.
+function addingLine(add) {
+  const search = ingredientSearch((of) => {
+    finding.hidden = true;
+    add(of);
+    open.focus();
+  });
   const finding = make("div", { class: "question", hidden: true }, search.node);
-  const adding = button("Add an ingredient", () => {
+  const open = button("Add an ingredient", () => {
     finding.hidden = !finding.hidden;
     if (!finding.hidden) search.focus();
   });
-  function add(of) {
-    draft.parts.push({ of, share: draft.by === "share" ? "1" : "", mass: draft.by === "mass" ? "100 g" : "", volume: "", prepare: "" });
-    finding.hidden = true;
-    rows.fill();
-    changed();
-    adding.focus();
-  }
-  // Other amounts are to be said anew: a weight is no share.
-  function weighed() {
-    draft.by = by.text();
-    for (const part of draft.parts) Object.assign(part, draft.by === "mass" ? { mass: part.mass || "100 g", share: "", volume: "" } : { share: part.share || shareOf(part), mass: "", volume: "" });
-    rows.fill();
-    changed();
-  }
-  function put(named) {
-    return askEngine(putQuestion({ ...draft, name: named }));
-  }
-  function changed() {
-    Object.assign(draft, { name: name.text(), feel: feel.text() });
-    const fault = faultOfName(draft);
-    const reply = put(draft.name && !fault ? draft.name : "a mix still to be named");
-    const fields = { name, feel, ...rows.faulty() };
-    const homeless = placeFaults((reply.errors || []).filter((error) => error.code !== "empty-mix"), fields);
-    if (fault) name.fault(fault);
-    wrong.hidden = !homeless.length;
-    setText(wrong, homeless.map(wordsOfFault).join(". "));
-    if (!reply.errors) care.replaceChildren(...reply.care.map((text) => carefully("Take care", text)), ...reply.odd.map((text) => carefully("Mind", text)));
-    return !reply.errors && !fault;
-  }
-  function keep() {
-    const good = changed();
-    if (!draft.name) name.fault({ message: "Give it a name", hint: "a few plain words" });
-    if (!draft.parts.length) {
-      wrong.hidden = false;
-      setText(wrong, "Nothing is in it yet; add an ingredient.");
-    }
-    if (!good || !draft.name || !draft.parts.length) return;
-    then = () => keepMix(draft, show);
-    sheet.close();
-  }
-  sheet.body.append(make("div", { class: "question" }, name.node, feel.node, by.node), rows.node, care, wrong, make("p", { class: "after" }, adding), finding,
-    make("div", { class: "after buttons" }, button("Keep this mix", keep, "main"), draft.mix ? another() : emptied()), draft.mix ? mixSending(draft.mix) : "", draft.mix ? takenOut() : "");
-  function emptied() {
-    return button("Begin with nothing", () => {
-      Object.assign(draft, { parts: [], doses: [] });
-      rows.fill();
-      changed();
-    }, "quiet");
-  }
-  function another() {
-    return button("Make another from it", () => {
-      draft.mix = null;
-      name.put("");
-      name.input.focus();
-      changed();
-    }, "quiet");
-  }
-  function takenOut() {
-    return make("p", { class: "after" }, twiceButton("Take this mix out", "Tap again: the mix goes", () => {
-      then = () => takeMixOut(draft.mix, show);
-      sheet.close();
-    }, "danger"));
-  }
-  changed();
-  sheet.open();
+  return make("div", { class: "after" }, open, finding);
 }
 
 function carefully(label, text) {
   return make("p", { class: "line loud" }, make("b", {}, label), " ", text);
 }
 
-// 400 g is 4 parts: what was weighed is a share as it stands.
-function shareOf(part) {
-  const found = /^([0-9.]+) (g|kg)$/.exec(part.mass);
-  if (!found) return "1";
-  return String(Number((Number(found[1]) * (found[2] === "kg" ? 10 : 0.01)).toPrecision(4)));
+// The same part in the other measure: 400 g is 4 parts, and a part is 100 g.
+function amountedPart(part, by) {
+  const found = /^([0-9.]+) ?(g|kg)?$/.exec(part.mass || part.share);
+  const grams = found ? Number(found[1]) * (found[2] === "g" ? 1 : found[2] === "kg" ? 1000 : 100) : 100;
+  const said = by === "mass" ? { mass: `${Number(grams.toPrecision(4))} g`, share: "" } : { mass: "", share: String(Number((grams / 100).toPrecision(4))) };
+  return { ...part, ...said, volume: "" };
 }
 
 function keepMix(draft, show) {

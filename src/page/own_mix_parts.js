@@ -8,7 +8,7 @@ function partRows(draft, changed) {
   function rowOf(part, at) {
     const byMass = draft.by === "mass";
     const amount = amountField({
-      label: part.of, text: byMass ? part.mass : part.share, unit: byMass ? "g" : "", units: byMass ? ["g", "kg", "oz", "lb"] : null, fresh: byMass ? "100 g" : "1",
+      label: part.of, text: byMass ? part.mass || part.volume : part.share, unit: byMass ? "g" : "", units: byMass ? ["g", "kg", "oz", "lb"] : null, fresh: byMass ? "100 g" : "1",
       changed: () => {
         Object.assign(part, { share: byMass ? "" : amount.text(), mass: byMass ? amount.text() : "", volume: "" });
         changed();

@@ -35,6 +35,5 @@ function tellOwnThings() {
   if (ownTold.text === text) return;
   if (ownTold.text) takeContents(bank.engine.ask({ ask: "anew" }));
   ownTold.text = text;
-  bank.plan = undefined;
   for (const some of requests) tellInTurn(some);
 }

@@ -3,7 +3,7 @@
 // Opens the page: the engine first, while the plain words stand, then the places. `engine` is null where it could not be opened.
 
 const bank = {
-  engine: null, data: null, library: null, strategy: null, kept: null, plan: undefined,
+  engine: null, data: null, library: null, strategy: null, kept: null,
   drawn: false, whenDrawn: [], ticking: [], shared: null,
 };
 
@@ -12,7 +12,6 @@ function openStrategy(name, place = null) {
   keepPending();
   clearPlaces();
   bank.strategy = bank.library.strategies.find((strategy) => strategy.name === name);
-  bank.plan = undefined;
   loadKept(name);
   setText(byId("strategy"), name);
   document.title = `${name}, bank page`;

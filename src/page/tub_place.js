@@ -12,57 +12,39 @@ function tubPlace(section) {
   const kept = bank.kept.tub;
   beginTub(kept);
   const fields = tubFields(kept, { changed, mixed, timed });
-  const scale = feelScale({ label: "How you want it", wanted: kept.feel || feelOfMix(kept.of), changed });
-  const box = answerBox({ fields: { "--dry-mass": fields.dry, "--added": fields.added, "--weighs": fields.weighs, "--minutes": fields.minutes, "--water-temp": fields.temperature }, first: "Do this" });
+  fields.scale = feelScale({ label: "How you want it", wanted: kept.feel || feelOfMix(kept.of), changed });
+  const box = answerBox({ fields: flaggedTubFields(fields), first: "Do this" });
   const line = layTubFields(fields, kept);
-  const open = standingPart(kept);
+  const hint = make("p", { class: "hint" }, "Say how much dry mix is in the tub, and how much water. Tap \u201cMixed it\u201d in Mix, and it stands here.");
   const ask = oncePerFrame(() => {
+    hint.hidden = Boolean(kept.dry && kept[kept.by]);
+    const reply = hint.hidden ? askEngine({ ask: "water", words: [kept.of], flags: tubFlags(kept, fields), give: ["told", "json"] }) : null;
+    if (!reply) box.clear();
+    fields.scale.mark(reply && box.show(reply) ? { now: reply.json.feel_now, settled: reply.json.feel_settled } : {});
     line.tell(askedOfTub(kept));
     if (line.body.querySelector("[aria-invalid]")) line.open();
-    const empty = !kept.dry || !kept[kept.by];
-    scale.mark({});
-    if (empty) box.clear();
-    else {
-      const reply = askEngine({ ask: "water", words: [kept.of], flags: tubFlags(kept), give: ["told", "json"] });
-      if (box.show(reply)) scale.mark({ now: reply.json.feel_now, settled: reply.json.feel_settled });
-    }
-    hint.hidden = !empty;
   });
-  const hint = make("p", { class: "hint" }, "Say above how much dry mix is in the tub, and how much water. Tap \u201cMixed it\u201d in Mix, and it stands here.");
   function changed() {
     takeTub(fields, kept);
-    kept.feel = scale.text() === feelOfMix(kept.of) ? "" : scale.text();
     keepSoon();
     ask();
   }
   function mixed() {
-    kept.of = fields.of.text();
-    scale.put(feelOfMix(kept.of));
+    fields.scale.put(feelOfMix(fields.of.text()));
     changed();
   }
   function timed() {
     const minutes = fields.minutes.text();
-    kept.at = /^[0-9]+([.][0-9]+)?$/.test(minutes) ? Date.now() - Number(minutes) * 60000 : null;
+    kept.at = isMinutes(minutes) ? Date.now() - Number(minutes) * 60000 : null;
     changed();
   }
-  let shown = minutesIn(kept);
-  bank.ticking.push(eachSecond(() => {
-    if (minutesIn(kept) === shown || document.activeElement === fields.minutes.input) return;
-    shown = minutesIn(kept);
-    fields.minutes.put(shown);
-    ask();
-  }));
+  watchMinutes(kept, fields, ask);
   tubView.refill = () => {
-    fields.of.offer(mixChoices(), kept.of);
-    for (const name of ["dry", "by", "added", "weighs"]) fields[name].put(kept[name]);
-    fields.temperature.put(kept.water_temp);
-    fields.minutes.put(minutesIn(kept));
-    scale.put(kept.feel || feelOfMix(kept.of));
-    fields.aim();
+    refillTub(fields, kept);
     ask();
   };
   bank.ticking.push(() => { tubView.refill = () => {}; });
-  section.append(line.node, hint, scale.node, box.node, open.node);
+  section.append(line.node, hint, fields.scale.node, box.node, standingPart(kept).node);
   dockOf("tub").append(fields.added.node, fields.weighs.node);
   if (!kept.dry) line.open();
   ask();
@@ -72,7 +54,29 @@ function tubPlace(section) {
 function beginTub(kept) {
   const { mix } = bank.kept;
   if (kept.water_temp === null) kept.water_temp = mix.water_temp || temperatureText();
-  if (!knownMix(kept.of)) Object.assign(kept, { of: knownMix(mix.of) ? mix.of : firstMix(), feel: "" });
+  if (knownMix(kept.of)) return;
+  if (knownMix(mix.of)) Object.assign(kept, { of: mix.of, feel: mix.feel });
+  else Object.assign(kept, { of: firstMix(), feel: planFeel(firstMix()) });
+}
+
+function refillTub(fields, kept) {
+  fields.of.offer(mixChoices(), kept.of);
+  for (const name of ["dry", "by", "added", "weighs"]) fields[name].put(kept[name]);
+  fields.temperature.put(kept.water_temp);
+  fields.minutes.put(minutesIn(kept));
+  fields.scale.put(kept.feel || feelOfMix(kept.of));
+  fields.aim();
+}
+
+// The minutes go on while nobody types them.
+function watchMinutes(kept, fields, ask) {
+  let shown = minutesIn(kept);
+  bank.ticking.push(eachSecond(() => {
+    if (minutesIn(kept) === shown || document.activeElement === fields.minutes.input) return;
+    shown = minutesIn(kept);
+    fields.minutes.put(shown);
+    ask();
+  }));
 }
 
 const tubView = { refill: () => {} };
@@ -82,6 +86,10 @@ function goOnInTub(mixed) {
   Object.assign(bank.kept.tub, mixed, { by: "added", at: Date.now() });
   keepNow();
   tubView.refill();
+}
+
+function isMinutes(text) {
+  return /^[0-9]+([.][0-9]+)?$/.test(text);
 }
 
 function minutesIn(kept) {
@@ -115,8 +123,13 @@ function layTubFields(fields, kept) {
   return line;
 }
 
+function flaggedTubFields({ dry, added, weighs, minutes, temperature }) {
+  return { "--dry-mass": dry, "--added": added, "--weighs": weighs, "--minutes": minutes, "--water-temp": temperature };
+}
+
 function takeTub(fields, kept) {
-  Object.assign(kept, { dry: fields.dry.text(), by: fields.by.text(), added: fields.added.text(), weighs: fields.weighs.text(), water_temp: fields.temperature.text() });
+  const of = fields.of.text(), feel = fields.scale.text();
+  Object.assign(kept, { of, feel: feel === feelOfMix(of) ? "" : feel, dry: fields.dry.text(), by: fields.by.text(), added: fields.added.text(), weighs: fields.weighs.text(), water_temp: fields.temperature.text() });
   fields.aim();
 }
 
@@ -126,7 +139,9 @@ function askedOfTub(kept) {
   return [kept.of, kept.dry ? `${kept.dry} dry` : "how much dry?", water || "how much water?", water && since, kept.water_temp].filter(Boolean).join(", ");
 }
 
-function tubFlags(kept) {
+// What is no number of minutes is the engine's to refuse.
+function tubFlags(kept, fields) {
   const known = kept.by === "added" ? { "--added": kept.added } : { "--weighs": kept.weighs };
-  return flagsOf({ "--dry-mass": kept.dry, ...known, "--minutes": minutesIn(kept), "--feel": kept.feel, "--water-temp": kept.water_temp });
+  const typed = fields.minutes.text();
+  return flagsOf({ "--dry-mass": kept.dry, ...known, "--minutes": typed && !isMinutes(typed) ? typed : minutesIn(kept), "--feel": kept.feel, "--water-temp": kept.water_temp });
 }
