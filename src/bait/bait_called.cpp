@@ -8,6 +8,7 @@
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/units.h"
+#include "quantities/worded.h"
 
 namespace baitwright {
 
@@ -28,8 +29,9 @@ bool goes_in_whole(const Ingredient& ingredient) {
 void refuse_as_mix(const Ingredient& ingredient, BaitUse use) {
     const std::string name = in_quotes(ingredient.name), typed = " \"" + ingredient.name + "\" ";
     if (ingredient.kind == IngredientKind::liquid)
-        throw UsageError("not-a-mix", name + " is a liquid: it goes into a mix",
-                         "how much of it: baitwright dose" + typed + "--amount 1kg");
+        throw UsageError(
+            "not-a-mix", name + " is a liquid: it goes into a mix",
+            worded("how much of it: baitwright dose" + typed + "--amount 1kg", "add it to a mix by its dose"));
     for (const char* word : {"pulse", "hard seed"})
         if (has_caution(ingredient, word))
             throw UsageError("cook-first", name + " is never fed as it is bought",
@@ -37,9 +39,10 @@ void refuse_as_mix(const Ingredient& ingredient, BaitUse use) {
     if (use == BaitUse::dropped || !goes_in_whole(ingredient)) return;
     if (has_caution(ingredient, "live"))
         throw UsageError("not-a-mix", name + " is not wetted: it goes in as it is",
-                         "add it to a mix for once, as in --with \"" + ingredient.name + "=200 g\"");
+                         worded("add it to a mix for once, as in --with \"" + ingredient.name + "=200 g\"",
+                                "add it to a mix as a part"));
     throw UsageError("not-a-mix", name + " is soaked or pumped, not wetted like meal",
-                     "type: baitwright soak" + typed + "--amount 500g");
+                     worded("type: baitwright soak" + typed + "--amount 500g", "look it up in Soak"));
 }
 
 /// One ingredient by itself: a kilogram of it, where no amount is asked for. Throws UsageError.

@@ -5,15 +5,18 @@
 #include "bait/strategy.h"
 #include "bait/suggesting_shelf.h"
 #include "quantities/suggestion.h"
+#include "quantities/worded.h"
 
 namespace baitwright {
 
 namespace {
 
-constexpr const char* see_all = "see what there is with: baitwright ingredient list";
+std::string see_all() {
+    return worded("see what there is with: baitwright ingredient list", "choose it from the list");
+}
 
 std::string hint_among(const std::string& name, const std::vector<std::string>& names,
-                       const std::string& otherwise = see_all) {
+                       const std::string& otherwise = see_all()) {
     const std::string hint = near_names_hint(name, names);
     return hint.empty() ? otherwise : hint;
 }

@@ -9,6 +9,7 @@
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/said_name.h"
+#include "quantities/worded.h"
 
 namespace baitwright {
 
@@ -37,7 +38,8 @@ void refuse_other_kind(const Shelf& shelf, const ShelfKind& wanted, std::string_
         for (const std::string& other : (shelf.*kind.names)())
             if (said_alike(name, other))
                 throw NotFound(fault.code, fault.message + ": it is " + kind.with_article,
-                               "see it with: baitwright " + kind.command + " show \"" + other + "\"");
+                               worded("see it with: baitwright " + kind.command + " show \"" + other + "\"",
+                                      "see it as " + kind.with_article + ", \"" + other + "\""));
     }
 }
 
@@ -48,8 +50,9 @@ std::optional<std::string> name_meant(const Shelf& shelf, ShelfKindIndex index, 
 [[noreturn]] void refuse_unknown(const Shelf& shelf, ShelfKindIndex index, std::string_view name) {
     const ShelfKind& kind = shelf_kinds()[index];
     const std::vector<std::string> names = (shelf.*kind.names)();
-    Fault fault{"unknown-" + kind.command, "no " + kind.one + " is called " + in_quotes(name),
-                "see them all with: baitwright " + kind.command + " list"};
+    Fault fault{
+        "unknown-" + kind.command, "no " + kind.one + " is called " + in_quotes(name),
+        worded("see them all with: baitwright " + kind.command + " list", "see them in the list, and choose one")};
     if (const std::string became = shelf.what_became_of(kind.one, name); !became.empty())
         throw NotFound(fault.code, fault.message + " any more", became);
     if (said_name(name, names).several.empty()) refuse_other_kind(shelf, kind, name, fault);

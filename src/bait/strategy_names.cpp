@@ -5,6 +5,7 @@
 #include "bait/recipe_names.h"
 #include "bait/suggesting_shelf.h"
 #include "quantities/suggestion.h"
+#include "quantities/worded.h"
 
 namespace baitwright {
 
@@ -64,7 +65,10 @@ std::string hookbait_subject(std::size_t hookbait) {
 Fault unknown_hookbait(const std::string& of, const std::string& subject, const Shelf& shelf) {
     const std::string hint = near_names_hint(of, shelf.ingredient_names());
     return {"unknown-ingredient", "no ingredient is called '" + of + "'",
-            hint.empty() ? "see what there is with: baitwright ingredient list --kind expander" : hint, subject};
+            hint.empty() ? worded("see what there is with: baitwright ingredient list --kind expander",
+                                  "choose it from the list")
+                         : hint,
+            subject};
 }
 
 std::vector<Fault> unknown_names(const Strategy& strategy, const Shelf& shelf) {

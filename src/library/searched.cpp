@@ -2,7 +2,6 @@
 
 #include <set>
 
-#include "answers/plan/venue_breaches.h"
 #include "library/named.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
@@ -10,14 +9,6 @@
 #include "quantities/suggestion.h"
 
 namespace baitwright {
-
-SearchedEntry searched(const Venue& venue) {
-    SearchedEntry entry{EntryKind::venue, venue.name, "venue", {kind_text(EntryKind::venue), {"note", venue.note}}};
-    for (const VenueLimit& limit : venue.limits) entry.texts.push_back({"limit", rule_text(limit)});
-    for (const VenueBan& ban : venue.bans) entry.texts.push_back({"ban", rule_text(ban)});
-    for (const std::string& rule : venue.rules) entry.texts.push_back({"rule", rule});
-    return entry;
-}
 
 SearchedEntry searched(const BlendSpec& blend) {
     SearchedEntry entry{EntryKind::blend, blend.name, "blend", {kind_text(EntryKind::blend), {"note", blend.note}}};

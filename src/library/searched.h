@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "answers/plan/searched_venue.h"
 #include "answers/shared/searched_entry.h"
 #include "bait/blend_spec.h"
 #include "bait/venue.h"
@@ -13,7 +14,6 @@
 /// What is searched of each kind of entry, and all that there is of them.
 namespace baitwright {
 
-SearchedEntry searched(const Venue& venue);
 SearchedEntry searched(const BlendSpec& blend);
 
 /// All that a library holds: ingredients, mixes, strategies, venues and blends, each in the order of their names.

@@ -9,6 +9,7 @@
 #include "page/own_things.h"
 #include "page/phone_errors.h"
 #include "quantities/units.h"
+#include "quantities/worded.h"
 #include "questions/cost_question.h"
 #include "questions/shown_units_of.h"
 #include "report/shown_units.h"
@@ -146,6 +147,7 @@ Json Bank::answer(const Json& request) {
 }
 
 Json Bank::ask(const Json& request) {
+    const WordedHere on_a_phone(WordsFor::phone);
     try {
         return answer(request);
     } catch (const Error& error) {

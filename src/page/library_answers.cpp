@@ -1,5 +1,6 @@
 #include "page/library_answers.h"
 
+#include "answers/plan/searched_venue.h"
 #include "answers/shared/searched_entry.h"
 #include "answers/strategy/advise.h"
 #include "questions/advise_question.h"
@@ -11,11 +12,13 @@ namespace baitwright {
 
 namespace {
 
-std::vector<SearchedEntry> searched_on(const Shelf& shelf) {
+std::vector<SearchedEntry> searched_here(const OpenedBank& bank) {
+    const Shelf& shelf = bank.here();
     std::vector<SearchedEntry> all;
     for (const std::string& name : shelf.ingredient_names()) all.push_back(searched(shelf.ingredient(name)));
     for (const std::string& name : shelf.recipe_names()) all.push_back(searched(shelf.recipe(name)));
     for (const std::string& name : shelf.strategy_names()) all.push_back(searched(shelf.strategy(name)));
+    for (const Venue& venue : bank.venues) all.push_back(searched(venue));
     return all;
 }
 
@@ -26,7 +29,7 @@ Reply asked_advice(const OpenedBank& bank, const Arguments& arguments) {
 }
 
 Reply asked_find(const OpenedBank& bank, const Arguments& arguments) {
-    return find_reply(find_entries(arguments.words(), searched_on(bank.here())));
+    return find_reply(find_entries(arguments.words(), searched_here(bank)));
 }
 
 Reply asked_ingredient(const OpenedBank& bank, const Arguments& arguments) {

@@ -10,7 +10,7 @@ namespace baitwright {
 
 /// By the rules that the bank was opened with; what the person's log says of past days is not among them.
 Reply asked_advice(const OpenedBank& bank, const Arguments& arguments);
-/// Ingredients, mixes and strategies: a phone has no venues and blends.
+/// Ingredients, mixes, strategies and venues: a phone has no blends.
 Reply asked_find(const OpenedBank& bank, const Arguments& arguments);
 Reply asked_ingredient(const OpenedBank& bank, const Arguments& arguments);
 Reply asked_recipe(const OpenedBank& bank, const Arguments& arguments);

@@ -6,6 +6,9 @@
 #include "answers/plan/plan_session.h"
 #include "answers/plan/rest_of_session.h"
 #include "answers/strategy/named_in_strategy.h"
+#include "quantities/in_quotes.h"
+#include "quantities/listed.h"
+#include "quantities/said_name.h"
 #include "quantities/suggestion.h"
 #include "questions/cost_question.h"
 #include "questions/plan_question.h"
@@ -21,6 +24,18 @@ std::vector<Strategy> strategies_meant(const OpenedBank& bank, const std::vector
     std::vector<Strategy> strategies;
     for (const TimedWord& word : words) strategies.push_back(bank.here().strategy(word.strategy));
     return strategies;
+}
+
+Venue venue_here(const OpenedBank& bank, const std::string& word) {
+    std::vector<std::string> names;
+    for (const Venue& venue : bank.venues) names.push_back(venue.name);
+    const SaidName said = said_name(word, names);
+    for (const Venue& venue : bank.venues)
+        if (said.name == venue.name) return venue;
+    throw NotFound(fault_of_name(word, names,
+                                 {"unknown-venue", "no venue is called " + in_quotes(word),
+                                  names.empty() ? "this page has none; the program makes a page with yours"
+                                                : "there are: " + joined(names, ", ")}));
 }
 
 }  // namespace
@@ -74,6 +89,7 @@ Reply asked_plan(const OpenedBank& bank, const Arguments& arguments) {
     const TimedWord word = timed_word(arguments.words().front());
     request.cost.what_if.times = word.times;
     const RestRequest asked = rest_request(arguments, request.start);
+    if (const auto venue = arguments.value("--venue")) request.venue = venue_here(bank, *venue);
     const SessionPlan plan =
         plan_session(bank.here(), bank.here().strategy(word.strategy), bank.stock(arguments), request);
     if (!arguments.has("--now")) return plan_reply(plan);

@@ -8,6 +8,7 @@
 #include "quantities/in_quotes.h"
 #include "quantities/money.h"
 #include "quantities/number_text.h"
+#include "quantities/worded.h"
 
 namespace baitwright {
 
@@ -136,7 +137,7 @@ Money parse_money(std::string_view text) {
 }
 
 Money parse_money(std::string_view text, const Currency* bare) {
-    return read_money(text, bare, "; or tell it once: baitwright usual --currency GBP");
+    return read_money(text, bare, worded("; or tell it once: baitwright usual --currency GBP", ""));
 }
 
 std::string money_text(const Money& money) {

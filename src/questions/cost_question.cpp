@@ -8,6 +8,7 @@
 #include "quantities/date.h"
 #include "quantities/said_name.h"
 #include "quantities/suggestion.h"
+#include "quantities/worded.h"
 #include "questions/kept_words.h"
 #include "questions/read_flags.h"
 
@@ -116,7 +117,7 @@ TimedWord timed_word(const std::string& word) {
 std::vector<TimedWord> compared_words(const Arguments& arguments) {
     if (arguments.words().size() < 2)
         throw UsageError("missing-word", "there is nothing to compare '" + arguments.words().front() + "' with",
-                         "name two or more; what one costs says: baitwright cost");
+                         worded("name two or more; what one costs says: baitwright cost", "choose two or more"));
     std::vector<TimedWord> words;
     for (const std::string& word : arguments.words()) words.push_back(timed_word(word));
     return words;

@@ -1,5 +1,6 @@
 #include "questions/dose_question.h"
 
+#include "quantities/worded.h"
 #include "questions/read_flags.h"
 
 namespace baitwright {
@@ -48,8 +49,9 @@ AdditiveRequest additive_request(const Arguments& arguments) {
 void refuse_additive_flags(const Arguments& arguments) {
     for (const char* flag : {"--rate", "--as", "--bait", "--water"})
         if (arguments.has(flag))
-            throw UsageError("unfit-flag", std::string(flag) + " goes with an additive, and this is a mix",
-                             "a mix states its own doses: see baitwright recipe show");
+            throw UsageError(
+                "unfit-flag", std::string(flag) + " goes with an additive, and this is a mix",
+                worded("a mix states its own doses: see baitwright recipe show", "a mix states its own doses"));
 }
 
 }  // namespace baitwright

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "bait/kitchen_rounding.h"
+#include "quantities/worded.h"
 #include "report/display.h"
 #include "report/text_table.h"
 
@@ -36,10 +37,10 @@ Told dry_told(const DryAnswer& answer) {
     if (answer.until_it_leaves.low) told.line("Leaves", leaves_line(answer));  // else a warning tells of it
     told.line("Spray", fmt::format("Give it back {} over that time, little and often, and turn it over. {}",
                                    shown_range(answer.to_spray), alone_line(answer)));
-    told.line(
-        "How sure",
-        "Weigh the tub: what it has lost is what it needs back (baitwright water works from the weight). This is an estimate; shade, "
-        "a lid and a damp cloth count for more than any of it.");
+    told.line("How sure",
+              worded("Weigh the tub: what it has lost is what it needs back (baitwright water works from the weight). ",
+                     "Weigh the tub: what it has lost is what it needs back (Tub works from the weight). ") +
+                  "This is an estimate; shade, a lid and a damp cloth count for more than any of it.");
     told.mind(answer.warnings);
     return told;
 }

@@ -5,6 +5,7 @@
 #include "quantities/edit_distance.h"
 #include "quantities/in_quotes.h"
 #include "quantities/listed.h"
+#include "quantities/worded.h"
 
 namespace baitwright {
 
@@ -46,8 +47,9 @@ std::string said_of(const FindAnswer& answer) {
 Told nothing_told(const FindAnswer& answer) {
     Told told;
     told.say("Nothing is called " + said_of(answer) + ", and no note says it.");
-    told.say(answer.near.empty() ? "Try one word of it, or look through a list: baitwright ingredient list"
-                                 : "Near: " + joined(answer.near, "; "));
+    told.say(answer.near.empty()
+                 ? "Try one word of it, or look through a list" + worded(": baitwright ingredient list", ".")
+                 : "Near: " + joined(answer.near, "; "));
     return told;
 }
 

@@ -4,6 +4,7 @@
 
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
+#include "quantities/worded.h"
 #include "report/display.h"
 #include "report/hand_measure.h"
 #include "report/mix_lead.h"
@@ -164,10 +165,9 @@ std::string doubt_text(const MixAnswer& answer) {
     std::string text = fmt::format("It just holds at {} g of water per g of dry mix and slumps at {}.",
                                    shown_ratio(answer.marks.absorption), shown_ratio(answer.marks.slump));
     if (!doubt.measure_first.empty())
-        text += fmt::format(
-            " To be surer, measure the {} of your {} first: it makes up {} of the doubt "
-            "(baitwright ingredient measure).",
-            doubt.measure_first_what, doubt.measure_first, shown_percent(doubt.measure_first_share));
+        text += fmt::format(" To be surer, measure the {} of your {} first: it makes up {} of the doubt{}.",
+                            doubt.measure_first_what, doubt.measure_first, shown_percent(doubt.measure_first_share),
+                            worded(" (baitwright ingredient measure)", ""));
     return text;
 }
 

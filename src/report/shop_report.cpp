@@ -11,6 +11,7 @@
 #include "quantities/listed.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
+#include "quantities/worded.h"
 #include "report/display.h"
 #include "report/kept_text.h"
 #include "report/text_table.h"
@@ -194,9 +195,12 @@ Told shop_told(const ShopAnswer& answer) {
         return found == answer.missing.end() ? nullptr : &*found;
     };
     if (const NotOnSale* unpriced = first(NotOnSale::Why::no_price))
-        told.line("Prices", "Say what a pack costs with: baitwright price \"" + unpriced->name + "\"");
+        told.line("Prices", worded("Say what a pack costs with: baitwright price \"" + unpriced->name + "\"",
+                                   "Say what a pack of " + unpriced->name + " costs."));
     if (first(NotOnSale::Why::other_currency))
-        told.line("Currency", "Put all prices into one: " + convert_command(*answer.currency));
+        told.line("Currency",
+                  worded("Put all prices into one: " + convert_command(*answer.currency),
+                         "Say the others in " + std::string(answer.currency->code) + ", or leave them out."));
     return told;
 }
 

@@ -7,6 +7,7 @@
 #include "bait/kitchen_rounding.h"
 #include "quantities/clock.h"
 #include "quantities/units.h"
+#include "quantities/worded.h"
 #include "report/display.h"
 #include "report/hand_measure.h"
 #include "report/over_soaked_text.h"
@@ -265,8 +266,8 @@ std::string doubt_text(const SoakAnswer& answer) {
     std::string text;
     if (!answer.soaked.empty())
         text += "Estimates; likely means 9 times in 10. For better ones soak " +
-                std::string(units_shown().ounces ? "4 oz" : "100 g") +
-                " by the clock, drain, weigh, and give the weights to baitwright ingredient measure.";
+                std::string(units_shown().ounces ? "4 oz" : "100 g") + " by the clock, drain, weigh, and " +
+                worded("give the weights to baitwright ingredient measure.", "write the weights down for home.");
     if (!answer.pumped.empty())
         text +=
             std::string(text.empty() ? "" : " ") +

@@ -8,6 +8,7 @@
 #include "bait/stock_rules.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
+#include "quantities/worded.h"
 #include "report/display.h"
 #include "report/text_table.h"
 
@@ -198,6 +199,10 @@ std::string coming_home_text(const ComingHome& home) {
 Told shed_told(const ShedAnswer& answer) {
     Told told;
     if (answer.items.empty()) {
+        if (words_for() == WordsFor::phone) {
+            told.say("Nothing is in the shed yet. Enter what is there.");
+            return told;
+        }
         told.as_written(
             "The shed is empty. Say what is in it, for example\n"
             "  baitwright stock count \"brown crumb\" 1.5kg\n"

@@ -15,6 +15,7 @@
 #include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
 #include "quantities/fault.h"
+#include "quantities/worded.h"
 
 namespace baitwright {
 
@@ -139,8 +140,9 @@ void add_ranges(const DropSetup& setup, double own_spread, DropAnswer& answer) {
 HookAnswer hook_of(const Shelf& shelf, const std::string& name, const DropSetup& setup, const DropAnswer& answer) {
     const Ingredient in = shelf.ingredient(name);
     if (in.kind != IngredientKind::expander && in.kind != IngredientKind::pellet)
-        throw UsageError("not-a-pellet", "'" + in.name + "' is not a hook pellet",
-                         "see them with: baitwright ingredient list --kind expander");
+        throw UsageError(
+            "not-a-pellet", "'" + in.name + "' is not a hook pellet",
+            worded("see them with: baitwright ingredient list --kind expander", "choose it from the list"));
     Density density = in.envelope_density.value;
     if (in.kind == IngredientKind::expander) density += in.porosity.value * setup.water.density;
     const Speed speed = terminal_speed(volume_diameter(in), density, setup.water, pellet_sphericity);

@@ -13,6 +13,7 @@
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/units.h"
+#include "quantities/worded.h"
 
 namespace baitwright {
 
@@ -77,7 +78,8 @@ void check_request(const TubRequest& request) {
 void refuse_pellets_alone(const ResolvedMix& mix) {
     if (!is_pellets_alone(mix)) return;
     throw UsageError("soaked-alone", in_quotes(mix.name) + " is pellets alone: they are soaked and drained, not wetted",
-                     "how long, and what they come to: baitwright mix \"" + mix.name + "\" --dry-mass 1kg");
+                     worded("how long, and what they come to: baitwright mix \"" + mix.name + "\" --dry-mass 1kg",
+                            "how long, and what they come to, is in Mix"));
 }
 
 Ratio capped(Ratio wetness) {

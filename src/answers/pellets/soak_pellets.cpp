@@ -14,6 +14,7 @@
 #include "physics/quasi_random.h"
 #include "physics/soaked_grain.h"
 #include "quantities/fault.h"
+#include "quantities/worded.h"
 
 namespace baitwright {
 
@@ -153,11 +154,12 @@ Ingredient pellet_called(const Shelf& shelf, const std::string& name) {
     Ingredient in = shelf.ingredient(name);
     if (in.kind == IngredientKind::pellet || in.kind == IngredientKind::expander) return in;
     const bool hard = in.kind == IngredientKind::seed;
-    throw UsageError("not-a-pellet",
-                     "'" + in.name + "' is a " + std::string(name_of(in.kind)) + ", and only pellets are soaked here",
-                     hard ? "seeds and pulses must be soaked for hours and boiled: see baitwright ingredient show \"" +
-                                in.name + "\""
-                          : "see them with: baitwright ingredient list --kind pellet");
+    throw UsageError(
+        "not-a-pellet",
+        "'" + in.name + "' is a " + std::string(name_of(in.kind)) + ", and only pellets are soaked here",
+        hard ? "seeds and pulses must be soaked for hours and boiled" +
+                   worded(": see baitwright ingredient show \"" + in.name + "\"", "")
+             : worded("see them with: baitwright ingredient list --kind pellet", "choose one from the list"));
 }
 
 void warn_of_soak(const SoakedAnswer& soaked, std::vector<Warning>& warnings) {

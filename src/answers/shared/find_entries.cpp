@@ -6,6 +6,7 @@
 #include "quantities/listed.h"
 #include "quantities/loose_words.h"
 #include "quantities/suggestion.h"
+#include "quantities/worded.h"
 
 namespace baitwright {
 
@@ -67,7 +68,8 @@ std::optional<RankedEntry> ranked(const std::vector<LooseWord>& said, const Sear
 std::vector<LooseWord> words_said(const std::vector<std::string>& said) {
     std::vector<LooseWord> words = loose_words(joined(said, " "));
     if (words.empty())
-        throw UsageError("no-word", "there is no word to look for", "for example: baitwright find micro pellet");
+        throw UsageError("no-word", "there is no word to look for",
+                         worded("for example: baitwright find micro pellet", "for example micro pellet"));
     return words;
 }
 

@@ -7,6 +7,7 @@
 #include "bait/pricing.h"
 #include "quantities/in_quotes.h"
 #include "quantities/listed.h"
+#include "quantities/worded.h"
 
 namespace baitwright {
 
@@ -40,8 +41,8 @@ std::string leaves_out(const std::string& what, std::size_t things) {
 Warning other_currency_warning(const std::vector<PricedElsewhere>& elsewhere, const Currency& in,
                                const std::string& so) {
     return {"other-currency",
-            no_price_in(in, elsewhere) + ", so " + so + "; put all prices into one currency with " +
-                in_quotes(convert_command(in)),
+            no_price_in(in, elsewhere) + ", so " + so + "; put all prices into one currency" +
+                worded(" with " + in_quotes(convert_command(in)), ""),
             true};
 }
 
