@@ -5,16 +5,28 @@ import { mkdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
+<<<<<<< HEAD
 import { assertQuiet, drawn, field, goTo, openBrowser, openLines, openPhone, placeNames, tap } from "./browser.mjs";
+=======
+import { assertQuiet, drawn, field, goTo, openBrowser, openPhone } from "./browser.mjs";
+>>>>>>> b7422cf (Look at every place in every dress: sun, night, forced colours, sideways, wide)
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 const dresses = [
   { name: "light" },
   { name: "dark", scheme: "dark" },
+  { name: "sun", look: "sun" },
+  { name: "night", look: "night" },
+  { name: "forced", context: { forcedColors: "active" } },
+  { name: "forced-dark", scheme: "dark", context: { forcedColors: "active" } },
+  { name: "more-contrast", context: { contrast: "more" } },
   { name: "narrow", width: 320 },
   { name: "doubled", doubled: true },
   { name: "doubled-dark", doubled: true, scheme: "dark" },
+  { name: "landscape", width: 740, height: 360 },
+  { name: "landscape-doubled", width: 740, height: 360, doubled: true },
+  { name: "wide", width: 1280, height: 800 },
 ];
 let browser;
 before(async () => { browser = await openBrowser(); });
@@ -22,17 +34,20 @@ after(() => browser.close());
 
 /** The whole place in sight, so that nothing counts as hidden that scrolling would show. */
 async function faultsOf(page) {
-  const { width } = page.viewportSize();
+  const { width, height } = page.viewportSize();
   await page.setViewportSize({ width, height: await page.evaluate(() => document.documentElement.scrollHeight) });
   await drawn(page);
   await page.evaluate(() => Promise.all(document.getAnimations().map((moving) => moving.finished)));  // a colour on its way is none to judge
   const found = await page.evaluate((tags) => window.axe.run(document, { runOnly: { type: "tag", values: tags } }), rules);
-  await page.setViewportSize({ width, height: 740 });
+  await page.setViewportSize({ width, height });
   return found.violations.map((one) => `${one.id}: ${one.nodes.slice(0, 3).map((node) => node.html.slice(0, 160)).join(" | ")}`);
 }
 
-/** Something in every place: a timer, a session with a put-in, a catch, saved notes. */
+const placesOf = (page) => page.evaluate(() => Object.keys(places));
+
+/** Something in every place: a timer, a session with a put-in, a catch; and all that is folded, open. */
 async function use(page, place) {
+<<<<<<< HEAD
   if (place === "soak") await page.getByRole("button", { name: /^Soak [0-9]/ }).first().tap();
   if (place === "feed") {
     await tap(page, "Start now");
@@ -42,15 +57,23 @@ async function use(page, place) {
     await field(page, "Fish").fill("bream");
     await tap(page, "Add");
     await tap(page, "Save notes");
+=======
+  const taps = { soak: ["Start"], feed: ["Start now", /^Put in/], notes: [/same again/i] };
+  for (const name of taps[place] ?? []) {
+    const one = page.locator(`#place-${place}, #docks`).getByRole("button", { name, exact: true }).first();
+    if (await one.isVisible()) await one.tap();
+>>>>>>> b7422cf (Look at every place in every dress: sun, night, forced colours, sideways, wide)
   }
+  await page.evaluate((name) => { for (const fold of document.querySelectorAll(`#place-${name} details`)) fold.open = true; }, place);
   await drawn(page);
 }
 
 async function dressed(dress) {
-  const phone = await openPhone(browser, "several", dress);
-  await phone.page.emulateMedia({ reducedMotion: "reduce" });  // colours on their way are no colours to judge
+  const { height = 740, width = 360 } = dress;
+  const phone = await openPhone(browser, "several", { ...dress, context: { viewport: { width, height }, reducedMotion: "reduce", ...dress.context } });
   await phone.page.evaluate(axe);
   if (dress.doubled) await phone.page.evaluate(() => { document.documentElement.style.fontSize = "200%"; });
+  if (dress.look) await phone.page.evaluate((look) => { document.documentElement.dataset.look = look; }, dress.look);
   return phone;
 }
 
@@ -63,8 +86,9 @@ async function keepPicture(page, name) {
 for (const dress of dresses) {
   test(`every place, ${dress.name}, keeps the rules and the width of the screen`, async () => {
     const { page, context, problems } = await dressed(dress);
-    for (const place of placeNames) {
+    for (const place of await placesOf(page)) {
       await goTo(page, place);
+      await keepPicture(page, `${place}-${dress.name}-at-first`);
       await use(page, place);
       await keepPicture(page, `${place}-${dress.name}`);
       assert.deepEqual(await faultsOf(page), [], `${place}, ${dress.name}`);
@@ -95,10 +119,10 @@ test("with a slip in sight the rules are kept too", async () => {
 
 test("what is tapped is at least 44 pixels high and wide", async () => {
   const { page, context } = await openPhone(browser, "several", { width: 320 });
-  for (const place of placeNames) {
+  for (const place of await placesOf(page)) {
     await goTo(page, place);
     await use(page, place);
-    const small = await page.evaluate(() => [...document.querySelectorAll("button, select, summary, .strip label, input:not([type=checkbox]):not([type=radio]), .timeline label")]
+    const small = await page.evaluate(() => [...document.querySelectorAll("button, select, summary, .strip label, input:not([type=checkbox]):not([type=radio]), .timeline label, .ticks label")]
       .filter((one) => one.checkVisibility()).map((one) => ({ box: one.getBoundingClientRect(), words: one.outerHTML.slice(0, 90) }))
       .filter(({ box }) => box.height < 44 || box.width < 44).map(({ box, words }) => `${Math.round(box.width)} x ${Math.round(box.height)} ${words}`));
     assert.deepEqual(small, [], place);
