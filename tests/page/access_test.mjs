@@ -5,11 +5,7 @@ import { mkdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-<<<<<<< HEAD
-import { assertQuiet, drawn, field, goTo, openBrowser, openLines, openPhone, placeNames, tap } from "./browser.mjs";
-=======
-import { assertQuiet, drawn, field, goTo, openBrowser, openPhone } from "./browser.mjs";
->>>>>>> b7422cf (Look at every place in every dress: sun, night, forced colours, sideways, wide)
+import { assertQuiet, drawn, field, goTo, openBrowser, openLines, openPhone } from "./browser.mjs";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
@@ -47,23 +43,8 @@ const placesOf = (page) => page.evaluate(() => Object.keys(places));
 
 /** Something in every place: a timer, a session with a put-in, a catch; and all that is folded, open. */
 async function use(page, place) {
-<<<<<<< HEAD
-  if (place === "soak") await page.getByRole("button", { name: /^Soak [0-9]/ }).first().tap();
-  if (place === "feed") {
-    await tap(page, "Start now");
-    await page.locator(".put-in").tap();
-  }
-  if (place === "notes") {
-    await field(page, "Fish").fill("bream");
-    await tap(page, "Add");
-    await tap(page, "Save notes");
-=======
-  const taps = { soak: ["Start"], feed: ["Start now", /^Put in/], notes: [/same again/i] };
-  for (const name of taps[place] ?? []) {
-    const one = page.locator(`#place-${place}, #docks`).getByRole("button", { name, exact: true }).first();
-    if (await one.isVisible()) await one.tap();
->>>>>>> b7422cf (Look at every place in every dress: sun, night, forced colours, sideways, wide)
-  }
+  const taps = { soak: [/^Soak [0-9]/], feed: ["Start now", /^Put in/] };
+  for (const name of taps[place] ?? []) await page.getByRole("button", { name, exact: true }).first().tap();
   await page.evaluate((name) => { for (const fold of document.querySelectorAll(`#place-${name} details`)) fold.open = true; }, place);
   await drawn(page);
 }
