@@ -3,7 +3,7 @@
 // Day: the season, the water and the fish, and which strategies suit them, with why; one tap opens one.
 
 placeShapes.day = recordShape({
-  season: wordShape(["spring", "summer", "autumn", "winter", ""], null), clarity: wordShape(["clear", "tinged", "coloured", ""], ""), bed: wordShape(["pale", "dark", ""], ""),
+  season: wordShape(["spring", "summer", "autumn", "winter", "", null], null), clarity: wordShape(["clear", "tinged", "coloured", ""], ""), bed: wordShape(["pale", "dark", ""], ""),
   water_temp: textShape(), depth: textShape(null), tow: textShape(null), hours: textShape(null), fish: textShape(),
 });
 

@@ -87,5 +87,6 @@ function wholePlanPart(planned) {
     ask();
   }
   line.body.append(make("div", { class: "pair" }, people.node, rings.node));
+  folded.hidden = !bank.engine;
   return { node: make("div", { class: "part" }, line.node, folded), ask, arrange: () => { folded.open = kept.start === null; } };
 }

@@ -20,7 +20,8 @@ function soakPlace(section) {
   const box = answerBox({ fields: flagged });
   const rest = toldView();
   const more = make("details", {}, make("summary", {}, "Portions, keeping, and how sure"), rest.node);
-  const nothing = make("p", { class: "hint" }, "This plan soaks nothing. Open the line above to soak some all the same.");
+  const nothing = make("p", { class: "hint" }, bank.engine ? "This plan soaks nothing. Open the line above to soak some all the same." : without.why);
+  const byHand = timerByHand();
   const timers = timerPart();
   const ask = oncePerFrame(() => {
     const pellets = soakedPellets(kept);
@@ -28,9 +29,9 @@ function soakPlace(section) {
     aimSoak(fields, pellets);
     rows.tick();
     line.tell(lineOfSoak(kept, pellets));
-    nothing.hidden = pellets.length > 0;
-    more.hidden = !asked.length;
-    if (asked.length) show(askEngine({ ask: "soak", words: asked.map(wordOfPellet), flags: soakFlags(kept, asked), give: ["told", "json"] }));
+    for (const node of [nothing, byHand]) node.hidden = pellets.length > 0 && Boolean(bank.engine);
+    more.hidden = !asked.length || !bank.engine;
+    if (asked.length && bank.engine) show(askEngine({ ask: "soak", words: asked.map(wordOfPellet), flags: soakFlags(kept, asked), give: ["told", "json"] }));
     else box.clear();
   });
   function show(reply) {
@@ -46,7 +47,8 @@ function soakPlace(section) {
   }
   const { method, water_temp: temperature, uptake, strokes, vessel, pump } = fields;
   line.body.append(make("div", { class: "question" }, rows.node, method.node, make("div", { class: "pair" }, temperature.node, uptake.node, strokes.node, vessel.node, pump.node)));
-  section.append(line.node, nothing, box.node, more);
+  section.append(line.node, nothing, box.node, more, byHand);
+  line.node.hidden = !bank.engine;
   dockOf("soak").replaceChildren(timers.node);
   ask();
 }

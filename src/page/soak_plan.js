@@ -23,13 +23,13 @@ function weighedText(grams) {
 function pelletNames() {
   const plan = plannedSession(bank.strategy.name, feedPeople());
   const planned = new Set(plan ? [...plan.soaks, ...plan.totals].map((one) => one.name) : []);
-  const names = (kind) => bank.library.pellets.filter((pellet) => pellet.kind === kind).map((pellet) => pellet.name);
+  const names = (kind) => (bank.library.pellets || []).filter((pellet) => pellet.kind === kind).map((pellet) => pellet.name);
   const all = [...names("pellet"), ...names("expander")];
   return [...all.filter((name) => planned.has(name)), ...all.filter((name) => !planned.has(name))];
 }
 
 function kindOfPellet(name) {
-  return (bank.library.pellets.find((pellet) => pellet.name === name) || { kind: "pellet" }).kind;
+  return ((bank.library.pellets || []).find((pellet) => pellet.name === name) || { kind: "pellet" }).kind;
 }
 
 function wordOfPellet({ name, amount }) {

@@ -246,6 +246,27 @@ test("a phone that cannot be kept awake counts down all the same", async () => {
   await context.close();
 });
 
+test("where nothing can be worked out, a timer of one's own minutes rings", async () => {
+  const { page, context, problems } = await openAt("carpet", withSounds, (opened) => opened.addInitScript(() => {
+    delete globalThis.Worker;
+    WebAssembly.compile = () => Promise.reject(new Error("no room for it"));
+  }));
+  await goTo(page, "soak");
+  assert.match(await plain(page.locator("#place-soak")), /Nothing can be worked out here: no room for it/);
+  await field(page, "For how long").fill("");
+  await page.locator("#place-soak").getByRole("button", { name: "Soak", exact: true }).tap();
+  assert.match(await page.locator("#place-soak .fault:visible").innerText(), /Say how many minutes; such as 10 min/);
+  await field(page, "What soaks or stands").fill("old pellets");
+  await field(page, "For how long").fill("2,5");
+  await page.locator("#place-soak").getByRole("button", { name: "Soak", exact: true }).tap();
+  await assertCount(timer(page, "old pellets"), 2.5);
+  await page.clock.runFor(151000);
+  assert.equal((await beeps(page)).length, 4);
+  assert.match(await plain(message(page)), /Drain the old pellets now\./);
+  assertQuiet(problems);
+  await context.close();
+});
+
 test("an expander is pumped: strokes, vessel and the pump's table, and no timer", async () => {
   const { page, context, problems } = await openPhone(browser, "carpet");
   await goTo(page, "soak");
