@@ -15,7 +15,7 @@ namespace baitwright {
 namespace {
 
 /// What is drawn along the tow, in metres.
-struct Reach {
+struct DrawnReach {
     double from = -0.3, to = 0.3;
     void take(Length low, Length high) {
         from = std::min(from, low.si());
@@ -32,7 +32,7 @@ DropFrame drop_frame(PictureWidth width) {
 }
 
 MetreScale metre_scale(const std::vector<DropAnswer>& answers, const DropFrame& frame) {
-    Reach reach;
+    DrawnReach reach;
     double deepest = 0, widest = 0.3;
     for (const DropAnswer& answer : answers) {
         const TowExtent most = most_along_tow(answer);
