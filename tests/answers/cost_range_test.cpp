@@ -6,6 +6,7 @@
 #include "answers/money/cost_strategy.h"
 #include "answers/sessions.h"
 #include "day_of.h"
+#include "physics/sobol_rows.h"
 
 using namespace baitwright;
 using namespace draft_sessions;
@@ -38,6 +39,11 @@ StrategyCost cost_of(const Shelf& shelf, const Strategy& strategy, std::uint64_t
 }  // namespace
 
 // Dry pellets by volume: the mass is the loose density, log-normal with a spread of 12 %: exp(-+1.645 x 0.1196).
+TEST_CASE("the widest cost before anything is learnt draws 195 normals, and each has its row of direction numbers") {
+    CHECK(most_cost_normals == 195);
+    CHECK(most_cost_normals <= SobolRows::max_dimension);
+}
+
 TEST_CASE("a cup of dry pellets is as unsure as their loose density") {
     const Doubtful shelf(1);
     const StrategyCost cost = cost_of(shelf, session({cups("fishmeal pellet 4 mm", 250, 40)}));

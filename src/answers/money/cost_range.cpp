@@ -18,6 +18,7 @@ constexpr std::size_t cost_points = 256;
 constexpr std::size_t unlearnt_normals = 3;  // the day, the hand, the error of memory
 constexpr std::size_t each_solid = 6;        // normals: three for the marks, three for the body
 constexpr std::size_t most_solids = 32;
+static_assert(unlearnt_normals + each_solid * most_solids == most_cost_normals);
 
 std::size_t place_of(const std::vector<IngredientNeed>& totals, const std::string& name) {
     const auto found = std::find_if(totals.begin(), totals.end(),

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <vector>
@@ -9,6 +10,9 @@
 #include "answers/strategy/unroll_strategy.h"
 
 namespace baitwright {
+
+/// As many normals as a range draws at most before anything was learnt: each of them has its row of direction numbers.
+inline constexpr std::size_t most_cost_normals = 195;
 
 /// The 5, 50 and 95 % points of what is used, in minor units, from the spreads of the ingredients: 256 Sobol points
 /// draw for each solid its absorption, gap, moisture, loose and envelope density and size, the same in every feed, and
