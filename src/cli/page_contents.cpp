@@ -15,6 +15,16 @@ namespace baitwright {
 
 namespace {
 
+/// More than a phone enters in years.
+constexpr std::size_t most_marks = 1000;
+
+/// What a phone told of its shed, and the store has taken in.
+std::vector<std::string> taken_home(const Surroundings& around) {
+    if (around.library.folder) return {};
+    Store store = open_store(around.library);
+    return store.shed().newest_marks(most_marks);
+}
+
 /// The strategies, each sound and each once.
 std::vector<Named<Strategy>> strategies_of(const Arguments& arguments, const Shelf& shelf) {
     std::vector<Named<Strategy>> named;
@@ -66,6 +76,7 @@ PageContents page_contents(const Arguments& arguments, const Surroundings& aroun
     }
     const Shelf& shelf = page.named.empty() ? *page.library : page.named.front().shelf();
     page.contents.stock = stock_on_hand(arguments, shelf, around);
+    page.contents.taken_home = taken_home(around);
     page.venue = usual_venue(arguments, around, shelf);
     return page;
 }

@@ -25,6 +25,7 @@ struct BankContents {
     const Shelf* library;                     ///< is carried whole
     std::vector<Venue> venues;
     StockOnHand stock;
+    std::vector<std::string> taken_home;  ///< marks of what a phone told of its shed, and the stock has in it
     Date made_on;
     std::string version;       ///< of the program
     std::optional<int> start;  ///< minutes since midnight

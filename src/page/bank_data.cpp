@@ -100,6 +100,7 @@ Json bank_data(const BankContents& contents) {
               {"people", contents.people},
               {"strategies", offered_strategies(contents)},
               {"have", have_words(contents, library)},
+              {"taken_home", contents.taken_home},
               {"usual", library_data(usual_of(contents))},
               {"currency", contents.usual_currency ? Json(contents.usual_currency->code) : Json()},
               {"units", first_of(contents.always, "units").value_or("")},

@@ -5,8 +5,9 @@
 
 namespace baitwright {
 
-/// {id, version, made_on, start, people, strategies: [name], have: ["brown crumb=400 g"], usual, currency, units,
-/// always, library, advice, learnt, contents}: `strategies` are those that the page offers first, `library`
+/// {id, version, made_on, start, people, strategies: [name], have: ["brown crumb=400 g"], taken_home: [mark], usual,
+/// currency, units, always, library, advice, learnt, contents}: `strategies` are those that the page offers first,
+/// `library`
 /// (`library_data`) is all that it can be asked of, `usual` likewise the ingredients that measured ones took the place
 /// of, `currency` the code of the one that the person always uses or null, `units` "metric", "imperial", "both" or
 /// empty, `always` the {pump, vessel, water_temp} that the fields begin with, each with its unit or null. `id` is

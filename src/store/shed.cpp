@@ -25,6 +25,8 @@ constexpr const char* select_arrivals =
     " AND NOT EXISTS (SELECT 1 FROM stock_entry u WHERE u.undoes = e.id) ORDER BY l.got_on, l.id";
 
 constexpr const char* select_mark = "SELECT 1 FROM stock_from_notes WHERE mark = ?1";
+constexpr const char* select_newest_marks =
+    "SELECT mark FROM stock_from_notes WHERE instr(mark, ' ') = 0 ORDER BY mark DESC LIMIT ?1";
 constexpr const char* insert_mark = "INSERT INTO stock_from_notes VALUES (?1, nullif(?2, 0))";
 
 StockItem item_with_lots(StoreConnection& connection, ItemRow row) {
@@ -128,6 +130,15 @@ std::vector<StockEntry> Shed::history(std::string_view name) const {
 
 bool Shed::knows_mark(std::string_view mark) const {
     return connection_->guarded([&] { return Query(*connection_, select_mark, mark).next(); });
+}
+
+std::vector<std::string> Shed::newest_marks(std::size_t most) const {
+    return connection_->guarded([&] {
+        std::vector<std::string> marks;
+        Query rows(*connection_, select_newest_marks, static_cast<std::int64_t>(most));
+        while (rows.next()) marks.push_back(rows.text(0));
+        return marks;
+    });
 }
 
 void Shed::note_mark(std::string_view mark, std::int64_t entry) {

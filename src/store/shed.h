@@ -77,6 +77,9 @@ public:
     /// Takes an entry back; the last that stands where none is named. Throws NotFound, or Error (answer_is_no) where it
     /// is taken back already, is itself such an entry, was counted since, or is used up since.
     StockReceipt undo(std::optional<std::int64_t> entry, Date on);
+    /// The marks that a phone gave, which sort by when it did; the newest first.
+    [[nodiscard]] std::vector<std::string> newest_marks(std::size_t most) const;
+
     /// Remembers that this entry, 0 for none, came with notes.
     void note_mark(std::string_view mark, std::int64_t entry);
 

@@ -75,6 +75,14 @@ TEST_CASE("a browser without the engine is told the strategies on offer, with th
     CHECK(told["mixes"].size() == shelf->recipe_names().size());
 }
 
+TEST_CASE("a page knows what a phone told of its shed and has been taken home") {
+    const auto shelf = shipped_shelf();
+    BankContents contents = contents_with(*shelf, "open carpet");
+    CHECK(bank_data(contents)["taken_home"].texts().empty());
+    contents.taken_home = {"mhz3k4dq0027e01", "mhz3k0v2001a7c4"};
+    CHECK(bank_data(contents)["taken_home"].texts() == contents.taken_home);
+}
+
 TEST_CASE("two strategies that mean different things by a name are not put into one page") {
     const auto shelf = shipped_shelf();
     MemoryShelf mine(shelf.get());

@@ -278,6 +278,18 @@ TEST_CASE("the database itself refuses to change or erase what happened, and to 
     CHECK(bench.left("brown crumb") == Masses{1000});
 }
 
+TEST_CASE("the marks that phones gave come newest first, and no others") {
+    const TemporaryFolder folder;
+    Store store = Store::open(folder / "library.db");
+    store.change([&] {
+        Shed shed = store.shed();
+        for (const char* mark : {"mhz3k0v2001a7c4", "mhz3k4dq0027e01", "2026-11-22 used brown crumb 600 g   #1"})
+            shed.note_mark(mark, 0);
+    });
+    CHECK(store.shed().newest_marks(10) == std::vector<std::string>{"mhz3k4dq0027e01", "mhz3k0v2001a7c4"});
+    CHECK(store.shed().newest_marks(1) == std::vector<std::string>{"mhz3k4dq0027e01"});
+}
+
 TEST_CASE("writing in the shed outside of a change is the caller's mistake") {
     const TemporaryFolder folder;
     Store store = Store::open(folder / "library.db");
