@@ -2,6 +2,7 @@
 
 #include "answers/drop/compare_drops.h"
 #include "answers/drop/drop_feed.h"
+#include "answers/drop/own_looks.h"
 #include "cli/picture_file.h"
 #include "cli/result_formats.h"
 #include "library/named.h"
@@ -27,7 +28,10 @@ CommandResult run_drop(const Arguments& arguments, const Surroundings& around) {
         if (wish) return drops_wished(named.shelf(), named.value, request, *wish);
         return {drop_feed(named.shelf(), named.value, request)};
     });
-    if (!side_by_side) refuse_no_ball(request, answers.front());
+    if (!side_by_side) {
+        refuse_no_ball(request, answers.front());
+        refuse_idle_looks(answers.front());
+    }
     if (arguments.has("--plot")) write_picture(arguments, drop_plot(answers));
     return given(arguments, side_by_side ? drop_comparison_reply(answers) : drop_reply(answers.front(), telling));
 }

@@ -5,6 +5,7 @@
 
 #include "answers/drop/compare_drops.h"
 #include "answers/drop/drop_feed.h"
+#include "answers/drop/own_looks.h"
 #include "answers/mix/answer_mix.h"
 #include "answers/mix/dosed_name.h"
 #include "answers/mix/dry_out.h"
@@ -90,6 +91,7 @@ Dropped dropped(const OpenedBank& bank, const Arguments& arguments) {
     if (wish) return {drops_wished(bank.here(), bait, request, *wish), true};
     DropAnswer answer = drop_feed(bank.here(), bait, request);
     refuse_no_ball(request, answer);
+    refuse_idle_looks(answer);
     return {{std::move(answer)}, false};
 }
 

@@ -56,7 +56,15 @@ void refuse_unfit_flags(const Arguments& arguments, const DropRequest& request) 
     only_of(ball, {"--thrown", "--squeeze"}, " goes with a ball", "leave it out, or drop a ball: --ball 55mm");
     only_of(!std::holds_alternative<DroppedLoose>(request.form), {"--hold"},
             " is the bucket test of a ball, a cup or a feeder", "leave it out, or drop a ball: --ball 55mm");
+    if (cup && !any_form && request.own.holds && request.own.breaks_at)
+        throw UsageError("two-looks", "--hold and --breaks-at both tell when a cupful breaks",
+                         "give one of them: how deep it broke says more");
     only_of(cup, {"--breaks-at", "--cup-weighs"}, " tells of a cupful", "leave it out, or drop a cup: --cup 250ml");
+    const std::string by = arguments.value("--compare").value_or("");
+    const bool several_cups = by == "sizes" || (by == "forms" && !arguments.has("--cup")) || arguments.has("--want");
+    if (several_cups && arguments.has("--cup-weighs"))
+        throw UsageError("unfit-flag", "--cup-weighs is of one cup, and cups of several sizes are held side by side",
+                         "leave it out, or drop that cup alone: --cup 250ml");
     if (arguments.has("--full") && (arguments.has("--compare") || arguments.has("--want")))
         throw UsageError("unfit-flag", "--full tells all of one feed, and several were asked for",
                          "leave it out, or drop one feed: --cup 250ml");

@@ -73,6 +73,11 @@ struct HookAnswer {
     bool with_the_feed = false;  ///< between the 10 and 90 % points of the feed's landing
 };
 
+/// A look of the person's that tells nothing of this feed, and why.
+struct IdleLook {
+    std::string flag, why;
+};
+
 struct DropAnswer : DropSketch {
     std::string recipe, feel, form;
     Ratio wetness;
@@ -96,6 +101,7 @@ struct DropAnswer : DropSketch {
     Range<Ratio> hanging_10_range;
     std::vector<std::string>
         own;  ///< which numbers are the person's: "hold time", "breaking depth", "carpet", "packing"
+    std::vector<IdleLook> idle_looks;
     LearntUsed learnt;
     std::vector<std::string> cautions;
     std::vector<Warning> warnings;

@@ -6,6 +6,7 @@
 
 #include "answers/drop/drop_setup.h"
 #include "answers/drop/drop_sketch.h"
+#include "answers/drop/own_looks.h"
 #include "answers/shared/check_temperature.h"
 #include "answers/shared/wanted_feel.h"
 #include "bait/caution.h"
@@ -152,13 +153,6 @@ HookAnswer hook_of(const Shelf& shelf, const std::string& name, const DropSetup&
     return hook;
 }
 
-void name_own(const DropRequest& request, DropAnswer& answer) {
-    if (request.own.holds) answer.own.emplace_back("hold time");
-    if (request.own.breaks_at) answer.own.emplace_back("breaking depth");
-    if (request.own.carpet) answer.own.emplace_back("carpet");
-    if (request.own.cup_weighs) answer.own.emplace_back("packing");
-}
-
 /// What it takes from the log, where nothing seen just now takes its place; said once.
 void tell_learnt_of_drop(const ResolvedMix& mix, const DropRequest& request, DropAnswer& answer) {
     if (answer.state == MixState::cupped && !request.own.cup_weighs) answer.learnt.add_cup(mix);
@@ -228,7 +222,6 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
     answer.tow = setup.tow.top;
     answer.tow_bottom = setup.tow.at(setup.tow.depth);
     answer.water = setup.tow.profile;
-    name_own(request, answer);
     tell_learnt_of_drop(mix, request, answer);
     std::vector<std::string> caution_words;
     for (const SolidPart& part : mix.solids) {
@@ -239,10 +232,12 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
     const double own_spread = spread_of_own_look(setup, request);
     const DropOutcome outcome = follow(setup, factors_of(setup, own_spread));
     if (outcome.floats) {
+        name_looks(setup, false, answer);
         warn_of_floating(mix, setup, answer);
         return answer;
     }
     static_cast<DropSketch&>(answer) = outcome.sketch;
+    name_looks(setup, true, answer);
     if (!(setup.body.under_water > Mass{}) && !std::holds_alternative<DroppedFeeder>(request.form))
         answer.raft = outcome.raft;
     answer.fall = fall_to(setup, answer.breaks_depth);

@@ -93,7 +93,8 @@ DropSetup setup_of(const ResolvedMix& mix, const Portion& portion, const DropReq
                     water,
                     tow_of(request),
                     &request};
-    if (request.own.cup_weighs) setup.dry = *request.own.cup_weighs / wetted.wet_mass;
+    if (request.own.cup_weighs && std::holds_alternative<DroppedCup>(request.form))
+        setup.dry = *request.own.cup_weighs / wetted.wet_mass;
     if (mix.learnt_mix) setup.learnt = *mix.learnt_mix;
     if (setup.learnt.hold) setup.usual.hold = setup.usual.breaking = std::exp(setup.learnt.hold->mean);
     if (setup.learnt.carpet && !request.own.carpet) setup.usual.spread = std::exp(setup.learnt.carpet->mean);
