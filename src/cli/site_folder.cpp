@@ -61,7 +61,6 @@ void refuse_folder_of_store(const fs::path& folder, const fs::path& store) {
 
 fs::path site_folder(const Arguments& arguments, const fs::path& store) {
     const fs::path folder = arguments.value("--site").value_or("");
-    if (folder.empty()) throw UsageError("no-file", "--site needs a folder's name", "for example --site site");
     std::error_code failed;
     const fs::file_status there = fs::status(folder, failed);
     if (failed && there.type() != fs::file_type::not_found)

@@ -13,7 +13,8 @@ double to_significant(double value, int digits) {
     if (!std::isfinite(value)) throw std::logic_error("a number in the answer is not finite");
     if (value == 0) return value;
     const double scale = std::pow(10.0, digits - 1 - static_cast<int>(std::floor(std::log10(std::abs(value)))));
-    return std::round(value * scale) / scale;
+    constexpr double last_digits = 1e-12;  // what is a half but for these rounds up, in every form of the program alike
+    return std::round(value * scale * (1 + last_digits)) / scale;
 }
 
 std::string with_thousands(std::string digits) {

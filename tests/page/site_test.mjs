@@ -164,8 +164,7 @@ test("More says how it goes on the home screen, in the words that the command pr
   const steps = await page.locator(".home-screen .line").allInnerTexts();
   assert.equal(steps.length, 2);
   for (const step of steps) assert.ok(printed.includes(step.replace(/\s+/g, " ")), `${step} is not in ${printed}`);
-  const devtools = await context.newCDPSession(page);
-  await devtools.send("Emulation.setEmulatedMedia", { features: [{ name: "display-mode", value: "standalone" }] });
+  await page.addInitScript(() => Object.defineProperty(navigator, "standalone", { value: true }));  // as an iPhone says that it stands there
   await page.reload();
   await ready(page);
   await goTo(page, "more");
