@@ -5,8 +5,10 @@
 #include <string_view>
 
 #include "page/first_answers.h"
+#include "page/phone_words.h"
 #include "page/plain_html.h"
 #include "quantities/fault.h"
+#include "quantities/worded.h"
 #include "questions/shown_units_of.h"
 #include "report/replies.h"
 #include "report/shown_units.h"
@@ -146,7 +148,7 @@ std::string words_or_why_not(const BankContents& contents, const CarriedStrategy
         return words_of_strategy(contents, carried, venue);
     } catch (const Error& error) {
         std::string text = strategy_heading(carried);
-        for (const Fault& fault : error.faults()) text += html_paragraph(sentence(fault.message));
+        for (const Fault& fault : error.faults()) text += html_paragraph(sentence(phone_words(fault.message)));
         return text;
     }
 }
@@ -179,6 +181,7 @@ std::string words_of_library(const BankContents& contents) {
 }  // namespace
 
 std::string plain_words(const BankContents& contents, const std::optional<Venue>& venue) {
+    const WordedHere on_a_phone(WordsFor::phone);
     const UnitsShownHere as_usual(shown_units_of(Arguments({}, {}, contents.always)));
     if (contents.strategies.empty()) return words_of_library(contents);
     std::string text;

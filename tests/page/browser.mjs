@@ -14,23 +14,23 @@ export function openBrowser() {
 }
 
 /** Opens a page on a phone of its own. `before(page)` prepares it, such as its clock. `problems` must stay empty. */
-export async function openPhone(browser, name, { width = 360, scheme = "light", before, context: options = {} } = {}) {
+export async function openPhone(browser, name, { width = 360, scheme = "light", before, context: options = {}, file = pageFile(name) } = {}) {
   const context = await browser.newContext({
     viewport: { width, height: 740 }, hasTouch: true, isMobile: true, colorScheme: scheme, offline: true, locale: "en-GB", timezoneId: "Europe/London",
     acceptDownloads: true, ...options,
   });
   const problems = [];
-  const page = await openTab(context, name, { before, problems });
+  const page = await openTab(context, name, { before, problems, file });
   return { context, page, problems };
 }
 
-export async function openTab(context, name, { before, problems = [] } = {}) {
+export async function openTab(context, name, { before, problems = [], file = pageFile(name) } = {}) {
   const page = await context.newPage();
   page.setDefaultTimeout(8000);
   page.on("console", (message) => problems.push(`${message.type()}: ${message.text()}`));
   page.on("pageerror", (error) => problems.push(error.stack ?? String(error)));
   if (before) await before(page);
-  await page.goto(pathToFileURL(pageFile(name)).href);
+  await page.goto(pathToFileURL(file).href);
   await ready(page);
   return page;
 }

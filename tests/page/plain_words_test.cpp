@@ -9,6 +9,7 @@
 #include "page/mixes_fed.h"
 #include "page/plain_text_of.h"
 #include "quantities/units.h"
+#include "quantities/worded.h"
 #include "report/degree_sign.h"
 #include "report/replies.h"
 
@@ -69,6 +70,7 @@ TEST_CASE("every shipped strategy's plain words are what plan, mix and soak tell
     const auto shelf = shipped_shelf();
     for (const std::string& name : shelf->strategy_names()) {
         INFO(name);
+        const WordedHere on_a_phone(WordsFor::phone);
         const SessionPlan plan = plan_from_half_past_nine(*shelf, name);
         std::vector<Told> answers{plan_reply(plan).told()};
         for (const PlannedBatch& batch : plan.batches) {
@@ -89,6 +91,7 @@ TEST_CASE("every shipped strategy's plain words are what plan, mix and soak tell
         for (const auto& [pellet, amount] : dry) soaks.items.push_back({pellet, MassOrVolume{amount}, 1});
         if (!soaks.items.empty()) answers.push_back(soak_reply(soak_pellets(*shelf, soaks)).told());
         const std::string html = plain_words(plain_contents(*shelf, {name}), {});
+        CHECK(html.find("baitwright ") == std::string::npos);
         CHECK(not_told(html, answers) == std::vector<std::string>{name});
     }
 }

@@ -26,10 +26,10 @@ function program(...words) {
 
 const squeezed = (text) => text.replace(/\s+/g, " ").trim();
 
-async function withoutScripts(name, { width = 360 } = {}) {
+async function withoutScripts(name, { width = 360, file = pageFile(name) } = {}) {
   const context = await browser.newContext({ viewport: { width, height: 612 }, javaScriptEnabled: false, offline: true });
   const page = await context.newPage();
-  await page.goto(pathToFileURL(pageFile(name)).href);
+  await page.goto(pathToFileURL(file).href);
   return { page, context };
 }
 
@@ -43,7 +43,7 @@ function asked(strategy, ...flags) {
   return squeezed([
     program("plan", strategy, ...flags), program("mix", batch.name, "--dry-mass", `${batch.dry_mass_g}g`, "--feel", batch.feel, ...water),
     soaks.length ? program("soak", ...soaks, ...water) : "",
-  ].join("\n"));
+  ].join("\n")).replace(" (baitwright ingredient measure)", "").replace("give the weights to baitwright ingredient measure.", "write the weights down for home.");
 }
 
 test("with scripts off, every line and every cell of it is what plan, mix and soak say in the terminal", async () => {
@@ -91,6 +91,25 @@ test("each strategy of a page stands in it by its name, and hostile names stay w
   assert.ok(tags.length > 20);
   for (const tag of ["script", "img", "a", "b", "i", "style", "iframe"]) assert.equal(await names.page.locator(`#plain ${tag}`).count(), 0, tag);
   await names.context.close();
+});
+
+test("a page of the whole library says what a litre of each mix takes, as mix does, and opens on a strategy of it", async () => {
+  const file = join(folder, "all.html");
+  assert.match(squeezed(program("page", "-o", file)), /whole library, \d+ strategies and \d+ mixes, is in /);
+  const { page, context } = await withoutScripts("all", { file });
+  const rows = await page.locator("#plain tr").evaluateAll((all) => all.map((row) => [...row.cells].map((cell) => cell.textContent)));
+  assert.equal(rows.length - 1, JSON.parse(program("recipe", "list", "--json")).recipes.length);
+  for (const [mix, dry, water] of [rows[1], rows[12], rows.at(-1)]) {
+    const told = squeezed(program("mix", mix.slice(0, mix.lastIndexOf(", ")), "--wet-volume", "1l"));
+    assert.ok(told.includes(`in all, before water ${dry} `) && told.includes(`water ${water} `), `${mix}: ${dry}, ${water} in ${told}`);
+  }
+  await context.close();
+  const open = await openPhone(browser, "all", { file });
+  assert.ok(await open.page.locator("#place-mix .told").first().isVisible());
+  const offered = await open.page.evaluate(() => bank.library.strategies.length);
+  assert.equal(offered, JSON.parse(program("strategy", "list", "--json")).strategies.length);
+  assertQuiet(open.problems);
+  await open.context.close();
 });
 
 test("once the places are open they stand instead of it", async () => {
