@@ -5,7 +5,7 @@
 const placeLines = {
   drop: ["Drop", "where it breaks, lands and lies"],
   money: ["Money", "what it costs, what to buy"],
-  shed: ["Shed", "what is there, what came and went"],
+  shed: ["Shed", "what is there, bought and used"],
   day: ["Day", "which way to feed today"],
   notes: ["Notes", "what was mixed, fed and caught"],
 };
