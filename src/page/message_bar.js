@@ -46,5 +46,5 @@ function showMessages() {
     message.action.act();
   });
   const close = make("button", { type: "button", class: "quiet close", "aria-label": "Close this message", click: () => takeMessage(message) }, "\u00d7");
-  bar.replaceChildren(make("p", {}, message.text), ...[act, close].filter(Boolean));
+  bar.replaceChildren(make("p", {}, message.text), make("div", { class: "ways-out" }, act, close));
 }

@@ -25,14 +25,24 @@ function plainView(tag, kind) {
   return { node, tell: (piece) => setText(node, piece.text) };
 }
 
+// Of the line that leads, what says how sure it is ("(9 times in 10: 310 to 530 ml)") stands smaller behind it.
 function lineView(piece) {
   const label = piece.label || "";
   const text = make("span");
+  const sure = piece.leads ? make("span", { class: "how-sure" }) : null;
   const kind = loudLabels.has(label) ? "line loud" : softLabels.has(label) ? "line soft" : "line";
-  const node = make("p", { class: kind });
+  const node = make("p", { class: piece.leads ? `${kind} first` : kind });
   if (label) node.append(make("b", {}, label), " ");
-  node.append(text);
-  return { node, tell: (next) => setText(text, next.text || "") };
+  node.append(...[text, sure].filter(Boolean));
+  return {
+    node,
+    tell: (next) => {
+      const words = next.text || "";
+      const split = sure && words.endsWith(").") ? words.lastIndexOf(" (") : -1;
+      setText(text, split > 0 ? words.slice(0, split) : words);
+      if (sure) setText(sure, split > 0 ? words.slice(split) : "");
+    },
+  };
 }
 
 function amountsView(piece) {
@@ -101,7 +111,6 @@ function toldView({ first = "", without = [] } = {}) {
       const shape = shapeOf(piece);
       const view = shown[at] && shown[at].shape === shape ? shown[at] : { shape, ...pieceViews[piece.kind](piece) };
       view.tell(piece);
-      if (piece.leads && piece.kind !== "amounts") view.node.classList.add("first");
       return view;
     });
     const kept = views.length === shown.length && views.every((view, at) => view === shown[at]);
