@@ -70,8 +70,9 @@ function savePart() {
   };
   const open = (name, way, said) => () => {
     const faults = [...notesView.waiting(), ...notesFaults()];
-    fault.hidden = !faults.length;
-    setText(fault, `${faults.join(". ")}.`);
+    const leftOut = name === "file" ? mixTexts().leftOut.map((one) => `Left out of the file: ${one}`) : [];
+    fault.hidden = !faults.length && !leftOut.length;
+    setText(fault, `${[...faults, ...leftOut].join(". ")}.`);
     for (const one of [words, file]) one.node.hidden = one !== way || faults.length > 0;
     announce(faults.length ? faults[0] : said);
     if (!faults.length) write[name]();

@@ -73,10 +73,14 @@ function stockText(entry) {
   })];
 }
 
-// As `recipe add` reads it, in the engine's own words; nothing where it cannot be told.
-function mixText({ name }) {
-  const reply = askEngine({ ask: "text", recipe: name });
-  return reply.text ? [reply.text.trim()] : [];
+// Each as `recipe add` reads it, in the engine's own words; what it refuses is left out, and said to be.
+function mixTexts() {
+  if (!bank.engine) return { texts: [], leftOut: bank.shared.mixes.map(({ name }) => `${name}: it can be written only where the page works things out`) };
+  const replies = bank.shared.mixes.map(({ name }) => ({ name, reply: askEngine({ ask: "text", recipe: name }) }));
+  return {
+    texts: replies.filter(({ reply }) => reply.text).map(({ reply }) => reply.text.trim()),
+    leftOut: replies.filter(({ reply }) => !reply.text).map(({ name, reply }) => `${name}: ${reply.errors[0].message}`),
+  };
 }
 
 // One file for the program: all that was noted, moved in the shed and made on this phone.
@@ -87,7 +91,7 @@ function notesText() {
     `# Notes of a session from a bank page of baitwright ${bank.data.version}`,
     ...(sessions.length ? sessions : [{ strategy: bank.strategy.name, session: sessionOf(bank.kept) }]).flatMap(({ strategy, session }) => sessionText(strategy, session)),
     ...bank.shared.shed.flatMap(stockText),
-    ...(bank.engine ? bank.shared.mixes.flatMap(mixText) : []),
+    ...mixTexts().texts,
   ];
   return `${lines.join("\n")}\n`;
 }

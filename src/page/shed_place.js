@@ -19,6 +19,7 @@ function shedPlace(section) {
     setText(faults, reply.errors ? wordsOfFault(reply.errors[0]) : "");
     const items = reply.errors ? [] : itemsOfShed(reply);
     empty.hidden = Boolean(reply.errors) || items.length > 0;
+    if (!empty.hidden) more.node.open = true;
     list.replaceChildren(...items.map((item) => shedLine(item, draw, item.name === open)));
     more.offer(items.map((item) => item.name));
     off.hidden = !mayBeTakenOff();
@@ -29,26 +30,28 @@ function shedPlace(section) {
   draw();
 }
 
-// The engine's rows, one for each lot, under the thing they are of.
+// The engine's rows, under the thing they are of: one for each lot, below one for all of them where there are several.
 function itemsOfShed({ json, told }) {
   const table = told.find((piece) => piece.kind === "table");
   const rows = table ? table.rows.slice(1).filter((row) => row.length) : [];
   const [, ...heads] = table ? table.rows[0] : [""];
   let at = 0;
   return json.items.map((item) => {
-    const lots = rows.slice(at, at + item.lots.length);
-    at += item.lots.length;
-    return { name: item.name, mix: item.kind === "mix", lots: lots.map(([, ...cells]) => ({ left: cells[0], more: cells.slice(1).map((cell, column) => [heads[column + 1], cell.trim()]) })) };
+    const number = item.lots.length > 1 ? item.lots.length + 1 : item.lots.length;
+    const those = rows.slice(at, at + number);
+    at += number;
+    const lots = those.slice(-item.lots.length).map(([, , ...cells]) => cells.map((cell, column) => [heads[column + 1], cell.trim()]));
+    return { name: item.name, mix: item.kind === "mix", left: those.length ? those[0][1].trim() : "", lots };
   });
 }
 
-function wordsOfLot({ more }) {
-  return more.filter(([head, words]) => words && ["kept", "best before"].includes(head)).map(([head, words]) => (head === "kept" ? words : `${head} ${words}`)).join(", ");
+function wordsOfLot(lot) {
+  return lot.filter(([head, words]) => words && ["kept", "best before"].includes(head)).map(([head, words]) => (head === "kept" ? words : `${head} ${words}`)).join(", ");
 }
 
 // One thing: how much is left, and what can be said of it in a tap more.
 function shedLine(item, changed, open) {
-  const summary = make("summary", {}, make("b", {}, item.name), " ", make("span", { class: "left" }, item.lots.map((lot) => lot.left.trim()).join(" + ")),
+  const summary = make("summary", {}, make("b", {}, item.name), " ", make("span", { class: "left" }, item.left),
     make("span", { class: "hint lots" }, [...new Set(item.lots.map(wordsOfLot))].join("; ")));
   const node = make("details", { class: "thing", open }, summary);
   // The fields are made when they are first wanted.
@@ -67,7 +70,7 @@ function shedFields(of, canBuy, changed) {
   const amount = amountField({ label: "How much", text: lastAmount(of), unit: "g" });
   const price = textField({ label: "What a pack cost, if bought" });
   const enter = (what, text = amount.text()) => enterOne(freshEntry(what, of, text, what === "buy" ? { price: price.text() } : {}), { amount, price }, changed);
-  const buttons = [canBuy ? button("Bought", () => enter("buy")) : null, button("Used", () => enter("use")), button("There is so much", () => enter("count")), button("None left", () => enter("count", "none"))];
+  const buttons = [canBuy ? button("Bought", () => enter("buy")) : null, button("Used", () => enter("use")), button("Counted", () => enter("count")), button("None left", () => enter("count", "none"))];
   return make("div", { class: "question" }, amount.node, make("div", { class: "buttons" }, ...buttons.filter(Boolean)), ...(canBuy ? [price.node] : []));
 }
 
@@ -98,7 +101,6 @@ function somethingElse(changed) {
   const amount = amountField({ label: "How much", text: usualAmount("1 kg"), unit: "g" });
   const price = textField({ label: "What a pack cost, if bought" });
   const folded = foldedLine();
-  folded.tell("Something else");
   const enter = (what) => {
     if (!of.text()) {
       of.fault({ message: "What is it", hint: "begin to type its name" });
@@ -110,10 +112,13 @@ function somethingElse(changed) {
       changed(open);
     });
   };
-  folded.body.append(of.node, names, amount.node, make("div", { class: "buttons" }, button("Bought", () => enter("buy"), "main"), button("There is so much", () => enter("count"))), price.node);
+  folded.body.append(of.node, names, amount.node, make("div", { class: "buttons" }, button("Bought", () => enter("buy"), "main"), button("Counted", () => enter("count"))), price.node);
   return {
     node: folded.node,
-    offer: (there) => names.replaceChildren(...(bank.library.ingredients || []).map((one) => one.name).filter((name) => !there.includes(name)).map((name) => make("option", { value: name }))),
+    offer: (there) => {
+      folded.tell(there.length ? "Something else" : "What you have");
+      names.replaceChildren(...(bank.library.ingredients || []).map((one) => one.name).filter((name) => !there.includes(name)).map((name) => make("option", { value: name })));
+    },
   };
 }
 

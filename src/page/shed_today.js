@@ -32,8 +32,9 @@ function partsOfPlan() {
 function usedInSession() {
   const { notes } = bank.kept;
   const noted = [...notes.mixed.flatMap(partsOfMixed), ...notes.used.filter((one) => !notes.mixed.some((mixed) => mixed.of === one.of && mixed.dry)).flatMap(partsOfUsed)];
-  const taken = new Set(bank.shared.shed.map((entry) => entry.by).filter(Boolean));
-  return (noted.length ? noted : partsOfPlan()).filter((entry) => !taken.has(entry.by));
+  const markOf = (entry) => `${entry.by} ${entry.of}`;
+  const taken = new Set(bank.shared.shed.filter((entry) => entry.by).map(markOf));
+  return (noted.length ? noted : partsOfPlan()).filter((entry) => !taken.has(markOf(entry)));
 }
 
 // True where something was noted or fed: whether it can be taken off is worked out by the tap.
