@@ -12,6 +12,7 @@ function ingredientSearch(chosen) {
   function find() {
     const words = field.text().toLowerCase().split(/\s+/).filter(Boolean);
     const found = all.filter(({ name, kind }) => words.every((word) => `${name} ${kind}`.toLowerCase().includes(word)));
+    if (words.length) found.sort((one, other) => one.name.length - other.name.length);  // the nearest first
     list.replaceChildren(...found.slice(0, mostFound).map(rowOf));
     setText(more, found.length ? (found.length > mostFound ? `${found.length - mostFound} more: say another word.` : "") : "Nothing has all of these words in its name.");
   }

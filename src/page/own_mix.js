@@ -53,10 +53,16 @@ function openOwnMix(draft, show) {
   sheet.open();
 }
 
+function ownMixFields(draft, changed, weighed) {
+  return {
+    name: textField({ label: "What it is called", text: draft.name, changed }),
+    feel: selectField({ label: "Feel", choices: bank.library.feels.map((one) => ({ value: one, text: one })), value: draft.feel || "firm", changed }),
+    by: stripField({ label: "Amounts", choices: [{ value: "share", text: "In parts" }, { value: "mass", text: "By weight" }], value: draft.by, changed: weighed, plain: true }),
+  };
+}
+
 function ownMixForm(draft) {
-  const name = textField({ label: "What it is called", text: draft.name, changed });
-  const feel = selectField({ label: "Feel", choices: bank.library.feels.map((one) => ({ value: one, text: one })), value: draft.feel || "firm", changed });
-  const by = stripField({ label: "Amounts", choices: [{ value: "share", text: "In parts" }, { value: "mass", text: "By weight" }], value: draft.by, changed: weighed, plain: true });
+  const { name, feel, by } = ownMixFields(draft, changed, weighed);
   const rows = partRows(draft, changed);
   const care = make("div");
   const wrong = make("p", { class: "fault", hidden: true });
@@ -76,7 +82,7 @@ function ownMixForm(draft) {
     const reply = askEngine(putQuestion({ ...draft, name: taken || !draft.name ? "a mix still to be named" : draft.name }));
     tellWrong(placeFaults((reply.errors || []).filter((error) => error.code !== "empty-mix"), { name, feel, ...rows.faulty() }).map(wordsOfFault));
     if (taken) name.fault(taken);
-    care.replaceChildren(...(reply.care || []).map((text) => carefully("Take care", text)), ...(reply.odd || []).map((text) => carefully("Mind", text)));
+    care.replaceChildren(...caresOf(reply));
     return !reply.errors && !taken;
   }
   function tellWrong(words) {
@@ -95,8 +101,12 @@ function ownMixForm(draft) {
     name.input.focus();
     changed();
   }
+  function empty() {
+    by.put("share");
+    refill({ by: "share", parts: [], doses: [] });
+  }
   const node = make("div", {}, make("div", { class: "question" }, name.node, feel.node, by.node), rows.node, care, wrong, adding);
-  return { node, changed, whole, another, empty: () => refill({ parts: [], doses: [] }) };
+  return { node, changed, whole, another, empty };
 }
 
 // A way to one more ingredient, which opens a search and closes it again.
@@ -114,8 +124,10 @@ function addingLine(add) {
   return make("div", { class: "after" }, open, finding);
 }
 
-function carefully(label, text) {
-  return make("p", { class: "line loud" }, make("b", {}, label), " ", text);
+// What can hurt in it, and what is odd about it.
+function caresOf({ care = [], odd = [] }) {
+  const line = (label) => (text) => make("p", { class: "line loud" }, make("b", {}, label), " ", text);
+  return [...care.map(line("Take care")), ...odd.map(line("Mind"))];
 }
 
 // The same part in the other measure: 400 g is 4 parts, and a part is 100 g.

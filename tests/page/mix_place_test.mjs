@@ -163,6 +163,7 @@ test("what stands in the fields is there again when the page is opened anew", as
   await page.reload();
   await page.locator("#place-drop .told").first().waitFor();
   await goTo(page, "mix");
+  await openFields(page);
   assert.equal(await amountIn(page, "How much, wet"), "1.5 l");
   assert.match(await told(page, "mix").innerText(), /^dark treacle/);
   await context.close();
