@@ -6,13 +6,13 @@ using namespace program_run;
 
 namespace {
 
-struct Dropped {
+struct LookedAt {
     int status;
     std::string answer, picture;
 };
 
 /// What the program says of a feed, as it is told but for which numbers are the person's.
-Dropped dropped(const Folder& folder, const std::string& feed) {
+LookedAt looked_at(const Folder& folder, const std::string& feed) {
     const Outcome ran = run(folder.path(), "drop " + feed + " --json --plot drop.svg --replace");
     std::string answer = ran.output;
     const auto own = answer.find("\"own\"");
@@ -20,27 +20,27 @@ Dropped dropped(const Folder& folder, const std::string& feed) {
     return {ran.status, answer, ran.status == 64 ? ran.errors : text_of(folder.path() / "drop.svg")};
 }
 
-const std::vector<std::string> feeds{"'silt bed' --depth 2.5m --cup 250ml",
-                                     "'silt bed' --depth 2.5m --cup 250ml --feel soft",
-                                     "'silt bed' --depth 2.5m --ball 55mm",
-                                     "'silt bed' --depth 2.5m --ball 55mm --thrown",
-                                     "'silt bed' --depth 2.5m --ball 55mm --feel crumbly --thrown",
-                                     "'silt bed' --depth 2.5m --feeder 30ml",
-                                     "'silt bed' --depth 2.5m --loose 100ml",
-                                     "'bread mist' --depth 2.5m --cup 250ml",
-                                     "'pale cloud' --depth 1m --cup 100ml --feel crumbly"};
+const std::vector<std::string> feeds_looked_at{"'silt bed' --depth 2.5m --cup 250ml",
+                                               "'silt bed' --depth 2.5m --cup 250ml --feel soft",
+                                               "'silt bed' --depth 2.5m --ball 55mm",
+                                               "'silt bed' --depth 2.5m --ball 55mm --thrown",
+                                               "'silt bed' --depth 2.5m --ball 55mm --feel crumbly --thrown",
+                                               "'silt bed' --depth 2.5m --feeder 30ml",
+                                               "'silt bed' --depth 2.5m --loose 100ml",
+                                               "'bread mist' --depth 2.5m --cup 250ml",
+                                               "'pale cloud' --depth 1m --cup 100ml --feel crumbly"};
 
 }  // namespace
 
 TEST_CASE("a look of one's own changes the answer, or is refused with why") {
     const Folder folder;
-    for (const std::string& feed : feeds) {
-        const Dropped plain = dropped(folder, feed);
+    for (const std::string& feed : feeds_looked_at) {
+        const LookedAt plain = looked_at(folder, feed);
         REQUIRE(plain.status != 64);
         for (const std::string look :
              {"--hold 3s", "--hold 200s", "--breaks-at 0.3m", "--carpet-seen 2.5m", "--cup-weighs 150g"}) {
             INFO(feed + " " + look);
-            const Dropped own = dropped(folder, feed + " " + look);
+            const LookedAt own = looked_at(folder, feed + " " + look);
             if (own.status == 64) {
                 CHECK(own.picture.find(look.substr(0, look.find(' '))) != std::string::npos);
                 continue;
@@ -52,11 +52,11 @@ TEST_CASE("a look of one's own changes the answer, or is refused with why") {
 
 TEST_CASE("how deep it broke and how wide it lay are seen in the picture") {
     const Folder folder;
-    const std::string feed = feeds.front();
-    const Dropped plain = dropped(folder, feed);
+    const std::string feed = feeds_looked_at.front();
+    const LookedAt plain = looked_at(folder, feed);
     for (const char* look : {" --hold 3s", " --breaks-at 0.3m", " --carpet-seen 2.5m", " --cup-weighs 150g"}) {
         INFO(look);
-        const Dropped own = dropped(folder, feed + look);
+        const LookedAt own = looked_at(folder, feed + look);
         REQUIRE(own.status == 0);
         CHECK(own.picture != plain.picture);
     }
