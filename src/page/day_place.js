@@ -25,6 +25,7 @@ function dayPlace(section) {
   }
   section.append(folded.node, view.node);
   ask();
+  whenShown("day", ask);
 }
 
 // Before anything was said: the day's season, and the water of the strategy that is open.

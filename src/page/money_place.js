@@ -35,6 +35,7 @@ function moneyPlace(section) {
   }
   dockOf("money").append(strip.node);
   show();
+  whenShown("money", show);
 }
 
 function countWords(text, one, many) {

@@ -24,6 +24,7 @@ function notesPlace(section) {
   notesView.waiting = () => lists.map((list) => list.waiting()).filter(Boolean);
   section.append(head.node, ...lists.map((list) => list.node), make("div", { class: "part" }, make("h3", {}, "In your own words"), note.node, dayPart()),
     savePart(), pastPart(), wholePart(), aboutPart());
+  whenShown("notes", () => notesView.rewrite());
 }
 
 // Of which session this is; and the way to the next, which keeps this one.

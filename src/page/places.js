@@ -8,12 +8,18 @@ const placesInBar = placeOrder.slice(0, 5);
 const places = Object.fromEntries(placeOrder.map((name) => [name, window[`${name}Place`]]).filter(([, build]) => typeof build === "function"));
 const built = new Set();
 const scrolled = {};
+const shownAgain = {};
 
 function buildPlace(name) {
   if (built.has(name)) return;
   built.add(name);
   const build = bank.engine || placesWithoutEngine.has(name) ? places[name] : plainPlace;
   settledKept(() => build(byId(`place-${name}`).querySelector(".content"), name));
+}
+
+// What a place asks or tells anew whenever it comes into sight: other places may have changed what it goes by.
+function whenShown(name, work) {
+  shownAgain[name] = work;
 }
 
 function placeButtons() {
@@ -29,9 +35,9 @@ function showPlace(name) {
     if (one.dataset.place === inBar) one.setAttribute("aria-current", name === inBar ? "page" : "true");
     else one.removeAttribute("aria-current");
   }
+  if (built.has(name) && shownAgain[name]) shownAgain[name]();
   buildPlace(name);
   showDock(name);
-  if (name === "notes" && built.has(name)) notesView.rewrite();
   if (bank.drawn) window.scrollTo(0, scrolled[name] || 0);
   standAsBefore(name);
 }
@@ -53,6 +59,7 @@ function clearPlaces() {
   for (const name of placeOrder) {
     byId(`place-${name}`).querySelector(".content").replaceChildren();
     delete scrolled[name];
+    delete shownAgain[name];
   }
 }
 

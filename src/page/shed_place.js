@@ -28,6 +28,7 @@ function shedPlace(section) {
     entries.replaceChildren(...entriesNewestFirst(reply.refused || [], draw));
   }
   draw();
+  whenShown("shed", () => draw());
 }
 
 // The engine's rows, under the thing they are of: one for each lot, below one for all of them where there are several.
