@@ -167,7 +167,7 @@ test("a day on the page alone goes home in one file, and the program's sums are 
   // The cost, with what the shed gave at home as it stood on the phone.
   const cost = run("cost", "open carpet", "--empty-shed", "--json");
   const pounds = (minor) => `\u00a3${(minor / 100).toFixed(2)}`;
-  assert.ok(money.includes(pounds(cost.used_minor)), `${pounds(cost.used_minor)} in\n${money}`);
+  assert.ok(money.includes(pounds(cost.strategies[0].used_minor)), `${pounds(cost.strategies[0].used_minor)} in\n${money}`);
 
   // Taken in once more, nothing is doubled.
   const again = run("log", "add", "--from", file, "--json");
