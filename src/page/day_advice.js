@@ -1,6 +1,6 @@
 "use strict";
 
-// Advice as it is told; below each strategy that this page carries, a tap that opens it.
+// Advice as it is told; below each strategy, a tap that opens it.
 
 const placeInOrder = /^[1-9]$/;
 
@@ -32,13 +32,11 @@ function strategyBlocks(entries, strategies) {
   return blocks.map((block, at) => {
     const told = toldView();
     told.tell(block);
-    const { name } = strategies[at];
-    const carried = bank.library.strategies.some((strategy) => strategy.name === name);
-    return make("div", { class: "block" }, told.node, carried ? openingOf(name) : null);
+    return make("div", { class: "block" }, told.node, openingOf(strategies[at].name));
   });
 }
 
 function openingOf(name) {
   if (name === bank.strategy.name) return make("p", { class: "hint" }, "It is open now.");
-  return make("p", {}, button(`Open ${name}`, () => openStrategy(name, "mix"), "quiet"));
+  return make("p", {}, button(`Open ${name}`, () => openAnyStrategy(name, "mix"), "quiet"));
 }

@@ -32,7 +32,7 @@ function dayPlace(section) {
 function startDay(kept) {
   const strategy = bank.strategy;
   if (kept.season === null) kept.season = seasonOf(new Date().getMonth());
-  if (kept.depth === null) kept.depth = strategy.depth_m === null ? "" : `${strategy.depth_m} m`;
+  if (kept.depth === null) kept.depth = strategy.depth_m === null ? "" : usualAmount(`${strategy.depth_m} m`);
   if (kept.tow === null) kept.tow = strategy.tow_cm_s === null ? "" : `${strategy.tow_cm_s} cm/s`;
   if (kept.hours === null) kept.hours = lengthText(strategy.length_minutes);
 }

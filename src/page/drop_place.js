@@ -56,7 +56,7 @@ function dropPlace(section) {
 // Before anything was typed: the strategy's water, its mix, and the way in and the size as the plan feeds it first.
 function startDrop(kept) {
   const strategy = bank.strategy;
-  if (kept.depth === null) kept.depth = strategy.depth_m === null ? "2 m" : `${strategy.depth_m} m`;
+  if (kept.depth === null) kept.depth = usualAmount(strategy.depth_m === null ? "2 m" : `${strategy.depth_m} m`);
   if (kept.tow === null) kept.tow = strategy.tow_cm_s === null ? "" : `${strategy.tow_cm_s} cm/s`;
   const fed = knownMix(kept.of) && kept.as ? [] : dropsOfPlan();
   if (!knownMix(kept.of)) {
@@ -67,10 +67,10 @@ function startDrop(kept) {
   const feed = kept.as ? null : fed.find((one) => one.of === kept.of) || fed[0];
   if (feed) {
     kept.as = feed.as;
-    kept[feed.as] = dropForms[feed.as].of(feed);
+    kept[feed.as] = usualAmount(dropForms[feed.as].of(feed));
   }
   if (!kept.as) kept.as = "cup";
-  for (const [name, form] of Object.entries(dropForms)) if (kept[name] === null) kept[name] = form.usual;
+  for (const [name, form] of Object.entries(dropForms)) if (kept[name] === null) kept[name] = usualAmount(form.usual);
 }
 
 // What the plan feeds in a way that is known here, in its order.

@@ -97,7 +97,7 @@ const placeShapes = {};
 
 // What is kept for all strategies together, likewise. The packs of a price and the parts of a mix are as the engine takes them.
 const sharedShapes = {
-  last: textShape(), look: wordShape(["phone", "sun", "night"], "phone"),
+  last: textShape(), opened: listShape(textShape()), look: wordShape(["phone", "sun", "night"], "phone"),
   mixes: listShape(recordShape({ name: textShape(), feel: textShape(), parts: listShape(recordShape({ of: textShape(), share: textShape(), mass: textShape(), volume: textShape(), prepare: textShape() }), ["of"]), doses: listShape(recordShape({ of: textShape(), amount: textShape() }), ["of"]) }), ["name"]),
   measured: listShape(recordShape({ ingredient: textShape(), absorption: textShape(), on: textShape() }), ["ingredient", "absorption"]),
   prices: listShape(recordShape({ of: textShape(), pack: textShape(), price: textShape(), shop: textShape(), on: textShape() }), ["of", "price"]),

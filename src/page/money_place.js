@@ -3,7 +3,7 @@
 // Money: what a session costs, strategies side by side, what to buy, and prices of one's own. One of them is in sight.
 
 placeShapes.money = recordShape({
-  view: wordShape(["cost", "compare", "buy", "prices"], "cost"), people: textShape(null), length: textShape(null),
+  view: wordShape(["cost", "compare", "buy", "prices"], "cost"), people: textShape(null), length: textShape(),
   sessions: textShape("1"), every: textShape("7 d"), one_shop: wordShape(["", "yes"], ""), compared: listShape(textShape()), ticked: listShape(textShape()),
 });
 
@@ -17,7 +17,6 @@ const moneyViews = {
 function moneyPlace(section) {
   const kept = bank.kept.money;
   if (kept.people === null) kept.people = String(bank.data.people || 1);
-  if (kept.length === null) kept.length = lengthText(bank.strategy.length_minutes);
   const made = {};
   const strip = stripField({
     label: "What about money", choices: Object.entries(moneyViews).map(([value, one]) => ({ value, text: one.label })), value: kept.view, plain: true,
@@ -42,29 +41,30 @@ function countWords(text, one, many) {
   return `${text || "1"} ${text === "1" || !text ? one : many}`;
 }
 
-// How many anglers, for how long: in a line that opens. Cost and Compare share what stands there.
-function costFields(kept, changed) {
+// How many anglers, for how long: in a line that opens. Left as it is, a session is as long as its strategy says (`own`).
+function costFields(kept, changed, own = "") {
   const people = amountField({ label: "Anglers", text: kept.people, least: 1, changed: take });
-  const length = amountField({ label: "How long", text: kept.length, unit: "h", step: 0.5, least: 0.5, fresh: "4 h", changed: take });
+  const length = amountField({ label: own ? "How long" : "How long, if not as each says", unit: "h", step: 0.5, least: 0.5, fresh: "4 h", changed: take });
   const folded = foldedLine();
   folded.body.append(make("div", { class: "pair" }, people.node, length.node));
   function take() {
     kept.people = people.text();
-    kept.length = length.text();
+    kept.length = length.text() === own ? "" : length.text();
     keepSoon();
     changed();
   }
-  function tell() {
+  function tell(before = "") {
+    const long = kept.length || own;
     if (people.text() !== kept.people) people.put(kept.people);
-    if (length.text() !== kept.length) length.put(kept.length);
-    folded.tell(`${countWords(kept.people, "angler", "anglers")}, ${kept.length}`);
+    if (length.text() !== long && document.activeElement !== length.input) length.put(long);
+    folded.tell([before, countWords(kept.people, "angler", "anglers"), long].filter(Boolean).join(", "));
   }
-  return { node: folded.node, fields: { "--people": people, "--length": length }, tell, flags: () => ({ "--people": kept.people, "--length": kept.length }) };
+  return { node: folded.node, body: folded.body, fields: { "--people": people, "--length": length }, tell, flags: () => ({ "--people": kept.people, "--length": kept.length }) };
 }
 
 // What is used stands first, for it is what a session costs; then what there is to pay, thing by thing.
 function costView(kept) {
-  const session = costFields(kept, () => ask());
+  const session = costFields(kept, () => ask(), lengthText(bank.strategy.length_minutes));
   const box = answerBox({ fields: session.fields });
   const ask = oncePerFrame(() => {
     const reply = askEngine({ ask: "cost", words: [bank.strategy.name], flags: flagsOf(session.flags()) });
@@ -82,34 +82,34 @@ function withFirst(reply, wanted) {
   return { ...reply, told: [...titles, ...rest.filter(wanted), ...rest.filter((piece) => !wanted(piece))] };
 }
 
-// Two strategies or more, ticked.
+// Two strategies or more, ticked: those of the page first, then all others.
 function compareView(kept) {
-  const names = bank.library.strategies.map((strategy) => strategy.name);
-  if (names.length < 2) return { node: make("p", { class: "line" }, "This page carries one strategy only, so there is none to hold it against."), ask: () => {} };
+  const names = [...new Set([...bank.library.strategies, ...bank.library.every].map((strategy) => strategy.name))];
   if (!kept.compared.length) kept.compared = [bank.strategy.name];
   const session = costFields(kept, () => ask());
   const box = answerBox({ fields: session.fields });
-  const hint = make("p", { class: "hint" }, "Tick two or more.");
-  const ticks = tickList(names, {
+  const hint = make("p", { class: "line" }, "Tick two or more in the line above.");
+  const chosen = () => names.filter((name) => kept.compared.includes(name));
+  session.body.prepend(tickList(names, {
     ticked: (name) => kept.compared.includes(name),
     changed: (name, on) => {
       kept.compared = on ? [...kept.compared, name] : kept.compared.filter((one) => one !== name);
       keepSoon();
       ask();
     },
-  });
+  }));
   const ask = oncePerFrame(() => {
-    const chosen = names.filter((name) => kept.compared.includes(name));
-    session.tell();
-    hint.hidden = chosen.length > 1;
-    if (chosen.length < 2) {
+    const picked = chosen();
+    session.tell(picked.join(", "));
+    hint.hidden = picked.length > 1;
+    if (picked.length < 2) {
       box.clear();
       return;
     }
-    const reply = askEngine({ ask: "compare", words: chosen, flags: flagsOf(session.flags()) });
+    const reply = askEngine({ ask: "compare", words: picked, flags: flagsOf(session.flags()) });
     box.show(withFirst(reply, (piece) => piece.label === "Cheapest"));
   });
-  return { node: make("div", { class: "chosen" }, session.node, ticks, hint, box.node), ask };
+  return { node: make("div", { class: "chosen" }, session.node, hint, box.node), ask };
 }
 
 // Each {key, words} on a line with a box to tick; a plain text is both.

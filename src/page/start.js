@@ -40,10 +40,24 @@ function offerStrategies() {
   return first;
 }
 
+// `strategies` are those that the page was made for and those that were opened besides; `every` one may be opened.
 function useLibrary(library) {
   bank.library = library;
-  library.strategies = bank.data.strategies.map((name) => library.strategies.find((strategy) => strategy.name === name)).filter(Boolean);
+  library.every = library.every || library.strategies;
+  const names = new Set([...bank.data.strategies, ...(bank.shared ? bank.shared.opened : [])]);
+  library.strategies = [...names].map((name) => library.every.find((strategy) => strategy.name === name)).filter(Boolean);
   if (bank.strategy) bank.strategy = library.strategies.find((strategy) => strategy.name === bank.strategy.name);
+}
+
+// Any strategy of the library: from then on it is one of those at the top.
+function openAnyStrategy(name, place) {
+  if (!bank.library.strategies.some((strategy) => strategy.name === name)) {
+    bank.shared.opened = [...bank.shared.opened, name];
+    useLibrary(bank.library);
+  }
+  bank.shared.last = name;
+  keepNow();
+  openStrategy(offerStrategies(), place);
 }
 
 async function start() {
@@ -67,6 +81,7 @@ async function start() {
 // The places take over from the plain words.
 function begin(place = null) {
   openKeeping();
+  useLibrary(bank.library);
   wearLook(bank.shared.look);
   watchPlaces();
   openStrategy(offerStrategies(), place);

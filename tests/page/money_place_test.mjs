@@ -49,11 +49,12 @@ test("a session's cost leads with what is used, and follows the anglers and the 
   await context.close();
 });
 
-test("strategies that are ticked stand side by side, with which is cheaper and how sure", async () => {
+test("strategies that are ticked stand side by side, each as long as it says, with which is cheaper and how sure", async () => {
   const { page, context, problems } = await openMoney("several", "Compare");
-  assert.ok(await tick(page, "open carpet").isChecked());
   assert.match(await money(page).innerText(), /Tick two or more/);
   assert.deepEqual(await pieces(page), []);
+  await openFields(page);
+  assert.ok(await tick(page, "open carpet").isChecked());
   await tick(page, "tight balls").check();
   await drawn(page);
   assertToldAlike(await pieces(page), program("compare", "open carpet", "tight balls"));
@@ -62,10 +63,15 @@ test("strategies that are ticked stand side by side, with which is cheaper and h
   await drawn(page);
   const three = await pieces(page);
   assertToldAlike(three, program("compare", "open carpet", "tight balls", "little and often"));
+  await fill(page, "How long, if not as each says", "3 h");
+  assertToldAlike(await pieces(page), program("compare", "open carpet", "tight balls", "little and often", "--length", "3h"));
+  await fill(page, "How long, if not as each says", "");
+  assert.deepEqual(await pieces(page), three);
   await reload(page);
   await goTo(page, "money");
   await drawn(page);
   assert.deepEqual(await pieces(page), three, "the ticks stay");
+  await openFields(page);
   await tick(page, "tight balls").uncheck();
   await tick(page, "little and often").uncheck();
   await drawn(page);
@@ -74,9 +80,12 @@ test("strategies that are ticked stand side by side, with which is cheaper and h
   await context.close();
 });
 
-test("a page of one strategy says that it has none to compare", async () => {
+test("a page of one strategy holds it against any other of the library", async () => {
   const { page, context } = await openMoney("carpet", "Compare");
-  assert.match(await money(page).innerText(), /one strategy only/);
+  await openFields(page);
+  await tick(page, "pellet led").check();
+  await drawn(page);
+  assertToldAlike(await pieces(page), program("compare", "open carpet", "pellet led"));
   await context.close();
 });
 
