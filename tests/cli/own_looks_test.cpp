@@ -13,7 +13,7 @@ struct LookedAt {
 
 /// What the program says of a feed, as it is told but for which numbers are the person's.
 LookedAt looked_at(const Folder& folder, const std::string& feed) {
-    const Outcome ran = run(folder.path(), "drop " + feed + " --json --plot drop.svg --replace");
+    const Outcome ran = program_run::run(folder.path(), "drop " + feed + " --json --plot drop.svg --replace");
     std::string answer = ran.output;
     const auto own = answer.find("\"own\"");
     if (own != std::string::npos) answer.erase(own, answer.find(']', own) - own);
