@@ -62,14 +62,12 @@ function ownMixFields(draft, changed, weighed) {
 }
 
 function ownMixForm(draft) {
-  const { name, feel, by } = ownMixFields(draft, changed, weighed);
+  const { name, feel, by } = ownMixFields(draft, changed, () => weighed());
   const rows = partRows(draft, changed);
   const care = make("div");
   const wrong = make("p", { class: "fault", hidden: true });
   const adding = addingLine((of) => refill({ parts: [...draft.parts, amountedPart({ of, share: "", mass: "", prepare: "" }, draft.by)] }));
-  function weighed() {
-    refill({ by: by.text(), parts: draft.parts.map((part) => amountedPart(part, by.text())) });
-  }
+  const weighed = () => refill({ by: by.text(), parts: draft.parts.map((part) => amountedPart(part, by.text())) });
   function refill(next) {
     Object.assign(draft, next);
     rows.fill();
