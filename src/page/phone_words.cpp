@@ -103,7 +103,8 @@ std::string_view value_behind(std::string_view text, std::string_view flag, std:
         const auto close = rest.find('"', 1);
         return close == std::string_view::npos ? std::string_view() : rest.substr(0, close + 1);
     }
-    const std::string_view word = rest.substr(0, rest.find_first_of(" ,;:)"));
+    std::string_view word = rest.substr(0, rest.find_first_of(" ,;)"));
+    if (!word.empty() && word.back() == ':') word.remove_suffix(1);
     if (word.substr(0, 2) == "--") return {};
     return std::find(no_values.begin(), no_values.end(), word) == no_values.end() ? word : std::string_view();
 }

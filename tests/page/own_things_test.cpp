@@ -12,7 +12,7 @@ Json own_mix_request(Json parts, const char* feel = "firm") {
 }
 
 Json two_parts() {
-    return Json::array({{{"of", "brown crumb"}, {"share", 3}}, {{"of", "ground hemp"}, {"share", "1"}}});
+    return Json::array({{{"of", "brown crumb"}, {"share", 3}}, {{"of", "ground hemp, toasted"}, {"share", "1"}}});
 }
 
 Json mix_of(Bank& bank, const char* name) {
