@@ -12,6 +12,7 @@ let browser;
 before(async () => { browser = await openBrowser(); });
 after(() => browser.close());
 
+const secondTap = 1600;  // ms, after which a second tap counts
 const inSight = "main section:not([hidden]), .dock:not([hidden]), dialog, [role=dialog], #notice:not([hidden]), nav";
 
 /** A thumb that counts. A field that is filled is a tap, too. */
@@ -73,13 +74,12 @@ test("a day on the page alone goes home in one file, and the program's sums are 
 
   // What is in the shed, and what it cost.
   await taps.go("shed");
-  await taps.open("Something else");
   for (const [of, amount, price] of [["brown crumb", "2x1 kg", "\u00a32.10"], ["maize meal", "1 kg", "\u00a31.90"], ["ground hemp, toasted", "500 g", "\u00a32.50"]]) {
-    if (!(await page.getByLabel("What is it", { exact: true }).isVisible())) await taps.open("Something else");
+    if (!(await page.getByLabel("What is it", { exact: true }).isVisible())) await taps.open(/Something else|What you have/);
     await taps.put("What is it", of);
     await page.getByLabel("How much", { exact: true }).last().fill(amount);
     await taps.put("What a pack cost, if bought", price);
-    await page.locator("#place-shed details.folded").filter({ hasText: "Something else" }).getByRole("button", { name: "Bought", exact: true }).tap();
+    await page.locator("#place-shed details.folded").filter({ hasText: /Something else|What you have/ }).getByRole("button", { name: "Bought", exact: true }).tap();
     taps.count += 2;
     await drawn(page);
   }
@@ -105,7 +105,7 @@ test("a day on the page alone goes home in one file, and the program's sums are 
   for (let put = 0; put < 7; put += 1) {
     await page.locator(".put-in").tap();
     taps.count += 1;
-    await page.waitForTimeout(1600);
+    await page.waitForTimeout(secondTap);
   }
   await taps.press("Take back the last");
 
@@ -121,7 +121,10 @@ test("a day on the page alone goes home in one file, and the program's sums are 
   await taps.put("Fish", "bream");
   await taps.put("Weight together", "1.5");
   await taps.press("Add");
-  for (let fish = 0; fish < 3; fish += 1) await taps.press("Another bream");
+  for (let fish = 0; fish < 3; fish += 1) {
+    await page.waitForTimeout(secondTap);
+    await taps.press("Another bream");
+  }
   if (!(await page.getByLabel("Fish", { exact: true }).isVisible())) await taps.open("Add a fish");
   await taps.put("Fish", "roach");
   await taps.put("How many", "12");
