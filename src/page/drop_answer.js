@@ -30,14 +30,16 @@ const besideColumns = ["breaks", "half down", "patch"];
 
 function besideView(kept) {
   const told = toldView();
-  const node = make("div", { class: "beside", hidden: true }, make("h4", { class: "heading" }, "The other ways in"), told.node,
-    make("p", { class: "hint" }, "Without what you saw yourself. The order is surer than the numbers."));
+  const hint = make("p", { class: "hint" });
+  const node = make("div", { class: "beside", hidden: true }, make("h4", { class: "heading" }, "Side by side"), told.node, hint);
   let waiting = 0;
   function ask() {
     const sizes = Object.fromEntries(Object.keys(dropForms).map((name) => [`--${name}`, kept[name]]));
     const reply = askEngine({ ask: "drop", words: [kept.of], flags: flagsOf({ ...waterFlags(kept), ...sizes, "--squeeze": kept.squeeze, "--compare": "forms" }), give: ["told"] });
     const table = (reply.told || []).find((piece) => piece.kind === "table");
     node.hidden = !table || !table.rows[0].includes(besideColumns[0]);
+    const seen = Object.values(lookFlags(kept)).some(Boolean);
+    setText(hint, `${seen ? "Without what you saw yourself. " : ""}The order is surer than the numbers.`);
     if (!node.hidden) told.tell([withColumns(table, besideColumns), ...reply.told.filter((piece) => piece.label === "Mind")]);
   }
   // Several answers at once: after the one that is looked at, and once the typing has stopped.
@@ -47,11 +49,4 @@ function besideView(kept) {
   }
   bank.ticking.push(() => clearTimeout(waiting));
   return { node, soon };
-}
-
-// A told table with its first column and those of the others that are named, for a narrow screen.
-function withColumns(table, names) {
-  const columns = [0, ...names.map((name) => table.rows[0].indexOf(name)).filter((at) => at > 0)];
-  const pick = (cells) => columns.map((at) => cells[at]);
-  return { ...table, columns: pick(table.columns), rows: table.rows.map((row) => (row.length ? pick(row) : row)) };
 }

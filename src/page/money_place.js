@@ -82,12 +82,21 @@ function withFirst(reply, wanted) {
   return { ...reply, told: [...titles, ...rest.filter(wanted), ...rest.filter((piece) => !wanted(piece))] };
 }
 
+// What counts of each strategy, and what may be looked up.
+const comparedColumns = { first: ["used", "9 in 10", "to pay"], more: ["an hour", "dry", "water", "grains"] };
+
+function comparedPieces(pieces, columns) {
+  return pieces.map((piece) => (piece.kind === "table" ? withColumns(piece, columns) : piece));
+}
+
 // Two strategies or more, ticked: those of the page first, then all others.
 function compareView(kept) {
   const names = [...new Set([...bank.library.strategies, ...bank.library.every].map((strategy) => strategy.name))];
   if (!kept.compared.length) kept.compared = [bank.strategy.name];
   const session = costFields(kept, () => ask());
   const box = answerBox({ fields: session.fields });
+  const rest = toldView();
+  const more = make("details", { class: "more", hidden: true }, make("summary", {}, "More of each"), rest.node);
   const hint = make("p", { class: "line" }, "Tick two or more in the line above.");
   const chosen = () => names.filter((name) => kept.compared.includes(name));
   session.body.prepend(tickList(names, {
@@ -104,12 +113,17 @@ function compareView(kept) {
     hint.hidden = picked.length > 1;
     if (picked.length < 2) {
       box.clear();
+      more.hidden = true;
+      rest.tell([]);
       return;
     }
-    const reply = askEngine({ ask: "compare", words: picked, flags: flagsOf(session.flags()) });
-    box.show(withFirst(reply, (piece) => piece.label === "Cheapest"));
+    const reply = withFirst(askEngine({ ask: "compare", words: picked, flags: flagsOf(session.flags()) }), (piece) => piece.label === "Cheapest");
+    const pieces = reply.told || [];
+    const good = box.show({ ...reply, told: comparedPieces(pieces, comparedColumns.first) });
+    more.hidden = !good;
+    if (good) rest.tell(comparedPieces(pieces.filter((piece) => piece.kind === "table"), comparedColumns.more));
   });
-  return { node: make("div", { class: "chosen" }, session.node, hint, box.node), ask };
+  return { node: make("div", { class: "chosen" }, session.node, hint, box.node, more), ask };
 }
 
 // Each {key, words} on a line with a box to tick; a plain text is both.

@@ -36,3 +36,10 @@ function tableView(piece) {
     tell: (next) => rows.forEach(({ at, cells }) => cells.forEach((cell, column) => setText(cell, next.rows[at][column]))),
   };
 }
+
+// A told table with its first column and those of the others that are named, for a narrow screen.
+function withColumns(table, names) {
+  const columns = [0, ...names.map((name) => table.rows[0].indexOf(name)).filter((at) => at > 0)];
+  const pick = (cells) => columns.map((at) => cells[at]);
+  return { ...table, columns: pick(table.columns), rows: table.rows.map((row) => (row.length ? pick(row) : row)) };
+}
