@@ -1,9 +1,9 @@
 #include "bait/memory_shelf.h"
 
-#include <algorithm>
 #include <set>
 
 #include "bait/ingredient_completion.h"
+#include "quantities/sort_stably.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -51,7 +51,7 @@ void MemoryShelf::put(Strategy strategy) {
 
 void MemoryShelf::put(std::vector<Feel> feels) {
     feels_ = std::move(feels);
-    std::stable_sort(feels_.begin(), feels_.end(), [](const Feel& a, const Feel& b) { return a.below < b.below; });
+    sort_stably(feels_.begin(), feels_.end(), [](const Feel& a, const Feel& b) { return a.below < b.below; });
 }
 
 void MemoryShelf::put(LearntWater learnt) {

@@ -1,7 +1,6 @@
 #include "bait/stock_on_hand.h"
 
-#include <algorithm>
-
+#include "quantities/sort_stably.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -10,7 +9,7 @@ namespace {
 
 template <class Kept>
 void first_to_expire_first(std::vector<Kept>& all) {
-    std::stable_sort(all.begin(), all.end(), [](const Kept& a, const Kept& b) {
+    sort_stably(all.begin(), all.end(), [](const Kept& a, const Kept& b) {
         if (!a.best_before || !b.best_before) return a.best_before.has_value() && !b.best_before;
         return *a.best_before < *b.best_before;
     });

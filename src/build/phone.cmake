@@ -7,6 +7,12 @@ foreach(library boost fmt nlohmann toml++ utf8proc.h)
 endforeach()
 target_include_directories(baitwright_flags SYSTEM INTERFACE ${phone_headers})
 target_compile_options(baitwright_flags INTERFACE -fwasm-exceptions)
+# Nobody there asks for a locale's signs, and the C++ library brings all of them along for one: 60 kB. Nor for numbers of other kinds
+# than double. What Boost's functions find amiss is not worded, but goes on as no number, which the answers refuse.
+target_compile_definitions(baitwright_flags INTERFACE FMT_STATIC_THOUSANDS_SEPARATOR=44 FMT_USE_FLOAT=0 FMT_USE_LONG_DOUBLE=0)
+foreach(kind DOMAIN POLE OVERFLOW EVALUATION ROUNDING INDETERMINATE_RESULT)
+    target_compile_definitions(baitwright_flags INTERFACE BOOST_MATH_${kind}_ERROR_POLICY=ignore_error)
+endforeach()
 target_link_options(baitwright_flags INTERFACE -fwasm-exceptions)
 
 add_library(phone_json INTERFACE)

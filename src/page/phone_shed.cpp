@@ -4,6 +4,7 @@
 
 #include "bait/stock_rules.h"
 #include "quantities/fault.h"
+#include "quantities/sort_stably.h"
 #include "quantities/suggestion.h"
 #include "report/display.h"
 
@@ -129,8 +130,8 @@ ShedAnswer PhoneShed::answer(Date today) const {
     std::vector<StockItem> items;
     for (const auto& [key, item] : items_)
         if (!item.lots.empty()) items.push_back(item);
-    std::stable_sort(items.begin(), items.end(),
-                     [](const StockItem& a, const StockItem& b) { return goes_first(a.lots.front(), b.lots.front()); });
+    sort_stably(items.begin(), items.end(),
+                [](const StockItem& a, const StockItem& b) { return goes_first(a.lots.front(), b.lots.front()); });
     return shed_answer(std::move(items), 0, today);
 }
 

@@ -11,6 +11,7 @@
 #include "physics/patch.h"
 #include "physics/settling.h"
 #include "quantities/fault.h"
+#include "quantities/sort_stably.h"
 
 namespace baitwright {
 
@@ -46,8 +47,8 @@ ParticleCloud::ParticleCloud(const CloudStart& start, std::span<const CloudGrain
         {start.at.si(), r0, 2 * pi * r0 * r0 * r0 * start.speed.si(), standard_gravity * weight, start.drift.si()});
     std::vector<std::size_t> order(grains.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
-    std::stable_sort(order.begin(), order.end(),
-                     [&](std::size_t a, std::size_t b) { return grains[a].settling > grains[b].settling; });
+    sort_stably(order.begin(), order.end(),
+                [&](std::size_t a, std::size_t b) { return grains[a].settling > grains[b].settling; });
     bool at_bed = false;
     for (const std::size_t i : order) {
         const double settling = grains[i].settling.si();

@@ -1,15 +1,14 @@
 #include "physics/quasi_random.h"
 
 #include <algorithm>
-#include <boost/random/sobol.hpp>
+#include <array>
+#include <bit>
 #include <cmath>
 
 #include "physics/normal_quantile.h"
 #include "physics/sobol_rows.h"
 
 namespace baitwright {
-
-using Engine = boost::random::sobol_engine<std::uint32_t, 32, SobolRows>;
 
 namespace {
 
@@ -21,21 +20,58 @@ std::uint32_t mixed_bits(std::uint64_t& state) {
     return static_cast<std::uint32_t>((word ^ (word >> 31U)) >> 32U);
 }
 
+constexpr std::size_t word_bits = 32;
+using Directions = std::array<std::uint32_t, word_bits>;
+
+/// Of the first coordinate, whose points halve and halve again (van der Corput).
+Directions halving_directions() {
+    Directions halves{};
+    for (std::size_t k = 0; k < word_bits; ++k) halves[k] = 1U << (word_bits - 1 - k);
+    return halves;
+}
+
+/// Of a row's primitive polynomial, by its recurrence (Bratley & Fox 1988, ACM Trans. Math. Softw. 14, 88-100; from
+/// memory).
+Directions directions_of_row(std::size_t row) {
+    const std::uint32_t polynomial = SobolRows::polynomial(row);
+    const auto degree = static_cast<std::size_t>(std::bit_width(polynomial)) - 1;
+    Directions directions{};
+    for (std::size_t k = 0; k < word_bits; ++k) {
+        if (k < degree) {
+            directions[k] = std::uint32_t{SobolRows::minit(row, k)} << (word_bits - 1 - k);
+            continue;
+        }
+        directions[k] = directions[k - degree] ^ (directions[k - degree] >> degree);
+        for (std::size_t i = 1; i < degree; ++i)
+            if ((polynomial >> (degree - i)) & 1U) directions[k] ^= directions[k - i];
+    }
+    return directions;
+}
+
 }  // namespace
 
 struct QuasiRandomNormals::Sequence {
-    Engine engine;
-    std::size_t in_rows;  ///< coordinates that have a row of direction numbers
+    std::vector<Directions> directions;  ///< of the coordinates that have a row
+    std::vector<std::uint32_t> point;    ///< the last one there
+    std::uint32_t count = 0;
     std::vector<std::uint32_t> shift;
     std::uint64_t state;  ///< of the words for the others
+
+    /// To the next point in the order of Gray's code: one direction changes all coordinates.
+    void step() {
+        const auto lowest_zero = static_cast<std::size_t>(std::countr_one(count++));
+        for (std::size_t i = 0; i < point.size(); ++i) point[i] ^= directions[i][lowest_zero];
+    }
 };
 
 QuasiRandomNormals::QuasiRandomNormals(std::size_t coordinates, std::uint64_t seed)
-    : sequence_(
-          std::make_unique<Sequence>(Sequence{Engine(std::min<std::size_t>(coordinates, SobolRows::max_dimension)),
-                                              std::min<std::size_t>(coordinates, SobolRows::max_dimension),
-                                              {},
-                                              seed})) {
+    : sequence_(std::make_unique<Sequence>()) {
+    const std::size_t in_rows = std::min<std::size_t>(coordinates, SobolRows::max_dimension);
+    sequence_->directions.reserve(in_rows);
+    for (std::size_t i = 0; i < in_rows; ++i)
+        sequence_->directions.push_back(i == 0 ? halving_directions() : directions_of_row(i - 1));
+    sequence_->point.resize(in_rows);
+    sequence_->state = seed;
     sequence_->shift.reserve(coordinates);
     for (std::size_t i = 0; i < coordinates; ++i) sequence_->shift.push_back(mixed_bits(sequence_->state));
 }
@@ -47,8 +83,10 @@ std::size_t QuasiRandomNormals::coordinates() const {
 }
 
 void QuasiRandomNormals::next(std::span<double> point) {
+    sequence_->step();
+    const std::vector<std::uint32_t>& reached = sequence_->point;
     for (std::size_t i = 0; i < point.size(); ++i) {
-        const std::uint32_t word = i < sequence_->in_rows ? sequence_->engine() : mixed_bits(sequence_->state);
+        const std::uint32_t word = i < reached.size() ? reached[i] : mixed_bits(sequence_->state);
         const std::uint32_t bits = word ^ sequence_->shift[i];
         point[i] = normal_quantile((bits + 0.5) * 0x1p-32);
     }

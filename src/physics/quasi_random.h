@@ -9,7 +9,7 @@ namespace baitwright {
 
 /// Points of a Sobol sequence, turned into independent standard normals: point 1, 2, ... (never the origin), each
 /// coordinate shifted by its own random bits drawn from the seed. The same seed gives the same points.
-/// **Source**: Sobol 1967 with the direction numbers of Joe & Kuo 2008, as in Boost.Random `sobol_engine`; digital
+/// **Source**: Sobol 1967 with the direction numbers of Joe & Kuo 2008, the points of Boost.Random's `sobol`; digital
 /// shift: L'Ecuyer & Lemieux 2002 (from memory). Coordinates past the 200th are random, by splitmix64. **Valid for**:
 /// 1 coordinate or more, 2^31 points.
 /// **Test**: `tests/physics/quasi_random_test.cpp`, rows MONTE_CARLO.

@@ -1,8 +1,9 @@
 #include "physics/soaked_body.h"
 
+#include <math.h>  // j0 and j1 (POSIX), which <cmath> lacks
+
 #include <algorithm>
 #include <array>
-#include <boost/math/special_functions/bessel.hpp>
 #include <cmath>
 #include <numbers>
 
@@ -20,10 +21,6 @@ constexpr double negligible_exponent = 39;  // exp(-39) = 1e-17
 constexpr int kept_eigenvalues = 32;
 constexpr std::size_t kept_drain_terms = 10;
 
-/// Bessel functions worked out in doubles: in long doubles they are no better here, and on a phone those are done by
-/// software.
-constexpr boost::math::policies::policy<boost::math::policies::promote_double<false>> in_doubles{};
-
 double dimensions(BodyShape shape) {
     return shape == BodyShape::sheet ? 1 : shape == BodyShape::cylinder ? 2 : 3;
 }
@@ -40,10 +37,15 @@ double mcmahon_zero(int order, int m) {
     return beta - first * (1 + second + third + fourth);
 }
 
+/// The same by Newton's method from there, where the expansion alone is not as good: J0' = -J1, J1' = J0 - J1/x.
 double bessel_zero(int order, int m) {
-    constexpr int from_here_by_expansion = 16;
-    return m < from_here_by_expansion ? boost::math::cyl_bessel_j_zero(static_cast<double>(order), m, in_doubles)
-                                      : mcmahon_zero(order, m);
+    constexpr int from_here_by_expansion = 16, steps = 6;
+    double zero = mcmahon_zero(order, m);
+    for (int step = 0; m < from_here_by_expansion && step < steps; ++step) {
+        const double j0_there = j0(zero), j1_there = j1(zero);
+        zero += order == 0 ? j0_there / j1_there : j1_there / (j1_there / zero - j0_there);
+    }
+    return zero;
 }
 
 double tangent_root(int m) {
@@ -78,7 +80,7 @@ Eigenvalues first_eigenvalues(Find find) {
 /// The m-th closed shape, 1 in the middle, at mu times the distance from there.
 double closed_shape(BodyShape shape, double at) {
     if (shape == BodyShape::sheet) return std::cos(at);
-    if (shape == BodyShape::cylinder) return boost::math::cyl_bessel_j(0, at, in_doubles);
+    if (shape == BodyShape::cylinder) return j0(at);
     return at > 0 ? std::sin(at) / at : 1;
 }
 
@@ -152,7 +154,7 @@ double SoakedBody::missing_at_once(Place place) const {
         const double lambda = std::sqrt(soak_[i].lambda_squared), sign = i % 2 ? -1 : 1;
         double weight = 2 * sign;                                    // sphere
         if (shape_ == BodyShape::sheet) weight = 2 * sign / lambda;  // (4/pi) (-1)^n / (2n + 1)
-        if (shape_ == BodyShape::cylinder) weight = 2 / (lambda * boost::math::cyl_bessel_j(1, lambda, in_doubles));
+        if (shape_ == BodyShape::cylinder) weight = 2 / (lambda * j1(lambda));
         core += weight * soak_[i].decay;
     }
     return core;

@@ -6,10 +6,9 @@
 
 namespace baitwright {
 
-/// The first 200 rows of the direction numbers of Joe & Kuo 2008 (SIAM J. Sci. Comput. 30, 2635-2654), in the shape
-/// that Boost.Random's `sobol_engine` asks for, whose own 3,667 take 85 kB of a page. **Source**:
-/// `new-joe-kuo-6.21201`, as in `boost/random/detail/sobol_table.hpp` (Boost Software License 1.0). **Test**:
-/// `tests/physics/quasi_random_test.cpp` holds them against Boost's.
+/// The first 200 rows of the direction numbers of Joe & Kuo 2008 (SIAM J. Sci. Comput. 30, 2635-2654); the 3,667 of
+/// Boost.Random take 85 kB of a page. **Source**: `new-joe-kuo-6.21201`, as in `boost/random/detail/sobol_table.hpp`
+/// (Boost Software License 1.0). **Test**: `tests/physics/quasi_random_test.cpp` holds them against Boost's.
 struct SobolRows {
     using value_type = std::uint16_t;
     static constexpr unsigned max_dimension = 200, num_polynomials = max_dimension - 1, max_degree = 11;

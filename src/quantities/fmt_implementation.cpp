@@ -7,8 +7,10 @@ namespace detail {
 // What fmt's header leaves to whoever compiles it (fmt 9.1, src/format.cc).
 template FMT_API auto dragonbox::to_decimal(float x) noexcept -> dragonbox::decimal_fp<float>;
 template FMT_API auto dragonbox::to_decimal(double x) noexcept -> dragonbox::decimal_fp<double>;
+#ifndef FMT_STATIC_THOUSANDS_SEPARATOR
 template FMT_API locale_ref::locale_ref(const std::locale& locale);
 template FMT_API auto locale_ref::get<std::locale>() const -> std::locale;
+#endif
 template FMT_API auto thousands_sep_impl(locale_ref) -> thousands_sep_result<char>;
 template FMT_API auto decimal_point_impl(locale_ref) -> char;
 template FMT_API void buffer<char>::append(const char*, const char*);

@@ -7,6 +7,7 @@
 #include <numeric>
 
 #include "quantities/fault.h"
+#include "quantities/sort_stably.h"
 
 namespace baitwright {
 
@@ -27,8 +28,8 @@ std::int64_t whole_below(double value) {
 std::vector<std::size_t> largest_first(const std::vector<double>& remainders, std::size_t how_many) {
     std::vector<std::size_t> places(remainders.size());
     std::iota(places.begin(), places.end(), std::size_t{0});
-    std::stable_sort(places.begin(), places.end(),
-                     [&](std::size_t a, std::size_t b) { return remainders[a] > remainders[b]; });
+    sort_stably(places.begin(), places.end(),
+                [&](std::size_t a, std::size_t b) { return remainders[a] > remainders[b]; });
     places.resize(std::min(how_many, places.size()));
     return places;
 }

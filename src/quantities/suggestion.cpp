@@ -4,6 +4,7 @@
 
 #include "quantities/edit_distance.h"
 #include "quantities/loose_words.h"
+#include "quantities/sort_stably.h"
 
 namespace baitwright {
 
@@ -120,8 +121,7 @@ std::vector<RankedName> ranked_names(const std::vector<LooseWord>& said, const s
     std::vector<RankedName> ranked;
     for (const std::string& candidate : candidates)
         if (const auto rank = rank_of(said, loose_words(candidate))) ranked.push_back({*rank, &candidate});
-    std::stable_sort(ranked.begin(), ranked.end(),
-                     [](const RankedName& a, const RankedName& b) { return a.rank < b.rank; });
+    sort_stably(ranked.begin(), ranked.end(), [](const RankedName& a, const RankedName& b) { return a.rank < b.rank; });
     return ranked;
 }
 

@@ -8,6 +8,7 @@
 #include "answers/mix/mix_doubt.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
+#include "quantities/sort_stably.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/shape_text.h"
@@ -54,8 +55,8 @@ std::vector<FeelShare> feel_shares(const MixAnswer& answer) {
                                        [&](const FeelShare& share) { return share.wetness() == target.wetness; });
         add_target(same == shares.end() ? shares.emplace_back() : *same, target);
     }
-    std::stable_sort(shares.begin(), shares.end(),
-                     [](const FeelShare& a, const FeelShare& b) { return a.wetness() < b.wetness(); });
+    sort_stably(shares.begin(), shares.end(),
+                [](const FeelShare& a, const FeelShare& b) { return a.wetness() < b.wetness(); });
     return shares;
 }
 

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "quantities/sort_stably.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/svg.h"
@@ -66,7 +67,7 @@ void label_ends(Svg& svg, const Panel& panel, const SoakPoint& end) {
     std::vector<Label> labels{{panel.y(end.surface), "outside (dotted)"},
                               {panel.y(end.mean), "average (solid)"},
                               {panel.y(end.core), "core (dashed)"}};
-    std::stable_sort(labels.begin(), labels.end(), [](const Label& a, const Label& b) { return a.y < b.y; });
+    sort_stably(labels.begin(), labels.end(), [](const Label& a, const Label& b) { return a.y < b.y; });
     const double middle = labels[1].y;
     labels[0].y = std::min(labels[0].y, middle - apart);
     labels[2].y = std::max(labels[2].y, middle + apart);

@@ -79,6 +79,20 @@ TEST_CASE("the points are those of Joe and Kuo's Sobol sequence, counted from po
     }
 }
 
+// Source: Boost.Random's `sobol` with its own table of 3,667 rows, after its first point, which is our first too.
+TEST_CASE("all coordinates that have a row are those of Boost's engine, point by point") {
+    const auto drawn = points(200, 4, 300);
+    boost::random::sobol engine(200);
+    std::vector<std::uint32_t> first(200);
+    for (std::size_t point = 0; point < drawn.size(); ++point)
+        for (std::size_t j = 0; j < 200; ++j) {
+            const auto word = static_cast<std::uint32_t>(engine() >> 32U);
+            if (point == 0) first[j] = word;
+            CAPTURE(point, j);
+            REQUIRE((bits_of(drawn[point][j]) ^ bits_of(drawn[0][j])) == (word ^ first[j]));
+        }
+}
+
 // Points 0 to 1,023 fill each of 1,024 equal intervals once; point 1,024 falls beside point 0 in the first coordinate.
 TEST_CASE("the origin is left out: one interval of 1,024 stays empty after 1,024 points") {
     for (const std::uint64_t seed : std::initializer_list<std::uint64_t>{1, 2, 77}) {

@@ -9,6 +9,7 @@
 #include "bait/resolve_mix.h"
 #include "bait/wetted_mix.h"
 #include "quantities/quantity_text.h"
+#include "quantities/sort_stably.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -94,15 +95,15 @@ private:
             const double price = tighter * price_of_bound(placed, solution);
             if (price > cheapest_price) answer_.binding.push_back({placed.limit, step, price});
         }
-        std::stable_sort(answer_.binding.begin(), answer_.binding.end(),
-                         [](const BindingLimit& a, const BindingLimit& b) { return a.price_minor > b.price_minor; });
+        sort_stably(answer_.binding.begin(), answer_.binding.end(),
+                    [](const BindingLimit& a, const BindingLimit& b) { return a.price_minor > b.price_minor; });
     }
 
     void sort_shares() {
         for (std::size_t i = 0; i < shares_.size(); ++i)
             if (shares_[i] > 0) answer_.shares.push_back({blend_.ingredients[i], shares_[i], blend_.prices[i], {}, {}});
-        std::stable_sort(answer_.shares.begin(), answer_.shares.end(),
-                         [](const BlendShare& a, const BlendShare& b) { return a.share > b.share; });
+        sort_stably(answer_.shares.begin(), answer_.shares.end(),
+                    [](const BlendShare& a, const BlendShare& b) { return a.share > b.share; });
     }
 
     void weigh() {

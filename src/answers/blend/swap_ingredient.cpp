@@ -10,6 +10,7 @@
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/said_name.h"
+#include "quantities/sort_stably.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -196,8 +197,8 @@ private:
             solids.push_back(stand_ins_[i]);
             solids.back().share = share;
         }
-        std::stable_sort(solids.begin() + static_cast<std::ptrdiff_t>(rest_.size()), solids.end(),
-                         [](const SolidPart& a, const SolidPart& b) { return a.share > b.share; });
+        sort_stably(solids.begin() + static_cast<std::ptrdiff_t>(rest_.size()), solids.end(),
+                    [](const SolidPart& a, const SolidPart& b) { return a.share > b.share; });
         return solids;
     }
 

@@ -5,6 +5,7 @@
 
 #include "answers/drop/drop_feed.h"
 #include "bait/pellets_alone.h"
+#include "quantities/sort_stably.h"
 
 namespace baitwright {
 
@@ -75,8 +76,8 @@ std::vector<DropAnswer> drops_wished(const Shelf& shelf, const Recipe& recipe, D
                 if (answer.warnings.empty()) answers.push_back(std::move(answer));
         }
     }
-    std::stable_sort(answers.begin(), answers.end(),
-                     [&](const DropAnswer& a, const DropAnswer& b) { return distance(a, wish) < distance(b, wish); });
+    sort_stably(answers.begin(), answers.end(),
+                [&](const DropAnswer& a, const DropAnswer& b) { return distance(a, wish) < distance(b, wish); });
     constexpr std::size_t shown = 5;
     if (answers.size() > shown) answers.erase(answers.begin() + shown, answers.end());
     return answers;

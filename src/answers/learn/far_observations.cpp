@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "quantities/sort_stably.h"
+
 namespace baitwright {
 
 namespace {
@@ -112,8 +114,8 @@ std::vector<std::size_t> worst_of(const WaterProblem& problem, const std::vector
         if (heeded[i] && !problem.seen[i].is_sure && std::abs(sigmas) > too_far)
             far.push_back({i, sigmas, left_out.with_day(i)});
     }
-    std::stable_sort(far.begin(), far.end(),
-                     [](const FarOne& a, const FarOne& b) { return std::abs(a.sigmas) > std::abs(b.sigmas); });
+    sort_stably(far.begin(), far.end(),
+                [](const FarOne& a, const FarOne& b) { return std::abs(a.sigmas) > std::abs(b.sigmas); });
     std::vector<char> waits(far.size(), 0);
     std::vector<std::size_t> worst;
     for (std::size_t k = 0; k < far.size(); ++k) {

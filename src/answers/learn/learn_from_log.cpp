@@ -1,6 +1,5 @@
 #include "answers/learn/learn_from_log.h"
 
-#include <algorithm>
 #include <cmath>
 
 #include "answers/learn/learn_looks.h"
@@ -9,6 +8,7 @@
 #include "answers/learn/unlearnt_shelf.h"
 #include "answers/learn/water_courses.h"
 #include "answers/learn/water_doubts.h"
+#include "quantities/sort_stably.h"
 
 namespace baitwright {
 
@@ -26,8 +26,8 @@ LearnAnswer learn_from_log(const Shelf& shelf, const LearnRequest& request) {
     const UnlearntShelf library(shelf);
     learn_pellets(library, request, answer);
     learn_looks(library, request, answer);
-    std::stable_sort(answer.set_aside.begin(), answer.set_aside.end(),
-                     [](const SetAside& a, const SetAside& b) { return std::abs(a.sigmas) > std::abs(b.sigmas); });
+    sort_stably(answer.set_aside.begin(), answer.set_aside.end(),
+                [](const SetAside& a, const SetAside& b) { return std::abs(a.sigmas) > std::abs(b.sigmas); });
     return answer;
 }
 

@@ -6,6 +6,7 @@
 #include "answers/learn/mix_course.h"
 #include "bait/hand.h"
 #include "physics/normal_quantile.h"
+#include "quantities/sort_stably.h"
 
 namespace baitwright {
 
@@ -37,8 +38,8 @@ std::vector<CourseOf> courses_of(const WaterTaught& taught) {
         for (std::size_t i = 0; i < taught.ingredients.size(); ++i)
             all.push_back({told_mark(taught, i, mark), false, taught.ingredients[i], mark});
     all.erase(std::remove_if(all.begin(), all.end(), [](const CourseOf& of) { return of.last.times == 0; }), all.end());
-    std::stable_sort(all.begin(), all.end(),
-                     [](const CourseOf& a, const CourseOf& b) { return a.last.times > b.last.times; });
+    sort_stably(all.begin(), all.end(),
+                [](const CourseOf& a, const CourseOf& b) { return a.last.times > b.last.times; });
     all.resize(std::min(all.size(), most_courses - most_mix_courses));
     return all;
 }

@@ -7,6 +7,7 @@
 
 #include "bait/hand.h"
 #include "physics/normal_quantile.h"
+#include "quantities/sort_stably.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 
@@ -130,8 +131,7 @@ std::vector<MixOfLog> mixes_of(const WaterTaught& taught, const LearnRequest& re
         mix.terms = water_terms(taught.log, *mix.last, std::nullopt);
         if (!mix.terms.empty()) mixes.push_back(std::move(mix));
     }
-    std::stable_sort(mixes.begin(), mixes.end(),
-                     [](const MixOfLog& a, const MixOfLog& b) { return a.times > b.times; });
+    sort_stably(mixes.begin(), mixes.end(), [](const MixOfLog& a, const MixOfLog& b) { return a.times > b.times; });
     return mixes;
 }
 

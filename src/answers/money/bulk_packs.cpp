@@ -4,6 +4,7 @@
 #include "answers/money/pack_calendar.h"
 #include "answers/money/pack_sums.h"
 #include "quantities/fault.h"
+#include "quantities/sort_stably.h"
 
 namespace baitwright {
 
@@ -12,8 +13,8 @@ namespace {
 using Whole = std::int64_t;
 
 std::vector<PackOnOffer> largest_first(std::vector<PackOnOffer> packs) {
-    std::stable_sort(packs.begin(), packs.end(),
-                     [](const PackOnOffer& a, const PackOnOffer& b) { return a.milligrams > b.milligrams; });
+    sort_stably(packs.begin(), packs.end(),
+                [](const PackOnOffer& a, const PackOnOffer& b) { return a.milligrams > b.milligrams; });
     return packs;
 }
 

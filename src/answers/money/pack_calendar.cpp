@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "quantities/sort_stably.h"
+
 namespace baitwright {
 
 PackCalendar::PackCalendar(const PackNeed& need) : shelf_life_(need.shelf_life) {
@@ -16,9 +18,8 @@ void PackCalendar::use(std::vector<StockedMilligrams> lots) {
         stocked += lot.milligrams;
         lot.last_session = std::min(lot.last_session, shelf_life_ - 1);
     }
-    std::stable_sort(lots.begin(), lots.end(), [](const StockedMilligrams& a, const StockedMilligrams& b) {
-        return a.last_session < b.last_session;
-    });
+    sort_stably(lots.begin(), lots.end(),
+                [](const StockedMilligrams& a, const StockedMilligrams& b) { return a.last_session < b.last_session; });
     for (; stock_.session < sessions(); ++stock_.session) {
         const std::int64_t need = need_at(stock_.session);
         std::int64_t taken = 0;

@@ -6,6 +6,7 @@
 #include "bait/price_book.h"
 #include "bait/pricing.h"
 #include "quantities/listed.h"
+#include "quantities/sort_stably.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -50,8 +51,8 @@ std::vector<PriceLine> prices_ever(const Ingredient& ingredient, const std::vect
     }
     for (PriceLine& line : prices_now(ingredient, today)) lines.push_back(std::move(line));
     const auto day_of = [](const PriceLine& line) { return line.pack ? line.pack->on : std::nullopt; };
-    std::stable_sort(lines.begin(), lines.end(),
-                     [&](const PriceLine& a, const PriceLine& b) { return day_of(a) < day_of(b); });
+    sort_stably(lines.begin(), lines.end(),
+                [&](const PriceLine& a, const PriceLine& b) { return day_of(a) < day_of(b); });
     return lines;
 }
 

@@ -15,6 +15,7 @@
 #include "quantities/fault.h"
 #include "quantities/listed.h"
 #include "quantities/said_name.h"
+#include "quantities/sort_stably.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -43,8 +44,8 @@ public:
     Shopper(std::vector<SessionNeed> sessions, const StockOnHand& stock, ShopRequest request)
         : stock_(stock), request_(std::move(request)) {
         answer_.sessions = std::move(sessions);
-        std::stable_sort(answer_.sessions.begin(), answer_.sessions.end(),
-                         [](const SessionNeed& a, const SessionNeed& b) { return a.on < b.on; });
+        sort_stably(answer_.sessions.begin(), answer_.sessions.end(),
+                    [](const SessionNeed& a, const SessionNeed& b) { return a.on < b.on; });
     }
 
     ShopAnswer run() {
@@ -180,7 +181,7 @@ private:
         answer_.at_least_minor = found->at_least_minor;
         answer_.least_left = found->least_left;
         for (std::size_t i = 0; i < ingredients_.size(); ++i) add(ingredients_[i], question_.needs[i], found->plans[i]);
-        std::stable_sort(answer_.packs.begin(), answer_.packs.end(), [](const PackBought& a, const PackBought& b) {
+        sort_stably(answer_.packs.begin(), answer_.packs.end(), [](const PackBought& a, const PackBought& b) {
             return std::tie(a.pack.shop, a.session) < std::tie(b.pack.shop, b.session);
         });
         for (const PackBought& bought : answer_.packs) add_to_shop(bought);

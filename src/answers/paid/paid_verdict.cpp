@@ -6,6 +6,7 @@
 #include "answers/paid/amount_posterior.h"
 #include "answers/paid/grid_weights.h"
 #include "physics/quasi_random.h"
+#include "quantities/sort_stably.h"
 
 namespace baitwright {
 
@@ -44,8 +45,7 @@ std::vector<std::size_t> best_first(const DrawnTakings& drawn, std::size_t ways)
         order[way] = way;
         expected.push_back(drawn.expected(way).middle);
     }
-    std::stable_sort(order.begin(), order.end(),
-                     [&](std::size_t a, std::size_t b) { return expected[a] > expected[b]; });
+    sort_stably(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return expected[a] > expected[b]; });
     return order;
 }
 

@@ -1,6 +1,5 @@
 #include "answers/paid/what_paid.h"
 
-#include <algorithm>
 #include <cmath>
 #include <map>
 #include <set>
@@ -8,6 +7,7 @@
 #include "answers/paid/paid_sessions.h"
 #include "answers/paid/paid_verdict.h"
 #include "quantities/listed.h"
+#include "quantities/sort_stably.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 
@@ -113,7 +113,7 @@ PaidGroup reckon(const std::string& of, const SessionsOfGroup& sessions, const C
     group.of = of;
     group.verdict = reckon_hours(ways, seed);
     if (currency) group.money = reckon_money(ways, seed);
-    std::stable_sort(ways.begin(), ways.end(), [](const FedWay& a, const FedWay& b) {
+    sort_stably(ways.begin(), ways.end(), [](const FedWay& a, const FedWay& b) {
         return a.told.kilos_an_hour.middle > b.told.kilos_an_hour.middle;
     });
     for (FedWay& way : ways) group.strategies.push_back(std::move(way.told));

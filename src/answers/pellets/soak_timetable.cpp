@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "quantities/sort_stably.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -38,8 +39,7 @@ std::vector<SoakTask> soak_timetable(const std::vector<SoakedAnswer>& soaked, co
     for (const PumpedAnswer& one_batch : pumped)
         batches.push_back(
             {one_batch.name, SoakTask::Kind::pump, one_batch.lots * pumping_time, Time{}, one_batch.pour});
-    std::stable_sort(batches.begin(), batches.end(),
-                     [](const Batch& a, const Batch& b) { return a.poured > b.poured; });
+    sort_stably(batches.begin(), batches.end(), [](const Batch& a, const Batch& b) { return a.poured > b.poured; });
     std::vector<SoakTask> tasks;
     for (const Batch& batch : batches) {
         const bool drains = batch.first == SoakTask::Kind::pour_on && method == SoakMethod::covered;
@@ -49,8 +49,8 @@ std::vector<SoakTask> soak_timetable(const std::vector<SoakedAnswer>& soaked, co
         tasks.push_back({batch.poured + earlier, batch.first, batch.name, batch.pour});
         if (drains) tasks.push_back({batch.drained + earlier, SoakTask::Kind::drain, batch.name, {}});
     }
-    std::stable_sort(tasks.begin(), tasks.end(),
-                     [](const SoakTask& a, const SoakTask& b) { return a.before_ready > b.before_ready; });
+    sort_stably(tasks.begin(), tasks.end(),
+                [](const SoakTask& a, const SoakTask& b) { return a.before_ready > b.before_ready; });
     return tasks;
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "quantities/hair.h"
+#include "quantities/sort_stably.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -64,7 +65,7 @@ Time Crew::do_by(LinkedJobs jobs, Time by) {
 std::vector<PrepJob> Crew::in_order() const {
     std::vector<PrepJob> jobs;
     for (const std::vector<PrepJob>& of_pair : done_) jobs.insert(jobs.end(), of_pair.begin(), of_pair.end());
-    std::stable_sort(jobs.begin(), jobs.end(), [](const PrepJob& a, const PrepJob& b) { return a.at < b.at; });
+    sort_stably(jobs.begin(), jobs.end(), [](const PrepJob& a, const PrepJob& b) { return a.at < b.at; });
     return jobs;
 }
 

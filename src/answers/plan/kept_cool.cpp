@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "answers/plan/hot_day.h"
+#include "quantities/sort_stably.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -51,8 +52,7 @@ std::vector<CoolThing> kept_cool(const UnrolledStrategy& session, const SessionP
         else if (*kind != KeptCool::pellets || in_wetted_tubs(plan, name) < 0.999 * total.mass)
             things.push_back({name, *kind});
     }
-    std::stable_sort(things.begin(), things.end(),
-                     [](const CoolThing& a, const CoolThing& b) { return a.kind < b.kind; });
+    sort_stably(things.begin(), things.end(), [](const CoolThing& a, const CoolThing& b) { return a.kind < b.kind; });
     return things;
 }
 

@@ -8,6 +8,7 @@
 #include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
+#include "quantities/sort_stably.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 
@@ -77,7 +78,7 @@ std::vector<const KitItem*> sorted_items(const std::vector<KitItem>& kit, KitIte
     std::vector<const KitItem*> found;
     for (const KitItem& item : kit)
         if (item.kind == kind) found.push_back(&item);
-    std::stable_sort(found.begin(), found.end(), [](const KitItem* a, const KitItem* b) { return a->size < b->size; });
+    sort_stably(found.begin(), found.end(), [](const KitItem* a, const KitItem* b) { return a->size < b->size; });
     return found;
 }
 

@@ -14,6 +14,7 @@
 #include "bait/amount.h"
 #include "bait/free_offerings.h"
 #include "bait/uptake.h"
+#include "quantities/sort_stably.h"
 
 namespace baitwright {
 
@@ -97,8 +98,7 @@ std::vector<FedAlike> by_feel(const PlannedBatch& batch, const std::vector<FeedN
         sum.feeds.push_back(place);
         add_fresh(sum, need);
     }
-    std::stable_sort(feels.begin(), feels.end(),
-                     [](const FedAlike& a, const FedAlike& b) { return a.wetness < b.wetness; });
+    sort_stably(feels.begin(), feels.end(), [](const FedAlike& a, const FedAlike& b) { return a.wetness < b.wetness; });
     const auto kept = [](const FedAlike& one) { return !(one.sum.dry > Mass{}); };
     if (!std::all_of(feels.begin(), feels.end(), kept)) std::erase_if(feels, kept);
     return feels;

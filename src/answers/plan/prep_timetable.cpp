@@ -11,6 +11,7 @@
 #include "answers/plan/prep_minutes.h"
 #include "answers/plan/shared_moments.h"
 #include "quantities/hair.h"
+#include "quantities/sort_stably.h"
 
 namespace baitwright {
 
@@ -68,8 +69,8 @@ private:
     [[nodiscard]] std::vector<std::size_t> slowest_first() const {
         std::vector<std::size_t> order(needs_.batches.size());
         std::iota(order.begin(), order.end(), std::size_t{0});
-        std::stable_sort(order.begin(), order.end(),
-                         [&](std::size_t a, std::size_t b) { return needs_.batches[a].rest < needs_.batches[b].rest; });
+        sort_stably(order.begin(), order.end(),
+                    [&](std::size_t a, std::size_t b) { return needs_.batches[a].rest < needs_.batches[b].rest; });
         return order;
     }
 

@@ -1,10 +1,9 @@
 #include "answers/shared/find_entries.h"
 
-#include <algorithm>
-
 #include "quantities/fault.h"
 #include "quantities/listed.h"
 #include "quantities/loose_words.h"
+#include "quantities/sort_stably.h"
 #include "quantities/suggestion.h"
 #include "quantities/worded.h"
 
@@ -80,7 +79,7 @@ FindAnswer find_entries(const std::vector<std::string>& said, const std::vector<
     std::vector<RankedEntry> all;
     for (const SearchedEntry& entry : entries)
         if (auto one_found = ranked(words, entry)) all.push_back(*std::move(one_found));
-    std::stable_sort(all.begin(), all.end(), [](const RankedEntry& a, const RankedEntry& b) {
+    sort_stably(all.begin(), all.end(), [](const RankedEntry& a, const RankedEntry& b) {
         return a.worst != b.worst ? a.worst < b.worst : a.sum < b.sum;
     });
     FindAnswer answer{said, {}, {}};

@@ -10,6 +10,7 @@
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/listed.h"
+#include "quantities/sort_stably.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -116,7 +117,7 @@ std::string known_fish(const Shelf& shelf, const std::vector<AdviceRule>& rules,
 
 template <class Advised>
 void rank(std::vector<Advised>& all) {
-    std::stable_sort(all.begin(), all.end(), [](const Advised& a, const Advised& b) { return a.score > b.score; });
+    sort_stably(all.begin(), all.end(), [](const Advised& a, const Advised& b) { return a.score > b.score; });
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 
 #include "answers/shared/take_out.h"
 #include "bait/resolve_mix.h"
+#include "quantities/sort_stably.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 
@@ -196,8 +197,8 @@ private:
             suited.push_back(std::move(one));
         }
         leave_drier_out(suited);
-        std::stable_sort(suited.begin(), suited.end(),
-                         [](const SuitedFeed& a, const SuitedFeed& b) { return a.rank < b.rank; });
+        sort_stably(suited.begin(), suited.end(),
+                    [](const SuitedFeed& a, const SuitedFeed& b) { return a.rank < b.rank; });
         return suited;
     }
 

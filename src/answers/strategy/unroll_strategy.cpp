@@ -18,6 +18,7 @@
 #include "bait/strategy_names.h"
 #include "bait/suggesting_shelf.h"
 #include "quantities/fault.h"
+#include "quantities/sort_stably.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -63,8 +64,8 @@ public:
         if (result_.feeds.empty() && result_.hookbaits.empty())
             throw UsageError("nothing-left", "nothing is left to feed in '" + strategy_.name + "'",
                              "leave less out, or make the session longer");
-        std::stable_sort(result_.put_ins.begin(), result_.put_ins.end(),
-                         [](const PutIn& a, const PutIn& b) { return a.at < b.at; });
+        sort_stably(result_.put_ins.begin(), result_.put_ins.end(),
+                    [](const PutIn& a, const PutIn& b) { return a.at < b.at; });
         use_kept(result_.feeds, {shelf_, strategy_, request_, without_});
         add_up();
         return std::move(result_);
