@@ -201,7 +201,6 @@ for (const [name, makeRaw] of Object.entries(broken)) {
     await page.evaluate(() => keepNow());
     await reload(page);
     assert.equal(await notice(page).isVisible(), false, "said once");
-    await openLines(page);
     assert.equal(await amountIn(page, "How much, wet"), "2 l");
     assert.deepEqual(await putBy(page), [raw]);
     assertQuiet(problems);
