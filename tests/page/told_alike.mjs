@@ -4,6 +4,7 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { lettersOnAPhone } from "./phone_words.mjs";
 
 const folder = mkdtempSync(join(tmpdir(), "told-"));
 process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
@@ -25,7 +26,7 @@ export const letters = (text) => text.replace(/^ *-{5,}$/gm, "").replace(/\[ \] 
 
 /** The pieces are the printed text, word for word and none left out; only their order is the page's own. */
 export function assertToldAlike(pieces, printed, where = "") {
-  const all = letters(printed);
+  const all = lettersOnAPhone(printed);
   for (const piece of pieces) assert.ok(all.includes(letters(piece)), `${where}: ${piece}\n${printed}`);
   assert.equal(pieces.map(letters).join("").length, all.length, `${where}\n${pieces.join("\n")}\n${printed}`);
 }
