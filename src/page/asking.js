@@ -15,7 +15,7 @@ function flagsOf(values) {
 // What the person always uses, for a plan: the page was made with it.
 function usualOfPlan() {
   const always = bank.data.always || {};
-  return { "--water-temp": always.water_temp, "--pump": always.pump, "--vessel": always.vessel };
+  return { ...always.plan, "--water-temp": always.water_temp, "--pump": always.pump, "--vessel": always.vessel };
 }
 
 function askEngine(question) {

@@ -11,6 +11,7 @@
 #include "page/learnt_data.h"
 #include "quantities/clock.h"
 #include "quantities/number_text.h"
+#include "quantities/suggestion.h"
 
 namespace baitwright {
 
@@ -56,9 +57,22 @@ std::optional<std::string> first_of(const Usual& usual, const char* key) {
     return found == usual.end() || found->second.empty() ? std::nullopt : std::optional(found->second.front());
 }
 
+/// What else of it a plan goes by, as the command line would give it; the venue where the page carries it.
+Json plan_flags_always(const BankContents& contents) {
+    const Usual& usual = contents.always;
+    Json flags = Json::object();
+    for (const char* key : {"travel", "hands", "kit", "tub"})
+        if (const auto found = usual.find(key); found != usual.end()) flags[std::string("--") + key] = found->second;
+    if (const auto name = first_of(usual, "venue"))
+        for (const Venue& venue : contents.venues)
+            if (folded_name(venue.name) == folded_name(*name)) flags["--venue"] = {venue.name};
+    return flags;
+}
+
 /// As the fields of the page write it.
-Json always_json(const Usual& usual) {
-    Json always;
+Json always_json(const BankContents& contents) {
+    const Usual& usual = contents.always;
+    Json always{{"plan", plan_flags_always(contents)}};
     for (const char* key : {"pump", "vessel"}) {
         const auto told = first_of(usual, key);
         always[key] = told ? Json(amount_text(parse<Volume>(*told))) : Json();
@@ -104,7 +118,7 @@ Json bank_data(const BankContents& contents) {
               {"usual", library_data(usual_of(contents))},
               {"currency", contents.usual_currency ? Json(contents.usual_currency->code) : Json()},
               {"units", first_of(contents.always, "units").value_or("")},
-              {"always", always_json(contents.always)},
+              {"always", always_json(contents)},
               {"advice", advice_data(contents.advice)},
               {"library", library_data(library)}};
     if (Json learnt = learnt_data(*contents.library); !learnt.is_null()) data["learnt"] = std::move(learnt);
