@@ -188,6 +188,7 @@ test("another mix than the strategy's own is still picked after a reload", async
   const before = await told(page, "mix").innerText();
   await page.evaluate(() => keepNow());
   await reload(page);
+  await openLines(page);
   assert.equal(await pick(page, "Mix").inputValue(), "dark treacle");
   assert.equal(await told(page, "mix").innerText(), before);
   assertQuiet(problems);
