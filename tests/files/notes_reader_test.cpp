@@ -165,7 +165,8 @@ TEST_CASE("every slip in notes is told at its place, all at once") {
          "out-of-range", "deeper than the water"},
         {"[session]\non = 2026-11-21\n", 1, "single-brackets", "single brackets"},
         {"", 1, "nothing-here", "no notes"},
-        {"[[mix]]\nname = \"x\"\n", 1, "unknown-key", "'mix'"},
+        {"[[mixing]]\nname = \"x\"\n", 1, "unknown-key", "'mixing'"},
+        {"[[mix]]\nname = \"x\"\n", 1, "missing-value", "a mix has no part"},
     };
     for (const Slip& slip : slips) {
         INFO(slip.text);
