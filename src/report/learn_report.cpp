@@ -8,7 +8,6 @@
 
 #include "quantities/date.h"
 #include "quantities/listed.h"
-#include "quantities/sort_stably.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/learn_words.h"
@@ -33,7 +32,7 @@ std::vector<Learnt> learnt_of(const LearnAnswer& answer, std::initializer_list<L
     for (const Learnt& one : answer.posterior)
         if (std::find(properties.begin(), properties.end(), one.property) != properties.end() && says_something(one))
             all.push_back(one);
-    sort_stably(all.begin(), all.end(), [](const Learnt& a, const Learnt& b) { return a.times > b.times; });
+    std::stable_sort(all.begin(), all.end(), [](const Learnt& a, const Learnt& b) { return a.times > b.times; });
     return all;
 }
 
