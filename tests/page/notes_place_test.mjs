@@ -108,7 +108,7 @@ test("put-ins, mixes, feeds and fish are saved with their times and amounts", as
   assert.equal(session.start, "11:50");
   const minutes = (entries) => entries.map(({ at, ...more }) => more);
   for (const { at } of [...session.put_in, ...session.catch]) assert.match(at, /^1[0-4] min$/);
-  assert.deepEqual(minutes(session.put_in), [{ of: "silt bed" }, {}]);
+  assert.deepEqual(minutes(session.put_in), [{ of: "silt bed" }, { of: "silt bed" }]);
   assert.equal(session.mixed[0].of, "silt bed");
   assert.match(session.mixed[0].dry, /^[0-9]+ g$/);
   assert.match(session.mixed[0].water, /^[0-9]+ ml$/);
