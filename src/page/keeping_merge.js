@@ -31,6 +31,7 @@ function markEntries(shape, value, gone) {
     const seen = new Set();
     for (const entry of value[name]) {
       if (!entry.id || gone.has(entry.id) || seen.has(entry.id)) entry.id = newMark();
+      putMarkLast(entry);
       seen.add(entry.id);
     }
   }
@@ -50,6 +51,15 @@ function markAsRead(shape, value) {
     if (inner.fields) markAsRead(inner, value[name]);
     if (inner.entry) value[name].forEach((entry, at) => { entry.id = entry.id || `00${at.toString(36).padStart(4, "0")}${hashOf(JSON.stringify(entry))}`; });
   }
+}
+
+// Entries are compared as texts, so that their keys stand as they are read: the mark last.
+function putMarkLast(entry) {
+  const names = Object.keys(entry);
+  if (names[names.length - 1] === "id") return;
+  const { id } = entry;
+  delete entry.id;
+  entry.id = id;
 }
 
 function thingsOf(shape, value) {
