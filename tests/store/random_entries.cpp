@@ -12,8 +12,6 @@ namespace baitwright {
 
 namespace {
 
-bool whole_letters_wanted = false;
-
 int below(int end) {
     return *rc::gen::inRange(0, end);
 }
@@ -155,20 +153,7 @@ double any_number() {
 }
 
 std::string any_text() {
-    if (!whole_letters_wanted) return *rc::gen::string<std::string>();
-    const auto letters = rc::gen::element<std::string>("a", "Z", " ", "\u00e9", "\u6fe1", "\U0001f600", "\"", "\\", "'",
-                                                       "\n", "\t", "<", "&", "\x01", "\x7f", "%");
-    std::string text;
-    for (const std::string& letter : *rc::gen::container<std::vector<std::string>>(letters)) text += letter;
-    return text;
-}
-
-WholeLetters::WholeLetters() {
-    whole_letters_wanted = true;
-}
-
-WholeLetters::~WholeLetters() {
-    whole_letters_wanted = false;
+    return *rc::gen::string<std::string>();
 }
 
 Ingredient any_ingredient(const std::string& name) {

@@ -20,12 +20,4 @@ Ingredient any_ingredient(const std::string& name);
 Recipe any_recipe(const std::string& name);
 Strategy any_strategy(const std::string& name);
 
-/// While it lives, texts are made of whole letters, where else of any bytes.
-struct WholeLetters {
-    WholeLetters();
-    ~WholeLetters();
-    WholeLetters(const WholeLetters&) = delete;
-    WholeLetters& operator=(const WholeLetters&) = delete;
-};
-
 }  // namespace baitwright
