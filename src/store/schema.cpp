@@ -12,9 +12,8 @@
 namespace baitwright {
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> all{{1, version_1}, {2, version_2}, {3, version_3},
-                                            {4, version_4}, {5, version_5}, {6, version_6},
-                                            {7, version_7}};
+    static const std::vector<Migration> all{{1, version_1}, {2, version_2}, {3, version_3}, {4, version_4},
+                                            {5, version_5}, {6, version_6}, {7, version_7}};
     return all;
 }
 
