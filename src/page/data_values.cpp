@@ -38,7 +38,9 @@ Json money_data(const Money& money) {
 }
 
 Money money_in(const Json& data) {
-    return {static_cast<std::int64_t>(data[0].number()), currency_named(data[1].text())};
+    const JsonData* held = data[0].data();
+    const auto* minor = held ? std::get_if<std::int64_t>(&held->value) : nullptr;  // a double would round a large one
+    return {minor ? *minor : static_cast<std::int64_t>(data[0].number()), currency_named(data[1].text())};
 }
 
 Json day_data(Date date) {
