@@ -31,7 +31,7 @@ function markEntries(shape, value, gone) {
     const seen = new Set();
     for (const entry of value[name]) {
       if (!entry.id || gone.has(entry.id) || seen.has(entry.id)) entry.id = newMark();
-      putMarkLast(entry);
+      putInOrder(inner.entry, entry);
       seen.add(entry.id);
     }
   }
@@ -53,13 +53,14 @@ function markAsRead(shape, value) {
   }
 }
 
-// Entries are compared as texts, so that their keys stand as they are read: the mark last.
-function putMarkLast(entry) {
-  const names = Object.keys(entry);
-  if (names[names.length - 1] === "id") return;
-  const { id } = entry;
-  delete entry.id;
-  entry.id = id;
+// Entries are compared as texts: each is made as it is read, with all its fields in order and its mark last.
+function putInOrder(shape, entry) {
+  const names = [...Object.keys(shape.fields), "id"];
+  const own = Object.keys(entry);
+  if (own.length === names.length && own.every((name, at) => name === names[at])) return;
+  const whole = { ...shape(entry, () => {}), id: entry.id };
+  for (const name of own) delete entry[name];
+  Object.assign(entry, whole);
 }
 
 function thingsOf(shape, value) {
