@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "quantities/worded.h"
+
 namespace baitwright {
 
 namespace {
@@ -80,7 +82,7 @@ ShortCautions short_cautions(const std::vector<std::string>& sentences) {
     std::string both = dust + (!dust.empty() && !allergens.empty() ? " and " : "") + allergens;
     if (both.empty()) return result;
     both.front() = dust.empty() ? 'A' : 'F';
-    result.in_short = both + ", as 'mix' says in full.";
+    result.in_short = both + worded(", as 'mix' says in full.", ", as Mix says in full.");
     return result;
 }
 

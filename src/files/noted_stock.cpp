@@ -54,7 +54,8 @@ NotedStock read_noted_stock(TableReader& table) {
     noted.what = read_happening(table);
     if (table.required("of", "\"brown crumb\"")) noted.of = table.other_name("of");
     if (table.required("amount", "\"400 g\"")) noted.amount = table.text("amount").value_or(std::string());
-    noted.place = table.place_of_value("amount");
+    noted.named_at = table.place_of_value("of");
+    noted.said_at = table.place_of_value("amount");
     noted.price = parsed(table, "price", "£2.10", [](std::string_view text) { return in_range(parse_money(text)); });
     noted.shop = table.other_name("shop");
     refuse_unbought(table, noted.what);

@@ -19,7 +19,7 @@ struct NotedStock {
     std::string of, amount;
     std::optional<Money> price;  ///< of a pack that was bought
     std::string shop;
-    Position place;  ///< of its amount
+    Position named_at, said_at;  ///< the places of its name and of its amount
 };
 
 /// All that a block headed [[stock]] holds, but its day; what else stands in it is a fault.

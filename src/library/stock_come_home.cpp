@@ -79,8 +79,10 @@ void take_stock_home(Store& store, const Notes& notes, LogAnswer& answer) {
                 ++answer.known_stock;
         } catch (const StorageError&) {
             throw;
+        } catch (const NotFound& unknown) {
+            throw_at(noted.named_at, unknown.faults(), notes);
         } catch (const Error& error) {
-            throw_at(noted.place, error.faults(), notes);
+            throw_at(noted.said_at, error.faults(), notes);
         }
     }
 }

@@ -1,36 +1,22 @@
 #include "page/advice_data.h"
 
+#include "page/data_values.h"
+
 namespace baitwright {
 
 namespace {
 
 using Texts = std::vector<std::string>;
 
-double bare(Temperature point) {
-    return point.in_kelvin();
-}
-template <class Q>
-double bare(Q value) {
-    return value.si();
-}
-
-Temperature dressed(double kelvin, const Temperature*) {
-    return Temperature::from_kelvin(kelvin);
-}
-template <class Q>
-Q dressed(double si, const Q*) {
-    return Q::from_si(si);
-}
-
 template <class Q>
 Json bound_data(const std::optional<Q>& bound) {
-    return bound ? Json(bare(*bound)) : Json();
+    return bound ? Json(bare_number(*bound)) : Json();
 }
 
 template <class Q>
 std::optional<Q> bound_in(const Json& data) {
     if (data.is_null()) return std::nullopt;
-    return dressed(data.number(), static_cast<const Q*>(nullptr));
+    return dressed_number<Q>(data);
 }
 
 /// Visits each list of texts with its key.
@@ -56,9 +42,7 @@ void visit_bounds(Rule& rule, Visit&& visit) {
 
 Json rule_data(const AdviceRule& rule) {
     Json data{{"about", rule.about}, {"say", rule.say}, {"why", rule.why}, {"source", rule.source}};
-    visit_lists(rule, [&](const char* key, const Texts& texts) {
-        if (!texts.empty()) data[key] = texts;
-    });
+    visit_lists(rule, [&](const char* key, const Texts& texts) { put_texts(data, key, texts); });
     visit_bounds(rule, [&](const char* key, const auto& bounds) {
         if (bounds.stated()) data[key] = Json::array({bound_data(bounds.from), bound_data(bounds.below)});
     });
@@ -77,9 +61,7 @@ AdviceRule rule_in(const Json& data) {
     rule.say = data["say"].text();
     rule.why = data["why"].text();
     rule.source = data["source"].text();
-    visit_lists(rule, [&](const char* key, Texts& texts) {
-        if (const Json* stated = data.find(key)) texts = stated->texts();
-    });
+    visit_lists(rule, [&](const char* key, Texts& texts) { texts = texts_in(data, key); });
     visit_bounds(rule, [&](const char* key, auto& bounds) {
         if (const Json* stated = data.find(key)) take_bounds(*stated, bounds);
     });
@@ -90,9 +72,7 @@ AdviceRule rule_in(const Json& data) {
 }  // namespace
 
 Json advice_data(const std::vector<AdviceRule>& rules) {
-    Json data = Json::array();
-    for (const AdviceRule& rule : rules) data.push_back(rule_data(rule));
-    return data;
+    return list_data(rules, rule_data);
 }
 
 std::vector<AdviceRule> advice_in(const Json& data) {

@@ -4,6 +4,8 @@
 #include <catch2/catch.hpp>
 #include <set>
 
+#include "quantities/worded.h"
+
 using namespace baitwright;
 
 TEST_CASE("every caution has a word of its own, a source, and a sentence unless it is an allergen") {
@@ -54,4 +56,6 @@ TEST_CASE("in short dust and allergens are one line that names the allergens, an
     CHECK(short_cautions(caution_sentences({"dust"})).in_short == "Fine dust, as 'mix' says in full.");
     CHECK(short_cautions(caution_sentences({"nuts"})).in_short == "Allergens (nuts), as 'mix' says in full.");
     CHECK(short_cautions(caution_sentences({"pulse"})).in_short.empty());
+    const WordedHere on_phone(WordsFor::phone);
+    CHECK(short_cautions(caution_sentences({"dust"})).in_short == "Fine dust, as Mix says in full.");
 }

@@ -125,7 +125,8 @@ TEST_CASE("where one thing of the file cannot be entered nothing of it is, and i
     const std::vector<std::pair<std::string, std::string>> wrong{
         {"[[stock]]\nid = \"b\"\nwhat = \"use\"\nof = \"brown crumb\"\namount = \"9 kg\"\non = 2026-11-22\n",
          "the shed holds only 1625 g of the 9000 g of brown crumb"},
-        {"[[stock]]\nid = \"b\"\nwhat = \"use\"\nof = \"moon dust\"\namount = \"9 g\"\non = 2026-11-22\n", "moon dust"},
+        {"[[stock]]\nid = \"b\"\nwhat = \"use\"\nof = \"moon dust\"\namount = \"9 g\"\non = 2026-11-22\n",
+         ":6: error: no ingredient or mix is called 'moon dust'"},
         {"[[stock]]\nid = \"b\"\nwhat = \"use\"\nof = \"brown crumb\"\namount = \"a lot\"\non = 2026-11-22\n", "a lot"},
         {"[[stock]]\nid = \"b\"\nwhat = \"eat\"\nof = \"brown crumb\"\namount = \"9 g\"\non = 2026-11-22\n", "eat"},
         {"[[stock]]\nid = \"b\"\nwhat = \"use\"\nof = \"brown crumb\"\namount = \"9 g\"\nprice = \"\u00a31\"\non = 2026-11-22\n",

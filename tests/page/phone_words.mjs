@@ -6,6 +6,7 @@ const pairs = [
   [/\(baitwrightwaterworksfromtheweight\)/g, "(Tubworksfromtheweight)"],
   [/givetheweightstobaitwrightingredientmeasure\./g, "writetheweightsdownforhome."],
   [/Saywhatapackcostswith:baitwrightprice"([^"]*)"/g, "Saywhatapackof$1costs."],
+  [/,as'mix'saysinfull\./g, ",asMixsaysinfull."],
   [/lookthroughalist:baitwrightingredientlist/g, "lookthroughalist."],
 ];
 
