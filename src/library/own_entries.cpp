@@ -71,7 +71,7 @@ void rewrite(Store& store, EntryKind kind, Change&& change) {
             if constexpr (std::is_invocable_v<Change, decltype(value)>)
                 if (change(value)) text = toml_text(value);
         });
-        if (!text.empty()) store.entries().put_written(kind, {entry.name, text}, EntryOwner::person);
+        if (!text.empty()) store.entries().follow_in_text(kind, {entry.name, text});
     }
 }
 

@@ -10,6 +10,8 @@ namespace baitwright {
 
 namespace {
 
+constexpr const char* select_overdrawn =
+    "SELECT id, over_mg FROM stock_lot WHERE item_id = ?1 AND over_mg > 0 AND state = ifnull(?2, state) ORDER BY id";
 constexpr const char* newest_lot = "SELECT max(id) FROM stock_lot WHERE item_id = ?1";
 
 std::string in_that_state(const Reach& reach) {
@@ -72,6 +74,14 @@ void refuse_count_before(const ItemRow& item, Date on) {
                          "count what is there now");
 }
 
+/// What two stores used of one bag beyond what was in it is made good by a count.
+void make_good(StoreConnection& connection, const ItemRow& item, const Reach& reach, std::vector<Movement>& movements) {
+    std::optional<std::string_view> state;
+    if (reach.state) state = word_of(stock_state_names, *reach.state);
+    Query rows(connection, select_overdrawn, item.id, state);
+    while (rows.next()) movements.push_back({rows.whole(0), {rows.whole(1)}});
+}
+
 /// The movements of a count, with a new lot for what none of the old ones can have been.
 std::vector<Movement> count_movements(StoreConnection& connection, const ItemRow& item, const StockCount& count,
                                       const Reach& reach) {
@@ -88,6 +98,7 @@ std::vector<Movement> count_movements(StoreConnection& connection, const ItemRow
         throw UsageError("no-surplus", "no more was counted than the shed holds, so there is no new bag to date",
                          "leave --best-before out");
     }
+    make_good(connection, item, reach, correction.movements);
     if (correction.movements.empty()) {  // that it was counted is worth an entry all the same
         const std::int64_t lot = lots.empty() ? number_of(Query(connection, newest_lot, item.id)) : lots.front().id;
         correction.movements.push_back({lot, {}});

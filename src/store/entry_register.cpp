@@ -5,6 +5,7 @@
 #include "store/entries.h"
 #include "store/log_rows.h"
 #include "store/query.h"
+#include "store/stamp.h"
 #include "store/stored_words.h"
 
 namespace baitwright {
@@ -38,6 +39,9 @@ constexpr const char* return_old_prices =
 constexpr const char* delete_kept_prices = "DELETE FROM price_of_removed WHERE folded = ?1";
 constexpr const char* rename_kept_prices = "UPDATE price_of_removed SET folded = ?2 WHERE folded = ?1";
 
+constexpr const char* follow_in_written =
+    "UPDATE written SET text = ?3, owner = 'person' WHERE kind = ?1 AND folded = ?2";
+constexpr const char* move_packs_stamp = "UPDATE OR REPLACE stamp SET folded = ?2 WHERE kind = 'packs' AND folded = ?1";
 constexpr const char* rename_retired = "UPDATE retired SET name = ?3, folded = ?4 WHERE kind = ?1 AND folded = ?2";
 constexpr const char* rename_item = "UPDATE stock_item SET name = ?3, folded = ?4 WHERE kind = ?1 AND folded = ?2";
 
@@ -131,6 +135,12 @@ void forget_gone(StoreConnection& connection, EntryKind kind, const std::string&
     Query(connection, delete_gone, name_of(kind), folded).run();
 }
 
+void stamp_put(StoreConnection& connection, EntryKind kind, const std::string& folded) {
+    const bool is_there = has_table(kind) ? Query(connection, table_of(kind).select, folded).next()
+                                          : Query(connection, select_one_written, name_of(kind), folded).next();
+    is_there ? stamp(connection, name_of(kind), folded) : stamp_new(connection, name_of(kind), folded);
+}
+
 std::vector<WrittenEntry> EntryRegister::written(EntryKind kind) const {
     return connection_->guarded([&] {
         std::vector<WrittenEntry> entries;
@@ -200,10 +210,17 @@ void EntryRegister::put_written(EntryKind kind, const WrittenEntry& entry, Entry
     connection_->require_change();
     connection_->guarded([&] {
         const std::string folded = folded_name(entry.name);
+        if (owner == EntryOwner::person) stamp_put(*connection_, kind, folded);
         Query(*connection_, upsert_written, name_of(kind), folded, entry.name, entry.text, word_of(owner_words, owner))
             .run();
         forget_gone(*connection_, kind, folded);
     });
+}
+
+void EntryRegister::follow_in_text(EntryKind kind, const WrittenEntry& entry) {
+    connection_->require_change();
+    connection_->guarded(
+        [&] { Query(*connection_, follow_in_written, name_of(kind), folded_name(entry.name), entry.text).run(); });
 }
 
 void EntryRegister::remove(EntryKind kind, std::string_view name) {
@@ -216,6 +233,7 @@ void EntryRegister::remove(EntryKind kind, std::string_view name) {
         else
             Query(*connection_, delete_written, name_of(kind), folded).run();
         Query(*connection_, put_gone, name_of(kind), folded, name, "", "").run();
+        stamp(*connection_, name_of(kind), folded);
     });
 }
 
@@ -233,7 +251,10 @@ void EntryRegister::rename(EntryKind kind, std::string_view from, const std::str
         if (kind == EntryKind::ingredient || kind == EntryKind::mix)
             Query(*connection_, rename_item, name_of(kind), old, to, folded).run();
         rename_logged(*connection_, kind, folded_name(from), to);
+        stamp(*connection_, name_of(kind), old);
         if (old == folded) return;
+        stamp_new(*connection_, name_of(kind), folded);
+        if (kind == EntryKind::ingredient) Query(*connection_, move_packs_stamp, old, folded).run();
         Query(*connection_, follow_gone, name_of(kind), old, to, folded).run();
         Query(*connection_, put_gone, name_of(kind), old, from, to, folded).run();
         forget_gone(*connection_, kind, folded);

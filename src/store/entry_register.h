@@ -35,6 +35,8 @@ public:
 
     // Inside `Store::change` only.
     void put_written(EntryKind kind, const WrittenEntry& entry, EntryOwner owner);
+    /// The same text, but for what it refers to, which has another name now: no change of a person's.
+    void follow_in_text(EntryKind kind, const WrittenEntry& entry);
     /// Takes the entry out; its text must have been retired before. Its former prices wait for its return.
     void remove(EntryKind kind, std::string_view name);
     /// Gives it another name, in every mix and strategy, the shed, the log, its prices and its old versions too; a
@@ -49,5 +51,9 @@ private:
 
 /// Forgets that the name was given up: there is an entry of that name again. Inside a change only.
 void forget_gone(StoreConnection& connection, EntryKind kind, const std::string& folded);
+
+/// Stamps what is about to be put by a person: as a change of the entry of that name, or as a new one. Inside a change
+/// only.
+void stamp_put(StoreConnection& connection, EntryKind kind, const std::string& folded);
 
 }  // namespace baitwright

@@ -2,6 +2,7 @@
 #include "quantities/suggestion.h"
 #include "store/log_book.h"
 #include "store/query.h"
+#include "store/stamp.h"
 
 namespace baitwright {
 
@@ -49,6 +50,7 @@ std::vector<LearntWrite> LogBook::learnt_written() const {
 void LogBook::restore_learnt() {
     connection_->require_change();
     connection_->guarded([&] {
+        stamp(*connection_, stamp_of_learnt, "");
         for (const char* sql : take_up_learnt) Query(*connection_, sql).run();
         for (const char* sql : forget_what_lies_by) Query(*connection_, sql).run();
     });

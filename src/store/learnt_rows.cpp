@@ -8,6 +8,7 @@
 #include "quantities/suggestion.h"
 #include "store/log_book.h"
 #include "store/query.h"
+#include "store/stamp.h"
 #include "store/store_fault.h"
 #include "store/stored_words.h"
 
@@ -249,6 +250,7 @@ std::vector<LearntMix> LogBook::learnt_mixes() const {
 void LogBook::put_learnt(const LearntWater& water, const std::vector<LearntMix>& mixes) {
     connection_->require_change();
     connection_->guarded([&] {
+        stamp(*connection_, stamp_of_learnt, "");
         Query(*connection_, forget_water).run();
         Query(*connection_, forget_mixes).run();
         if (water.known()) {

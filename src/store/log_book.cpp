@@ -3,6 +3,7 @@
 #include "bait/beyond_range.h"
 #include "quantities/fault.h"
 #include "store/log_rows.h"
+#include "store/stamp.h"
 
 namespace baitwright {
 
@@ -17,7 +18,7 @@ constexpr const char* select_logged =
 constexpr const char* select_belonging =
     "SELECT id FROM log_entry e WHERE session_id = ?1 AND undoes IS NULL"
     " AND NOT EXISTS (SELECT 1 FROM log_entry u WHERE u.undoes = e.id) ORDER BY id";
-constexpr const char* put_believed = "UPDATE log_entry SET believed = ?2 WHERE id = ?1 RETURNING id";
+constexpr const char* put_believed = "UPDATE log_entry SET believed = ?2 WHERE id = ?1 RETURNING mark";
 
 constexpr const char* see_log = "see them with: baitwright log list";
 
@@ -96,7 +97,9 @@ std::vector<LogEntry> LogBook::undo(std::optional<std::int64_t> id, Date on) {
 void LogBook::believe(std::int64_t id, bool believed) {
     connection_->require_change();
     connection_->guarded([&] {
-        if (!Query(*connection_, put_believed, id, std::int64_t{believed}).next()) refuse_unknown_entry(id);
+        Query row(*connection_, put_believed, id, std::int64_t{believed});
+        if (!row.next()) refuse_unknown_entry(id);
+        stamp(*connection_, stamp_of_belief, row.text(0));
     });
 }
 

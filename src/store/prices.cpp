@@ -6,6 +6,7 @@
 #include "quantities/suggestion.h"
 #include "store/entries.h"
 #include "store/query.h"
+#include "store/stamp.h"
 #include "store/stored_words.h"
 
 namespace baitwright {
@@ -180,12 +181,14 @@ void replace_packs(StoreConnection& connection, std::int64_t ingredient, const s
 }
 
 void write_packs_of(StoreConnection& connection, std::string_view ingredient, const std::vector<Pack>& packs) {
+    stamp(connection, stamp_of_packs, folded_name(ingredient));
     replace_packs(connection, id_of_shown(connection, ingredient), packs);
 }
 
 void write_price(StoreConnection& connection, std::string_view ingredient, const Pack& told) {
     const auto id = id_of(connection, ingredient);
     if (!id) throw std::logic_error("a price of no ingredient");
+    stamp(connection, stamp_of_packs, folded_name(ingredient));
     PriceBook book{read_packs(connection, *id), {}};
     drop_nonsense(connection, *id, book.packs);
     enter_price(book, told);

@@ -5,7 +5,9 @@
 
 #include <string>
 
+#include "store/content_mark.h"
 #include "store/log_schema_steps.h"
+#include "store/merge_schema_steps.h"
 #include "store/phone_schema_steps.h"
 #include "store/schema_steps.h"
 
@@ -13,7 +15,7 @@ namespace baitwright {
 
 const std::vector<Migration>& migrations() {
     static const std::vector<Migration> all{{1, version_1}, {2, version_2}, {3, version_3}, {4, version_4},
-                                            {5, version_5}, {6, version_6}, {7, version_7}};
+                                            {5, version_5}, {6, version_6}, {7, version_7}, {8, version_8}};
     return all;
 }
 
@@ -30,6 +32,7 @@ void migrate(SQLite::Database& database, const std::vector<Migration>& steps, co
     const int present = version_of(database);  // another process may have been quicker
     if (present >= steps.back().version) return;
     before();
+    know_mark_of(database);
     for (const Migration& step : steps) {
         if (step.version <= present) continue;
         database.exec(step.sql);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "store/content_mark.h"
 #include "store/shed_rows.h"
 
 namespace baitwright {
@@ -28,6 +29,10 @@ constexpr const char* select_mark = "SELECT 1 FROM stock_from_notes WHERE mark =
 constexpr const char* select_newest_marks =
     "SELECT mark FROM stock_from_notes WHERE instr(mark, ' ') = 0 ORDER BY mark DESC LIMIT ?1";
 constexpr const char* insert_mark = "INSERT INTO stock_from_notes VALUES (?1, nullif(?2, 0))";
+constexpr const char* mark_noted_entry = "UPDATE stock_entry SET mark = ?2 WHERE id = ?1";
+constexpr const char* mark_noted_lot =
+    "UPDATE stock_lot SET mark = ?2 WHERE id IN (SELECT m.lot_id FROM stock_movement m WHERE m.entry_id = ?1"
+    " AND NOT EXISTS (SELECT 1 FROM stock_movement o WHERE o.lot_id = m.lot_id AND o.entry_id < ?1))";
 
 StockItem item_with_lots(StoreConnection& connection, ItemRow row) {
     StockItem item{std::move(row.name), row.kind, row.left, {}};
@@ -143,7 +148,13 @@ std::vector<std::string> Shed::newest_marks(std::size_t most) const {
 
 void Shed::note_mark(std::string_view mark, std::int64_t entry) {
     connection_->require_change();
-    connection_->guarded([&] { Query(*connection_, insert_mark, mark, entry).run(); });
+    connection_->guarded([&] {
+        Query(*connection_, insert_mark, mark, entry).run();
+        if (entry == 0) return;
+        const std::string of_entry = mark_of({"shed from notes", mark});
+        Query(*connection_, mark_noted_entry, entry, of_entry).run();
+        Query(*connection_, mark_noted_lot, entry, mark_of({"lot of", of_entry})).run();
+    });
 }
 
 }  // namespace baitwright

@@ -80,7 +80,7 @@ public:
     /// The marks that a phone gave, which sort by when it did; the newest first.
     [[nodiscard]] std::vector<std::string> newest_marks(std::size_t most) const;
 
-    /// Remembers that this entry, 0 for none, came with notes.
+    /// Remembers that this entry, 0 for none, came with notes: it is the same in every store that takes them in.
     void note_mark(std::string_view mark, std::int64_t entry);
 
 private:

@@ -12,10 +12,12 @@ constexpr const char* insert_item =
     "INSERT INTO stock_item (name, folded, kind, last_on) VALUES (?1, ?2, ?3, ?4) RETURNING id";
 constexpr const char* touch_item = "UPDATE stock_item SET last_on = max(last_on, ?2) WHERE id = ?1";
 constexpr const char* insert_lot =
-    "INSERT INTO stock_lot (item_id, state, got_on, best_before, refrozen, paid_minor, currency, shop, feel)"
-    " VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9) RETURNING id";
+    "INSERT INTO stock_lot (item_id, state, got_on, best_before, refrozen, paid_minor, currency, shop, feel, mark)"
+    " VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, lower(hex(randomblob(16)))) RETURNING id";
 constexpr const char* insert_entry =
-    "INSERT INTO stock_entry (what, happened_on, item_id, session, undoes) VALUES (?1, ?2, ?3, ?4, ?5) RETURNING id";
+    "INSERT INTO stock_entry (what, happened_on, item_id, session, undoes, mark) VALUES (?1, ?2, ?3, ?4, ?5,"
+    " ifnull((SELECT substr(u.mark, 17) || substr(u.mark, 1, 16) FROM stock_entry u WHERE u.id = ?5),"
+    " lower(hex(randomblob(16))))) RETURNING id";
 constexpr const char* insert_movement = "INSERT INTO stock_movement VALUES (?1, ?2, ?3)";
 constexpr const char* open_lot = "UPDATE stock_lot SET opened_on = min(ifnull(opened_on, ?2), ?2) WHERE id = ?1";
 constexpr const char* reopen_lot =

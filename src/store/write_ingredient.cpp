@@ -1,8 +1,11 @@
+#include <algorithm>
+
 #include "bait/ingredient_facts.h"
 #include "quantities/suggestion.h"
 #include "store/entries.h"
 #include "store/entry_register.h"
 #include "store/query.h"
+#include "store/stamp.h"
 #include "store/stored_words.h"
 
 namespace baitwright {
@@ -58,13 +61,22 @@ void write_properties(StoreConnection& connection, std::int64_t id, const Ingred
     });
 }
 
+bool same_packs(const std::vector<Pack>& are, const std::vector<Pack>& become) {
+    return std::equal(are.begin(), are.end(), become.begin(), become.end(), [](const Pack& a, const Pack& b) {
+        return a.size == b.size && a.price == b.price && a.on == b.on && a.shop == b.shop;
+    });
+}
+
 }  // namespace
 
 void write_ingredient(StoreConnection& connection, const Ingredient& ingredient, EntryOwner owner) {
+    if (owner == EntryOwner::person) stamp_put(connection, EntryKind::ingredient, folded_name(ingredient.name));
     const std::int64_t id = write_row(connection, ingredient, owner);
     forget_gone(connection, EntryKind::ingredient, folded_name(ingredient.name));
     for (const char* clear : {delete_properties, delete_cautions}) Query(connection, clear, id).run();
     write_properties(connection, id, ingredient);
+    if (owner == EntryOwner::person && !same_packs(read_packs(connection, id), ingredient.packs))
+        stamp(connection, stamp_of_packs, folded_name(ingredient.name));
     replace_packs(connection, id, ingredient.packs);
     std::int64_t position = 0;
     for (const std::string& word : ingredient.cautions) Query(connection, insert_caution, id, ++position, word).run();

@@ -2,6 +2,7 @@
 #include "quantities/suggestion.h"
 #include "store/entries.h"
 #include "store/query.h"
+#include "store/stamp.h"
 #include "store/stored_words.h"
 
 namespace baitwright {
@@ -21,6 +22,7 @@ constexpr const char* put_digest = "INSERT OR REPLACE INTO meta VALUES ('shipped
 
 void write_feel(StoreConnection& connection, const Feel& feel, EntryOwner owner) {
     const std::string folded = folded_name(feel.name);
+    if (owner == EntryOwner::person) stamp(connection, "feel", folded);
     Query(connection, delete_feel, folded).run();
     Query(connection, insert_feel, feel.below.si(), folded, feel.name, feel.aim.si(), feel.purpose,
           word_of(owner_words, owner))
@@ -33,6 +35,7 @@ void write_retired(StoreConnection& connection, const RetiredEntry& entry) {
 }
 
 void write_usual(StoreConnection& connection, const std::string& key, const std::vector<std::string>& values) {
+    stamp(connection, stamp_of_usual, key);
     Query(connection, delete_usual, key).run();
     std::int64_t position = 0;
     for (const std::string& value : values) Query(connection, insert_usual, key, ++position, value).run();

@@ -8,8 +8,10 @@ namespace baitwright {
 namespace {
 
 constexpr const char* insert_log_entry =
-    "INSERT INTO log_entry (what, happened_on, session_id, name, folded, at, undoes, believed)"
-    " VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8) RETURNING id";
+    "INSERT INTO log_entry (what, happened_on, session_id, name, folded, at, undoes, believed, mark)"
+    " VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8,"
+    " ifnull((SELECT substr(u.mark, 17) || substr(u.mark, 1, 16) FROM log_entry u WHERE u.id = ?7),"
+    " lower(hex(randomblob(16))))) RETURNING id";
 constexpr const char* insert_session =
     "INSERT INTO log_session VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)";
 constexpr const char* insert_use = "INSERT INTO log_use VALUES (?1, ?2, ?3)";

@@ -28,6 +28,7 @@ std::int64_t write_row(StoreConnection& connection, const Recipe& r, EntryOwner 
 }  // namespace
 
 void write_recipe(StoreConnection& connection, const Recipe& recipe, EntryOwner owner) {
+    if (owner == EntryOwner::person) stamp_put(connection, EntryKind::mix, folded_name(recipe.name));
     const std::int64_t id = write_row(connection, recipe, owner);
     forget_gone(connection, EntryKind::mix, folded_name(recipe.name));
     for (const char* clear : {delete_parts, delete_doses}) Query(connection, clear, id).run();

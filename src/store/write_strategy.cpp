@@ -74,6 +74,7 @@ void write_feed(StoreConnection& connection, std::int64_t id, std::int64_t posit
 }  // namespace
 
 void write_strategy(StoreConnection& connection, const Strategy& strategy, EntryOwner owner) {
+    if (owner == EntryOwner::person) stamp_put(connection, EntryKind::strategy, folded_name(strategy.name));
     const std::int64_t id = write_row(connection, strategy, owner);
     forget_gone(connection, EntryKind::strategy, folded_name(strategy.name));
     for (const char* clear : {delete_feeds, delete_hookbaits}) Query(connection, clear, id).run();

@@ -67,10 +67,11 @@ def add_movements(store):
             "INSERT INTO stock_item (name, folded, kind, last_on) VALUES (?, ?, 'ingredient', '2026-01-01')", (name, folded)).lastrowid
         for lot in range(1 + number % 2):
             best = f"202{7 + lot}-{1 + number % 12:02}-{1 + number % 28:02}"
-            lots.append((store.execute("INSERT INTO stock_lot (item_id, state, got_on, best_before, refrozen, shop)"
-                                       " VALUES (?, 'dry', '2026-01-01', ?, 0, '')", (item, best)).lastrowid, item))
+            lots.append((store.execute("INSERT INTO stock_lot (item_id, state, got_on, best_before, refrozen, shop, mark)"
+                                       " VALUES (?, 'dry', '2026-01-01', ?, 0, '', lower(hex(randomblob(16))))", (item, best)).lastrowid, item))
     def enter(what, lot, item, milligrams):
-        entry = store.execute("INSERT INTO stock_entry (what, happened_on, item_id, session) VALUES (?, '2026-01-02', ?, '')",
+        entry = store.execute("INSERT INTO stock_entry (what, happened_on, item_id, session, mark)"
+                              " VALUES (?, '2026-01-02', ?, '', lower(hex(randomblob(16))))",
                               (what, item)).lastrowid
         store.execute("INSERT INTO stock_movement VALUES (?, ?, ?)", (entry, lot, milligrams))
     for lot, item in lots:

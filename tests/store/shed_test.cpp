@@ -270,7 +270,7 @@ TEST_CASE("the database itself refuses to change or erase what happened, and to 
     for (const char* sql :
          {"DELETE FROM stock_movement", "DELETE FROM stock_entry", "UPDATE stock_movement SET milligrams = 1",
           "UPDATE stock_entry SET happened_on = '2026-02-01'", "UPDATE stock_lot SET left_mg = -1",
-          "INSERT INTO stock_entry VALUES (2, 'used', '2026-01-01', 1, '', NULL);"
+          "INSERT INTO stock_entry VALUES (2, 'used', '2026-01-01', 1, '', NULL, 'a mark');"
           "INSERT INTO stock_movement VALUES (2, 1, -1000001)"}) {
         CAPTURE(sql);
         CHECK_THROWS_AS(database.exec(sql), SQLite::Exception);
