@@ -44,8 +44,9 @@ struct CommandResult {
     std::string done_already = {};           ///< what stays done even where the output cannot be written; may be empty
 };
 
-/// Whether a command leaves something in the store, or only answers.
-enum class Effect { answers, stores };
+/// Whether a command leaves something in the store, or only answers; or works on the store's file as a whole, which is
+/// then not opened before it runs.
+enum class Effect { answers, stores, keeps };
 
 /// A command: what may follow it, and what it does. `run` throws the project's errors.
 struct CommandSpec {

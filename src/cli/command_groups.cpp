@@ -39,6 +39,7 @@ const std::vector<JobGroup>& job_groups() {
           {"ingredient", "what they are made of"},
           {"strategy", "ways of feeding"},
           {"venue", "rules of a water"}}},
+        {"Keep it safe", {{"backup", "all of it into one file"}, {"restore", "a backup in place of the store"}}},
         {"The program",
          {{"usual", "what you always use: pump, kit, venue, currency, units"},
           {"help", "help COMMAND; or wetness, feels, sizes, units, files, names"},

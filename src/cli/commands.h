@@ -76,5 +76,7 @@ CommandSpec command_price();
 CommandSpec command_price_list();
 CommandSpec command_price_history();
 CommandSpec command_price_convert();
+CommandSpec command_backup();
+CommandSpec command_restore();
 
 }  // namespace baitwright

@@ -120,6 +120,7 @@ bool meant_help(const std::vector<std::string>& rest, const Error& refusal) {
 
 /// What stays done where the answer of a run that went well cannot be written.
 std::string done_by(const CommandSpec& command, const Arguments& arguments) {
+    if (command.effect == Effect::keeps) return "what you asked for is done all the same";
     const bool stored = command.effect == Effect::stores || arguments.has("--book") || arguments.has("--save");
     return stored ? "what you asked for is in the store all the same; look there before you type it again" : "";
 }
@@ -151,6 +152,7 @@ std::vector<CommandSpec> made_commands() {
          command_log_weigh(), command_log_drop(), command_log_bag(), command_log_list(), command_log_show(),
          command_log_edit(), command_log_undo(), command_log_notes(), command_learn(), command_learn_undo(),
          command_paid()});
+    add({command_backup(), command_restore()});
     return commands;
 }
 
@@ -163,12 +165,12 @@ CommandResult run_command(const CommandSpec& command, const std::vector<std::str
     refuse_store_as_output(command, arguments, around.library.store);
     const NamedStore named_store(arguments);
     try {
-        give_usual(arguments, command, usual_of(around.library));
+        if (command.effect != Effect::keeps) give_usual(arguments, command, usual_of(around.library));
         show_units(shown_units_of(arguments));
         CommandResult result = command.run(arguments, around);
         if (!arguments.has("--json")) result.output = written_out(result.output, LineBreaks::allowed);
         tell_usual(result, arguments);
-        named_store.tell(result, arguments);
+        if (command.effect != Effect::keeps) named_store.tell(result, arguments);
         if (result.status == 0) result.done_already = done_by(command, arguments);
         return result;
     } catch (const Error& error) {

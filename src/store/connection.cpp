@@ -7,6 +7,7 @@
 #include <system_error>
 
 #include "store/file_header.h"
+#include "store/file_in_making.h"
 #include "store/new_store.h"
 #include "store/schema.h"
 #include "store/upgrade_store.h"
@@ -66,6 +67,7 @@ void StoreConnection::check_version() {
 
 void StoreConnection::prepare_for_writing() {
     if (writes_) return;
+    sweep_left_in_making(folder_of_file(path_));
     database_.exec("PRAGMA journal_mode = WAL");  // it is, unless somebody changed it
     database_.exec("PRAGMA synchronous = FULL");
     database_.exec("PRAGMA foreign_keys = ON");

@@ -1,27 +1,17 @@
 #include "store/upgrade_store.h"
 
-#include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Database.h>
-#include <sqlite3.h>
 
 #include <string>
-#include <system_error>
 
-#include "store/new_store.h"
+#include "store/backup_seal.h"
+#include "store/copy_store.h"
+#include "store/file_in_making.h"
 #include "store/store_fault.h"
 
 namespace baitwright {
 
 namespace {
-
-// From a connection of its own: the one that migrates holds the write lock, so that nothing changes meanwhile.
-void copy_store(const std::filesystem::path& from, const std::filesystem::path& to) {
-    SQLite::Database source(from.string(), SQLite::OPEN_READONLY);
-    make_private_file(to);
-    SQLite::Database copy(to.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-    const int result = SQLite::Backup(copy, source).executeStep();
-    if (result != SQLITE_DONE) throw SQLite::Exception("it is not whole", result);
-}
 
 [[noreturn]] void refuse_copying(const std::filesystem::path& store, const std::filesystem::path& copy,
                                  const std::string& reason) {
@@ -31,22 +21,22 @@ void copy_store(const std::filesystem::path& from, const std::filesystem::path& 
                        "make room, and move away what stands under that name; the store is as it was");
 }
 
+// From a connection of its own: the one that migrates holds the write lock, so that nothing changes meanwhile.
 void copy_whole_store(const std::filesystem::path& from, const std::filesystem::path& to) {
-    std::filesystem::path made = to;
-    made += ".new";
-    std::error_code failed;
-    std::filesystem::remove(made, failed);
     try {
-        copy_store(from, made);
+        sweep_left_in_making(folder_of_file(to));
+        FileInMaking made(folder_of_file(to));
+        {
+            SQLite::Database source = open_to_copy(from);
+            copy_into(source, made.path());
+        }
+        seal_backup(made.path());
+        static_cast<void>(made.put_in_place(to, FileInMaking::Standing::replaced));
     } catch (const SQLite::Exception& error) {
-        std::filesystem::remove(made, failed);
+        refuse_copying(from, to, error.what());
+    } catch (const StorageError& error) {
         refuse_copying(from, to, error.what());
     }
-    std::filesystem::rename(made, to, failed);
-    if (!failed) return;
-    const std::string reason = failed.message();
-    std::filesystem::remove(made, failed);
-    refuse_copying(from, to, reason);
 }
 
 }  // namespace

@@ -1,0 +1,18 @@
+#pragma once
+
+#include <string>
+
+#include "answers/shared/kept_store.h"
+#include "report/reply.h"
+
+namespace baitwright {
+
+/// "154 ingredients, 31 mixes, 12 sessions".
+std::string contents_text(const StoreContents& contents);
+Json contents_json(const StoreContents& contents);
+
+Reply backup_reply(BackupAnswer answer);
+/// `back` is the command that puts back what was kept aside.
+Reply restore_reply(RestoreAnswer answer, std::string back);
+
+}  // namespace baitwright
