@@ -78,5 +78,6 @@ CommandSpec command_price_history();
 CommandSpec command_price_convert();
 CommandSpec command_backup();
 CommandSpec command_restore();
+CommandSpec command_doctor();
 
 }  // namespace baitwright

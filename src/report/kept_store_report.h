@@ -3,6 +3,7 @@
 #include <string>
 
 #include "answers/shared/kept_store.h"
+#include "answers/shared/store_health.h"
 #include "report/reply.h"
 
 namespace baitwright {
@@ -12,6 +13,7 @@ std::string contents_text(const StoreContents& contents);
 Json contents_json(const StoreContents& contents);
 
 Reply backup_reply(BackupAnswer answer);
+Reply doctor_reply(StoreHealth health);
 /// `back` is the command that puts back what was kept aside.
 Reply restore_reply(RestoreAnswer answer, std::string back);
 

@@ -21,15 +21,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-void require_store(const fs::path& store) {
-    std::error_code failed;
-    if (fs::status(store, failed).type() != fs::file_type::not_found) return;
-    throw NotFound("no-store", "there is no store " + shown(store) + " yet, and nothing in it to keep",
-                   "the first command that needs one makes it; of another: name it with --store FILE");
-}
-
 SQLite::Database open_sound_store(const fs::path& store) {
-    require_store(store);
+    refuse_no_store(store);
     try {
         SQLite::Database source = open_to_copy(store);
         refuse_what_is_no_store(source, store, newest_version());
@@ -114,7 +107,7 @@ void back_up_to_file(const BackupOrder& order, BackupAnswer& answer) {
     refuse_standing(order);
     const fs::path folder = folder_of_file(order.target);
     sweep_left_in_making(folder);
-    require_store(order.store);
+    refuse_no_store(order.store);
     FileInMaking made(folder);
     answer.contents = back_up_into(made, order.store, order.target);
     if (!made.put_in_place(order.target, order.standing)) refuse_standing(order);
@@ -122,7 +115,7 @@ void back_up_to_file(const BackupOrder& order, BackupAnswer& answer) {
 }
 
 DatedBackup back_up_to_folder(const BackupOrder& order, BackupAnswer& answer) {
-    require_store(order.store);
+    refuse_no_store(order.store);
     std::error_code failed;
     fs::create_directory(order.target, failed);  // where it cannot be, making a file in it says why
     sweep_left_in_making(order.target);

@@ -97,6 +97,11 @@ void StoreConnection::require_change() const {
     if (!changing_) throw std::logic_error("the store is written outside of a change");
 }
 
+void StoreConnection::run_once(const std::string& sql) {
+    require_change();
+    database_.exec(sql);
+}
+
 SQLite::Statement& StoreConnection::prepared(const char* sql) {
     const auto found = statements_.find(sql);
     if (found != statements_.end()) return found->second;

@@ -36,6 +36,9 @@ public:
     /// Throws std::logic_error where no `change` is running.
     void require_change() const;
 
+    /// Runs SQL that is not worth keeping prepared. Inside a change only.
+    void run_once(const std::string& sql);
+
     /// The statement of that text, reset. `sql` must be a constant: it is the key.
     SQLite::Statement& prepared(const char* sql);
 

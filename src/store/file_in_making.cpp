@@ -28,13 +28,17 @@ std::string reason_of(int error) {
     return std::generic_category().message(error);
 }
 
-[[noreturn]] void refuse_making(const fs::path& path, int error) {
+[[noreturn]] void refuse_making(const std::string& what, int error) {
     const bool full = error == ENOSPC || error == EDQUOT;
     throw StorageError(full ? FaultClass::input_output : FaultClass::cannot_create,
-                       full ? "disk-full" : "cannot-create", shown(path) + " cannot be made: " + reason_of(error),
+                       full ? "disk-full" : "cannot-create", what + ": " + reason_of(error),
                        full              ? "make room, then try again"
                        : error == ENOENT ? "make its folder first"
                                          : "choose another folder or name, or ask who owns this one");
+}
+
+[[noreturn]] void refuse_placing(const fs::path& target, int error) {
+    refuse_making(shown(target) + " cannot be written", error);
 }
 
 /// The process that a file of that name is of; 0 where it is none of ours.
@@ -106,7 +110,7 @@ FileInMaking::FileInMaking(const fs::path& folder) {
         error = errno;
         if (error != EEXIST) break;
     }
-    refuse_making(folder, error);
+    refuse_making("no file can be made in " + shown(folder), error);
 }
 
 FileInMaking::~FileInMaking() {
@@ -116,12 +120,12 @@ FileInMaking::~FileInMaking() {
 }
 
 bool FileInMaking::put_in_place(const fs::path& target, Standing standing) {
-    if (const int error = flush_file(path_)) refuse_making(target, error);
+    if (const int error = flush_file(path_)) refuse_placing(target, error);
     if (standing == Standing::replaced) {
-        if (::rename(path_.c_str(), target.c_str()) != 0) refuse_making(target, errno);
+        if (::rename(path_.c_str(), target.c_str()) != 0) refuse_placing(target, errno);
     } else if (const int error = give_new_name(path_, target)) {
         if (error == EEXIST) return false;
-        refuse_making(target, error);
+        refuse_placing(target, error);
     }
     in_place_ = true;
     flush_folder(folder_of_file(target));

@@ -4,7 +4,6 @@
 
 #include <string>
 #include <system_error>
-#include <utility>
 
 #include "store/backup_seal.h"
 #include "store/copy_store.h"
@@ -18,21 +17,6 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr int most_asides_of_a_day = 100000;
-
-/// The name of the number-th of a day, from 1.
-fs::path aside_name(const fs::path& store, Date today, int number) {
-    fs::path name = store;
-    name += ".before-restore-" + date_text(today) + (number > 1 ? "-" + std::to_string(number) : "");
-    return name;
-}
-
-/// Calls `take` with one name after the other until it gives true.
-template <class Take>
-fs::path first_free_aside(const fs::path& store, Date today, Take&& take) {
-    for (int number = 1; number < most_asides_of_a_day; ++number)
-        if (fs::path name = aside_name(store, today, number); take(name)) return name;
-    throw cannot_make_store(aside_name(store, today, 1), "too many stand there already");
-}
 
 /// What SQLite keeps beside a store, its shared memory aside, which is made anew.
 void rename_sides(const fs::path& from, const fs::path& to) {
@@ -53,6 +37,17 @@ bool give_second_name(const fs::path& file, const fs::path& name) {
 
 }  // namespace
 
+/// Calls `take` with one name after the other until it gives true.
+template <class Take>
+fs::path KeptAside::first_free(const fs::path& store, Date today, Take&& take) const {
+    for (int number = 1; number < most_asides_of_a_day; ++number) {
+        fs::path name = store;
+        name += ".before-" + before_ + "-" + date_text(today) + (number > 1 ? "-" + std::to_string(number) : "");
+        if (take(name)) return name;
+    }
+    throw cannot_make_store(store, "too many copies of today stand beside it");
+}
+
 KeptAside::~KeptAside() {
     if (path_.empty()) return;
     if (!moved_from_.empty()) rename_sides(path_, moved_from_);
@@ -67,15 +62,26 @@ void KeptAside::copy(const fs::path& store, Date today) {
         copy_into(source, made.path());
     }
     seal_backup(made.path());
-    path_ = first_free_aside(
-        store, today, [&](const fs::path& name) { return made.put_in_place(name, FileInMaking::Standing::kept); });
+    path_ = first_free(store, today,
+                       [&](const fs::path& name) { return made.put_in_place(name, FileInMaking::Standing::kept); });
 }
 
 void KeptAside::link_damaged(const fs::path& store, Date today) {
-    path_ = first_free_aside(store, today, [&](const fs::path& name) { return give_second_name(store, name); });
+    path_ = first_free(store, today, [&](const fs::path& name) { return give_second_name(store, name); });
     moved_from_ = store;
     rename_sides(store, path_);
     flush_folder(folder_of_file(store));
+}
+
+void KeptAside::copy_damaged(const fs::path& store, Date today) {
+    path_ = first_free(store, today, [&](const fs::path& name) {
+        std::error_code failed;
+        fs::copy_file(store, name, failed);
+        if (failed && failed != std::errc::file_exists) throw cannot_make_store(name, failed.message());
+        return !failed;
+    });
+    std::error_code none;
+    for (const char* side : {"-wal", "-journal"}) fs::copy_file(store.string() + side, path_.string() + side, none);
 }
 
 fs::path KeptAside::keep() {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <filesystem>
+#include <vector>
 
 namespace baitwright {
 
@@ -8,8 +9,8 @@ namespace baitwright {
 /// name beside it and then linked into place. Where another process was quicker, that one's store stays.
 void make_store(const std::filesystem::path& path);
 
-/// Makes an empty file that only its owner may read and write, where there is none yet: SQLite gives the files that it
-/// makes beside a store (its log, its journal) the rights of the store.
-void make_private_file(const std::filesystem::path& path);
+/// What older programs that were killed while they made this store left of it: `NAME.new-N` and what SQLite kept beside
+/// it. One was made in a moment, so an old one is nobody's.
+std::vector<std::filesystem::path> left_of_making_store(const std::filesystem::path& path);
 
 }  // namespace baitwright

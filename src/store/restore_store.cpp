@@ -115,7 +115,7 @@ fs::path write_over(const RestoreOrder& order, const fs::path& copy) {
     present.exec("PRAGMA synchronous = FULL");
     fit_pages(copy, present);
     SQLite::Database made(copy.string(), SQLite::OPEN_READONLY);
-    KeptAside aside;
+    KeptAside aside("restore");
     {
         SQLite::Backup over(present, made);
         if (over.executeStep(0) != SQLITE_OK) throw SQLite::Exception("it is in use", SQLITE_BUSY);
@@ -164,7 +164,7 @@ StoreRestored restore_checked(const RestoreOrder& order) {
     StoreRestored done = copy_checked(order, made.path());
     if (!is_there(order.store) && made.put_in_place(order.store, FileInMaking::Standing::kept)) return done;
     if (can_write_over(order.store) && write_over(order, made.path(), done.kept_aside)) return done;
-    KeptAside aside;
+    KeptAside aside("restore");
     aside.link_damaged(order.store, order.today);
     static_cast<void>(made.put_in_place(order.store, FileInMaking::Standing::replaced));
     done.kept_aside = aside.keep();

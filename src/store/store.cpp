@@ -195,6 +195,10 @@ Shed Store::shed() {
     return Shed(*connection_);
 }
 
+StoreCheck Store::check() const {
+    return StoreCheck(*connection_);
+}
+
 LogBook Store::log() const {
     return LogBook(*connection_);
 }

@@ -12,6 +12,7 @@
 #include "store/entry_register.h"
 #include "store/log_book.h"
 #include "store/shed.h"
+#include "store/store_check.h"
 #include "store/stored_entry.h"
 
 namespace baitwright {
@@ -99,6 +100,9 @@ public:
 
     /// The shed of this store; it must not outlive it.
     [[nodiscard]] Shed shed();
+
+    /// What can be wrong with this store; it must not outlive it.
+    [[nodiscard]] StoreCheck check() const;
 
     /// The log of this store, and what was learnt from it; it must not outlive it.
     [[nodiscard]] LogBook log() const;

@@ -2,6 +2,8 @@
 
 #include <sqlite3.h>
 
+#include <system_error>
+
 #include "quantities/in_quotes.h"
 #include "quantities/plain_words.h"
 
@@ -49,6 +51,13 @@ StorageError stored_log_out_of_range(std::int64_t entry, const std::string& find
 StorageError stored_learnt_out_of_range(const std::string& subject, const std::string& finding) {
     return {FaultClass::bad_data, "stored-out-of-range", "in the store, what was learnt of " + subject + ": " + finding,
             "learn it from the log again: baitwright learn --apply"};
+}
+
+void refuse_no_store(const std::filesystem::path& path) {
+    std::error_code failed;
+    if (std::filesystem::status(path, failed).type() != std::filesystem::file_type::not_found) return;
+    throw NotFound("no-store", "there is no store " + shown(path) + " yet",
+                   "name another with --store FILE; the first command that needs one makes it");
 }
 
 StorageError cannot_make_store(const std::filesystem::path& path, const std::string& reason) {

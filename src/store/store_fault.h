@@ -28,6 +28,9 @@ StorageError stored_log_out_of_range(std::int64_t entry, const std::string& find
 /// `subject` is an ingredient, a mix or "your hand".
 StorageError stored_learnt_out_of_range(const std::string& subject, const std::string& finding);
 
+/// Throws NotFound "no-store" where no file is there.
+void refuse_no_store(const std::filesystem::path& path);
+
 /// The file, or the folder that it is to stand in, cannot be made or written.
 StorageError cannot_make_store(const std::filesystem::path& path, const std::string& reason);
 

@@ -1,0 +1,58 @@
+#include "library/store_doctor.h"
+
+#include "library/check_entries.h"
+#include "store/store_file_check.h"
+
+namespace baitwright {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// Adds what is wrong inside, while nobody changes it; where somebody does, it is looked at again.
+void look_inside(const fs::path& path, StoreFindings& found) {
+    constexpr int most_looks = 5;
+    const Store store = Store::open(path);
+    for (int look = 1;; ++look) {
+        StoreFindings findings = found;
+        const auto before = store.check().data_version();
+        store.check().look(findings);
+        if (!findings.has("missing-table")) check_entries(store, findings);
+        if (findings.count() > found.count() && look < most_looks && store.check().data_version() != before) continue;
+        found = std::move(findings);
+        return;
+    }
+}
+
+void look_over(const fs::path& store, StoreHealth& health) {
+    health.contents = {};
+    health.findings = look_at_store_file(store, health.contents);
+    if (!health.findings.has("damaged-store")) look_inside(store, health.findings);
+}
+
+void mend(const fs::path& path, Date today) {
+    mend_store_file(path);
+    StoreContents contents;
+    if (look_at_store_file(path, contents).has("damaged-store")) return;
+    Store store = Store::open(path);
+    store.change([&] { store.check().mend(); });
+    mend_references(store, today);
+}
+
+}  // namespace
+
+StoreHealth examine_store(const fs::path& store, DoctorTask task, Date today) {
+    StoreHealth health;
+    health.store = store.string();
+    look_over(store, health);
+    health.found_before = health.findings.count();
+    if (task == DoctorTask::look) return health;
+    health.mended = true;
+    if (!health.findings.any_mendable()) return health;
+    health.copy = copy_before_mending(store, today).string();
+    mend(store, today);
+    look_over(store, health);
+    return health;
+}
+
+}  // namespace baitwright
