@@ -1,7 +1,6 @@
 #include "bait/dose.h"
 
 #include <array>
-#include <cmath>
 #include <utility>
 
 #include "quantities/amount_range.h"
@@ -29,11 +28,6 @@ std::variant<Mass, Volume> parse_each(std::string_view text) {
         if (as_mass.faults().front().code != "wrong-dimension") throw;
         return parse<Volume>(text);
     }
-}
-
-/// Without the tail of digits that a change of unit leaves: within 1e-12.
-std::string short_number(double value) {
-    return number_text_within(value, 0.99e-12 * std::abs(value));
 }
 
 double si_of(const std::variant<Mass, Volume>& amount) {
@@ -75,10 +69,11 @@ DoseRate parse_dose_rate(std::string_view text) {
 }
 
 std::string dose_rate_text(const DoseRate& rate) {
-    if (rate.basis == DoseBasis::share_of_dry) return short_number(std::get<Mass>(rate.each).in(kilogram)*100) + " %";
+    if (rate.basis == DoseBasis::share_of_dry) return exact_text(Ratio(std::get<Mass>(rate.each).si()), percent, "%");
     std::string text = std::holds_alternative<Mass>(rate.each)
-                           ? short_number(std::get<Mass>(rate.each).in(gram)) + " g "
-                           : short_number(std::get<Volume>(rate.each).in(millilitre)) + " ml ";
+                           ? exact_text(std::get<Mass>(rate.each), gram, "g")
+                           : exact_text(std::get<Volume>(rate.each), millilitre, "ml");
+    text += ' ';
     for (const auto& [words, meaning] : bases)
         if (meaning == rate.basis) text += words;
     return text;

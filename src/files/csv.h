@@ -1,5 +1,7 @@
 #pragma once
 
+#include <cstddef>
+#include <limits>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -15,8 +17,35 @@ struct CsvRow {
     std::vector<Position> places;
 };
 
-/// Reads RFC 4180 text: quoted cells, doubled quotes, line breaks inside quotes, CRLF or LF, an optional byte order
-/// mark. Throws InputError "unclosed-quote" or "stray-quote" with line and column.
+/// Reads RFC 4180 text row by row: quoted cells, doubled quotes, line breaks inside quotes, CRLF or LF, an optional byte
+/// order mark. Throws InputError "unclosed-quote", "stray-quote" or "too-large" with line and column. The text must
+/// outlive it.
+class CsvRows {
+public:
+    explicit CsvRows(std::string_view text, std::size_t most_cells = std::numeric_limits<std::size_t>::max());
+
+    /// Goes to the next row, into `row`; false after the last.
+    bool next(CsvRow& row);
+
+private:
+    void begin_line();
+    Position place();
+    [[nodiscard]] bool at_cell_end() const;
+    bool take(std::string_view word);
+    std::string take_cell();
+    std::string take_plain();
+    std::string take_quoted(std::size_t start);
+
+    std::string_view text_;
+    std::size_t most_cells_;
+    std::size_t at_;
+    std::size_t cells_ = 0;
+    int line_ = 1;
+    int column_ = 1;  ///< of the byte `counted_`
+    std::size_t counted_;
+};
+
+/// All rows at once, at most 2,000,000 cells.
 std::vector<CsvRow> read_csv(std::string_view text);
 
 /// One row with a line end (LF), quoting where needed, each cell guarded against spreadsheets that would run it

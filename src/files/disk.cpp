@@ -6,16 +6,15 @@
 
 #include <algorithm>
 #include <cerrno>
-#include <csignal>
 #include <list>
 #include <system_error>
 #include <utility>
 
 #include "files/file_faults.h"
+#include "files/new_name.h"
 #include "files/utf8.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
-#include "quantities/number_text.h"
 
 namespace baitwright {
 
@@ -135,42 +134,6 @@ void write_stream(const fs::path& path, std::string_view text) {
     if (!file.close()) refuse_writing(path, errno);
 }
 
-/// What a new file beside the target is called: ".NAME.PID-0.new", NAME cut where that would be longer than a name can
-/// be.
-class NewName {
-public:
-    explicit NewName(const fs::path& target) : front_("." + target.filename().string().substr(0, 200) + ".") {}
-
-    [[nodiscard]] std::string text(pid_t process, int attempt) const {
-        return front_ + std::to_string(process) + "-" + std::to_string(attempt) + ".new";
-    }
-    /// The process that such a file is of; 0 where it is none.
-    [[nodiscard]] pid_t process_of(const std::string& name) const {
-        if (name.compare(0, front_.size(), front_) != 0) return 0;
-        std::string_view rest = std::string_view(name).substr(front_.size());
-        const std::string_view process = take_digits(rest);
-        const bool dash = rest.substr(0, 1) == "-";
-        rest.remove_prefix(dash ? 1 : 0);
-        const bool fits = dash && !process.empty() && process.size() < 10 && !take_digits(rest).empty();
-        return fits && rest == ".new" ? static_cast<pid_t>(std::stol(std::string(process))) : 0;
-    }
-
-private:
-    std::string front_;
-};
-
-/// Takes away what runs that were killed left of the same target: no such process is alive.
-void sweep_leftovers(const fs::path& folder, const NewName& name) {
-    std::error_code failed;
-    std::vector<fs::path> leftovers;
-    fs::directory_iterator entry(folder, failed);
-    for (const fs::directory_iterator end; !failed && entry != end; entry.increment(failed)) {
-        const pid_t process = name.process_of(entry->path().filename().string());
-        if (process > 0 && ::kill(process, 0) != 0 && errno == ESRCH) leftovers.push_back(entry->path());
-    }
-    for (const fs::path& leftover : leftovers) ::unlink(leftover.c_str());
-}
-
 /// A new file beside the target, removed again unless it takes the target's place.
 class NewFile {
 public:
@@ -202,8 +165,6 @@ public:
     }
 
 private:
-    static fs::path folder_of(const fs::path& path) { return path.has_parent_path() ? path.parent_path() : "."; }
-
     int create() {
         const NewName name(target_);
         sweep_leftovers(folder_of(target_), name);
@@ -221,13 +182,6 @@ private:
     bool in_place_ = false;
     Descriptor file_;
 };
-
-/// What a symbolic link points at, so that the link stays one.
-fs::path behind_links(const fs::path& path) {
-    std::error_code failed;
-    const fs::path real = fs::is_symlink(path, failed) ? fs::weakly_canonical(path, failed) : path;
-    return failed ? path : real;
-}
 
 }  // namespace
 

@@ -242,6 +242,7 @@ std::optional<Measure> measured_in(std::string_view text) {
 }
 
 std::string exact_text(Temperature temperature) {
+    if (all_digits_wanted()) return temperature_to_the_bit(temperature.in_kelvin());
     // The error allowed is of the point on the scale, not of the digits: 0.01 degC is 273.16 K.
     return number_text_within(temperature.in_celsius(), 0.5e-12 * std::abs(temperature.in_kelvin())) + " degC";
 }

@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "quantities/all_digits.h"
 #include "quantities/number_text.h"
 #include "quantities/quantity.h"
 #include "quantities/temperature.h"
@@ -69,11 +70,13 @@ std::string ball_size_names();
 std::string vessel_size_names();
 
 /// The shortest text that `parse` reads back to the same value within 1e-12 relative, in the unit named (by custom g,
-/// ml, mm, s, g/l, cm/s, m2/s, kJ/mol, kPa; ratios in %): for files and export, not for display.
+/// ml, mm, s, g/l, cm/s, m2/s, kJ/mol, kPa; ratios in %): for files and export, not for display. Where `AllDigitsHere` lives, to the same value, in that unit or
+/// in the SI's.
 template <class D>
 std::string exact_text(Quantity<D> quantity, Unit<D> unit, std::string_view unit_symbol) {
     // Less than 1e-12, to leave room for the rounding in the factor of the unit, there and back.
     const double value = quantity.in(unit);
+    if (all_digits_wanted()) return text_to_the_bit(quantity.si(), unit_symbol);
     return number_text_within(value, 0.99e-12 * std::abs(value)) + ' ' + std::string(unit_symbol);
 }
 /// The same in degC, within 1e-12 of the kelvins.

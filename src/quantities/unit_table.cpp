@@ -42,6 +42,7 @@ constexpr std::array unit_rows{
     UnitRow{"gal", volume, imperial_gallon.in_si, unoffered, "gal|gals|gallon|gallons"},
     UnitRow{"USpt", volume, us_pint.in_si, unoffered, "uspt|us pt|us pts|us pint|us pints"},
     UnitRow{"USfloz", volume, us_pint.in_si / 16, unoffered, "usfloz|us floz|us fl oz"},
+    UnitRow{"m3", volume, 1.0, unoffered, "m3|m\u00b3|cubic metre|cubic metres"},
 
     UnitRow{"mm", length, millimetre.in_si, offered, "mm|mms|millimetre|millimetres|millimeter|millimeters"},
     UnitRow{"cm", length, centimetre.in_si, offered, "cm|cms|centimetre|centimetres|centimeter|centimeters"},

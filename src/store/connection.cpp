@@ -109,13 +109,16 @@ SQLite::Statement& StoreConnection::prepared(const char* sql) {
 }
 
 StoreConnection::Snapshot::Snapshot(StoreConnection& connection) {
-    if (connection.changing_) return;
+    if (connection.changing_ || connection.looking_) return;
     connection.database_.exec("BEGIN");
-    begun_ = &connection.database_;
+    begun_ = &connection;
+    connection.looking_ = true;
 }
 
 StoreConnection::Snapshot::~Snapshot() {
-    if (begun_ != nullptr) begun_->tryExec("COMMIT");
+    if (begun_ == nullptr) return;
+    begun_->looking_ = false;
+    begun_->database_.tryExec("COMMIT");
 }
 
 }  // namespace baitwright

@@ -54,7 +54,8 @@ public:
         return known->second;
     }
 
-    /// While one lives, all reading sees one state of the store: an entry spread over several tables is read whole.
+    /// While one lives, all reading sees one state of the store: an entry spread over several tables is read whole. One
+    /// inside another sees what that sees.
     class Snapshot {
     public:
         explicit Snapshot(StoreConnection& connection);
@@ -63,7 +64,7 @@ public:
         Snapshot& operator=(const Snapshot&) = delete;
 
     private:
-        SQLite::Database* begun_ = nullptr;
+        StoreConnection* begun_ = nullptr;
     };
 
 private:
@@ -76,6 +77,7 @@ private:
     std::map<std::string, Names> mended_names_;  ///< by the kind of entry
     bool writes_ = false;                        ///< the settings for writing are made
     bool changing_ = false;                      ///< inside `change`
+    bool looking_ = false;                       ///< a snapshot lives
 };
 
 }  // namespace baitwright

@@ -116,6 +116,13 @@ std::vector<RetiredEntry> Store::retired(std::string_view kind, std::string_view
     return reading(*connection_, [&](StoreConnection& connection) { return read_retired(connection, kind, name); });
 }
 
+void Store::look(const std::function<void()>& work) const {
+    connection_->guarded([&] {
+        const StoreConnection::Snapshot snapshot(*connection_);
+        work();
+    });
+}
+
 void Store::change(const std::function<void()>& work) {
     connection_->change(work);
 }
@@ -201,6 +208,10 @@ StoreCheck Store::check() const {
 
 LogBook Store::log() const {
     return LogBook(*connection_);
+}
+
+KeptRows Store::kept() const {
+    return KeptRows(*connection_);
 }
 
 LearntWater Store::learnt_water(const std::vector<std::string>& bags) const {

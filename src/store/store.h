@@ -10,6 +10,7 @@
 #include "bait/shelf.h"
 #include "bait/usual.h"
 #include "store/entry_register.h"
+#include "store/kept_rows.h"
 #include "store/log_book.h"
 #include "store/shed.h"
 #include "store/store_check.h"
@@ -59,6 +60,9 @@ public:
     /// The digest of the shipped files that the store was last filled from; empty in a new store.
     [[nodiscard]] std::string shipped_digest() const;
 
+    /// Runs work that reads alone: all of it sees one state of the store, whatever other processes write meanwhile.
+    void look(const std::function<void()>& work) const;
+
     /// Runs the work inside one IMMEDIATE transaction; an exception out of it undoes all of it.
     void change(const std::function<void()>& work);
 
@@ -106,6 +110,9 @@ public:
 
     /// The log of this store, and what was learnt from it; it must not outlive it.
     [[nodiscard]] LogBook log() const;
+
+    /// All that is kept beside the library's entries, as tables; it must not outlive this store.
+    [[nodiscard]] KeptRows kept() const;
 
 private:
     explicit Store(std::unique_ptr<StoreConnection> connection);

@@ -1,0 +1,145 @@
+#include "files/new_folder.h"
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <cstdio>
+#include <system_error>
+#include <utility>
+
+#include "files/new_name.h"
+#include "quantities/fault.h"
+#include "quantities/in_quotes.h"
+
+namespace baitwright {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::size_t block_written = std::size_t{1} << 20U;
+
+std::string folder_in_quotes(const fs::path& path) {
+    return in_quotes(std::string_view(path.native()));
+}
+
+[[noreturn]] void refuse_folder_made(const fs::path& path, int error) {
+    const std::string why = std::generic_category().message(error);
+    throw StorageError(FaultClass::cannot_create, "cannot-create",
+                       "the folder " + folder_in_quotes(path) + " cannot be made: " + why,
+                       error == ENOENT ? "make the folder that it is to stand in first"
+                                       : "choose another place, or ask who owns this one");
+}
+
+[[noreturn]] void refuse_file_written(const fs::path& path, int error) {
+    throw StorageError(FaultClass::input_output, "write-failed",
+                       folder_in_quotes(path) + " could not be written: " + std::generic_category().message(error),
+                       "make room on the disk or write it elsewhere, then try again");
+}
+
+void flush_name(const fs::path& folder) {
+    const int open = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (open < 0) return;
+    ::fsync(open);
+    ::close(open);
+}
+
+/// 0, or the number of the error. What stood at the target is at the new folder's old name then, or nothing is.
+int exchange_names(const fs::path& made, const fs::path& target) {
+    if (::rename(made.c_str(), target.c_str()) == 0) return 0;
+    if (errno != ENOTEMPTY && errno != EEXIST) return errno;
+    return ::renameat2(AT_FDCWD, made.c_str(), AT_FDCWD, target.c_str(), RENAME_EXCHANGE) == 0 ? 0 : errno;
+}
+
+}  // namespace
+
+NewFolder::NewFolder(fs::path target) : target_(std::move(target)) {
+    const NewName name(target_);
+    sweep_leftovers(folder_of(target_), name);
+    for (int attempt = 0; attempt < 100; ++attempt) {
+        path_ = folder_of(target_) / name.text(::getpid(), attempt);
+        if (::mkdir(path_.c_str(), S_IRWXU) == 0) return;
+        if (errno != EEXIST) break;
+    }
+    refuse_folder_made(target_, errno);
+}
+
+NewFolder::~NewFolder() {
+    if (file_ >= 0) ::close(file_);
+    std::error_code ignored;
+    fs::remove_all(path_, ignored);  // once in place, what it took the place of
+}
+
+void NewFolder::begin(const std::string& name) {
+    end_file();
+    file_path_ = target_ / name;
+    file_ = ::open((path_ / name).c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, S_IRUSR | S_IWUSR);
+    if (file_ < 0) refuse_file_written(file_path_, errno);
+}
+
+void NewFolder::add(std::string_view text) {
+    unwritten_ += text;
+    if (unwritten_.size() >= block_written) write_out();
+}
+
+void NewFolder::write_out() {
+    std::string_view left = unwritten_;
+    while (!left.empty()) {
+        const ssize_t put = ::write(file_, left.data(), left.size());
+        if (put < 0 && errno != EINTR) refuse_file_written(file_path_, errno);
+        if (put > 0) left.remove_prefix(static_cast<std::size_t>(put));
+    }
+    unwritten_.clear();
+}
+
+void NewFolder::end_file() {
+    if (file_ < 0) return;
+    write_out();
+    const int flushed = ::fsync(file_) == 0 ? 0 : errno;
+    const int closed = ::close(std::exchange(file_, -1)) == 0 ? 0 : errno;
+    if (flushed != 0 || closed != 0) refuse_file_written(file_path_, flushed != 0 ? flushed : closed);
+}
+
+void NewFolder::take_place() {
+    end_file();
+    flush_name(path_);
+    if (const int error = exchange_names(path_, target_)) refuse_folder_made(target_, error);
+    flush_name(folder_of(target_));
+}
+
+fs::path folder_to_replace(const fs::path& target, const std::vector<std::string>& names, const std::string& sign) {
+    std::error_code failed;
+    fs::path whole = fs::weakly_canonical(fs::absolute(target), failed);
+    if (failed) refuse_folder_made(target, failed.value());
+    if (!whole.has_filename()) whole = whole.parent_path();
+    const fs::file_status status = fs::status(whole, failed);
+    if (status.type() == fs::file_type::not_found) return whole;
+    if (!fs::is_directory(status))
+        throw StorageError(FaultClass::cannot_create, "not-a-folder", folder_in_quotes(target) + " is no folder",
+                           "name another");
+    const fs::path here = fs::current_path(failed);
+    if (std::mismatch(whole.begin(), whole.end(), here.begin(), here.end()).first == whole.end())
+        throw StorageError(FaultClass::cannot_create, "folder-in-use", "you are in " + folder_in_quotes(target),
+                           "step out of it, or name another folder");
+    std::string stranger;
+    bool signed_once = false, empty = true;
+    fs::directory_iterator entry(whole, failed);
+    for (const fs::directory_iterator end; !failed && entry != end; entry.increment(failed)) {
+        const std::string name = entry->path().filename().string();
+        empty = false;
+        signed_once = signed_once || name == sign;
+        if (std::find(names.begin(), names.end(), name) == names.end() && name != sign)
+            stranger = stranger.empty() ? name : std::min(stranger, name);
+    }
+    if (failed) refuse_folder_made(target, failed.value());
+    if (empty || (signed_once && stranger.empty())) return whole;
+    throw StorageError(FaultClass::cannot_create, "folder-not-empty",
+                       folder_in_quotes(target) + " holds " +
+                           (stranger.empty() ? std::string("other files") : in_quotes(stranger)) + " already",
+                       "name a new folder, or an empty one");
+}
+
+}  // namespace baitwright
