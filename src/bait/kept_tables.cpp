@@ -12,10 +12,14 @@ namespace baitwright {
 
 namespace {
 
+/// The tables are laid out in words of their own.
+namespace layout {
+
 using Columns = std::vector<KeptColumn>;
 using Words = std::vector<std::string_view>;
 
 constexpr double many = 1e9, largest_log = 20, largest_mark = 100;
+constexpr double most_changes = 1e15;
 constexpr double longest_log = 31 * 24 * 3600.0, deepest_log = 1000, heaviest = 1e4;
 constexpr bool may_be_empty = true, never_empty = false;
 
@@ -33,8 +37,8 @@ KeptColumn line(const char* heading, bool optional = never_empty) {
 KeptColumn prose(const char* heading) {
     return {heading, CellForm::prose};
 }
-KeptColumn day(const char* heading, bool optional = never_empty) {
-    return {heading, CellForm::day, optional};
+KeptColumn date(const char* heading, bool optional = never_empty) {
+    return {heading, CellForm::date, optional};
 }
 KeptColumn word(const char* heading, Words words) {
     return {heading, CellForm::word, never_empty, 0, 0, std::move(words)};
@@ -44,6 +48,10 @@ KeptColumn number(const char* heading) {
 }
 KeptColumn number_of(const char* heading, std::string_view table, bool optional = never_empty) {
     return {heading, CellForm::number, optional, 0, 0, {}, {}, table};
+}
+/// Of a row that a person adds it is left empty.
+KeptColumn mark(const char* heading) {
+    return {heading, CellForm::mark, may_be_empty};
 }
 KeptColumn whole(const char* heading, double least, double most) {
     return {heading, CellForm::whole, never_empty, least, most};
@@ -80,16 +88,28 @@ Words kinds_of_versions() {
     return kinds;
 }
 
+Words kinds_of_entries() {
+    Words kinds = kinds_of_versions();
+    kinds.emplace_back("usual");
+    return kinds;
+}
+
+Words kinds_of_stamps() {
+    Words kinds = kinds_of_versions();
+    for (const char* kind : {"packs", "usual", "learnt", "believed"}) kinds.emplace_back(kind);
+    return kinds;
+}
+
 std::vector<KeptTable> tables_of_library() {
     const KeptColumn ingredient{"ingredient", CellForm::name, never_empty, 0, 0, {}, {}, "ingredients"};
-    const Columns old_price{ingredient, amount("pack", {"mass", "volume"}), money("price"), day("on", may_be_empty),
+    const Columns old_price{ingredient, amount("pack", {"mass", "volume"}), money("price"), date("on", may_be_empty),
                             name("shop")};
     Columns price_of_removed = old_price;
     price_of_removed.front() = name("ingredient");
     return {
         {"shops", {name("shop")}},
         {"usual", {line("what"), whole("place", 0, many), line("value")}},
-        {"old-versions", {word("kind", kinds_of_versions()), name("name"), day("until"), prose("as it was")}},
+        {"old-versions", {word("kind", kinds_of_versions()), name("name"), date("until"), prose("as it was")}},
         {"names-given-up", {word("kind", words_of(entry_kind_names)), name("name"), name("now")}},
         {"old-prices", old_price},
         {"prices-of-removed", price_of_removed},
@@ -100,14 +120,14 @@ std::vector<KeptTable> tables_of_shed() {
     const KeptColumn item{"item", CellForm::name, never_empty, 0, 0, {}, {}, "shed-items"};
     const KeptColumn item_alone{"item", CellForm::name, may_be_empty, 0, 0, {}, {}, "shed-items"};
     return {
-        {"shed-items", {name("item"), word("kind", words_of(stock_kind_names)), day("last entry on")}},
+        {"shed-items", {name("item"), word("kind", words_of(stock_kind_names)), date("last entry on")}},
         {"shed-lots",
-         {number("lot"), item, word("kept", words_of(stock_state_names)), day("got on"),
-          day("best before", may_be_empty), day("opened on", may_be_empty), whole("frozen again (times)", 0, many),
-          money("paid", may_be_empty), name("shop"), line("feel", may_be_empty)}},
+         {number("lot"), item, word("kept", words_of(stock_state_names)), date("got on"),
+          date("best before", may_be_empty), date("opened on", may_be_empty), whole("frozen again (times)", 0, many),
+          money("paid", may_be_empty), name("shop"), line("feel", may_be_empty), mark("mark")}},
         {"shed-entries",
-         {number("entry"), word("what", words_of(happening_names)), day("on"), item_alone, line("session"),
-          number_of("takes back", "shed-entries", may_be_empty)}},
+         {number("entry"), word("what", words_of(happening_names)), date("on"), item_alone, line("session"),
+          number_of("takes back", "shed-entries", may_be_empty), mark("mark")}},
         {"shed-movements",
          {number_of("entry", "shed-entries"), number_of("lot", "shed-lots"), {"change (g)", CellForm::grams}}},
         {"shed-from-notes", {line("phone's mark"), number_of("entry", "shed-entries", may_be_empty)}},
@@ -118,10 +138,10 @@ std::vector<KeptTable> tables_of_log() {
     const KeptColumn entry = number_of("entry", "log");
     return {
         {"log",
-         {number("entry"), word("what", words_of(logged_names)), day("on"),
+         {number("entry"), word("what", words_of(logged_names)), date("on"),
           number_of("session", "log-sessions", may_be_empty), line("of"),
           quantity("after the start", "min", -longest_log, longest_log, may_be_empty),
-          number_of("takes back", "log", may_be_empty), truth("believed")}},
+          number_of("takes back", "log", may_be_empty), truth("believed"), mark("mark")}},
         {"log-sessions",
          {entry, line("start"), quantity("length", "min", 0, longest_log), whole("anglers", 1, 10000), line("page"),
           line("venue"), line("clarity"), warmth("water", may_be_empty), money("cost", may_be_empty), prose("note")}},
@@ -151,13 +171,17 @@ std::vector<KeptTable> tables_of_learnt() {
                         whole("mixes", 0, many),
                         bare("measured (g/g)", 0, largest_mark),
                         {"factor", CellForm::numbers}};
-    const Columns mix{line("of"), word("what", {"cup_weight", "hold", "carpet"}), bare("mean (ln)", -largest_log, largest_log),
-                      bare("sigma (ln)", 0, largest_log), whole("times", 0, many)};
+    const Columns mix{line("of"), word("what", {"cup_weight", "hold", "carpet"}),
+                      bare("mean (ln)", -largest_log, largest_log), bare("sigma (ln)", 0, largest_log),
+                      whole("times", 0, many)};
     return {{"learnt-water", water},
             {"learnt-mixes", mix},
             {"learnt-water-before", water},
             {"learnt-mixes-before", mix},
-            {"learnt-written", {name("ingredient"), prose("before"), prose("after")}}};
+            {"learnt-written", {name("ingredient"), prose("before"), prose("after")}},
+            {"stamps",
+             {word("kind", kinds_of_stamps()), line("of"), whole("changed", 0, most_changes),
+              whole("there since", 0, most_changes)}}};
 }
 
 std::vector<KeptTable> all_tables() {
@@ -167,12 +191,15 @@ std::vector<KeptTable> all_tables() {
     return all;
 }
 
+}  // namespace layout
+
 }  // namespace
 
 const KeptTable& entries_table() {
-    static const KeptTable table{"entries",
-                                 {word("kind", kinds_of_versions()), name("name"), word("whose", {"shipped", "person"}),
-                                  line("as it was written")}};
+    static const KeptTable table{
+        "entries",
+        {layout::word("kind", layout::kinds_of_entries()), layout::line("name"),
+         layout::word("whose", {"shipped", "person"}), layout::mark("as written"), layout::mark("its packs")}};
     return table;
 }
 
@@ -183,7 +210,7 @@ std::size_t KeptTable::column(std::string_view heading) const {
 }
 
 const std::vector<KeptTable>& kept_tables() {
-    static const std::vector<KeptTable> all = all_tables();
+    static const std::vector<KeptTable> all = layout::all_tables();
     return all;
 }
 

@@ -21,7 +21,7 @@ enum class CellForm {
     prose,     ///< plain letters, in several lines where need be
     word,      ///< one of `words`
     truth,     ///< yes or no
-    day,       ///< 2026-03-01
+    date,      ///< 2026-03-01
     quantity,  ///< a number of `unit`, or with a unit of its own; `least` and `most` are in SI
     amount,    ///< a number with its unit, "500 g"; two values: one of `words`, for what it measures, and the SI number
     money,     ///< "£3.40"; two values: whole minor units and the currency's code
@@ -53,7 +53,8 @@ struct KeptTable {
     [[nodiscard]] std::size_t column(std::string_view heading) const;
 };
 
-/// Whose the entries of the library are, and a digest of the text of each, by which a change by hand is known.
+/// Whose the entries of the library are, and what is usual; with digests of what was written of each, by which a change
+/// by hand is known.
 const KeptTable& entries_table();
 
 /// All others, each behind those that it refers to.

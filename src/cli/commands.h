@@ -79,5 +79,7 @@ CommandSpec command_price_convert();
 CommandSpec command_backup();
 CommandSpec command_restore();
 CommandSpec command_doctor();
+CommandSpec command_export();
+CommandSpec command_import();
 
 }  // namespace baitwright

@@ -22,7 +22,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::size_t largest_file = std::size_t{16} << 20U;
+constexpr std::size_t largest_file = std::size_t{16} << 20U, largest_tables = std::size_t{4} << 30U;
 
 std::string path_in_quotes(const fs::path& path) {
     return in_quotes(std::string_view(path.native()));
@@ -83,7 +83,7 @@ private:
     int number_;
 };
 
-std::string read_all(int file, const fs::path& path) {
+std::string read_all(int file, const fs::path& path, std::size_t most) {
     std::string text;
     std::vector<char> block(std::size_t{1} << 16U);
     for (;;) {
@@ -92,7 +92,7 @@ std::string read_all(int file, const fs::path& path) {
         if (got < 0) refuse_reading(path, errno);
         if (got == 0) return text;
         text.append(block.data(), static_cast<std::size_t>(got));
-        if (text.size() > largest_file) refuse_reading(path, EFBIG);
+        if (text.size() > most) refuse_reading(path, EFBIG);
     }
 }
 
@@ -189,9 +189,15 @@ std::string read_text_file(const fs::path& path) {
     const bool standard_input = path == "-";
     const Descriptor file(standard_input ? STDIN_FILENO : ::open(path.c_str(), O_RDONLY | O_CLOEXEC));
     if (!file.open()) refuse_reading(path, errno);
-    std::string text = read_all(file.number(), path);
+    std::string text = read_all(file.number(), path, largest_file);
     check_utf8(text, standard_input ? fs::path("standard input") : path);
     return text;
+}
+
+std::string read_large_text_file(const fs::path& path) {
+    const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
+    if (!file.open()) refuse_reading(path, errno);
+    return read_all(file.number(), path, largest_tables);
 }
 
 void write_text_file(const fs::path& path, std::string_view text) {

@@ -11,6 +11,9 @@ namespace baitwright {
 /// folder, no permission, over 16 MiB), InputError "not-utf-8".
 std::string read_text_file(const std::filesystem::path& path);
 
+/// The same of a file of tables, which may be as large as 4 GiB, and in whatever letters.
+std::string read_large_text_file(const std::filesystem::path& path);
+
 /// Writes all or nothing: to a new file beside it, flushed, then renamed over. Throws StorageError of class
 /// cannot_create or input_output.
 void write_text_file(const std::filesystem::path& path, std::string_view text);

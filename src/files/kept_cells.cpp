@@ -86,7 +86,8 @@ std::int64_t read_whole_cell(std::string_view cell, double least, double most) {
     const double number = parse_number(cell);
     if (number != std::floor(number)) refuse_cell("not-whole", in_quotes(cell) + " is no whole number", "as in 12");
     if (!(number >= least && number <= most))
-        refuse_cell("out-of-range", in_quotes(cell) + " must be from " + number_text(least) + " to " + number_text(most),
+        refuse_cell("out-of-range",
+                    in_quotes(cell) + " must be from " + number_text(least) + " to " + number_text(most),
                     "look at its digits");
     return static_cast<std::int64_t>(number);
 }
@@ -253,7 +254,7 @@ std::string kept_cell(const KeptColumn& column, const KeptValue* values) {
             return written_out(text_of_value(values[0]), LineBreaks::allowed);
         case CellForm::line:
         case CellForm::word:
-        case CellForm::day:
+        case CellForm::date:
             return written_out(text_of_value(values[0]));
     }
     return {};
@@ -300,7 +301,7 @@ void read_kept_cell(const KeptColumn& column, std::string_view cell, KeptValue* 
         case CellForm::word:
             values[0] = read_word(column, plain);
             return;
-        case CellForm::day:
+        case CellForm::date:
             values[0] = date_text(parse_stored_date(plain));
             return;
         case CellForm::name:

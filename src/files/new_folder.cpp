@@ -47,11 +47,28 @@ void flush_name(const fs::path& folder) {
     ::close(open);
 }
 
+int rename_folder(const fs::path& from, const fs::path& to) {
+    return ::rename(from.c_str(), to.c_str()) == 0 ? 0 : errno;
+}
+
+/// In two steps, where the disk knows no exchange.
+int exchange_by_steps(const fs::path& made, const fs::path& target) {
+    const fs::path aside = folder_of(target) / NewName(target).text(::getpid(), 100);
+    if (const int error = rename_folder(target, aside)) return error;
+    const int error = rename_folder(made, target);
+    if (error != 0)
+        rename_folder(aside, target);
+    else
+        rename_folder(aside, made);
+    return error;
+}
+
 /// 0, or the number of the error. What stood at the target is at the new folder's old name then, or nothing is.
 int exchange_names(const fs::path& made, const fs::path& target) {
-    if (::rename(made.c_str(), target.c_str()) == 0) return 0;
-    if (errno != ENOTEMPTY && errno != EEXIST) return errno;
-    return ::renameat2(AT_FDCWD, made.c_str(), AT_FDCWD, target.c_str(), RENAME_EXCHANGE) == 0 ? 0 : errno;
+    const int error = rename_folder(made, target);
+    if (error != ENOTEMPTY && error != EEXIST) return error;
+    if (::renameat2(AT_FDCWD, made.c_str(), AT_FDCWD, target.c_str(), RENAME_EXCHANGE) == 0) return 0;
+    return errno == EINVAL || errno == ENOSYS ? exchange_by_steps(made, target) : errno;
 }
 
 }  // namespace

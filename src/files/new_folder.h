@@ -35,7 +35,6 @@ private:
     std::filesystem::path file_path_;
     int file_ = -1;
     std::string unwritten_;
-    bool in_place_ = false;
 };
 
 /// The target, by its full name and behind links. Throws StorageError "not-a-folder", "folder-in-use" (the one that

@@ -9,10 +9,31 @@
 #include "store/connection.h"
 #include "store/kept_sql.h"
 #include "store/query.h"
+#include "store/stamp.h"
+#include "store/stored_words.h"
 
 namespace baitwright {
 
 namespace {
+
+constexpr const char* select_clock = "SELECT CAST(value AS INTEGER) FROM meta WHERE key = 'clock'";
+constexpr const char* select_owned[] = {
+    "SELECT 'ingredient', name, owner FROM ingredient ORDER BY folded",
+    "SELECT 'mix', name, owner FROM recipe ORDER BY folded",
+    "SELECT 'strategy', name, owner FROM strategy ORDER BY folded",
+    "SELECT kind, name, owner FROM written ORDER BY kind DESC, folded",
+    "SELECT 'feel', name, owner FROM feel ORDER BY below, folded",
+};
+constexpr const char* select_unwhole =
+    "WITH thing (what, id) AS (SELECT 'session', entry_id FROM log_session UNION ALL SELECT 'used', entry_id FROM log_use"
+    " UNION ALL SELECT 'catch', entry_id FROM log_catch UNION ALL SELECT 'mix', entry_id FROM log_mix"
+    " UNION ALL SELECT 'soak', entry_id FROM log_soak UNION ALL SELECT 'weighed', entry_id FROM log_weight"
+    " UNION ALL SELECT 'look', entry_id FROM log_look)"
+    " SELECT id FROM log_entry WHERE what IN ('session', 'used', 'catch', 'mix', 'soak', 'weighed', 'look')"
+    " AND (what, id) NOT IN (SELECT what, id FROM thing)"
+    " UNION SELECT t.id FROM thing t JOIN log_entry e ON e.id = t.id WHERE e.what <> t.what ORDER BY 1 LIMIT 20";
+constexpr const char* put_clock = "INSERT OR REPLACE INTO meta VALUES ('clock', CAST(?1 AS TEXT))";
+constexpr const char* forget_stamps = "DELETE FROM stamp";
 
 KeptValue value_in(const SQLite::Column& column) {
     if (column.isNull()) return std::monostate{};
@@ -40,10 +61,9 @@ struct ResetAtLast {
     ~ResetAtLast() { statement.tryReset(); }
 };
 
-bool is_there(StoreConnection& connection, std::string_view table, const KeptValue& value) {
+bool stands_there(StoreConnection& connection, std::string_view table, const KeptValue& value) {
     const char* find = kept_sql(table).find;
-    if (const auto* name = std::get_if<std::string>(&value))
-        return Query(connection, find, folded_name(*name)).next();
+    if (const auto* name = std::get_if<std::string>(&value)) return Query(connection, find, folded_name(*name)).next();
     return Query(connection, find, std::get<std::int64_t>(value)).next();
 }
 
@@ -55,7 +75,7 @@ std::optional<std::size_t> unknown_in(StoreConnection& connection, const KeptTab
         const KeptColumn& column = table.columns[i];
         const bool named = std::holds_alternative<std::string>(row[value]);
         const bool looked_at = !std::holds_alternative<std::monostate>(row[value]) && (named || !names_alone);
-        if (!column.of.empty() && looked_at && !is_there(connection, column.of, row[value])) return i;
+        if (!column.of.empty() && looked_at && !stands_there(connection, column.of, row[value])) return i;
         value += values_in(column.form);
     }
     return std::nullopt;
@@ -117,6 +137,54 @@ KeptOutcome KeptRows::write(const KeptTable& table, const KeptRow& row) {
                                why == SQLITE_CONSTRAINT_ROWID;
             return {twice ? What::twice : What::impossible, 0};
         }
+    });
+}
+
+std::vector<OwnedEntry> KeptRows::entries() const {
+    return connection_->guarded([&] {
+        std::vector<OwnedEntry> entries;
+        for (const char* select : select_owned) {
+            Query row(*connection_, select);
+            while (row.next())
+                entries.push_back({row.text(0), row.name(1),
+                                   value_of<EntryOwner>(owner_words, row.text(2)).value_or(EntryOwner::person)});
+        }
+        return entries;
+    });
+}
+
+std::vector<std::int64_t> KeptRows::unwhole_in_log() const {
+    return connection_->guarded([&] {
+        std::vector<std::int64_t> entries;
+        Query row(*connection_, select_unwhole);
+        while (row.next()) entries.push_back(row.whole(0));
+        return entries;
+    });
+}
+
+std::int64_t KeptRows::clock() const {
+    return connection_->guarded([&] {
+        Query row(*connection_, select_clock);
+        return row.next() ? row.whole(0) : 1;
+    });
+}
+
+void KeptRows::set_clock(std::int64_t clock) {
+    connection_->require_change();
+    connection_->guarded([&] {
+        Query(*connection_, forget_stamps).run();
+        Query(*connection_, put_clock, clock).run();
+    });
+}
+
+void KeptRows::stamp_change(std::string_view kind, std::string_view name, Change change) {
+    connection_->require_change();
+    connection_->guarded([&] {
+        const std::string folded = folded_name(name);
+        if (change == Change::changed)
+            stamp(*connection_, kind, folded);
+        else
+            stamp_new(*connection_, kind, folded);
     });
 }
 

@@ -1,0 +1,151 @@
+#include "library/kept_from_folder.h"
+
+#include <algorithm>
+
+#include "library/exported_files.h"
+#include "quantities/fault.h"
+#include "quantities/in_quotes.h"
+#include "store/content_mark.h"
+
+namespace baitwright {
+
+namespace {
+
+/// The first value of each column.
+std::vector<std::size_t> first_values(const KeptTable& table) {
+    std::vector<std::size_t> places;
+    std::size_t value = 0;
+    for (const KeptColumn& column : table.columns) {
+        places.push_back(value);
+        value += values_in(column.form);
+    }
+    return places;
+}
+
+bool says(const KeptTable& table, const KeptRow& row, std::string_view heading) {
+    return !std::holds_alternative<std::monostate>(row[first_values(table)[table.column(heading)]]);
+}
+
+/// A row that a person added has no mark yet. It gets one by what it says, so that it is the same wherever this folder
+/// is taken in; what takes another back gets its mark from that one, in the store.
+void give_mark(const KeptTable& table, KeptRow& row) {
+    const auto column = std::find_if(table.columns.begin(), table.columns.end(),
+                                     [](const KeptColumn& one) { return one.heading == "mark"; });
+    if (column == table.columns.end() || says(table, row, "mark")) return;
+    if (table.name != "shed-lots" && says(table, row, "takes back")) return;
+    row[first_values(table)[table.column("mark")]] = mark_of({"added by hand", table.name, kept_csv_row(table, row)});
+}
+
+std::string told_value(const KeptValue& value) {
+    if (const auto* name = std::get_if<std::string>(&value)) return in_quotes(*name);
+    return "number " + std::to_string(std::get<std::int64_t>(value));
+}
+
+std::string file_referred_to(std::string_view table) {
+    return std::string(table) + (table == "ingredients" ? ".toml" : ".csv");
+}
+
+}  // namespace
+
+bool KeptFromFolder::can_write(const KeptTable& table) const {
+    if (faulty_.count(table.name) > 0) return false;
+    return std::none_of(table.columns.begin(), table.columns.end(),
+                        [&](const KeptColumn& column) { return faulty_.count(column.of) > 0; });
+}
+
+void KeptFromFolder::take_row(const KeptTable& table, KeptCsvReader& reader, KeptRow& row) {
+    using What = KeptOutcome::What;
+    give_mark(table, row);
+    const KeptOutcome outcome = kept_.write(table, row);
+    switch (outcome.what) {
+        case What::written:
+            return;
+        case What::twice:
+            return reader.fault(0, "set-twice", "there is a row like this one already",
+                                "take one of the two out; a row of your own has a number of its own, and no mark");
+        case What::unknown: {
+            const KeptColumn& column = table.columns[outcome.column];
+            const KeptValue& value = row[first_values(table)[outcome.column]];
+            return reader.fault(
+                outcome.column, "unknown-row",
+                "'" + column.heading + "': there is no " + told_value(value) + " in " + file_referred_to(column.of),
+                "look at it once more, or add it there");
+        }
+        case What::impossible:
+            return reader.fault(0, "inconsistent-values", "what this row says does not go together",
+                                "look how the other rows of its kind are filled in");
+    }
+}
+
+void KeptFromFolder::take(const KeptTable& table, Which which) {
+    FolderFiles::File* file = files_.find(file_of(table));
+    const bool writes = file && can_write(table);
+    if (!file || (!writes && which != Which::all && which != Which::plain)) {
+        faulty_.insert(table.name);
+        return;
+    }
+    const std::size_t before = file->faults.count();
+    std::int64_t rows = 0;
+    KeptRow row;
+    KeptCsvReader reader(table, file->text, file->faults);
+    while (reader.next(row)) {
+        ++rows;
+        const bool back = which != Which::all && says(table, row, "takes back");
+        const bool of_session = which != Which::all && table.name == "log" && says(table, row, "session");
+        const Which is = back ? Which::taking_back : of_session ? Which::of_session : Which::plain;
+        if (writes && (which == Which::all || which == is)) take_row(table, reader, row);
+    }
+    if (!writes || file->faults.count() > before) faulty_.insert(table.name);
+    rows_[file_of(table)] = rows;
+}
+
+void KeptFromFolder::take(std::string_view table) {
+    take(kept_table(table), Which::all);
+}
+
+void KeptFromFolder::take_all_but(std::string_view name) {
+    for (const KeptTable& table : kept_tables()) {
+        if (table.name == name || table.name == "stamps" || table.name == "log-sessions") continue;
+        const bool refers_to_itself = table.name == "log" || table.name == "shed-entries";
+        take(table, refers_to_itself ? Which::plain : Which::all);
+        if (table.name == "log") {
+            take("log-sessions");
+            take(table, Which::of_session);
+        }
+        if (refers_to_itself) take(table, Which::taking_back);
+    }
+    check_log();
+    check_learnt();
+}
+
+void KeptFromFolder::check_log() {
+    const KeptTable& table = kept_table("log");
+    FolderFiles::File* file = files_.find(file_of(table));
+    if (!file || !faulty_.empty()) return;
+    const std::vector<std::int64_t> unwhole = kept_.unwhole_in_log();
+    if (unwhole.empty()) return;
+    KeptCsvReader reader(table, file->text, file->faults);
+    KeptRow row;
+    while (reader.next(row)) {
+        const auto number = std::get<std::int64_t>(row[0]);
+        if (std::find(unwhole.begin(), unwhole.end(), number) == unwhole.end()) continue;
+        reader.fault(0, "inconsistent-values",
+                     "entry " + std::to_string(number) + " is not whole: a '" + std::get<std::string>(row[1]) +
+                         "' has a row in the table of its kind, and in no other",
+                     "add that row, or take this one out");
+    }
+}
+
+void KeptFromFolder::check_learnt() {
+    if (!faulty_.empty()) return;
+    try {
+        static_cast<void>(store_.log().learnt_water());
+        static_cast<void>(store_.log().learnt_mixes());
+    } catch (const StorageError& error) {
+        files_.add(fault_of_file("inconsistent-values", error.what(),
+                                 "put back what stood there; or leave only the headings, and type: baitwright learn",
+                                 files_.path_of("learnt-water.csv")));
+    }
+}
+
+}  // namespace baitwright
