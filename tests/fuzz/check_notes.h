@@ -33,9 +33,9 @@ inline std::string broken_notes(std::string_view text) {
         const Notes notes = read_notes(text, "a.toml", latest);
         if (std::string lack = lacking_in_file(notes.faults); !lack.empty()) return lack;
         const std::vector<LogEntry> entries = entries_in(notes);
+        if (!notes.faults.empty() || entries.empty()) return {};
         for (const LogEntry& entry : entries)
             if (entry.on > latest) return "an entry of a day that has not come";
-        if (!notes.faults.empty() || entries.empty()) return {};
         const Notes again = read_notes(notes_text(entries), "b.toml", latest);
         if (!again.faults.empty()) return "what was written is refused: " + again.faults[0].message;
         const std::vector<LogEntry> back = entries_in(again);

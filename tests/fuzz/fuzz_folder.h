@@ -99,7 +99,7 @@ private:
     /// With one of each kind of thing in it that a command writes.
     void make_store() {
         const std::vector<std::vector<std::string>> lines{
-            {"stock", "buy", "brown crumb", "3kg", "--for", "£4.20"},
+            {"stock", "buy", "brown crumb", "3kg", "--price", "£4.20"},
             {"stock", "buy", "maize meal", "2kg", "--best-before", "2027-01-31"},
             {"stock", "keep", "silt bed", "1.2kg", "--frozen"},
             {"stock", "use", "brown crumb", "250g"},
@@ -107,8 +107,8 @@ private:
             {"price", "maize meal", "--pack", "1kg", "--is", "£1.90", "--shop", "the mill", "--new-shop"},
             {"price", "maize meal", "--pack", "1kg", "--is", "£2.10", "--shop", "the mill"},
             {"log", "mix", "silt bed", "--dry", "1kg", "--water", "700ml", "--feel", "firm"},
-            {"log", "catch", "bream", "--count", "2"},
-            {"log", "bag", "brown crumb", "--absorption", "100g 165g"},
+            {"log", "catch", "--fish", "bream", "--count", "2"},
+            {"log", "bag", "brown crumb"},
             {"log", "undo"},
             {"log", "mix", "silt bed", "--dry", "1kg", "--water", "740ml", "--feel", "soft"},
             {"learn", "--apply"},
