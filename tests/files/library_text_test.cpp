@@ -9,6 +9,7 @@
 #include "files/library_file.h"
 #include "files/same_record.h"
 #include "files/toml_writer.h"
+#include "quantities/all_digits.h"
 
 using namespace baitwright;
 
@@ -64,6 +65,24 @@ TEST_CASE("any mix is written and read back as it was") {
         assert_no_fault(back);
         RC_ASSERT(back.recipes.size() == 1U);
         RC_ASSERT(first_difference(recipe, back.recipes[0].value) == std::string());
+    }));
+}
+
+TEST_CASE("with all digits any ingredient and any mix come back to the last bit") {
+    // Every bit shows in the text: where two texts with all digits are the same, so are the records.
+    CHECK(rc::check("ingredient", [] {
+        const AllDigitsHere exactly;
+        const std::string text = toml_text({any_ingredient(1)});
+        const LibraryFile back = read_library_file(text, "a.toml");
+        assert_no_fault(back);
+        RC_ASSERT(toml_text(back.ingredients) == text);
+    }));
+    CHECK(rc::check("mix", [] {
+        const AllDigitsHere exactly;
+        const std::string text = toml_text(any_recipe());
+        const LibraryFile back = read_library_file(text, "a.toml");
+        assert_no_fault(back);
+        RC_ASSERT(toml_text(back.recipes.at(0).value) == text);
     }));
 }
 
