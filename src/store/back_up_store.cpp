@@ -62,11 +62,12 @@ StorageError copying_failed(const SQLite::Exception& error, const fs::path& stor
 }
 
 /// Nothing can change between what is copied and what is counted: all of it is read in one transaction.
-StoreContents copy_and_check(SQLite::Database& source, const fs::path& copy, const fs::path& store) {
+StoreContents copy_and_check(SQLite::Database& source, const FileInMaking& copy, const fs::path& store) {
     SQLite::Transaction reading(source);
     source.execAndGet("SELECT count(*) FROM sqlite_schema");
-    copy_into(source, copy);
-    SQLite::Database made(copy.string(), SQLite::OPEN_READONLY);
+    copy_into(source, copy.path());
+    copy.begin_flush();
+    SQLite::Database made(copy.path().string(), SQLite::OPEN_READONLY);
     if (const std::string finding = what_is_broken(made); !finding.empty()) throw not_backed_up(store, finding);
     if (rows_of_tables(made) != rows_of_tables(source))
         throw not_backed_up(store, "the copy has not the same number of rows");
@@ -140,7 +141,7 @@ std::vector<std::string> too_old(const BackupOrder& order, const DatedBackup& ne
 StoreContents back_up_into(FileInMaking& made, const fs::path& store, const fs::path& target) {
     SQLite::Database source = open_sound_store(store);
     try {
-        const StoreContents contents = copy_and_check(source, made.path(), store);
+        const StoreContents contents = copy_and_check(source, made, store);
         seal_backup(made.path());
         return contents;
     } catch (const SQLite::Exception& error) {

@@ -57,14 +57,16 @@ SQLite::Database open_to_copy(const fs::path& path) {
 
 void copy_into(SQLite::Database& source, const fs::path& empty) {
     SQLite::Database copy(empty.string(), SQLite::OPEN_READWRITE);
-    copy.exec("PRAGMA journal_mode = MEMORY");  // what is not whole is never put in place
+    copy.exec("PRAGMA journal_mode = MEMORY");  // what is not whole is never put in place, nor flushed before
+    copy.exec("PRAGMA synchronous = OFF");
     const int result = SQLite::Backup(copy, source).executeStep();
     if (result != SQLITE_DONE) throw SQLite::Exception("it is in use", SQLITE_BUSY);
     copy.exec("PRAGMA journal_mode = DELETE");
 }
 
-std::string what_is_broken(SQLite::Database& database) {
-    SQLite::Statement integrity(database, "PRAGMA integrity_check(1)");
+std::string what_is_broken(SQLite::Database& copy) {
+    copy.exec("PRAGMA mmap_size = 2000000000");
+    SQLite::Statement integrity(copy, "PRAGMA integrity_check(1)");
     if (integrity.executeStep() && integrity.getColumn(0).getString() != "ok")
         return integrity.getColumn(0).getString();
     return {};

@@ -15,12 +15,12 @@ namespace baitwright {
 /// too, where it is one file alone. Throws SQLite::Exception.
 SQLite::Database open_to_copy(const std::filesystem::path& path);
 
-/// Copies what `source` sees into the empty file, which then is one file that needs no other beside it. Throws
-/// SQLite::Exception.
+/// Copies what `source` sees into the empty file, which then is one file that needs no other beside it, and is still to
+/// be flushed to the disk. Throws SQLite::Exception.
 void copy_into(SQLite::Database& source, const std::filesystem::path& empty);
 
-/// The first that SQLite's own check finds broken in it; empty where it is whole.
-std::string what_is_broken(SQLite::Database& database);
+/// The first that SQLite's own check finds broken in a copy that nobody else uses; empty where it is whole.
+std::string what_is_broken(SQLite::Database& copy);
 
 /// How much it holds, whatever its version.
 StoreContents contents_of(SQLite::Database& database);

@@ -119,6 +119,15 @@ FileInMaking::~FileInMaking() {
         if (!side.empty() || !in_place_) ::unlink((path_.string() + std::string(side)).c_str());
 }
 
+void FileInMaking::begin_flush() const {
+#ifdef SYNC_FILE_RANGE_WRITE
+    const int file = ::open(path_.c_str(), O_WRONLY | O_CLOEXEC);
+    if (file < 0) return;
+    static_cast<void>(::sync_file_range(file, 0, 0, SYNC_FILE_RANGE_WRITE));
+    ::close(file);
+#endif
+}
+
 bool FileInMaking::put_in_place(const fs::path& target, Standing standing) {
     if (const int error = flush_file(path_)) refuse_placing(target, error);
     if (standing == Standing::replaced) {

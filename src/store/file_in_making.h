@@ -20,6 +20,9 @@ public:
 
     [[nodiscard]] const std::filesystem::path& path() const { return path_; }
 
+    /// Has the disk begin to write what is in it, while it is looked at.
+    void begin_flush() const;
+
     enum class Standing { kept, replaced };
     /// Flushes it to the disk and gives it the name, in the same folder; false where a file stands there that is to be
     /// kept. No SQLite may have it open. Throws StorageError.
