@@ -2,9 +2,11 @@
 
 #include <rapidcheck.h>
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <cstring>
+#include <fstream>
 
 #include "files/any_ingredient.h"
 #include "quantities/date.h"
@@ -234,4 +236,22 @@ TEST_CASE("each unit of a heading is one that is read") {
             CHECK(column.heading.ends_with("(" + std::string(column.unit) + ")"));
             CHECK(column.least < column.most);
         }
+}
+
+TEST_CASE("each file of an export and each of its columns is in the documentation") {
+    std::ifstream document(BAITWRIGHT_SOURCE_DIR "/docs/files.md");
+    std::vector<std::string> lines;
+    for (std::string line; std::getline(document, line);) lines.push_back(line);
+    for (const KeptTable& table : tables_and_entries()) {
+        const std::string file = "`" + std::string(table.name) + ".csv`";
+        INFO(file);
+        const auto row = std::find_if(lines.begin(), lines.end(), [&](const std::string& line) {
+            return line.starts_with("| `") && line.substr(0, line.find('|', 1)).find(file) != std::string::npos;
+        });
+        REQUIRE(row != lines.end());
+        for (const KeptColumn& column : table.columns) {
+            INFO(column.heading);
+            CHECK(row->find("`" + column.heading + "`") != std::string::npos);
+        }
+    }
 }
