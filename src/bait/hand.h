@@ -37,6 +37,7 @@ struct Hand {
     double memory_variance = std::log1p(memory_spread * memory_spread);
     double covariance = 0;
     bool learned = false;  ///< measured marks or the log have taught it
+    friend bool operator==(const Hand&, const Hand&) = default;
 
     /// What a mark of that origin is multiplied by, at the median.
     [[nodiscard]] double shift(MarkOrigin origin) const {

@@ -12,6 +12,7 @@ namespace baitwright {
 struct WaterMarks {
     Ratio absorption;  ///< A
     Ratio slump;       ///< B
+    friend bool operator==(const WaterMarks&, const WaterMarks&) = default;
 };
 
 /// Above this our scale says nothing more than "soup".

@@ -25,6 +25,7 @@ struct SolidNumbers {
     Length size;
     bool springy =
         false;  ///< crumb, meal, powder: a squeeze presses the air out of its pores; pellet, seed and soil are hard
+    friend bool operator==(const SolidNumbers&, const SolidNumbers&) = default;
 };
 
 /// One liquid or powder additive: its grams per gram dry = fixed + by_water x (water to add) + by_wet x (wet mass).
@@ -34,12 +35,14 @@ struct AdditiveNumbers {
     Density density;  ///< of a liquid
     bool liquid;
     SolidNumbers as_solid;  ///< of a powder
+    friend bool operator==(const AdditiveNumbers&, const AdditiveNumbers&) = default;
 };
 
 struct MixNumbers {
     std::vector<SolidNumbers> solids;
     std::vector<AdditiveNumbers> additives;  ///< liquid parts first, then doses, in the order of the resolved mix
     Ratio cup_weight = 1.0;                  ///< what a level cup weighs, against our model
+    friend bool operator==(const MixNumbers&, const MixNumbers&) = default;
 };
 
 /// With what the measured bags told of the hand reckoned into the marks of the others.

@@ -16,12 +16,12 @@ import tempfile
 
 POLICY = ("default-src 'none'; script-src {scripts} 'wasm-unsafe-eval'; style-src {style}; img-src data: blob:; worker-src blob:; "
           "connect-src 'none'; base-uri 'none'; form-action 'none'")
-PLACES = ("@POLICY@", "@STYLE@", "@OPENER@", "@SCRIPTS@", "@ENGINE@")
+PLACES = ("@POLICY@", "@STYLE@", "@OPENER@", "@BRIDGE@", "@SCRIPTS@", "@ENGINE@")
 DATA = ("@PLAIN@", "@BANK_DATA@", "@BANK_LIBRARY@")  # for the program to fill
 IN_SCRIPT = ("</script", "<script", "<!--")
 IN_STYLE = ("</style", "<!--")
 LETTERS = "".join(chr(code) for code in range(33, 127) if chr(code) not in "<@\\")  # 91, as letters.js reads them
-END_OF_BRIDGE = "/* page */"  # where opener.js cuts off what a worker runs
+END_OF_BRIDGE = "/* page */"  # where engine_aside.js cuts off what a worker runs
 
 
 def refuse(message):
@@ -87,16 +87,16 @@ def zopflied(content, zopfli):
         return subprocess.run([zopfli, "-c", file.name], stdout=subprocess.PIPE, check=True).stdout
 
 
-def policy(opener, scripts, style):
-    return POLICY.format(scripts=f"{hashed(opener)} {hashed(scripts)}", style=hashed(style))
+def policy(opener, bridge, scripts, style):
+    return POLICY.format(scripts=" ".join(map(hashed, (opener, bridge, scripts))), style=hashed(style))
 
 
-def pieces(css, openers, bridges, pages):
-    """The style, the opener and the text of all the other scripts."""
+def pieces(css, opener, bridges, aside, pages):
+    """The style, the opener, the bridge with what goes on aside, and the text of all the other scripts."""
     style = without_comments(read(css, IN_STYLE), css)
-    opener = "".join(map(script, openers))
-    scripts = '"use strict";\n' + "".join(map(script, bridges)) + END_OF_BRIDGE + "\n" + "".join(map(script, pages))
-    return style, opener, scripts
+    bridge = '"use strict";\n' + "".join(map(script, bridges)) + END_OF_BRIDGE + "\n" + script(aside)
+    scripts = '"use strict";\n' + "".join(map(script, pages))
+    return style, script(opener), bridge, scripts
 
 
 def assembled(html, contents):
@@ -111,17 +111,18 @@ def main():
     words = argparse.ArgumentParser(description="Assembles the bank page.")
     words.add_argument("--html", required=True)
     words.add_argument("--css", required=True)
-    words.add_argument("--opener", action="append", required=True, help="a script that any browser understands; may be repeated")
+    words.add_argument("--opener", required=True, help="a script that any browser understands")
     words.add_argument("--bridge", action="append", required=True, help="a script for the page and its worker; may be repeated")
+    words.add_argument("--aside", required=True, help="the script behind the bridge, for the page alone")
     words.add_argument("--js", action="append", required=True, help="a script of the page; may be repeated")
     words.add_argument("--wasm", required=True, help="the engine")
     words.add_argument("--zopfli", required=True, help="the program that packs")
     words.add_argument("-o", dest="output", required=True)
     given = words.parse_args()
 
-    style, opener, scripts = pieces(given.css, given.opener, given.bridge, given.js)
+    style, opener, bridge, scripts = pieces(given.css, given.opener, given.bridge, given.aside, given.js)
     contents = {
-        "@POLICY@": policy(opener, scripts, style), "@STYLE@": style, "@OPENER@": opener,
+        "@POLICY@": policy(opener, bridge, scripts, style), "@STYLE@": style, "@OPENER@": opener, "@BRIDGE@": bridge,
         "@SCRIPTS@": lettered(zopflied(scripts.encode("utf-8"), given.zopfli)),
         "@ENGINE@": lettered(zopflied(pathlib.Path(given.wasm).read_bytes(), given.zopfli)),
     }

@@ -2,8 +2,13 @@
    an end, which never comes. The page runs this script, and makes a worker of the same text. */
 
 function unpackedOf(letters, format) {
-  const bytes = new Blob([bytesOfLetters(letters)]).stream().pipeThrough(new DecompressionStream(format));
-  return new Response(bytes);
+  const packed = new ReadableStream({
+    start(stream) {
+      stream.enqueue(bytesOfLetters(letters));
+      stream.close();
+    },
+  });
+  return new Response(packed.pipeThrough(new DecompressionStream(format)));
 }
 
 /* The engine as the page carries it. Compiled. */
@@ -64,15 +69,26 @@ async function startEngine(module, state = null) {
   };
 }
 
-/* In a worker: opens an engine while the screen stays free, and sends what it then knows, or null where that fails. Then questions
-   are tried, so that the browser has compiled what they take before a person asks them. */
+/* What the first place asks when it opens. */
+function firstQuestions({ mixes, strategies }, name) {
+  const strategy = strategies.find((one) => one.name === name);
+  const [mix] = strategy && strategy.mixes.length ? strategy.mixes : mixes.map(({ name }) => name);
+  return [
+    ...(strategy ? [{ ask: "plan", words: [strategy.name], give: ["json"] }] : []),
+    ...(mix ? [{ ask: "mix", words: [mix], flags: { "--dry-mass": ["1 kg"], "--state": ["cupped"] }, give: ["told", "json"] }] : []),
+  ];
+}
+
+/* In a worker: opens an engine while the screen stays free, and sends what it then knows, or null where that fails. What is asked first
+   is tried before, and what is likely to come next when the page bids it, so that the browser has compiled what they take. */
 function workAside() {
   let engine = null;
-  async function open({ packed, carried, request }) {
+  async function open({ packed, carried, request, strategy }) {
     const [module, text] = await Promise.all([engineModule(packed), openingText(request, carried)]);
     engine = await startEngine(module);
     const contents = engine.ask(text);
     const state = engine.state();
+    if (!contents.errors) firstQuestions(contents, strategy).forEach(engine.ask);
     globalThis.postMessage({ contents, state, module }, [state.used]);
   }
   function attempt(questions) {

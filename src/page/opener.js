@@ -30,14 +30,12 @@
 
   function run(text) {
     var script = document.createElement("script");
-    window.aside = text.slice(0, text.indexOf("/* page"));
     script.textContent = text;
     document.body.appendChild(script);
   }
 
   function unpack() {
-    var bytes = bytesOfLetters(document.getElementById("packed-scripts").textContent);
-    new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"))).text().then(run).then(null, function (mishap) {
+    unpackedOf(document.getElementById("packed-scripts").textContent, "gzip").text().then(run).then(null, function (mishap) {
       fail(mishap.message);
     });
   }
@@ -55,6 +53,6 @@
   window.addEventListener("error", function (event) {
     if (!begun()) fail(event.message || "a script failed.");
   });
-  if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", unpack);
-  else unpack();
+  // Called as soon as the packed scripts are there: the engine, ten times as long, comes after them.
+  window.unpackScripts = unpack;
 })();

@@ -60,11 +60,19 @@ function openAnyStrategy(name, place) {
   openStrategy(offerStrategies(), place);
 }
 
+// The scripts run as soon as they are unpacked, while the rest of the file is still being read.
+function wholeFileRead() {
+  return new Promise((done) => {
+    if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", done);
+    else done();
+  });
+}
+
 async function start() {
+  await wholeFileRead();
   bank.data = JSON.parse(byId("bank-data").textContent);
-  let found = null;
   try {
-    found = await openEngine();
+    const found = await openEngine();
     useLibrary(found.contents);
     bank.engine = found.engine;
   } catch (mishap) {
@@ -74,7 +82,7 @@ async function start() {
   begin();
   afterFrame(() => {
     performance.mark("bank-ready");
-    found.aside.attempt(likelyQuestions());
+    engineAside.attempt(likelyQuestions());
   });
 }
 

@@ -41,12 +41,6 @@ function clockOf(moment) {
   return `${twoDigits(date.getHours())}:${twoDigits(date.getMinutes())}`;
 }
 
-// "2026-11-26", where the phone is.
-function dateOf(moment) {
-  const date = new Date(moment);
-  return `${String(date.getFullYear()).padStart(4, "0")}-${twoDigits(date.getMonth() + 1)}-${twoDigits(date.getDate())}`;
-}
-
 // The moment nearest to now at which the clock shows "23:30": after midnight that was yesterday.
 function nearestMoment(clock, now) {
   const found = /^([01]?[0-9]|2[0-3])[:.]([0-5][0-9])$/.exec(clock.trim());

@@ -4,7 +4,9 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <fstream>
+#include <functional>
 #include <nlohmann/json.hpp>
+#include <vector>
 
 #include "answers/asking.h"
 #include "answers/mix_of_json.h"
@@ -220,4 +222,55 @@ TEST_CASE("measured bags are as sure as the hand is from day to day, and none of
     CHECK(sure.measure_first.empty());
     mix.solids[1].ingredient.absorption.source = {Origin::standing, "from memory"};
     CHECK(doubt(mix, 1.2).measure_first == "brown crumb");
+}
+
+TEST_CASE("what was asked before changes no range, whatever changes from one question to the next") {
+    const ResolvedMix mix = resolved(draft::fishmeal_mix());
+    using Change = std::function<void(ResolvedMix&, MixAnswer&, std::uint64_t&)>;
+    const std::vector<Change> changes{
+        [](ResolvedMix&, MixAnswer&, std::uint64_t& seed) { ++seed; },
+        [](ResolvedMix&, MixAnswer& answer, std::uint64_t&) { answer.wetness = answer.wetness + 0.01; },
+        [](ResolvedMix&, MixAnswer& answer, std::uint64_t&) { answer.state = MixState::squeezed; },
+        [](ResolvedMix&, MixAnswer& answer, std::uint64_t&) { answer.water_already_in = 100.0 * gram; },
+        [](ResolvedMix&, MixAnswer& answer, std::uint64_t&) { answer.dry_mass *= 3; },
+        [](ResolvedMix& one, MixAnswer&, std::uint64_t&) {
+            one.solids[0].ingredient.absorption.value = 1.01 * one.solids[0].ingredient.absorption.value;
+        },
+        [](ResolvedMix& one, MixAnswer&, std::uint64_t&) {
+            one.solids[0].ingredient.slump.spread = 1.5 * one.solids[0].ingredient.slump.spread;
+        },
+        [](ResolvedMix& one, MixAnswer&, std::uint64_t&) {
+            one.solids[1].ingredient.moisture.value = 1.01 * one.solids[1].ingredient.moisture.value;
+        },
+        [](ResolvedMix& one, MixAnswer&, std::uint64_t&) {
+            one.solids[0].ingredient.loose_density.value = 1.01 * one.solids[0].ingredient.loose_density.value;
+        },
+        [](ResolvedMix& one, MixAnswer&, std::uint64_t&) {
+            one.solids[0].ingredient.envelope_density.spread = 1.5 * one.solids[0].ingredient.envelope_density.spread;
+        },
+        [](ResolvedMix& one, MixAnswer&, std::uint64_t&) {
+            one.solids[1].ingredient.particle_size.value = 2 * one.solids[1].ingredient.particle_size.value;
+        },
+        [](ResolvedMix& one, MixAnswer&, std::uint64_t&) { one.hand.log_hand += 0.05; },
+    };
+    const MixAnswer answer = scale_mix(mix, draft::feels(), a_kilo(1.2));
+    const auto numbers = [](const MixDoubt& doubt) {
+        return std::vector<double>{doubt.water.low.si(),      doubt.water.middle.si(),      doubt.water.high.si(),
+                                   doubt.wet_volume.low.si(), doubt.wet_volume.middle.si(), doubt.wet_volume.high.si()};
+    };
+    const auto of_another = [&] { return doubt(resolved(draft::crumb_mix()), 1.4, 77); };
+    for (std::size_t i = 0; i < changes.size(); ++i) {
+        CAPTURE(i);
+        ResolvedMix changed_mix = mix;
+        MixAnswer changed_answer = answer;
+        std::uint64_t seed = 1;
+        changes[i](changed_mix, changed_answer, seed);
+        of_another();
+        const auto alone = numbers(doubt_of(changed_mix, changed_answer, seed));
+        of_another();
+        const auto usual = numbers(doubt_of(mix, answer, 1));
+        CHECK(numbers(doubt_of(changed_mix, changed_answer, seed)) == alone);
+        CHECK(alone != usual);
+        CHECK(numbers(doubt_of(mix, answer, 1)) == usual);
+    }
 }

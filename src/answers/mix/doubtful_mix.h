@@ -27,6 +27,7 @@ struct DoubtfulMark {
     double median, sigma;
     MarkOrigin origin;
     std::vector<double> learnt = {};
+    friend bool operator==(const DoubtfulMark&, const DoubtfulMark&) = default;
 
     /// The logarithm of the factor on the median, but for the day's, from those normals and one of its own.
     [[nodiscard]] double log_factor(const double* normals, double own) const {
@@ -43,6 +44,7 @@ struct DoubtfulPart {
     Ratio share;
     DoubtfulMark absorption, second;
     double moisture, sigma_moisture;
+    friend bool operator==(const DoubtfulPart&, const DoubtfulPart&) = default;
 
     [[nodiscard]] bool slump_measured() const { return second.origin == MarkOrigin::measured; }
     /// w(h) = reach of A x A + reach of the second mark x that.
@@ -83,6 +85,7 @@ struct DoubtfulMix {
     Hand hand;
     std::optional<std::size_t> learnt_normals =
         std::nullopt;  ///< how many make what was learnt, where something was: it stands for `SharedDoubt` but the day
+    friend bool operator==(const DoubtfulMix&, const DoubtfulMix&) = default;
 };
 DoubtfulMix doubtful_mix(const ResolvedMix& mix);
 /// The same with what was learnt of the bags of several mixes, by the same normals: `few_normals` of `learnt_of_all`.

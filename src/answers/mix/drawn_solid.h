@@ -13,6 +13,7 @@ public:
 
     /// Loose and envelope density and size of its own, from three normals; its marks stay as they are.
     void draw(SolidNumbers& solid, const double* normals) const;
+    friend bool operator==(const DoubtfulBody&, const DoubtfulBody&) = default;
 
 private:
     Density loose_, envelope_;

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <vector>
 
+#include "answers/mix/asked_before.h"
 #include "answers/mix/drawn_solid.h"
 #include "answers/mix/first_to_measure.h"
 #include "answers/mix/water_range.h"
@@ -63,25 +64,49 @@ Range<Mass> water_range(const ResolvedMix& mix, const MixAnswer& answer, const D
     return {water(wanted.low), water(wanted.middle), water(wanted.high)};
 }
 
-Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, const DoubtfulMix& doubtful,
-                           std::uint64_t seed) {
-    const std::vector<DoubtfulBody> bodies = doubtful_bodies(mix);
-    const MarkDraws marks(doubtful);
-    QuasiRandomNormals draws(marks.normals() + 3 * bodies.size(), seed);
+/// Everything that the volume of a gram of dry mix depends on.
+struct VolumePerGram {
+    MixNumbers numbers;
+    DoubtfulMix doubtful;
+    std::vector<DoubtfulBody> bodies;
+    double already;
+    Ratio aim;
+    MixState state;
+    std::uint64_t seed;
+    friend bool operator==(const VolumePerGram&, const VolumePerGram&) = default;
+};
+
+/// In ml.
+Range<double> drawn_volume(const VolumePerGram& asked) {
+    const MarkDraws marks(asked.doubtful);
+    QuasiRandomNormals draws(marks.normals() + 3 * asked.bodies.size(), asked.seed);
     std::vector<double> normals(draws.coordinates()), volumes(volume_points);
-    MixNumbers numbers = numbers_of(mix);
-    const double already = answer.water_already_in / answer.dry_mass;
-    const Ratio aim = answer.right_as_it_stands ? answer.wetness_in_tub : answer.wetness;
+    MixNumbers numbers = asked.numbers;
     for (double& one : volumes) {
         draws.next(normals);
         marks.draw(normals.data(), numbers);
-        for (std::size_t i = 0; i < bodies.size(); ++i)
-            bodies[i].draw(numbers.solids[i], &normals[marks.normals() + 3 * i]);
-        const WettedMix wetted = wet(numbers, aim, already);
-        one = wet_volume(pack(numbers, wetted), answer.state, std::min<double>(wetted.wetness, wettest))
+        for (std::size_t i = 0; i < asked.bodies.size(); ++i)
+            asked.bodies[i].draw(numbers.solids[i], &normals[marks.normals() + 3 * i]);
+        const WettedMix wetted = wet(numbers, asked.aim, asked.already);
+        one = wet_volume(pack(numbers, wetted), asked.state, std::min<double>(wetted.wetness, wettest))
                   .in(millilitre_per_gram);
     }
-    return range_of(volumes, answer.dry_mass * (1.0 * millilitre_per_gram));
+    return range_of(volumes, 1.0);
+}
+
+Range<Volume> volume_range(const ResolvedMix& mix, const MixAnswer& answer, const DoubtfulMix& doubtful,
+                           std::uint64_t seed) {
+    static thread_local AskedBefore<VolumePerGram, Range<double>> before;
+    VolumePerGram asked{numbers_of(mix),
+                        doubtful,
+                        doubtful_bodies(mix),
+                        answer.water_already_in / answer.dry_mass,
+                        answer.right_as_it_stands ? answer.wetness_in_tub : answer.wetness,
+                        answer.state,
+                        seed};
+    const Range<double> each = before.answer(asked, [&] { return drawn_volume(asked); });
+    const Volume of_a_millilitre = answer.dry_mass * (1.0 * millilitre_per_gram);
+    return {each.low * of_a_millilitre, each.middle * of_a_millilitre, each.high * of_a_millilitre};
 }
 
 }  // namespace

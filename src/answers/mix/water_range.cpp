@@ -7,6 +7,7 @@
 #include <numbers>
 #include <vector>
 
+#include "answers/mix/asked_before.h"
 #include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
 #include "physics/small_exponentials.h"
@@ -261,10 +262,16 @@ private:
     double shared_sigma_, least_;
 };
 
-}  // namespace
+struct WantedWater {
+    DoubtfulMix mix;
+    Ratio wetness, least;
+    std::size_t count;
+    std::uint64_t seed;
+    friend bool operator==(const WantedWater&, const WantedWater&) = default;
+};
 
-Range<Ratio> wanted_water_range(const DoubtfulMix& mix, Ratio wetness, Ratio least, std::size_t count,
-                                std::uint64_t seed) {
+Range<Ratio> drawn_water_range(const DoubtfulMix& mix, Ratio wetness, Ratio least, std::size_t count,
+                               std::uint64_t seed) {
     const SharedDoubt doubt(mix.hand, mix.parts);
     const double shared_sigma = mix.learnt_normals ? log_normal_sigma(day_spread) : doubt.sigma_of_first();
     const std::vector<Draw> draws =
@@ -272,6 +279,15 @@ Range<Ratio> wanted_water_range(const DoubtfulMix& mix, Ratio wetness, Ratio lea
     const Fit fit = fit_of(draws, shared_sigma);
     const PointFinder finder(draws, fit, shared_sigma, least);
     return {finder.point(0.05), finder.point(0.5), finder.point(0.95)};
+}
+
+}  // namespace
+
+Range<Ratio> wanted_water_range(const DoubtfulMix& mix, Ratio wetness, Ratio least, std::size_t count,
+                                std::uint64_t seed) {
+    static thread_local AskedBefore<WantedWater, Range<Ratio>> before;
+    return before.answer({mix, wetness, least, count, seed},
+                         [&] { return drawn_water_range(mix, wetness, least, count, seed); });
 }
 
 }  // namespace baitwright
