@@ -76,7 +76,7 @@ def run(bench, seed, _):
         kills.setting(bench)
     disk = SmallDisk(bench.base / "disk")
     wrong, limits, disks, kinds = [], 0, 0, 0
-    for number, kind in enumerate(kind for kind in kills.KINDS if kind[0] in WRITERS and bench.has(kind[0])):
+    for number, kind in enumerate(kind for kind in kills.kinds_here(bench) if kind[0] in WRITERS):
         attacked = kills.Kind(bench, f"full-{number}", kind, base)
         kinds += 1
         for size, fault in by_limit(bench, attacked):

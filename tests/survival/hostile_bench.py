@@ -37,17 +37,28 @@ class Bench:
                      ["price", "maize meal", "--pack", "1kg", "--is", "£1.90", "--shop", "the mill", "--new-shop"]):
             self.run(line)
         self.store = (self.here / "data/baitwright/baitwright.db").read_bytes()
+        self.run(["export", "--all", "taken"])
+        taken = self.here / "taken"
+        self.taken = {str(path.relative_to(taken)): path.read_bytes() for path in sorted(taken.rglob("*")) if path.is_file()}
 
     def remove(self):
         shutil.rmtree(self.base)
 
-    def lay(self, data):
+    def lay(self, data, store=None, taken=None):
+        """`store` is another store that lies there, `taken` the files of a folder that an export wrote."""
         shutil.rmtree(self.here)
         (self.here / "data/baitwright").mkdir(parents=True)
         (self.here / "data/baitwright/baitwright.db").write_bytes(self.store)
         (self.here / "lib").mkdir()
         for name in ("case.toml", "case.csv", "lib/case.toml"):
             (self.here / name).write_bytes(data)
+        if store is not None:
+            for name in ("case.db", "kept.db"):
+                (self.here / name).write_bytes(store)
+        for name, held in (taken or {}).items():
+            path = self.here / "taken" / name
+            path.parent.mkdir(parents=True, exist_ok=True)
+            path.write_bytes(held)
 
     def run(self, line, data=b""):
         """Status (negative: the signal), output, errors, seconds of the processor, bytes at most."""

@@ -8,7 +8,7 @@ from pathlib import Path
 
 NAMES = ["silt bed", "dark treacle", "plain micros", "pond pellet", "open carpet", "tight balls=2", "margin", "cold water",
          "brown crumb", "fishmeal micro pellet 2 mm", "expander 4 mm", "maize meal", "sweet liquid", "long pit", "club sack",
-         "winter lean", "casters", "./case.toml", "case.toml", "case.csv", "-", "silt bed, red"]
+         "winter lean", "casters", "./case.toml", "case.toml", "case.csv", "-", "silt bed, red", "case.db", "taken"]
 MASSES = ["1kg", "4lb", "500g", "2.5kg", "12oz"]
 VOLUMES = ["3l", "5pt", "250ml", "0.5pt", "egg", "toss pot 25", "1 USpt"]
 TIMES = ["5h", "20min", "90 s", "7d", "2", "1.5h"]
@@ -17,8 +17,8 @@ VALUES = {
     "BED": ["pale", "dark"], "CLARITY": ["clear", "tinged", "coloured"], "CLOCK": ["09:30", "23:59", "110", "08:30"],
     "COUNTxSIZE": ["4x250ml", "12x55mm", "8xegg", "3x toss pot 25"], "DATE": ["2026-11-28", "2026-03-01", "2028-02-29"],
     "DOSE": ["15ml in 0.5pt of fishmeal micro pellet 2 mm"], "FEEL": ["soft", "firm", "slop", "dusty", "tacky"],
-    "FILE": ["out.pdf", "out.svg", "out.png", "out.html", "out.toml", "case.toml"], "FISH": ["bream", "roach"],
-    "FOLDER": ["lib", "."], "HOW": ["light", "firm", "hard"], "ITEM": ["cup 250", "pot 25", "feeder 30", "tub 12 l"],
+    "FILE": ["out.pdf", "out.svg", "out.png", "out.html", "out.toml", "case.toml", "case.db", "kept.db", "out.db", "lib"], "FISH": ["bream", "roach"],
+    "FOLDER": ["lib", ".", "taken", "out"], "HOW": ["light", "firm", "hard"], "ITEM": ["cup 250", "pot 25", "feeder 30", "tub 12 l"],
     "KEY=VALUE": ["absorption=0.7 g/g", "moisture=8 %", "note=mine", "loose_density=400 g/l"],
     "KIND": ["base", "pellet", "liquid", "expander"], "LENGTH": ["2.5m", "55mm", "1.2 m", "3ft"], "MASS": MASSES,
     "METHOD": ["covered", "measured"], "NAME=AMOUNT": ["brown crumb=400g", "casters=1pt", "silt bed=1kg"],
@@ -105,6 +105,24 @@ def files_of_tests(root):
     paths = [*root.glob("recipes/**/*.toml"), *root.glob("tests/cli/golden/**/*.toml"), *root.glob("tests/cli/**/*.csv"),
              *root.glob("tests/cli/documented/*.*"), *root.glob("tests/fuzz/seeds/*/*")]
     return [path for path in sorted(paths) if path.is_file() and path.name != "bad_inputs.csv" and path.stat().st_size < 60000]
+
+
+def slipped_bytes(data, random):
+    """A store as a bad disk, a cut copy or a stranger leaves it; as often as not a sound one."""
+    if random.random() < 0.4:
+        return data
+    raw = bytearray(data)
+    for _ in range(random.choice((1, 1, 2, 20))):
+        raw[random.randrange(random.choice((100, 4096, len(raw))))] = random.randrange(256)
+    how = random.randrange(8)
+    if how == 0:
+        del raw[random.randrange(len(raw)):]
+    elif how == 1:
+        raw += bytes(random.randrange(5000))
+    elif how == 2:
+        at = random.randrange(len(raw))
+        raw[at:at + 4096] = bytes(4096)
+    return bytes(raw)
 
 
 def slipped_number(word, random):

@@ -76,7 +76,7 @@ def setting(bench):
         bench.must(line, here)
     if bench.has("backup"):
         bench.must(["backup", "other.db"], here)
-        for line in (["stock", "buy", "bran", "3kg"], ["recipe", "copy", "silt bed", "--as", "their bed"],
+        for line in (["stock", "buy", "wheat bran", "3kg"], ["recipe", "copy", "silt bed", "--as", "their bed"],
                      ["log", "catch", "--fish", "tench", "--count", "1"]):
             bench.must(line + ["--store", "other.db"], here)
     if bench.has("export"):
@@ -85,7 +85,7 @@ def setting(bench):
 
 
 def kinds_here(bench):
-    return [kind for kind in KINDS if bench.has(kind[0])]
+    return [kind for kind in KINDS if bench.has(kind[0]) and bench.has({"import": "merge"}.get(kind[0], kind[0]))]
 
 
 def damaged_for(kind, here):
@@ -138,24 +138,17 @@ class Kind:
         following = self.bench.run(["stock", "--json"], here)
         if following.status != 0:
             return "before", f"the next run ended with {following.status}: {following.errors[:300]}"
-        if beside := self.beside(here):
-            return "before", beside
+        names = {str(path.relative_to(here)) for path in here.rglob("*") if path.is_file()}
         state = bench_of.state_of(here)
-        stray = sorted(set(state) - set(self.before) - set(self.after))
-        wrong = self.wrong_in({name: held for name, held in state.items() if name not in stray}, done)
-        if stray and not wrong:
-            wrong = self.not_tidied(stray, here)
-        return "told" if done else "after" if state == self.after else "before", wrong
+        known = set(self.before) | set(self.after)
+        wrong = self.wrong_in({name: held for name, held in state.items() if name in known}, done)
+        return "told" if done else "after" if state == self.after else "before", wrong or self.stray(names - known, here)
 
-    def not_tidied(self, stray, here):
-        """What lies beside another file than the store is tidied by the next run that writes there."""
-        if self.kind[0] in WRITES_ELSEWHERE:
+    def stray(self, left, here):
+        """What the next run left. What lies beside another file than the store is tidied by the next that writes there."""
+        if left and self.kind[0] in WRITES_ELSEWHERE and all(not name.startswith(bench_of.STORE) for name in left):
             self.bench.run(self.line, here)
-        left = [name for name in stray if (here / name).exists()]
-        return f"stray: {left}" if left else ""
-
-    def beside(self, here):
-        left = [str(path.relative_to(here)) for path in here.rglob("*") if path.name.endswith(bench_of.BESIDE)]
+        left = sorted(name for name in left if (here / name).exists())
         return f"stray: {left}" if left else ""
 
     def wrong_in(self, state, done):

@@ -67,7 +67,7 @@ def run(bench, seed, movements):
         if not bench.has(line[0]):
             return None
         outcome = bench.run(line, here)
-        told.append(f"{line[0]} {outcome.seconds:.1f} s")
+        told.append(f"{line[0]} {outcome.seconds:.1f} s ({outcome.worked:.1f} s of processor)")
         if outcome.status != 0:
             wrong.append(f"baitwright {' '.join(line)} ended with {outcome.status}: {(outcome.errors or outcome.output)[:300]}")
         elif outcome.seconds > bar:

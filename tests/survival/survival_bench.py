@@ -20,8 +20,10 @@ MARK = re.compile(r"^[0-9a-f]{32}$")
 
 
 class Outcome:
-    def __init__(self, status, output, errors, seconds):
-        self.status, self.output, self.errors, self.seconds = status, output, errors, seconds
+    """How a run ended; `worked` is the processor's part of its seconds, where nothing else ran meanwhile."""
+
+    def __init__(self, status, output, errors, seconds, worked):
+        self.status, self.output, self.errors, self.seconds, self.worked = status, output, errors, seconds, worked
 
     def refused_well(self):
         return self.status in (1, 64, 65, 66, 73, 74, 75) and (self.status == 1 or "hint:" in self.errors)
@@ -56,11 +58,16 @@ class Bench:
                                 stderr=subprocess.PIPE, preexec_fn=prepare, restore_signals=False)
 
     def run(self, line, here, limit=None, ignores_size=True):
-        begun = time.monotonic()
+        begun, worked = time.monotonic(), self._worked()
         child = self._started(line, here, limit, ignores_size)
         output, errors = child.communicate(timeout=600)
         return Outcome(child.returncode, output.decode("utf-8", "replace"), errors.decode("utf-8", "replace"),
-                       time.monotonic() - begun)
+                       time.monotonic() - begun, self._worked() - worked)
+
+    @staticmethod
+    def _worked():
+        used = resource.getrusage(resource.RUSAGE_CHILDREN)
+        return used.ru_utime + used.ru_stime
 
     def must(self, line, here):
         outcome = self.run(line, here)
