@@ -101,6 +101,7 @@ FileInMaking::FileInMaking(const fs::path& folder) {
     for (int attempt = 0; attempt < 1000; ++attempt) {
         path_ = folder / (std::string(making_front) + std::to_string(::getpid()) + "-" + std::to_string(attempt) +
                           std::string(making_end));
+        if (now_in_making().count(path_) > 0) continue;  // though nothing may stand there at this moment
         const int file = ::open(path_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, S_IRUSR | S_IWUSR);
         if (file >= 0) {
             ::close(file);
