@@ -12,7 +12,7 @@ std::filesystem::path store_file(const Surroundings& around) {
     const fs::path& store = around.library.store;
     std::error_code failed;
     const fs::path behind = fs::is_symlink(store, failed) ? fs::weakly_canonical(store, failed) : store;
-    return fs::absolute(failed ? store : behind);
+    return failed ? store : behind;
 }
 
 }  // namespace baitwright

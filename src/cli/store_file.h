@@ -6,7 +6,7 @@
 
 namespace baitwright {
 
-/// The store's file, for a command that works on it as a whole: not opened, by its full name, behind links. Throws
+/// The store's file, for a command that works on it as a whole: not opened, behind links. Throws
 /// UsageError for `--library`.
 std::filesystem::path store_file(const Surroundings& around);
 

@@ -43,9 +43,13 @@ bool is_alone(const fs::path& path) {
 
 }  // namespace
 
+std::string name_for_sqlite(const fs::path& path) {
+    return fs::absolute(path).string();
+}
+
 SQLite::Database open_to_copy(const fs::path& path) {
     try {
-        SQLite::Database database(fs::absolute(path).string(), SQLite::OPEN_READWRITE, patience_to_copy_ms);
+        SQLite::Database database(name_for_sqlite(path), SQLite::OPEN_READWRITE, patience_to_copy_ms);
         database.execAndGet("SELECT count(*) FROM sqlite_schema");
         return database;
     } catch (const SQLite::Exception& error) {

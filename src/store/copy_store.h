@@ -11,6 +11,9 @@
 /// **Source**: SQLite, "SQLite Backup API" and "sqlite3_backup_init()" (from memory; tested with writers at work).
 namespace baitwright {
 
+/// The file's name for SQLite: a whole one can be neither a URI nor one of its special names.
+std::string name_for_sqlite(const std::filesystem::path& path);
+
 /// Opens a store to be read, with what other processes write into it. One on a disk that cannot be written is opened
 /// too, where it is one file alone. Throws SQLite::Exception.
 SQLite::Database open_to_copy(const std::filesystem::path& path);

@@ -38,7 +38,7 @@ std::vector<fs::path> left_of_making_store(const fs::path& path) {
     const std::string front = path.filename().string() + ".new-";
     std::error_code failed;
     std::vector<fs::path> left;
-    fs::directory_iterator entry(path.parent_path(), failed);
+    fs::directory_iterator entry(folder_of_file(path), failed);
     for (const fs::directory_iterator end; !failed && entry != end; entry.increment(failed)) {
         if (!entry->path().filename().string().starts_with(front)) continue;
         std::error_code unknown;

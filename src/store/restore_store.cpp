@@ -125,7 +125,7 @@ void fit_pages(const fs::path& copy, SQLite::Database& present) {
 /// Over a store that SQLite can open: the first step takes the right to write, so that what is then kept aside is the
 /// last state before. Gives its name.
 fs::path write_over(const RestoreOrder& order, const fs::path& copy) {
-    SQLite::Database present(order.store.string(), SQLite::OPEN_READWRITE, patience_to_restore_ms);
+    SQLite::Database present(name_for_sqlite(order.store), SQLite::OPEN_READWRITE, patience_to_restore_ms);
     present.exec("PRAGMA journal_mode = WAL");
     present.exec("PRAGMA synchronous = FULL");
     fit_pages(copy, present);
@@ -155,7 +155,7 @@ bool write_over(const RestoreOrder& order, const fs::path& copy, fs::path& kept_
 /// Whether SQLite can write over what stands there; a database of another program is refused.
 bool can_write_over(const fs::path& store) {
     try {
-        SQLite::Database present(store.string(), SQLite::OPEN_READWRITE, patience_to_restore_ms);
+        SQLite::Database present(name_for_sqlite(store), SQLite::OPEN_READWRITE, patience_to_restore_ms);
         refuse_what_is_no_store(present, store, std::numeric_limits<int>::max());
         present.execAndGet("SELECT count(*) FROM sqlite_schema");
         return true;

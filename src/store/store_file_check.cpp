@@ -82,7 +82,7 @@ void mend_store_file(const fs::path& store) {
     look_at_file(store, findings, contents);
     if (findings.count() == 0) return;
     try {
-        SQLite::Database database(store.string(), SQLite::OPEN_READWRITE, 5000);
+        SQLite::Database database(name_for_sqlite(store), SQLite::OPEN_READWRITE, 5000);
         database.exec("REINDEX");
     } catch (const SQLite::Exception& error) {
         if (!is_damage(error) && error.getErrorCode() != SQLITE_CONSTRAINT) throw storage_error(error, store);
