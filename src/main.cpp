@@ -1,3 +1,4 @@
+#include <csignal>
 #include <cstdio>
 #include <exception>
 #include <new>
@@ -40,6 +41,7 @@ int run(const std::vector<std::string>& given) {
 }  // namespace
 
 int main(int count, char** words) {
+    std::signal(SIGXFSZ, SIG_IGN);  // where a file may not grow, writing it fails as on a full disk
     // Where memory has run out, telling of it must not ask for more: hence plain text, and nothing made on the way.
     try {
         return run(std::vector<std::string>(words + 1, words + count));

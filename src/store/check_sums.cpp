@@ -59,7 +59,8 @@ struct MarkCheck {
     const char* several;
 };
 
-#define BAITWRIGHT_NO_MARK(table) "SELECT count(*) FROM " table " WHERE length(mark) <> 32 OR mark GLOB '*[^0-9a-f]*'"
+#define BAITWRIGHT_NO_MARK(table) \
+    "SELECT count(*) FROM " table " WHERE length(mark) <> 32 OR ltrim(mark, '0123456789abcdef') <> ''"
 #define BAITWRIGHT_OTHER_MARK(table)               \
     "SELECT count(*) FROM " table " e JOIN " table \
     " u ON u.id = e.undoes WHERE e.mark <> substr(u.mark, 17) || substr(u.mark, 1, 16)"
@@ -93,7 +94,8 @@ constexpr MarkCheck mark_checks[] = {
 
 // What is mended of an undoing comes after what is mended of the entry that it takes back.
 #define BAITWRIGHT_NEW_MARK(table) \
-    "UPDATE " table " SET mark = lower(hex(randomblob(16))) WHERE length(mark) <> 32 OR mark GLOB '*[^0-9a-f]*'"
+    "UPDATE " table                \
+    " SET mark = lower(hex(randomblob(16))) WHERE length(mark) <> 32 OR ltrim(mark, '0123456789abcdef') <> ''"
 #define BAITWRIGHT_UNDOING_MARK(table)                                                                             \
     "UPDATE " table " SET mark = substr(u.mark, 17) || substr(u.mark, 1, 16) FROM " table " u WHERE u.id = " table \
     ".undoes AND " table ".mark <> substr(u.mark, 17) || substr(u.mark, 1, 16)"

@@ -17,6 +17,7 @@ void add_faults(const Error& error, StoreFindings& findings) {
 
 void StoreCheck::look(StoreFindings& findings) const {
     connection_->guarded([&] {
+        Query(*connection_, "PRAGMA cache_size = -65536").run();
         check_form(*connection_, findings);
         if (findings.has("missing-table")) return;  // whatever looks for it would fail
         check_log(*connection_, findings);

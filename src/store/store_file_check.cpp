@@ -34,6 +34,7 @@ void add_damage(StoreFindings& findings, const std::string& what) {
 }
 
 void look_with_sqlite(SQLite::Database& database, StoreFindings& findings, StoreContents& contents) {
+    database.exec("PRAGMA cache_size = -65536");
     SQLite::Statement integrity(database, "PRAGMA integrity_check(100)");
     while (integrity.executeStep())
         if (const std::string finding = integrity.getColumn(0).getString(); finding != "ok")

@@ -1,5 +1,6 @@
 #include "store/restore_store.h"
 
+#include <sys/resource.h>
 #include <unistd.h>
 
 #include <array>
@@ -259,6 +260,33 @@ TEST_CASE("a store that cannot be opened any more is kept byte for byte, and a s
         CHECK(bytes_of(done.kept_aside) == bad);
         CHECK(rows_of(folder / "shed.db") == rows);
     }
+}
+
+TEST_CASE("a disk that is full at any point of a restore leaves the store whole and nothing beside it") {
+    const TemporaryFolder folder, others;
+    make_saying(folder / "shed.db", "second", 400);
+    make_saying(others / "other.db", "first", 600);
+    make_backup(others / "other.db", others / "backup.db");
+    const std::string before = rows_of(folder / "shed.db");
+    const auto names = names_in(folder.path());
+    const auto most = static_cast<rlim_t>(2 * fs::file_size(others / "backup.db"));
+    int refused = 0;
+    for (rlim_t room = 0; room < most; room += 16384) {
+        const bool failed = end_of(start_child([&] {
+                                ::signal(SIGXFSZ, SIG_IGN);
+                                const rlimit limit{room, room};
+                                ::setrlimit(RLIMIT_FSIZE, &limit);
+                                restore_store(restore_of(others / "backup.db", folder / "shed.db"));
+                            })) != 0;
+        if (!failed) break;
+        ++refused;
+        CAPTURE(room);
+        REQUIRE(rows_of(folder / "shed.db") == before);
+        REQUIRE(names_in(folder.path()) == names);
+    }
+    CHECK(refused > 5);
+    restore_store(restore_of(others / "backup.db", folder / "shed.db"));
+    CHECK(rows_of(folder / "shed.db") == rows_of(others / "other.db"));
 }
 
 TEST_CASE("a database of another program that stands in the store's place is never written over") {
