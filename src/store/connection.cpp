@@ -6,6 +6,7 @@
 #include <stdexcept>
 #include <system_error>
 
+#include "store/content_mark.h"
 #include "store/file_header.h"
 #include "store/file_in_making.h"
 #include "store/new_store.h"
@@ -95,6 +96,21 @@ void StoreConnection::change(const std::function<void()>& work) {
 
 void StoreConnection::require_change() const {
     if (!changing_) throw std::logic_error("the store is written outside of a change");
+}
+
+void StoreConnection::attach_other(const fs::path& path) {
+    guarded([&] {
+        know_mark_of(database_);
+        SQLite::Statement attach(database_, "ATTACH DATABASE ? AS other");
+        attach.bind(1, path.string());
+        attach.exec();
+        database_.exec("PRAGMA cache_size = -131072; PRAGMA other.cache_size = -65536");
+    });
+}
+
+void StoreConnection::detach_other() {
+    statements_.clear();  // some of them read it
+    database_.tryExec("DETACH DATABASE other");
 }
 
 void StoreConnection::run_once(const std::string& sql) {

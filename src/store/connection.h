@@ -33,8 +33,14 @@ public:
     /// See `Store::change`.
     void change(const std::function<void()>& work);
 
+    [[nodiscard]] const std::filesystem::path& path() const { return path_; }
+
     /// Throws std::logic_error where no `change` is running.
     void require_change() const;
+
+    /// Attaches the file of another store as `other`, to be read; and lets it go. Not inside a change.
+    void attach_other(const std::filesystem::path& path);
+    void detach_other();
 
     /// Runs SQL that is not worth keeping prepared. Inside a change only.
     void run_once(const std::string& sql);

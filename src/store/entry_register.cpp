@@ -116,6 +116,8 @@ void each_reference(StoreConnection& connection, EntryKind kind, const std::stri
     }
 }
 
+}  // namespace
+
 void rename_references(StoreConnection& connection, EntryKind kind, const std::string& folded, const std::string& to) {
     struct Place {
         const ReferenceTable* table;
@@ -128,8 +130,6 @@ void rename_references(StoreConnection& connection, EntryKind kind, const std::s
                    });
     for (const Place& place : places) Query(connection, place.table->rename, place.id, place.position, to).run();
 }
-
-}  // namespace
 
 void forget_gone(StoreConnection& connection, EntryKind kind, const std::string& folded) {
     Query(connection, delete_gone, name_of(kind), folded).run();

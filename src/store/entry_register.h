@@ -52,6 +52,9 @@ private:
 /// Forgets that the name was given up: there is an entry of that name again. Inside a change only.
 void forget_gone(StoreConnection& connection, EntryKind kind, const std::string& folded);
 
+/// Mixes and strategies refer to what was called so (folded) by that name from now on. Inside a change only.
+void rename_references(StoreConnection& connection, EntryKind kind, const std::string& folded, const std::string& to);
+
 /// Stamps what is about to be put by a person: as a change of the entry of that name, or as a new one. Inside a change
 /// only.
 void stamp_put(StoreConnection& connection, EntryKind kind, const std::string& folded);

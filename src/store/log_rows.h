@@ -39,5 +39,8 @@ std::int64_t write_log_entry(StoreConnection& connection, const LogEntry& entry)
 
 /// The entry takes another name wherever the log and what was learnt speak of it. Inside a change only.
 void rename_logged(StoreConnection& connection, EntryKind kind, const std::string& old, const std::string& name);
+/// In the log alone; and in what was learnt alone, where that speaks of the old name.
+void rename_in_log(StoreConnection& connection, EntryKind kind, const std::string& old, const std::string& name);
+void follow_in_learnt(StoreConnection& connection, EntryKind kind, const std::string& old, const std::string& name);
 
 }  // namespace baitwright

@@ -202,6 +202,23 @@ Shed Store::shed() {
     return Shed(*connection_);
 }
 
+const std::filesystem::path& Store::path() const {
+    return connection_->path();
+}
+
+MergeBook Store::merging() const {
+    return MergeBook(*connection_);
+}
+
+void Store::change_beside(const std::filesystem::path& other, const std::function<void()>& work) {
+    connection_->attach_other(other);
+    struct Detaching {
+        StoreConnection& connection;
+        ~Detaching() { connection.detach_other(); }
+    } detaching{*connection_};
+    change(work);
+}
+
 StoreCheck Store::check() const {
     return StoreCheck(*connection_);
 }

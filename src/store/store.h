@@ -12,6 +12,7 @@
 #include "store/entry_register.h"
 #include "store/kept_rows.h"
 #include "store/log_book.h"
+#include "store/merge_book.h"
 #include "store/shed.h"
 #include "store/store_check.h"
 #include "store/stored_entry.h"
@@ -110,6 +111,14 @@ public:
 
     /// The log of this store, and what was learnt from it; it must not outlive it.
     [[nodiscard]] LogBook log() const;
+
+    /// The file that it is.
+    [[nodiscard]] const std::filesystem::path& path() const;
+
+    /// What it is merged by; it must not outlive this store.
+    [[nodiscard]] MergeBook merging() const;
+    /// `change` with another store's file attached, to be read.
+    void change_beside(const std::filesystem::path& other, const std::function<void()>& work);
 
     /// All that is kept beside the library's entries, as tables; it must not outlive this store.
     [[nodiscard]] KeptRows kept() const;

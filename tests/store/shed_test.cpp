@@ -263,19 +263,41 @@ TEST_CASE("an ingredient and a made-up mix of one name are kept apart by refusin
     CHECK(code_of([&] { store.change([&] { store.shed().add(Happening::kept, mix); }); }) == "other-kind");
 }
 
-TEST_CASE("the database itself refuses to change or erase what happened, and to fall below zero") {
+TEST_CASE("the database itself refuses to change or erase what happened, and a balance below zero") {
     Bench bench;
     bench.buy("brown crumb", 1000, "2026-01-01");
     SQLite::Database database(bench.path().string(), SQLite::OPEN_READWRITE);
     for (const char* sql :
          {"DELETE FROM stock_movement", "DELETE FROM stock_entry", "UPDATE stock_movement SET milligrams = 1",
           "UPDATE stock_entry SET happened_on = '2026-02-01'", "UPDATE stock_lot SET left_mg = -1",
-          "INSERT INTO stock_entry VALUES (2, 'used', '2026-01-01', 1, '', NULL, 'a mark');"
-          "INSERT INTO stock_movement VALUES (2, 1, -1000001)"}) {
+          "UPDATE stock_lot SET over_mg = -1", "UPDATE stock_item SET over_mg = -1"}) {
         CAPTURE(sql);
         CHECK_THROWS_AS(database.exec(sql), SQLite::Exception);
     }
     CHECK(bench.left("brown crumb") == Masses{1000});
+}
+
+TEST_CASE("what two stores used of one bag beyond what was in it is kept beside it, until it is counted") {
+    Bench bench;
+    bench.buy("brown crumb", 1000, "2026-01-01");
+    {
+        SQLite::Database database(bench.path().string(), SQLite::OPEN_READWRITE);
+        const auto whole = [&](const char* sql) { return database.execAndGet(sql).getInt(); };
+        database.exec(
+            "INSERT INTO stock_entry VALUES (2, 'used', '2026-01-01', 1, '', NULL, 'a mark');"
+            "INSERT INTO stock_movement VALUES (2, 1, -1000300)");
+        for (const char* table : {"stock_lot", "stock_item"}) {
+            CHECK(whole(("SELECT left_mg FROM " + std::string(table)).c_str()) == 0);
+            CHECK(whole(("SELECT over_mg FROM " + std::string(table)).c_str()) == 300);
+        }
+    }
+    CHECK(bench.left("brown crumb") == Masses{});
+    Store store = Store::open(bench.path());
+    store.change([&] {
+        store.shed().count({"brown crumb", StockKind::ingredient, grams(250), {}}, {on("2026-01-02"), {}});
+    });
+    CHECK(store.shed().left_of("brown crumb") == grams(250));
+    CHECK(store.merging().overdrawn().empty());
 }
 
 TEST_CASE("the marks that phones gave come newest first, and no others") {

@@ -1,0 +1,79 @@
+#include "library/merge_store.h"
+
+#include <algorithm>
+#include <map>
+
+#include "bait/resolve_mix.h"
+#include "library/merge_entries.h"
+#include "quantities/fault.h"
+#include "store/other_store.h"
+
+namespace baitwright {
+
+namespace {
+
+/// Thrown out of a change that is only to be shown.
+struct OnlyShown {};
+
+std::vector<std::string> mixes_that_fail(const Store& store) {
+    std::vector<std::string> names;
+    for (const std::string& name : store.recipe_names()) {
+        try {
+            static_cast<void>(resolve(store.recipe(name), store));
+        } catch (const Error&) {
+            names.push_back(name);
+        }
+    }
+    return names;
+}
+
+std::map<std::string, Milligrams> overdrawn_by_name(const MergeBook& book) {
+    std::map<std::string, Milligrams> items;
+    for (const Overdrawn& item : book.overdrawn()) items[item.name] = item.by;
+    return items;
+}
+
+void merge_all(Store& store, Store& other, Date today, MergeAnswer& answer) {
+    MergeBook book = store.merging();
+    const std::map<std::string, Milligrams> over_before = overdrawn_by_name(book);
+    const std::int64_t clock = std::max(book.clock(), other.merging().clock());
+    book.begin();
+    MergingEntries entries(store, other, today, answer);
+    const RowsBrought rows = book.bring_rows();
+    entries.merge();
+    entries.mend_references();
+    book.bring_prices(entries.ingredients_now());
+    book.end();
+    book.set_clock(clock);
+    answer.shed_entries = rows.shed_entries;
+    answer.log_entries = rows.log_entries;
+    answer.sessions = rows.sessions;
+    for (const auto& [name, by] : overdrawn_by_name(book)) {
+        const auto before = over_before.find(name);
+        if (before == over_before.end() || before->second < by) answer.overdrawn.emplace_back(name, by);
+    }
+}
+
+}  // namespace
+
+MergeAnswer merge_store(Store& store, const std::filesystem::path& other, Date today, MergeDoing doing) {
+    MergeAnswer answer;
+    answer.other = other.string();
+    answer.only_shown = doing == MergeDoing::only_shown;
+    OtherStore theirs(other, store.path());
+    try {
+        store.change_beside(theirs.path(), [&] {
+            const std::vector<std::string> failed_before = mixes_that_fail(store);
+            merge_all(store, theirs.store(), today, answer);
+            for (const std::string& name : mixes_that_fail(store))
+                if (std::find(failed_before.begin(), failed_before.end(), name) == failed_before.end())
+                    answer.broken_mixes.push_back(name);
+            if (answer.only_shown) throw OnlyShown{};
+        });
+    } catch (const OnlyShown&) {
+        return answer;
+    }
+    return answer;
+}
+
+}  // namespace baitwright

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <cstdint>
+
+namespace baitwright {
+
+class StoreConnection;
+
+/// The ledger and the log of another store, attached as `other`, come into this one. Rows are known by their marks;
+/// what both have stays, and where it is not the same (notes that were taken in twice, against two libraries), the one
+/// whose digest is greater stands in both. All of it belongs inside a change, between `MergeTables`'s making and its
+/// end.
+struct RowsBrought {
+    std::int64_t shed_entries = 0, log_entries = 0, sessions = 0;
+};
+
+/// Prepares for many rows: the triggers of the ledger and the log rest, and come back with `finish`.
+void rest_triggers(StoreConnection& connection);
+void wake_triggers(StoreConnection& connection);
+
+void bring_ledger(StoreConnection& connection, RowsBrought& brought);
+void bring_log(StoreConnection& connection, RowsBrought& brought);
+
+/// Sets of things: old versions, shops, and what is believed; what was learnt and what is usual by its last stamp.
+void bring_sets(StoreConnection& connection);
+
+/// The prices that ingredients had, once the library is one: what `name_now` says they are called.
+void bring_prices(StoreConnection& connection);
+
+}  // namespace baitwright

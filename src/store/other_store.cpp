@@ -1,0 +1,55 @@
+#include "store/other_store.h"
+
+#include <system_error>
+
+#include "quantities/fault.h"
+#include "store/copy_store.h"
+#include "store/file_header.h"
+#include "store/schema.h"
+#include "store/store_fault.h"
+
+namespace baitwright {
+
+namespace {
+
+StorageError damaged_other(const std::filesystem::path& other, const std::string& finding) {
+    return {FaultClass::input_output, "damaged-store", "the store " + shown(other) + " is damaged: " + finding,
+            "nothing was taken in; mend it first: baitwright doctor --mend --store " + shown(other)};
+}
+
+void refuse_unfit(const std::filesystem::path& other, const std::filesystem::path& store) {
+    std::error_code failed;
+    if (std::filesystem::status(other, failed).type() == std::filesystem::file_type::not_found)
+        throw NotFound("no-such-file", "there is no file " + shown(other), "look at the path once more");
+    if (std::filesystem::is_directory(other, failed))
+        throw StorageError(
+            FaultClass::input_output, "unreadable-file", shown(other) + " is a folder",
+            "name the store in it; what an export wrote goes in with: baitwright import " + shown(other));
+    if (std::filesystem::equivalent(other, store, failed))
+        throw UsageError("merge-with-itself", shown(other) + " is the store itself", "name the other store");
+}
+
+/// Copies it, looks it over and brings it up to date; the copy is opened.
+Store opened_copy(const std::filesystem::path& other, const std::filesystem::path& made) {
+    try {
+        {
+            SQLite::Database source = open_to_copy(other);
+            refuse_what_is_no_store(source, other, newest_version());
+            copy_into(source, made);
+        }
+        SQLite::Database copy(made.string(), SQLite::OPEN_READWRITE);
+        if (const std::string broken = what_is_broken(copy); !broken.empty()) throw damaged_other(other, broken);
+        if (const int version = version_of(copy); version > newest_version()) refuse_newer_store(other, version);
+        migrate(copy, migrations());
+    } catch (const SQLite::Exception& error) {
+        throw storage_error(error, other);
+    }
+    return Store::open(made);
+}
+
+}  // namespace
+
+OtherStore::OtherStore(const std::filesystem::path& other, const std::filesystem::path& store)
+    : made_((refuse_unfit(other, store), folder_of_file(store))), store_(opened_copy(other, made_.path())) {}
+
+}  // namespace baitwright

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <filesystem>
+
+#include "store/file_in_making.h"
+#include "store/store.h"
+
+namespace baitwright {
+
+/// A copy of another store, whole, of this program's version, to be brought into one. It lies beside that one, and goes
+/// with this; the other is only read.
+class OtherStore {
+public:
+    /// Throws NotFound "no-store"; StorageError for what is no store, is damaged or of a newer program, or cannot be
+    /// copied.
+    OtherStore(const std::filesystem::path& other, const std::filesystem::path& store);
+
+    Store& store() { return store_; }
+    [[nodiscard]] const std::filesystem::path& path() const { return made_.path(); }
+
+private:
+    FileInMaking made_;
+    Store store_;
+};
+
+}  // namespace baitwright
