@@ -1,5 +1,7 @@
 #include "library/store_doctor.h"
 
+#include <system_error>
+
 #include "library/check_entries.h"
 #include "store/store_file_check.h"
 
@@ -30,13 +32,25 @@ void look_over(const fs::path& store, StoreHealth& health) {
     if (!health.findings.has("damaged-store")) look_inside(store, health.findings);
 }
 
-void mend(const fs::path& path, Date today) {
+void mend_tables(const fs::path& path) {
     mend_store_file(path);
     StoreContents contents;
     if (look_at_store_file(path, contents).has("damaged-store")) return;
     Store store = Store::open(path);
     store.change([&] { store.check().mend(); });
-    mend_references(store, today);
+}
+
+/// Gives the name of the copy, which goes again where nothing came of it.
+fs::path mend(const fs::path& path, Date today) {
+    fs::path copy = copy_before_mending(path, today);
+    try {
+        mend_tables(path);
+    } catch (const Error&) {
+        std::error_code ignored;
+        fs::remove(copy, ignored);
+        throw;
+    }
+    return copy;
 }
 
 }  // namespace
@@ -49,8 +63,11 @@ StoreHealth examine_store(const fs::path& store, DoctorTask task, Date today) {
     if (task == DoctorTask::look) return health;
     health.mended = true;
     if (!health.findings.any_mendable()) return health;
-    health.copy = copy_before_mending(store, today).string();
-    mend(store, today);
+    health.copy = mend(store, today).string();
+    look_over(store, health);
+    if (!health.findings.any_mendable() || health.findings.has("damaged-store")) return health;
+    Store open = Store::open(store);
+    mend_references(open, today);
     look_over(store, health);
     return health;
 }
