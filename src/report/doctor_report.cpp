@@ -22,7 +22,7 @@ std::string found_text(const StoreHealth& health) {
 void tell_findings(Told& told, const StoreFindings& findings) {
     for (const StoreFinding& finding : findings.told()) {
         told.entry("  - ", finding.what + ".");
-        told.entry("    ", "To do: " + finding.todo);
+        told.entry("    ", "hint: " + finding.todo);
     }
     if (findings.untold() > 0) told.say("And " + std::to_string(findings.untold()) + " more of the same sort.");
     if (findings.any_mendable()) told.say("What can be put right is, by: baitwright doctor --mend");

@@ -22,9 +22,10 @@ struct RowRule {
     const char* says;
 };
 
-/// `of` is what a row is called by, in SQL.
+/// `where` is said before what a row is called by, `of` in SQL: a number, or a name in quotes.
 struct TableRules {
     const char* table;
+    const char* where;
     const char* of;
     const char* todo;
     std::vector<RowRule> rules;
@@ -99,22 +100,26 @@ std::vector<RowRule> lot_rules() {
 }
 
 std::vector<TableRules> shed_rules() {
-    constexpr const char* of_lot = "'the shed, ' || (SELECT name FROM stock_item WHERE id = item_id)";
-    constexpr const char* of_entry = "'the shed, entry ' || id";
+    constexpr const char* in_shed = "in the shed, ";
+    constexpr const char* of_lot = "(SELECT name FROM stock_item WHERE id = item_id)";
+    constexpr const char* shed_entry = "in the shed, entry ";
     const std::string most = std::to_string(most_milligrams);
     return {{"stock_item",
-             "'the shed, ' || name",
+             "in the shed, ",
+             "name",
              restore_todo,
              {{is_one_of("kind", stock_kind_names), "what it is"}, {is_day("last_on"), "the day of its last entry"}}},
-            {"stock_lot", of_lot, restore_todo, lot_rules()},
+            {"stock_lot", in_shed, of_lot, restore_todo, lot_rules()},
             {"stock_entry",
-             of_entry,
+             shed_entry,
+             "id",
              restore_todo,
              {{is_one_of("what", happening_names), "what happened"},
               {is_day("happened_on"), "its day"},
               {"(undoes IS NULL) = (what <> 'undone')", "what it takes back"}}},
             {"stock_movement",
-             "'the shed, entry ' || entry_id",
+             shed_entry,
+             "entry_id",
              restore_todo,
              {{"milligrams BETWEEN -" + most + " AND " + most, "what came in or went out"}}}};
 }
@@ -123,32 +128,39 @@ std::vector<TableRules> library_rules() {
     const std::string owner = is_one_of("owner", owner_words);
     constexpr const char* of_name = "name";
     return {
-        {"ingredient", of_name, restore_todo, {{owner, "whose it is"}}},
-        {"recipe", of_name, restore_todo, {{owner, "whose it is"}}},
-        {"strategy", of_name, restore_todo, {{owner, "whose it is"}}},
-        {"written", of_name, restore_todo, {{owner, "whose it is"}, {"kind IN ('venue', 'blend')", "what it is"}}},
+        {"ingredient", "the ingredient ", of_name, restore_todo, {{owner, "whose it is"}}},
+        {"recipe", "the mix ", of_name, restore_todo, {{owner, "whose it is"}}},
+        {"strategy", "the strategy ", of_name, restore_todo, {{owner, "whose it is"}}},
+        {"written",
+         "the venue or blend ",
+         of_name,
+         restore_todo,
+         {{owner, "whose it is"}, {"kind IN ('venue', 'blend')", "what it is"}}},
         {"feel",
-         "'the feel ' || name",
+         "the feel ",
+         "name",
          restore_todo,
          {{owner, "whose it is"},
           {"below > 0 AND below <= 1000", "where it ends"},
           {"aim > 0 AND aim < below", "what it aims at"}}},
-        {"gone", "'the former name ' || name", restore_todo, {{is_one_of("kind", entry_kind_names), "what it was of"}}},
+        {"gone", "the former name ", "name", restore_todo, {{is_one_of("kind", entry_kind_names), "what it was of"}}},
         {"retired",
-         "'an old version of ' || name",
+         "an old version of ",
+         "name",
          restore_todo,
          {{"(kind = 'feel' OR " + is_one_of("kind", entry_kind_names) + ")", "what it is"},
           {is_day("retired_on"), "its day"}}},
-        {"old_price", "(SELECT name FROM ingredient WHERE id = ingredient_id)", price_todo, price_rules()},
-        {"price_of_removed", "folded", restore_todo, price_rules()}};
+        {"old_price", "an old price of ", "(SELECT name FROM ingredient WHERE id = ingredient_id)", price_todo,
+         price_rules()},
+        {"price_of_removed", "an old price of ", "folded", restore_todo, price_rules()}};
 }
 
 std::vector<TableRules> log_rules() {
-    return {{"log_entry", "'the log, entry ' || id", restore_todo, {{"believed IN (0, 1)", "whether it is believed"}}},
-            {"learnt_water", "'what was learnt of ' || name", learn_todo, learnt_water_rules()},
-            {"learnt_mix", "'what was learnt of ' || name", learn_todo, learnt_mix_rules()},
-            {"learnt_water_before", "'what was learnt before of ' || name", learn_todo, learnt_water_rules()},
-            {"learnt_mix_before", "'what was learnt before of ' || name", learn_todo, learnt_mix_rules()}};
+    return {{"log_entry", "in the log, entry ", "id", restore_todo, {{"believed IN (0, 1)", "whether it is believed"}}},
+            {"learnt_water", "what was learnt of ", "name", learn_todo, learnt_water_rules()},
+            {"learnt_mix", "what was learnt of ", "name", learn_todo, learnt_mix_rules()},
+            {"learnt_water_before", "what was learnt before of ", "name", learn_todo, learnt_water_rules()},
+            {"learnt_mix_before", "what was learnt before of ", "name", learn_todo, learnt_mix_rules()}};
 }
 
 std::string finding_sql(const TableRules& rules) {
@@ -174,6 +186,11 @@ const std::vector<ReadyRules>& all_rules() {
     return ready;
 }
 
+std::string row_name(const TableRules& rules, const Query& row) {
+    const bool numbered = std::string_view(rules.of).ends_with("id");
+    return numbered ? row.text(0) : in_quotes(row.text(0));
+}
+
 void check_table(StoreConnection& connection, const ReadyRules& ready, StoreFindings& findings) {
     Query rows(connection, ready.sql.c_str());
     std::size_t untold = 0;
@@ -183,9 +200,10 @@ void check_table(StoreConnection& connection, const ReadyRules& ready, StoreFind
             continue;
         }
         const RowRule& broken = ready.rules.rules.at(static_cast<std::size_t>(rows.whole(1)));
-        findings.add({"stored-out-of-range",
-                      in_quotes(rows.text(0)) + ": " + broken.says + " cannot be what stands there", ready.rules.todo,
-                      false});
+        findings.add(
+            {"stored-out-of-range",
+             ready.rules.where + row_name(ready.rules, rows) + ": " + broken.says + " cannot be what stands there",
+             ready.rules.todo, false});
     }
     findings.add_untold(untold);
 }
