@@ -32,8 +32,8 @@ constexpr const char* select_references =
     " FROM strategy_feed_part UNION SELECT bait, 0 FROM strategy_hookbait";
 constexpr const char* select_held = "SELECT name, kind FROM stock_item WHERE left_mg > 0 ORDER BY folded";
 constexpr const char* select_overdrawn_items = "SELECT name, over_mg FROM stock_item WHERE over_mg > 0 ORDER BY folded";
-constexpr const char* select_clock = "SELECT CAST(value AS INTEGER) FROM meta WHERE key = 'clock'";
-constexpr const char* put_clock = "INSERT OR REPLACE INTO meta VALUES ('clock', CAST(?1 AS TEXT))";
+constexpr const char* select_merge_clock = "SELECT CAST(value AS INTEGER) FROM meta WHERE key = 'clock'";
+constexpr const char* put_merge_clock = "INSERT OR REPLACE INTO meta VALUES ('clock', CAST(?1 AS TEXT))";
 constexpr const char* forget_stamp = "DELETE FROM stamp WHERE kind = ?1 AND folded = ?2";
 constexpr const char* replace_stamp = "INSERT OR REPLACE INTO stamp VALUES (?1, ?2, ?3, ?4)";
 constexpr const char* replace_gone = "INSERT OR REPLACE INTO gone VALUES (?1, ?2, ?3, ?4, ?5)";
@@ -140,13 +140,13 @@ void MergeBook::set_stamp(std::string_view kind, const std::string& folded, std:
 
 std::int64_t MergeBook::clock() const {
     return connection_->guarded([&] {
-        Query row(*connection_, select_clock);
+        Query row(*connection_, select_merge_clock);
         return row.next() ? row.whole(0) : 0;
     });
 }
 
 void MergeBook::set_clock(std::int64_t clock) {
-    connection_->guarded([&] { Query(*connection_, put_clock, clock).run(); });
+    connection_->guarded([&] { Query(*connection_, put_merge_clock, clock).run(); });
 }
 
 void MergeBook::set_gone(EntryKind kind, const std::string& name, const std::string& became) {
