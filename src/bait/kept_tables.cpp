@@ -178,7 +178,7 @@ std::vector<KeptTable> tables_of_learnt() {
             {"learnt-mixes", mix},
             {"learnt-water-before", water},
             {"learnt-mixes-before", mix},
-            {"learnt-written", {name("ingredient"), prose("before"), prose("after")}},
+            {"learnt-written", {truth("laid by"), name("ingredient"), prose("before"), prose("after")}},
             {"stamps",
              {word("kind", kinds_of_stamps()), line("of"), whole("changed", 0, most_changes),
               whole("there since", 0, most_changes)}}};

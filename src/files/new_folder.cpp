@@ -85,16 +85,16 @@ NewFolder::NewFolder(fs::path target) : target_(std::move(target)) {
 }
 
 NewFolder::~NewFolder() {
-    if (file_ >= 0) ::close(file_);
+    for (const File& file : files_) ::close(file.number);
     std::error_code ignored;
     fs::remove_all(path_, ignored);  // once in place, what it took the place of
 }
 
 void NewFolder::begin(const std::string& name) {
-    end_file();
-    file_path_ = target_ / name;
-    file_ = ::open((path_ / name).c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, S_IRUSR | S_IWUSR);
-    if (file_ < 0) refuse_file_written(file_path_, errno);
+    write_out();
+    const int file = ::open((path_ / name).c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, S_IRUSR | S_IWUSR);
+    if (file < 0) refuse_file_written(target_ / name, errno);
+    files_.push_back({target_ / name, file});
 }
 
 void NewFolder::add(std::string_view text) {
@@ -105,23 +105,25 @@ void NewFolder::add(std::string_view text) {
 void NewFolder::write_out() {
     std::string_view left = unwritten_;
     while (!left.empty()) {
-        const ssize_t put = ::write(file_, left.data(), left.size());
-        if (put < 0 && errno != EINTR) refuse_file_written(file_path_, errno);
+        const ssize_t put = ::write(files_.back().number, left.data(), left.size());
+        if (put < 0 && errno != EINTR) refuse_file_written(files_.back().path, errno);
         if (put > 0) left.remove_prefix(static_cast<std::size_t>(put));
     }
     unwritten_.clear();
 }
 
-void NewFolder::end_file() {
-    if (file_ < 0) return;
+void NewFolder::flush_files() {
     write_out();
-    const int flushed = ::fsync(file_) == 0 ? 0 : errno;
-    const int closed = ::close(std::exchange(file_, -1)) == 0 ? 0 : errno;
-    if (flushed != 0 || closed != 0) refuse_file_written(file_path_, flushed != 0 ? flushed : closed);
+    for (; !files_.empty(); files_.pop_back()) {
+        const File& file = files_.back();
+        const int flushed = ::fsync(file.number) == 0 ? 0 : errno;
+        if (flushed != 0) refuse_file_written(file.path, flushed);
+        if (::close(file.number) != 0) refuse_file_written(file.path, errno);
+    }
 }
 
 void NewFolder::take_place() {
-    end_file();
+    flush_files();
     flush_name(path_);
     if (const int error = exchange_names(path_, target_)) refuse_folder_made(target_, error);
     flush_name(folder_of(target_));

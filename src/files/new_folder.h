@@ -29,11 +29,14 @@ public:
 
 private:
     void write_out();
-    void end_file();
+    void flush_files();
 
     std::filesystem::path target_, path_;
-    std::filesystem::path file_path_;
-    int file_ = -1;
+    struct File {
+        std::filesystem::path path;  ///< as it will be
+        int number;
+    };
+    std::vector<File> files_;  ///< open until all are flushed: the disk takes them together in a fraction of the time
     std::string unwritten_;
 };
 

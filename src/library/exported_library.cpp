@@ -1,5 +1,6 @@
 #include "library/exported_library.h"
 
+#include <algorithm>
 #include <list>
 
 #include "files/kept_csv.h"
@@ -58,7 +59,9 @@ void ExportedLibrary::read_notes() {
 }
 
 EntryOwner ExportedLibrary::owner_of(std::string_view kind, const std::string& name, const EntryDigest& digest) {
-    const auto noted = noted_.find({std::string(kind), folded_name(name)});
+    const Key key{std::string(kind), folded_name(name)};
+    taken_.insert(key);
+    const auto noted = noted_.find(key);
     using Change = KeptRows::Change;
     if (noted == noted_.end()) {
         by_hand_.push_back({std::string(kind), name, Change::new_there});
@@ -96,16 +99,42 @@ void ExportedLibrary::take_entries(const std::string& file, const LibraryFile& e
                                             entries.strategies.size() + entries.venues.size() + entries.blends.size());
 }
 
+bool ExportedLibrary::some_are_gone() const {
+    return std::any_of(noted_.begin(), noted_.end(), [&](const auto& noted) {
+        return noted.first.first != "usual" && taken_.count(noted.first) == 0;
+    });
+}
+
+// What came out as it stands now goes in as it was: a mix may not be worked out any more since its ingredients changed.
+void ExportedLibrary::check(const Taken& taken) const {
+    LibraryFile looked_at = taken.entries;
+    if (!some_are_gone()) {
+        const auto is_as_it_was = [&](std::string_view kind) {
+            return [&, kind](const auto& entry) {
+                return std::none_of(by_hand_.begin(), by_hand_.end(), [&](const ByHand& change) {
+                    return change.kind == kind && change.name == entry.value.name;
+                });
+            };
+        };
+        std::erase_if(looked_at.recipes, is_as_it_was("mix"));
+        std::erase_if(looked_at.strategies, is_as_it_was("strategy"));
+        std::erase_if(looked_at.venues, is_as_it_was("venue"));
+        std::erase_if(looked_at.blends, is_as_it_was("blend"));
+    }
+    try {
+        check_file(looked_at, taken.file->text, store_);
+    } catch (const InputError& error) {
+        files_.add(error.faults());
+    }
+}
+
 void ExportedLibrary::take() {
     read_notes();
-    struct Taken {
-        FolderFiles::File* file;
-        LibraryFile entries;
-    };
     std::list<Taken> all;
     bool faulty = false;
     for (const ExportedKind& kind : exported_kinds) {
         FolderFiles::File* file = files_.find(std::string(kind.file));
+        faulty = faulty || !file;
         if (!file || !holds_entries(file->text)) continue;
         LibraryFile entries = read_library_file(file->text, file->name);
         take_entries(std::string(kind.file), entries);
@@ -115,11 +144,7 @@ void ExportedLibrary::take() {
     for (Taken& taken : all)
         if (!taken.entries.faults.empty()) files_.add(all_faults(taken.entries, taken.file->text, store_));
     if (faulty) return;  // what is missing in others may be what is faulty in one
-    for (const Taken& taken : all) try {
-            check_file(taken.entries, taken.file->text, store_);
-        } catch (const InputError& error) {
-            files_.add(error.faults());
-        }
+    for (const Taken& taken : all) check(taken);
 }
 
 void ExportedLibrary::compare_usual() {

@@ -2,6 +2,7 @@
 
 #include <cstdint>
 #include <map>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -34,7 +35,15 @@ private:
         EntryDigest digest;
     };
 
+    /// What was read of a file.
+    struct Taken {
+        FolderFiles::File* file;
+        LibraryFile entries;
+    };
+
     void read_notes();
+    void check(const Taken& taken) const;
+    [[nodiscard]] bool some_are_gone() const;
     void take_entries(const std::string& file, const LibraryFile& entries);
     template <class Value>
     void take_one(std::string_view kind, const Value& value);
@@ -55,6 +64,7 @@ private:
     Store& store_;
     FolderFiles& files_;
     std::map<Key, Noted> noted_;
+    std::set<Key> taken_;
     std::vector<ByHand> by_hand_;
     std::map<std::string, std::int64_t> rows_;
 };

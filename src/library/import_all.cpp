@@ -6,6 +6,7 @@
 #include "library/store_from_folder.h"
 #include "quantities/fault.h"
 #include "store/file_in_making.h"
+#include "store/new_store.h"
 #include "store/schema.h"
 #include "store/store_fault.h"
 
@@ -46,8 +47,7 @@ void make_folder_for(const fs::path& store) {
 
 /// Makes a store of its own of the folder, in the file in the making.
 ImportAnswer make_from_folder(const FileInMaking& made, const fs::path& folder) {
-    std::error_code ignored;
-    fs::remove(made.path(), ignored);  // a store is made where there is nothing
+    make_store_in(made);
     ImportAnswer answer;
     Store store = Store::open(made.path());
     FolderTaken taken = fill_from_folder(store, folder);

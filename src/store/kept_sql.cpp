@@ -153,9 +153,9 @@ std::vector<KeptSql> sql_of_learnt() {
          {0}},
         {"learnt-written",
          "SELECT count(*) FROM learnt_written",
-         "SELECT name, text_before, text_after FROM learnt_written ORDER BY folded",
-         "INSERT INTO learnt_written (name, text_before, text_after, folded) VALUES (?1, ?2, ?3, ?4)",
-         {0}},
+         "SELECT 1, name, text_before, text_after FROM learnt_written ORDER BY folded",
+         "INSERT INTO learnt_written (name, text_before, text_after, folded) VALUES (?2, ?3, ?4, ?5)",
+         {1}},
         {"stamps", "SELECT count(*) FROM stamp", "SELECT kind, folded, clock, since FROM stamp ORDER BY kind, folded",
          "INSERT INTO stamp (kind, folded, clock, since) VALUES (?1, ?2, ?3, ?4)"},
     };

@@ -48,6 +48,14 @@ std::vector<fs::path> left_of_making_store(const fs::path& path) {
     return left;
 }
 
+void make_store_in(const FileInMaking& made) {
+    try {
+        fill(made.path());
+    } catch (const SQLite::Exception& error) {
+        throw storage_error(error, made.path());
+    }
+}
+
 void make_store(const fs::path& path) {
     make_folders(path);
     const fs::path folder = folder_of_file(path);

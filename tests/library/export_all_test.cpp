@@ -69,7 +69,10 @@ std::vector<Fault> faults_of_import(const fs::path& store, const fs::path& folde
 
 std::vector<std::string> names_in(const fs::path& folder) {
     std::vector<std::string> names;
-    for (const auto& entry : fs::directory_iterator(folder)) names.push_back(entry.path().filename().string());
+    for (const auto& entry : fs::directory_iterator(folder)) {
+        std::string name = entry.path().filename().string();
+        if (!name.ends_with("-wal") && !name.ends_with("-shm")) names.push_back(std::move(name));  // of an open store
+    }
     std::sort(names.begin(), names.end());
     return names;
 }
@@ -86,12 +89,12 @@ TEST_CASE("the shipped store taken out and in again is the same store, bit for b
 }
 
 TEST_CASE("a store with everything in it, hostile names too, taken out and in again is the same store, bit for bit") {
-    for (unsigned seed = 1; seed <= 12; ++seed) {
+    for (unsigned seed = 1; seed <= 4; ++seed) {
         INFO("seed " << seed);
         const TemporaryFolder folder;
         {
             StoreOfEverything everything(folder / "one.db", seed);
-            everything.go_on(30);
+            everything.go_on(25);
             export_to(everything.store, folder / "kept");
         }
         const ImportAnswer answer = import_all(folder / "two.db", folder / "kept", export_day);
@@ -195,16 +198,17 @@ TEST_CASE("a folder with something wrong in it says all of it, and makes no stor
             static_cast<int>(std::count(movements.begin(), movements.end(), '\n')) + 1);
     refused("shed-movements.csv", "entry,lot,change (g)\n1,1,5\n1,1,5\n", "set-twice", 3);
     refused("shed-lots.csv", "lot\n", "missing-column", 1);
-    refused("log.csv",
-            "entry,what,on,session,of,after the start (min),takes back,believed,mark\n1,mix,2026-11-28,,x,,,no,\n",
-            "inconsistent-values", 2);
-    refused("log-mixes.csv", "entry,feel,wetness,within,dry (g),water (g),other wetting (g)\n", "inconsistent-values",
-            6);
+    const std::string log = file_text(kept / "log.csv");
+    const int next = static_cast<int>(std::count(log.begin(), log.end(), '\n')) + 1;
+    refused("log.csv", log + "99999,mix,2026-11-28,,x,,,no,\n", "inconsistent-values", next);
+    refused("log.csv", log + "99999,bag,2026-11-28,99998,x,,,no,\n", "unknown-row", next);
+    refused("log.csv", log + "99999,undone,2026-11-28,,x,,99998,no,\n", "unknown-row", next);
+    refused("log.csv", log + "99999,undone,2026-11-28,,x,,,no,\n", "inconsistent-values", next);
     refused("mixes.toml", "[[mix]]\nname = \"x\"\n[[mix.part]]\nof = \"brown crum\"\nshare = 1\n", "unknown-ingredient",
             4);
     refused("ingredients.toml", "[[ingredient]]\nname = \"x\"\nkind = \"powdr\"\n", "unknown-word", 3);
     refused("about.toml", "format = 2\n", "newer-format", 1);
-    refused("about.toml", "format = \n", "bad-toml", 1);
+    refused("about.toml", "format = \n", "not-toml", 1);
     refused("old-prices.csv",
             "ingredient,pack,price,on,shop\nnobody's crumb,1 kg,\xC2\xA3"
             "2,2026-11-28,\n",

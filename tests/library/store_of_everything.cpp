@@ -72,7 +72,9 @@ void StoreOfEverything::add_mix() {
     Recipe recipe{any_name(), {}, "=purpose", {}, {}, {}, {}, {}};
     for (int parts = 1 + below(4); parts > 0; --parts)
         recipe.parts.push_back({"brown crumb", Share{between(0.1, 3)}, Preparation::as_bought});
-    recipe.parts.push_back({"fishmeal, brown", between(0.1, 3) * kilogram, Preparation::as_bought});
+    if (below(2) == 0)
+        recipe.parts = {{"fishmeal, brown", between(0.1, 3) * kilogram, Preparation::as_bought},
+                        {"brown crumb", between(0.1, 3) * litre, Preparation::as_bought}};
     put_recipes(store, {recipe}, any_day());
 }
 
@@ -115,8 +117,7 @@ void StoreOfEverything::tell_price() {
     const std::string name = any_shipped();
     store.change([&] {
         for (int times = 0; times < 2; ++times)
-            store.put_price(
-                name, {between(0.1, 9) * kilogram, Money(below(10000), currency_named("GBP")), any_day(), "mill"});
+            store.put_price(name, {5.0 * kilogram, Money(below(10000), currency_named("GBP")), any_day(), "mill"});
     });
 }
 
