@@ -16,7 +16,7 @@ namespace baitwright {
 
 namespace {
 
-constexpr const char* select_clock = "SELECT CAST(value AS INTEGER) FROM meta WHERE key = 'clock'";
+constexpr const char* select_kept_clock = "SELECT CAST(value AS INTEGER) FROM meta WHERE key = 'clock'";
 constexpr const char* select_owned[] = {
     "SELECT 'ingredient', name, owner FROM ingredient ORDER BY folded",
     "SELECT 'mix', name, owner FROM recipe ORDER BY folded",
@@ -32,7 +32,7 @@ constexpr const char* select_unwhole =
     " SELECT id FROM log_entry WHERE what IN ('session', 'used', 'catch', 'mix', 'soak', 'weighed', 'look')"
     " AND (what, id) NOT IN (SELECT what, id FROM thing)"
     " UNION SELECT t.id FROM thing t JOIN log_entry e ON e.id = t.id WHERE e.what <> t.what ORDER BY 1 LIMIT 20";
-constexpr const char* put_clock = "INSERT OR REPLACE INTO meta VALUES ('clock', CAST(?1 AS TEXT))";
+constexpr const char* put_kept_clock = "INSERT OR REPLACE INTO meta VALUES ('clock', CAST(?1 AS TEXT))";
 constexpr const char* forget_stamps = "DELETE FROM stamp";
 
 KeptValue value_in(const SQLite::Column& column) {
@@ -164,7 +164,7 @@ std::vector<std::int64_t> KeptRows::unwhole_in_log() const {
 
 std::int64_t KeptRows::clock() const {
     return connection_->guarded([&] {
-        Query row(*connection_, select_clock);
+        Query row(*connection_, select_kept_clock);
         return row.next() ? row.whole(0) : 1;
     });
 }
@@ -173,7 +173,7 @@ void KeptRows::set_clock(std::int64_t clock) {
     connection_->require_change();
     connection_->guarded([&] {
         Query(*connection_, forget_stamps).run();
-        Query(*connection_, put_clock, clock).run();
+        Query(*connection_, put_kept_clock, clock).run();
     });
 }
 
