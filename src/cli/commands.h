@@ -78,6 +78,7 @@ CommandSpec command_price_history();
 CommandSpec command_price_convert();
 CommandSpec command_backup();
 CommandSpec command_restore();
+CommandSpec command_merge();
 CommandSpec command_doctor();
 CommandSpec command_export();
 CommandSpec command_import();

@@ -152,7 +152,7 @@ std::vector<CommandSpec> made_commands() {
          command_log_weigh(), command_log_drop(), command_log_bag(), command_log_list(), command_log_show(),
          command_log_edit(), command_log_undo(), command_log_notes(), command_learn(), command_learn_undo(),
          command_paid()});
-    add({command_backup(), command_restore(), command_doctor(), command_export(), command_import()});
+    add({command_backup(), command_restore(), command_merge(), command_doctor(), command_export(), command_import()});
     return commands;
 }
 

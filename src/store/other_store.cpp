@@ -3,6 +3,7 @@
 #include <system_error>
 
 #include "quantities/fault.h"
+#include "store/backup_seal.h"
 #include "store/copy_store.h"
 #include "store/file_header.h"
 #include "store/schema.h"
@@ -31,6 +32,7 @@ void refuse_unfit(const std::filesystem::path& other, const std::filesystem::pat
 
 /// Copies it, looks it over and brings it up to date; the copy is opened.
 Store opened_copy(const std::filesystem::path& other, const std::filesystem::path& made) {
+    if (seal_of(other) == Seal::broken) throw damaged_other(other, "it is not as the backup was written");
     try {
         {
             SQLite::Database source = open_to_copy(other);

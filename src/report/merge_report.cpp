@@ -1,0 +1,122 @@
+#include "report/merge_report.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "bait/entry_kind.h"
+#include "quantities/in_quotes.h"
+#include "quantities/listed.h"
+#include "report/display.h"
+
+namespace baitwright {
+
+namespace {
+
+constexpr std::size_t most_conflicts_told = 12;
+
+std::string counted(std::int64_t number, const std::string& thing, const std::string& several) {
+    return std::to_string(number) + " " + (number == 1 ? thing : several);
+}
+
+std::string counted_kind(const std::string& kind, std::int64_t number) {
+    return counted(number, kind, kind == "mix" ? "mixes" : kind == "strategy" ? "strategies" : kind + "s");
+}
+
+/// What came in, in a few words.
+std::string brought(const MergeAnswer& answer) {
+    std::vector<std::string> things;
+    for (const auto& [kind, number] : answer.entries) things.push_back(counted_kind(kind, number));
+    if (answer.prices > 0) things.push_back(counted(answer.prices, "price", "prices"));
+    if (answer.shed_entries > 0)
+        things.push_back(counted(answer.shed_entries, "entry of the shed", "entries of the shed"));
+    if (answer.log_entries > 0)
+        things.push_back(counted(answer.log_entries, "entry of the log", "entries of the log") +
+                         (answer.sessions > 0 ? " (" + counted(answer.sessions, "session", "sessions") + ")" : ""));
+    return listed(things);
+}
+
+std::string conflict_text(const MergeConflict& conflict) {
+    const bool ours = conflict.stands == MergeConflict::Stands::ours;
+    std::string text = conflict.kind + " " + in_quotes(conflict.name) + ": ";
+    if (conflict.is_gone)
+        text += ours ? "removed here later, so it is gone" : "removed there later, so it is gone";
+    else
+        text += ours ? "yours stands" : "theirs stands";
+    return text;
+}
+
+/// How the one that does not stand comes back.
+std::string way_back(const MergeConflict& conflict) {
+    const std::string verb = conflict.kind == "mix" ? "recipe" : conflict.kind;
+    return "baitwright " + verb + " restore \"" + conflict.name + "\"";
+}
+
+void say_conflicts(const MergeAnswer& answer, Told& told) {
+    if (answer.conflicts.empty()) return;
+    told.say("Changed in both; the later stands, the other is kept as an old version:");
+    for (std::size_t i = 0; i < std::min(answer.conflicts.size(), most_conflicts_told); ++i)
+        told.say("- " + conflict_text(answer.conflicts[i]));
+    if (answer.conflicts.size() > most_conflicts_told)
+        told.say("- and " + std::to_string(answer.conflicts.size() - most_conflicts_told) + " more");
+    const auto named = std::find_if(answer.conflicts.begin(), answer.conflicts.end(),
+                                    [](const MergeConflict& conflict) { return conflict.kind != "feel"; });
+    if (named != answer.conflicts.end() && !answer.only_shown) told.say("To have the other back: " + way_back(*named));
+}
+
+Told merge_told(const MergeAnswer& answer) {
+    Told told;
+    const std::string what = brought(answer);
+    if (what.empty())
+        told.say("All that " + in_quotes(answer.other) + " holds is here already.");
+    else
+        told.say((answer.only_shown ? "Would come in from " : "Taken in from ") + in_quotes(answer.other) + ": " +
+                 what + ".");
+    say_conflicts(answer, told);
+    if (!answer.kept_for_use.empty())
+        told.say("Removed in one, but used in the other, so it stays: " + listed(answer.kept_for_use) + ".");
+    for (const auto& [name, by] : answer.overdrawn)
+        told.say("More " + name + " was used than its bags held, by " + shown_mass(mass_of(by)) +
+                 ": count it with: baitwright stock count \"" + name + "\" AMOUNT");
+    for (const std::string& name : answer.broken_mixes)
+        told.say("The mix " + in_quotes(name) +
+                 " cannot be made as the two have it: look with: baitwright recipe check \"" + name + "\"");
+    if (answer.only_shown) told.say("Nothing was changed.");
+    return told;
+}
+
+Json merge_json(const MergeAnswer& answer) {
+    Json json = json_record("merge", {});
+    json["dry_run"] = answer.only_shown;
+    json["file"] = answer.other;
+    Json entries = Json::object();
+    for (const std::string_view kind : entry_kind_names) entries[std::string(kind)] = 0;
+    entries["feel"] = 0;
+    for (const auto& [kind, number] : answer.entries) entries[kind] = number;
+    json["entries"] = std::move(entries);
+    json["prices"] = answer.prices;
+    json["shed_entries"] = answer.shed_entries;
+    json["sessions"] = answer.sessions;
+    json["log_entries"] = answer.log_entries;
+    Json conflicts = Json::array();
+    for (const MergeConflict& conflict : answer.conflicts)
+        conflicts.push_back({{"kind", conflict.kind},
+                             {"name", conflict.name},
+                             {"stands", conflict.stands == MergeConflict::Stands::ours ? "ours" : "theirs"},
+                             {"gone", conflict.is_gone}});
+    json["conflicts"] = std::move(conflicts);
+    json["kept_for_use"] = answer.kept_for_use;
+    Json overdrawn = Json::array();
+    for (const auto& [name, by] : answer.overdrawn)
+        overdrawn.push_back({{"name", name}, {"beyond_g", static_cast<double>(by.count) / 1000}});
+    json["overdrawn"] = std::move(overdrawn);
+    json["mixes_to_mend"] = answer.broken_mixes;
+    return json;
+}
+
+}  // namespace
+
+Reply merge_reply(MergeAnswer answer) {
+    return reply_of(std::move(answer), merge_told, merge_json);
+}
+
+}  // namespace baitwright
