@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <system_error>
 
+#include "library/merge_store.h"
+#include "library/open_library.h"
 #include "library/store_from_folder.h"
 #include "quantities/fault.h"
 #include "store/file_in_making.h"
@@ -60,16 +62,20 @@ ImportAnswer make_from_folder(const FileInMaking& made, const fs::path& folder) 
 
 }  // namespace
 
-ImportAnswer import_all(const fs::path& store, const fs::path& folder, Date) {
+ImportAnswer import_all(const fs::path& store, const fs::path& folder, Date today, Doing doing) {
     make_folder_for(store);
     sweep_left_in_making(folder_of_file(store));
     FileInMaking made(folder_of_file(store));
     ImportAnswer answer = make_from_folder(made, folder);
     answer.store = store.string();
+    answer.doing = doing;
     std::error_code failed;
-    if (!fs::exists(store, failed) && made.put_in_place(store, FileInMaking::Standing::kept)) return answer;
-    throw StorageError(FaultClass::cannot_create, "file-exists", shown(store) + " is there already",
-                       "name a store that is not there yet: --store FILE");
+    const bool looks = doing == Doing::looked_at;
+    if (!fs::exists(store, failed) && (looks || made.put_in_place(store, FileInMaking::Standing::kept))) return answer;
+    Store present = open_store(store);
+    answer.merged = merge_store(present, made.path(), today, looks ? MergeDoing::only_shown : MergeDoing::done);
+    answer.merged->other = answer.folder;
+    return answer;
 }
 
 }  // namespace baitwright

@@ -4,6 +4,7 @@
 
 #include "quantities/listed.h"
 #include "report/kept_store_report.h"
+#include "report/merge_report.h"
 
 namespace baitwright {
 
@@ -55,7 +56,12 @@ Json export_json(const ExportAnswer& answer) {
 
 Told import_told(const ImportAnswer& answer) {
     Told told;
-    told.say("The folder '" + answer.folder + "' is your store now: " + contents_text(answer.contents) + ".");
+    const bool done = answer.doing == Doing::done;
+    if (answer.merged)
+        told.add(merge_reply(*answer.merged).told());
+    else
+        told.say("The folder '" + answer.folder + (done ? "' is your store now: " : "' would be your store: ") +
+                 contents_text(answer.contents) + ".");
     if (!answer.changed.empty()) told.say("Changed by hand: " + first_named(answer.changed) + ".");
     if (!answer.fewer.empty()) told.say("Fewer rows than when it was written: " + first_named(answer.fewer) + ".");
     return told;
@@ -63,11 +69,13 @@ Told import_told(const ImportAnswer& answer) {
 
 Json import_json(const ImportAnswer& answer) {
     Json json = json_record("import", {});
+    json["dry_run"] = answer.doing == Doing::looked_at;
     json["folder"] = answer.folder;
     json["store"] = answer.store;
     json["contents"] = contents_json(answer.contents);
     json["changed"] = answer.changed;
     json["fewer_rows"] = answer.fewer;
+    json["merged"] = answer.merged ? merge_reply(*answer.merged).json() : Json();
     return json;
 }
 

@@ -265,3 +265,51 @@ TEST_CASE("what is taken out is for its owner alone") {
     REQUIRE(::stat((folder / "kept/log.csv").c_str(), &status) == 0);
     CHECK((status.st_mode & 0777U) == 0600U);
 }
+
+TEST_CASE("a folder taken into the store that it came from changes nothing, however often") {
+    const TemporaryFolder folder;
+    {
+        StoreOfEverything everything(folder / "one.db", 21);
+        everything.go_on(15);
+        export_to(everything.store, folder / "kept");
+    }
+    const auto before = canonical_dump(folder / "one.db");
+    for (int times = 0; times < 2; ++times) {
+        const ImportAnswer answer = import_all(folder / "one.db", folder / "kept", export_day);
+        REQUIRE(answer.merged);
+        CHECK_FALSE(answer.merged->anything());
+        CHECK(answer.merged->conflicts.empty());
+        CHECK(first_differences(before, canonical_dump(folder / "one.db")) == "");
+    }
+}
+
+TEST_CASE("a folder taken into a store that went on keeps what it did since, and what was changed by hand stands") {
+    const TemporaryFolder folder;
+    StoreOfEverything everything(folder / "one.db", 22);
+    Store& store = everything.store;
+    export_to(store, folder / "kept");
+    replace_in(folder / "kept/mixes.toml", "name = \"silt bed\"", "name = \"silt bed\"\nnote = \"mine\"");
+    everything.go_on(10);
+    const auto entries_before = store.kept().count(kept_table("shed-entries"));
+    const ImportAnswer answer = import_all(folder / "one.db", folder / "kept", export_day);
+    CHECK(answer.changed == std::vector<std::string>{"mix silt bed"});
+    CHECK(store.recipe("silt bed").note == "mine");
+    CHECK(store.kept().count(kept_table("shed-entries")) == entries_before);
+}
+
+TEST_CASE("what is only looked at changes nothing and makes nothing") {
+    const TemporaryFolder folder;
+    {
+        StoreOfEverything everything(folder / "one.db", 23);
+        export_to(everything.store, folder / "kept");
+    }
+    CHECK(import_all(folder / "two.db", folder / "kept", export_day, Doing::looked_at).contents.mixes > 10);
+    CHECK_FALSE(fs::exists(folder / "two.db"));
+    const auto before = canonical_dump(folder / "one.db");
+    replace_in(folder / "kept/mixes.toml", "name = \"silt bed\"", "name = \"silt bed\"\nnote = \"mine\"");
+    const ImportAnswer answer = import_all(folder / "one.db", folder / "kept", export_day, Doing::looked_at);
+    REQUIRE(answer.merged);
+    CHECK(answer.merged->only_shown);
+    CHECK(canonical_dump(folder / "one.db") == before);
+    CHECK(names_in(folder.path()) == std::vector<std::string>{"kept", "one.db"});
+}
