@@ -186,12 +186,12 @@ std::int64_t MergingEntries::choose_packs(const Contest& contest, Version& best)
         if (rank(*chosen) < rank(version)) chosen = &version;
     const std::vector<Pack> packs = packs_of(*chosen);
     const std::int64_t clock = chosen->packs_clock;
-    std::get<Ingredient>(best.value).packs = packs;
     for (const Version& version : contest.versions)
         if (version.is_ours && text_of_packs(packs_of(version)) != text_of_packs(packs)) {
             ours_.put_packs(version.state.name, packs);
             ++answer_.prices;
         }
+    std::get<Ingredient>(best.value).packs = packs;
     return clock;
 }
 

@@ -21,12 +21,18 @@ constexpr const char* begun = R"toml(
 [[ingredient]]
 name = "brown crumb"
 kind = "base"
+loose_density = "400 g/l"
+absorption = "0.6 g/g"
 [[ingredient]]
 name = "maize meal"
 kind = "base"
+loose_density = "400 g/l"
+absorption = "0.6 g/g"
 [[ingredient]]
 name = "fishmeal"
 kind = "base"
+loose_density = "400 g/l"
+absorption = "0.6 g/g"
 [[feel]]
 name = "firm"
 aim = 1.1
