@@ -137,7 +137,10 @@ def state_of(here):
         name = str(path.relative_to(here))
         if path.is_dir() or name.endswith(BESIDE):
             continue
-        state[name] = rows_of(path) if is_store(path) else path.read_bytes()
+        try:
+            state[name] = rows_of(path) if is_store(path) else path.read_bytes()
+        except sqlite3.DatabaseError as damage:
+            state[name] = f"a store that is not whole: {damage}"
     return state
 
 
