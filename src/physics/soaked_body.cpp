@@ -1,6 +1,7 @@
 #include "physics/soaked_body.h"
 
-#include <math.h>  // j0 and j1 (POSIX), which <cmath> lacks
+// NOLINTNEXTLINE(modernize-deprecated-headers): j0 and j1 are POSIX's, <cmath> need not have them
+#include <math.h>
 
 #include <algorithm>
 #include <array>

@@ -127,7 +127,8 @@ std::vector<std::size_t> worst_of(const WaterProblem& problem, const std::vector
             const double moved = left_out.moved_by(far[k].place, with, far[j].place, far[j].slope);
             const double beyond = std::abs(far[j].sigmas) - too_far;
             far[j].sigmas += moved;
-            waits[j] = std::abs(moved) > hardly_touched * std::max(1.0, beyond) || std::abs(far[j].sigmas) <= too_far;
+            const bool touched = std::abs(moved) > hardly_touched * std::max(1.0, beyond);
+            waits[j] = touched || std::abs(far[j].sigmas) <= too_far ? 1 : 0;
         }
     }
     return worst;
