@@ -72,9 +72,8 @@ private:
         if (both) of({shelf_.find_recipe(mix)->name, property, sigma_before, error}).seen.push_back({entry, *both});
     }
 
-    FactorOfThing& of(FactorOfThing thing) {
-        const auto key = std::make_pair(folded_name(thing.name), thing.property);
-        return all_.try_emplace(key, std::move(thing)).first->second;
+    FactorOfThing& of(const FactorOfThing& thing) {
+        return all_.try_emplace({folded_name(thing.name), thing.property}, thing).first->second;
     }
 
     // Ours, no source.

@@ -132,6 +132,7 @@ void add_steps(const WaterTaught& taught, const LearnRequest& request, const Cou
 std::vector<LearntCourse> water_courses(const WaterTaught& taught, const LearnRequest& request) {
     const std::vector<CourseOf> of = courses_of(taught);
     std::vector<LearntCourse> courses;
+    courses.reserve(of.size());
     for (const CourseOf& each : of) courses.push_back({each.last, {}, {}});
     add_seen(taught, request, of, courses);
     const double cube = std::pow(static_cast<double>(taught.log.problem.unknowns.count), 3);
@@ -139,6 +140,7 @@ std::vector<LearntCourse> water_courses(const WaterTaught& taught, const LearnRe
         static_cast<std::size_t>(std::clamp(steps_to_reckon / cube, double(least_days), double(most_days)));
     const std::vector<EndOfDay> until = thinned(days_of(taught.log.problem, request), days);
     std::vector<std::size_t> ends;
+    ends.reserve(until.size());
     for (const EndOfDay& one_day : until) ends.push_back(one_day.end);
     const std::vector<WaterFit> fits = fits_up_to(taught.log.problem, taught.out.heeded, taught.out.fit, ends);
     for (std::size_t k = 0; k < of.size(); ++k) add_steps(taught, request, of[k], until, fits, courses[k]);

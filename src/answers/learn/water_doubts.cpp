@@ -121,7 +121,7 @@ std::vector<MixOfLog> mixes_of(const WaterTaught& taught, const LearnRequest& re
     std::map<std::string, MixOfLog> by_name;
     for (const WaterSeen& seen : taught.log.problem.seen) {
         if (!seen.entry) continue;
-        const LoggedMix& mix = std::get<LoggedMix>(request.log[*seen.entry].what);
+        const auto& mix = std::get<LoggedMix>(request.log[*seen.entry].what);
         MixOfLog& of = by_name.try_emplace(folded_name(mix.of), MixOfLog{&mix}).first->second;
         of.last = &mix;
         ++of.times;
