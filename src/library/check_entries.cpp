@@ -110,6 +110,11 @@ StoreFinding finding_of(const Fault& fault, EntryKind kind, const std::string& n
             mendable ? "put it right: baitwright doctor --mend" : fault.hint, mendable};
 }
 
+// A mix that counts by packs waits for a person to say which pack: nothing is wrong with the store.
+bool is_about_packs(const Fault& fault) {
+    return fault.code == "several-packs" || fault.code == "no-pack";
+}
+
 void check_usual_venue(const Store& store, StoreFindings& findings) {
     const Usual usual = store.usual();
     const auto venue = usual.find("venue");
@@ -142,7 +147,8 @@ void check_entries(const Store& store, StoreFindings& findings) {
             check_entry(store, kind, name, mendable);
         } catch (const Error& error) {
             if (error.fault_class() == FaultClass::try_again) throw;
-            for (const Fault& fault : error.faults()) findings.add(finding_of(fault, kind, name, mendable));
+            for (const Fault& fault : error.faults())
+                if (!is_about_packs(fault)) findings.add(finding_of(fault, kind, name, mendable));
         }
     });
     check_usual_venue(store, findings);

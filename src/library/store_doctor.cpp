@@ -41,8 +41,8 @@ void mend_tables(const fs::path& path) {
 }
 
 /// Gives the name of the copy, which goes again where nothing came of it.
-fs::path mend(const fs::path& path, Date today) {
-    fs::path copy = copy_before_mending(path, today);
+fs::path mend(const fs::path& path, StoreState state, Date today) {
+    fs::path copy = copy_before_mending(path, state, today);
     try {
         mend_tables(path);
     } catch (const Error&) {
@@ -63,7 +63,8 @@ StoreHealth examine_store(const fs::path& store, DoctorTask task, Date today) {
     if (task == DoctorTask::look) return health;
     health.mended = true;
     if (!health.findings.any_mendable()) return health;
-    health.copy = mend(store, today).string();
+    const bool damaged = health.findings.has("damaged-store");
+    health.copy = mend(store, damaged ? StoreState::damaged : StoreState::sound, today).string();
     look_over(store, health);
     if (!health.findings.any_mendable() || health.findings.has("damaged-store")) return health;
     Store open = Store::open(store);

@@ -82,8 +82,6 @@ constexpr MarkCheck mark_checks[] = {
     {BAITWRIGHT_NO_STAMP("recipe", "'mix'"), "mix of yours has no stamp", "mixes of yours have no stamp"},
     {BAITWRIGHT_NO_STAMP("strategy", "'strategy'"), "strategy of yours has no stamp",
      "strategies of yours have no stamp"},
-    {BAITWRIGHT_NO_STAMP("written", "t.kind"), "venue or blend of yours has no stamp",
-     "venues and blends of yours have no stamp"},
     {BAITWRIGHT_NO_STAMP("feel", "'feel'"), "feel of yours has no stamp", "feels of yours have no stamp"},
     {"SELECT count(*) FROM stamp WHERE clock NOT BETWEEN 0 AND 4611686018427387903 OR since NOT BETWEEN 0 AND clock",
      "stamp tells no time", "stamps tell no time"},
@@ -117,7 +115,6 @@ constexpr const char* mark_mends[] = {
     BAITWRIGHT_NEW_STAMP("ingredient", "'ingredient'"),
     BAITWRIGHT_NEW_STAMP("recipe", "'mix'"),
     BAITWRIGHT_NEW_STAMP("strategy", "'strategy'"),
-    BAITWRIGHT_NEW_STAMP("written", "kind"),
     BAITWRIGHT_NEW_STAMP("feel", "'feel'")};
 
 }  // namespace

@@ -90,13 +90,12 @@ void mend_store_file(const fs::path& store) {
     }
 }
 
-fs::path copy_before_mending(const fs::path& store, Date today) {
+fs::path copy_before_mending(const fs::path& store, StoreState state, Date today) {
     KeptAside copy("mend");
     try {
-        copy.copy(store, today);
+        state == StoreState::sound ? copy.copy(store, today) : copy.copy_damaged(store, today);
     } catch (const SQLite::Exception& error) {
-        if (!is_damage(error)) throw storage_error(error, store);
-        copy.copy_damaged(store, today);
+        throw storage_error(error, store);
     }
     return copy.keep();
 }

@@ -19,7 +19,10 @@ std::vector<std::filesystem::path> left_beside(const std::filesystem::path& stor
 /// Takes them away; and makes the indexes of a damaged store anew, from its tables.
 void mend_store_file(const std::filesystem::path& store);
 
-/// A copy of the store as `NAME.before-mend-YYYY-MM-DD`, damaged or not.
-std::filesystem::path copy_before_mending(const std::filesystem::path& store, Date today);
+/// How a copy is made: what SQLite reads, or byte for byte.
+enum class StoreState { sound, damaged };
+
+/// A copy of the store as `NAME.before-mend-YYYY-MM-DD`.
+std::filesystem::path copy_before_mending(const std::filesystem::path& store, StoreState state, Date today);
 
 }  // namespace baitwright

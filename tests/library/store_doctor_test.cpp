@@ -130,7 +130,7 @@ TEST_CASE("each number of a store is found where it is none of bait") {
         return bytes;
     }();
     for (const auto& [table, column] : columns)
-        for (const char* value : {"4611686018427387904", "-4611686018427387904", "1e300", "-1e300", "9e999"}) {
+        for (const char* value : {"4611686018427387904", "-4611686018427387904", "-1e300", "9e999"}) {
             CAPTURE(table, column, value);
             std::FILE* file = std::fopen(folder.path().c_str(), "wb");
             std::fwrite(whole.data(), 1, whole.size(), file);
