@@ -53,11 +53,18 @@ public:
             answer_.known.push_back({there.entry, as_told(there) != as_told(group)});
             return;
         }
-        answer_.entered.push_back(enter(log_, group));
+        enter_noted(group);
         if (sessions_) (*sessions_)[answer_.entered.back().entry.id] = answer_.entered.back();
     }
 
 private:
+    void enter_noted(const GroupToEnter& group) {
+        const LoggedGroup& entered = answer_.entered.emplace_back(enter(log_, group));
+        std::vector<std::int64_t> belonging;
+        for (const LogEntry& entry : entered.belonging) belonging.push_back(entry.id);
+        log_.mark_from_notes(entered.entry.id, belonging);
+    }
+
     /// All sessions of the log, read when the first is known.
     std::map<std::int64_t, LoggedGroup>& sessions() {
         if (!sessions_) {
@@ -76,7 +83,7 @@ private:
         }
         const auto there = alone_->find(as_told(entry));
         if (there == alone_->end()) {
-            answer_.entered.push_back(enter(log_, {entry}));
+            enter_noted({entry});
             return;
         }
         alone_->erase(there);

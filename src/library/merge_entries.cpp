@@ -129,6 +129,7 @@ void MergingEntries::move_ours(EntryKind kind, const Contests& contests) {
                 if (kind == EntryKind::ingredient || kind == EntryKind::mix)
                     ours_.merging().join_items(kind, old, folded);
                 ours_.entries().rename(kind, version.from, version.state.name);
+                answer_.renamed.emplace_back(version.from, version.state.name);
                 names[folded].is_there = true;
                 names[folded].name = version.state.name;
                 if (kind == EntryKind::venue || kind == EntryKind::blend)

@@ -63,14 +63,28 @@ void say_conflicts(const MergeAnswer& answer, Told& told) {
     if (named != answer.conflicts.end() && !answer.only_shown) told.say("To have the other back: " + way_back(*named));
 }
 
+void say_renamed(const MergeAnswer& answer, Told& told) {
+    std::vector<std::string> names;
+    for (const auto& [from, to] : answer.renamed) {
+        if (names.size() == most_conflicts_told) break;
+        names.push_back(in_quotes(from) + " is " + in_quotes(to));
+    }
+    if (answer.renamed.size() > names.size())
+        names.push_back(std::to_string(answer.renamed.size() - names.size()) + " more");
+    if (!names.empty())
+        told.say(std::string(answer.only_shown ? "Would be renamed" : "Renamed") + ", as there: " + listed(names) +
+                 ".");
+}
+
 Told merge_told(const MergeAnswer& answer) {
     Told told;
     const std::string what = brought(answer);
-    if (what.empty())
+    if (!answer.anything())
         told.say("All that " + in_quotes(answer.other) + " holds is here already.");
-    else
+    else if (!what.empty())
         told.say((answer.only_shown ? "Would come in from " : "Taken in from ") + in_quotes(answer.other) + ": " +
                  what + ".");
+    say_renamed(answer, told);
     say_conflicts(answer, told);
     if (!answer.kept_for_use.empty())
         told.say("Removed in one, but used in the other, so it stays: " + listed(answer.kept_for_use) + ".");
@@ -97,6 +111,9 @@ Json merge_json(const MergeAnswer& answer) {
     json["shed_entries"] = answer.shed_entries;
     json["sessions"] = answer.sessions;
     json["log_entries"] = answer.log_entries;
+    Json renamed = Json::array();
+    for (const auto& [from, to] : answer.renamed) renamed.push_back({{"from", from}, {"to", to}});
+    json["renamed"] = std::move(renamed);
     Json conflicts = Json::array();
     for (const MergeConflict& conflict : answer.conflicts)
         conflicts.push_back({{"kind", conflict.kind},

@@ -98,9 +98,14 @@ void StoreConnection::require_change() const {
     if (!changing_) throw std::logic_error("the store is written outside of a change");
 }
 
+void StoreConnection::know_marks() {
+    if (!knows_marks_) know_mark_of(database_);
+    knows_marks_ = true;
+}
+
 void StoreConnection::attach_other(const fs::path& path) {
     guarded([&] {
-        know_mark_of(database_);
+        know_marks();
         SQLite::Statement attach(database_, "ATTACH DATABASE ? AS other");
         attach.bind(1, path.string());
         attach.exec();

@@ -42,6 +42,9 @@ public:
     void attach_other(const std::filesystem::path& path);
     void detach_other();
 
+    /// `mark_of` (`content_mark.h`) can be called in SQL from now on.
+    void know_marks();
+
     /// Runs SQL that is not worth keeping prepared. Inside a change only.
     void run_once(const std::string& sql);
 
@@ -81,6 +84,7 @@ private:
     SQLite::Database database_;
     std::map<const char*, SQLite::Statement> statements_;
     std::map<std::string, Names> mended_names_;  ///< by the kind of entry
+    bool knows_marks_ = false;                   ///< `know_marks` was called
     bool writes_ = false;                        ///< the settings for writing are made
     bool changing_ = false;                      ///< inside `change`
     bool looking_ = false;                       ///< a snapshot lives

@@ -38,6 +38,9 @@ public:
     // Inside `Store::change` only.
     /// Writes it down and gives its number; `id`, `undone_by` are not read.
     std::int64_t add(const LogEntry& entry);
+    /// These came with notes, a session first, or one alone: they get the marks that the same notes give wherever they
+    /// are taken in.
+    void mark_from_notes(std::int64_t first, const std::vector<std::int64_t>& belonging);
     /// Takes an entry back; the last that stands where none is named. With a session goes all that belongs to it. Gives
     /// every entry that it took back. Throws NotFound "unknown-entry" or "nothing-to-undo", or Error (answer_is_no)
     /// "cannot-undo".

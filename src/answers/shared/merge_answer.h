@@ -23,13 +23,14 @@ struct MergeAnswer {
     bool only_shown = false;                                    ///< nothing was changed
     std::vector<std::pair<std::string, std::int64_t>> entries;  ///< that came in or became others, by kind
     std::int64_t shed_entries = 0, log_entries = 0, sessions = 0, prices = 0;
+    std::vector<std::pair<std::string, std::string>> renamed;  ///< from, to: as the other has it
     std::vector<MergeConflict> conflicts;
     std::vector<std::pair<std::string, Milligrams>> overdrawn;  ///< used beyond what the bags held
     std::vector<std::string> kept_for_use;                      ///< removed in one, used in the other
     std::vector<std::string> broken_mixes;                      ///< that the two together made go round in a circle
 
     [[nodiscard]] bool anything() const {
-        return !entries.empty() || shed_entries + log_entries + prices > 0 || !kept_for_use.empty();
+        return !entries.empty() || !renamed.empty() || shed_entries + log_entries + prices > 0 || !kept_for_use.empty();
     }
 };
 
