@@ -28,7 +28,9 @@ CommandResult run_backup(const Arguments& arguments, const Surroundings& around)
     if (arguments.has("--replace") && folder)
         throw UsageError("unfit-flag", "--replace goes with a file; in a folder each backup has a name of its own",
                          "leave --replace out; --keep 10 takes away the oldest");
-    return given(arguments, backup_reply(back_up(order)));
+    BackupAnswer answer = back_up(order);
+    std::string back = command_to_restore(arguments, answer.file);
+    return given(arguments, backup_reply(std::move(answer), std::move(back)));
 }
 
 }  // namespace

@@ -8,12 +8,6 @@ namespace baitwright {
 
 namespace {
 
-/// What puts back what was kept aside.
-std::string way_back(const Arguments& arguments, const std::string& aside) {
-    const auto named = arguments.value("--store");
-    return "baitwright restore '" + aside + "'" + (named ? " --store '" + *named + "'" : "");
-}
-
 CommandResult run_restore(const Arguments& arguments, const Surroundings& around) {
     const std::filesystem::path store = store_file(around);
     const std::string& file = arguments.words().front();
@@ -21,7 +15,7 @@ CommandResult run_restore(const Arguments& arguments, const Surroundings& around
     const StoreRestored done = restore_store({file, store, around.today, doing});
     const std::string aside = done.kept_aside.string();
     return given(arguments, restore_reply({doing, file, done.contents, done.brought_from, store.string(), aside},
-                                          way_back(arguments, aside)));
+                                          command_to_restore(arguments, aside)));
 }
 
 }  // namespace

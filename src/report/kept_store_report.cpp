@@ -17,7 +17,7 @@ std::string file_in_quotes(const std::string& path) {
     return "'" + path + "'";
 }
 
-Told backup_told(const BackupAnswer& answer) {
+Told backup_told(const BackupAnswer& answer, const std::string& back) {
     Told told;
     const bool done = answer.doing == Doing::done;
     told.say((done ? "Backed up to " + file_in_quotes(answer.file) + ", and checked: "
@@ -25,7 +25,7 @@ Told backup_told(const BackupAnswer& answer) {
              contents_text(answer.contents) + ".");
     if (!answer.removed.empty())
         told.say((done ? "The oldest went: " : "The oldest would go: ") + listed(answer.removed) + ".");
-    if (done) told.say("To have it back: baitwright restore " + file_in_quotes(answer.file));
+    if (done) told.as_written("To have it back: " + back + "\n");
     return told;
 }
 
@@ -48,7 +48,7 @@ Told restore_told(const RestoreAnswer& answer, const std::string& back) {
                       : "It is of an older version, and would be brought up to date.");
     if (!answer.kept_aside.empty()) {
         told.say("What was there is kept as " + file_in_quotes(answer.kept_aside) + ".");
-        told.say("To go back to that: " + back);
+        told.as_written("To go back: " + back + "\n");
     } else if (!done) {
         told.say("What is there now would be kept beside it.");
     }
@@ -95,8 +95,9 @@ Json contents_json(const StoreContents& contents) {
             {"bytes", contents.bytes}};
 }
 
-Reply backup_reply(BackupAnswer answer) {
-    return reply_of(std::move(answer), backup_told, backup_json);
+Reply backup_reply(BackupAnswer answer, std::string back) {
+    const auto tell = [answer, back = std::move(back)] { return backup_told(answer, back); };
+    return {0, tell, [answer = std::move(answer)] { return backup_json(answer); }};
 }
 
 Reply restore_reply(RestoreAnswer answer, std::string back) {

@@ -12,9 +12,9 @@ namespace baitwright {
 std::string contents_text(const StoreContents& contents);
 Json contents_json(const StoreContents& contents);
 
-Reply backup_reply(BackupAnswer answer);
 Reply doctor_reply(StoreHealth health);
-/// `back` is the command that puts back what was kept aside.
+/// Both take the command that undoes it: `back` has the backup back, or what a restore kept aside.
+Reply backup_reply(BackupAnswer answer, std::string back);
 Reply restore_reply(RestoreAnswer answer, std::string back);
 
 }  // namespace baitwright

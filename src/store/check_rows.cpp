@@ -45,7 +45,7 @@ std::string is_one_of(const char* column, const std::array<std::string_view, cou
 
 /// A day of the calendar, as `parse_stored_date` reads it.
 std::string is_day(const std::string& column) {
-    return "(date(" + column + ") = " + column + " OR " + column +
+    return "(date(" + column + ", '0 days') = " + column + " OR " + column +
            " GLOB '[1-9][0-9][0-9][0-9][0-9]-[01][0-9]-[0-3][0-9]')";
 }
 
