@@ -3,6 +3,7 @@
 #include <string>
 #include <string_view>
 
+#include "files/advice_reader.h"
 #include "files/library_file.h"
 #include "files/library_text.h"
 #include "files/same_record.h"
@@ -24,7 +25,8 @@ inline std::string broken_promise(std::string_view text) {
         column = fault.column;
     }
     if (file.faults.empty() && file.ingredients.empty() && file.recipes.empty() && file.strategies.empty() &&
-        file.feels.empty())
+        file.feels.empty() && file.venues.empty() && file.blends.empty() &&
+        read_advice_rules(std::string(text), "a.toml").empty())
         return "nothing was read, and nothing is wrong";
     if (!file.ingredients.empty()) {
         const LibraryFile back = read_library_file(toml_text(file.ingredients), "b.toml");
@@ -45,6 +47,12 @@ inline std::string broken_promise(std::string_view text) {
         const std::string different = first_difference(entry.value, back.strategies[0].value);
         if (!different.empty()) return different + " of a strategy changed when written";
     }
+    for (const Entry<Venue>& entry : file.venues)
+        if (read_library_file(toml_text(entry.value), "b.toml").venues.size() != 1)
+            return "a venue was lost when written";
+    for (const Entry<BlendSpec>& entry : file.blends)
+        if (!entry.faulty && read_library_file(toml_text(entry.value), "b.toml").blends.size() != 1)
+            return "a blend was lost when written";
     return {};
 }
 

@@ -18,14 +18,17 @@ inline bool is_misshapen(const std::string& message) {
            message.find("what was learnt is not whole") != std::string::npos;
 }
 
-inline std::string broken_reply(const Json& reply) {
+enum class DataOf { program, anyone };
+
+inline std::string broken_reply(const Json& reply, DataOf data) {
     if (!parsed_json(json_line(reply, JsonLetters::utf8))) return "the reply is no JSON";
     const Json* errors = reply.find("errors");
     if (!errors) return {};
     for (const Json& error : errors->items()) {
         const std::string message = error.at("message").text();
         if (message.empty() || error.at("hint").text().empty()) return "a fault without a hint: " + message;
-        if (error.at("code").text() == "bug" && !is_misshapen(message)) return message;
+        if (error.at("code").text() != "bug" || data == DataOf::anyone) continue;
+        if (!is_misshapen(message)) return message;
     }
     return {};
 }
@@ -51,7 +54,8 @@ inline std::string broken_page(std::string_view text) {
         if (!request) continue;
         const Json* ask = request->find("ask");
         if (ask && *ask == Json("open")) bank = &other;
-        const std::string broken = wrong_with([&] { return broken_reply(bank->ask(*request)); });
+        const std::string broken = wrong_with(
+            [&] { return broken_reply(bank->ask(*request), bank == &other ? DataOf::anyone : DataOf::program); });
         if (!broken.empty()) return broken;
     }
     return {};

@@ -1,5 +1,6 @@
 """What the parts of `run` share: the program in a folder of its own, what a store holds, and how a run is killed."""
 
+import hashlib
 import os
 import re
 import resource
@@ -130,6 +131,26 @@ def is_store(path):
         return file.read(16) == b"SQLite format 3\0"
 
 
+KNOWN = {}  # what a file holds, by its bytes: most of those that are looked at are the same ones
+
+
+def held_by(path):
+    """A store's rows, or the bytes of what is none."""
+    if not is_store(path):
+        return path.read_bytes()
+    alone = not any(Path(str(path) + side).exists() for side in BESIDE)
+    digest = hashlib.sha256(path.read_bytes()).digest() if alone else None
+    if digest in KNOWN:
+        return KNOWN[digest]
+    try:
+        rows = rows_of(path)
+    except sqlite3.DatabaseError as damage:
+        return f"a store that is not whole: {damage}"
+    if digest and len(KNOWN) < 400:
+        KNOWN[digest] = rows
+    return rows
+
+
 def state_of(here):
     """Each file below the folder and what it holds; a store by its rows. What SQLite keeps beside a store is a part of it."""
     state = {}
@@ -137,10 +158,7 @@ def state_of(here):
         name = str(path.relative_to(here))
         if path.is_dir() or name.endswith(BESIDE):
             continue
-        try:
-            state[name] = rows_of(path) if is_store(path) else path.read_bytes()
-        except sqlite3.DatabaseError as damage:
-            state[name] = f"a store that is not whole: {damage}"
+        state[name] = held_by(path)
     return state
 
 
