@@ -1,6 +1,7 @@
 #include "library/kept_from_folder.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "library/exported_files.h"
 #include "quantities/fault.h"
@@ -11,29 +12,24 @@ namespace baitwright {
 
 namespace {
 
-/// The first value of each column.
-std::vector<std::size_t> first_values(const KeptTable& table) {
-    std::vector<std::size_t> places;
+/// The place of a column's first value; nothing where the table has no such column.
+std::optional<std::size_t> value_of_column(const KeptTable& table, std::string_view heading) {
     std::size_t value = 0;
     for (const KeptColumn& column : table.columns) {
-        places.push_back(value);
+        if (column.heading == heading) return value;
         value += values_in(column.form);
     }
-    return places;
+    return std::nullopt;
 }
 
-bool says(const KeptTable& table, const KeptRow& row, std::string_view heading) {
-    return !std::holds_alternative<std::monostate>(row[first_values(table)[table.column(heading)]]);
+bool says(const KeptRow& row, std::optional<std::size_t> value) {
+    return value && !std::holds_alternative<std::monostate>(row[*value]);
 }
 
 /// A row that a person added has no mark yet. It gets one by what it says, so that it is the same wherever this folder
 /// is taken in; what takes another back gets its mark from that one, in the store.
-void give_mark(const KeptTable& table, KeptRow& row) {
-    const auto column = std::find_if(table.columns.begin(), table.columns.end(),
-                                     [](const KeptColumn& one) { return one.heading == "mark"; });
-    if (column == table.columns.end() || says(table, row, "mark")) return;
-    if (table.name != "shed-lots" && says(table, row, "takes back")) return;
-    row[first_values(table)[table.column("mark")]] = mark_of({"added by hand", table.name, kept_csv_row(table, row)});
+std::string mark_of_row(const KeptTable& table, const KeptRow& row) {
+    return mark_of({"added by hand", table.name, kept_csv_row(table, row)});
 }
 
 std::string told_value(const KeptValue& value) {
@@ -47,6 +43,20 @@ std::string file_referred_to(std::string_view table) {
 
 }  // namespace
 
+/// The values of a table by which its rows are told apart.
+struct KeptFromFolder::Places {
+    explicit Places(const KeptTable& table)
+        : mark(value_of_column(table, "mark")),
+          takes_back(value_of_column(table, "takes back")),
+          session(table.name == "log" ? value_of_column(table, "session") : std::nullopt) {}
+
+    [[nodiscard]] Which kind_of(const KeptRow& row) const {
+        return says(row, takes_back) ? Which::taking_back : says(row, session) ? Which::of_session : Which::plain;
+    }
+
+    std::optional<std::size_t> mark, takes_back, session;
+};
+
 bool KeptFromFolder::can_write(const KeptTable& table) const {
     if (faulty_.count(table.name) > 0) return false;
     return std::none_of(table.columns.begin(), table.columns.end(),
@@ -55,7 +65,6 @@ bool KeptFromFolder::can_write(const KeptTable& table) const {
 
 void KeptFromFolder::take_row(const KeptTable& table, KeptCsvReader& reader, KeptRow& row) {
     using What = KeptOutcome::What;
-    give_mark(table, row);
     const KeptOutcome outcome = kept_.write(table, row);
     switch (outcome.what) {
         case What::written:
@@ -65,7 +74,7 @@ void KeptFromFolder::take_row(const KeptTable& table, KeptCsvReader& reader, Kep
                                 "take one of the two out; a row of your own has a number of its own, and no mark");
         case What::unknown: {
             const KeptColumn& column = table.columns[outcome.column];
-            const KeptValue& value = row[first_values(table)[outcome.column]];
+            const KeptValue& value = row[*value_of_column(table, column.heading)];
             return reader.fault(
                 outcome.column, "unknown-row",
                 "'" + column.heading + "': there is no " + told_value(value) + " in " + file_referred_to(column.of),
@@ -85,15 +94,16 @@ void KeptFromFolder::take(const KeptTable& table, Which which) {
         return;
     }
     const std::size_t before = file->faults.count();
+    const Places places(table);
     std::int64_t rows = 0;
     KeptRow row;
     KeptCsvReader reader(table, file->text, file->faults);
     while (reader.next(row)) {
         ++rows;
-        const bool back = which != Which::all && says(table, row, "takes back");
-        const bool of_session = which != Which::all && table.name == "log" && says(table, row, "session");
-        const Which is = back ? Which::taking_back : of_session ? Which::of_session : Which::plain;
-        if (writes && (which == Which::all || which == is)) take_row(table, reader, row);
+        if (!writes || (which != Which::all && which != places.kind_of(row))) continue;
+        if (places.mark && !says(row, places.mark) && !says(row, places.takes_back))
+            row[*places.mark] = mark_of_row(table, row);
+        take_row(table, reader, row);
     }
     if (!writes || file->faults.count() > before) faulty_.insert(table.name);
     rows_[file_of(table)] = rows;

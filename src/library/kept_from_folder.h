@@ -31,6 +31,8 @@ private:
     /// Which rows of a table: those that refer to others of the same one come behind them.
     enum class Which { all, plain, of_session, taking_back };
 
+    struct Places;
+
     void take(const KeptTable& table, Which which);
     void take_row(const KeptTable& table, KeptCsvReader& reader, KeptRow& row);
     void check_log();

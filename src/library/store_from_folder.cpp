@@ -48,7 +48,7 @@ FolderTaken fill_from_folder(Store& store, const std::filesystem::path& folder) 
     require_export(folder);
     FolderFiles files(folder);
     FolderTaken taken;
-    store.change([&] {
+    store.fill_in_making([&] {
         const AboutExport about = about_of(files);
         KeptFromFolder kept(store, files);
         kept.take("shops");

@@ -75,6 +75,19 @@ void StoreConnection::prepare_for_writing() {
     writes_ = true;
 }
 
+void StoreConnection::write_alone() {
+    database_.exec("PRAGMA journal_mode = MEMORY");
+    database_.exec("PRAGMA synchronous = OFF");
+    database_.exec("PRAGMA cache_size = -100000");  // 100 MB: marks are random, and so are the pages they go to
+    database_.exec("PRAGMA foreign_keys = ON");
+    writes_ = true;
+}
+
+void StoreConnection::write_no_more() {
+    statements_.clear();
+    database_.exec("PRAGMA journal_mode = WAL");
+}
+
 void StoreConnection::change(const std::function<void()>& work) {
     if (changing_) throw std::logic_error("a change of the store inside another");
     struct Changing {

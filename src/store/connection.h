@@ -35,6 +35,11 @@ public:
 
     [[nodiscard]] const std::filesystem::path& path() const { return path_; }
 
+    /// From here on it is written fast: no other process knows the file yet, and it goes where this one is stopped.
+    void write_alone();
+    /// Nothing is written any more, and others may come to know the file.
+    void write_no_more();
+
     /// Throws std::logic_error where no `change` is running.
     void require_change() const;
 

@@ -116,6 +116,12 @@ std::vector<RetiredEntry> Store::retired(std::string_view kind, std::string_view
     return reading(*connection_, [&](StoreConnection& connection) { return read_retired(connection, kind, name); });
 }
 
+void Store::fill_in_making(const std::function<void()>& work) {
+    connection_->guarded([&] { connection_->write_alone(); });
+    connection_->change(work);
+    connection_->guarded([&] { connection_->write_no_more(); });
+}
+
 void Store::look(const std::function<void()>& work) const {
     connection_->guarded([&] {
         const StoreConnection::Snapshot snapshot(*connection_);

@@ -67,6 +67,10 @@ public:
     /// Runs the work inside one IMMEDIATE transaction; an exception out of it undoes all of it.
     void change(const std::function<void()>& work);
 
+    /// Fills a store that is still in the making (`file_in_making.h`), much faster than one that others know. Throws
+    /// what the work throws; the file is of no use then.
+    void fill_in_making(const std::function<void()>& work);
+
     // Inside `change` only.
     void put(const Ingredient& ingredient, EntryOwner owner);  ///< replaces by name; stores stated properties only
     void put(const Recipe& recipe, EntryOwner owner);
