@@ -1,3 +1,6 @@
+#include <string>
+#include <string_view>
+
 #include "bait/stock_mass.h"
 #include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
@@ -53,14 +56,13 @@ bool can_be_summed(StoreConnection& connection) {
     return !Query(connection, select_impossible_movement).next();
 }
 
+/// `sql` gives marks, or how many are wrong.
 struct MarkCheck {
-    const char* sql;  ///< how many are wrong
+    const char* sql;
     const char* one;
     const char* several;
 };
 
-#define BAITWRIGHT_NO_MARK(table) \
-    "SELECT count(*) FROM " table " WHERE length(mark) <> 32 OR ltrim(mark, '0123456789abcdef') <> ''"
 #define BAITWRIGHT_OTHER_MARK(table)               \
     "SELECT count(*) FROM " table " e JOIN " table \
     " u ON u.id = e.undoes WHERE e.mark <> substr(u.mark, 17) || substr(u.mark, 1, 16)"
@@ -69,10 +71,11 @@ struct MarkCheck {
     " t WHERE owner = 'person' AND NOT EXISTS" \
     " (SELECT 1 FROM stamp s WHERE s.kind = " kind " AND s.folded = t.folded)"
 
+constexpr MarkCheck marked_rows[] = {
+    {"SELECT mark FROM stock_lot", "lot of the shed has no mark", "lots of the shed have no mark"},
+    {"SELECT mark FROM stock_entry", "entry of the shed has no mark", "entries of the shed have no mark"},
+    {"SELECT mark FROM log_entry", "entry of the log has no mark", "entries of the log have no mark"}};
 constexpr MarkCheck mark_checks[] = {
-    {BAITWRIGHT_NO_MARK("stock_lot"), "lot of the shed has no mark", "lots of the shed have no mark"},
-    {BAITWRIGHT_NO_MARK("stock_entry"), "entry of the shed has no mark", "entries of the shed have no mark"},
-    {BAITWRIGHT_NO_MARK("log_entry"), "entry of the log has no mark", "entries of the log have no mark"},
     {BAITWRIGHT_OTHER_MARK("stock_entry"), "undoing in the shed has not the mark of what it takes back",
      "undoings in the shed have not the marks of what they take back"},
     {BAITWRIGHT_OTHER_MARK("log_entry"), "undoing in the log has not the mark of what it takes back",
@@ -117,6 +120,17 @@ constexpr const char* mark_mends[] = {
     BAITWRIGHT_NEW_STAMP("strategy", "'strategy'"),
     BAITWRIGHT_NEW_STAMP("feel", "'feel'")};
 
+// Here and not in SQL: a million marks take a second less.
+bool is_mark(std::string_view mark) {
+    return mark.size() == 32 && mark.find_first_not_of("0123456789abcdef") == std::string_view::npos;
+}
+
+void add_mark_finding(const MarkCheck& check, std::int64_t count, StoreFindings& findings) {
+    if (count > 0)
+        findings.add({"wrong-mark", std::to_string(count) + " " + (count == 1 ? check.one : check.several),
+                      "other stores could not tell them apart; put it right: baitwright doctor --mend", true});
+}
+
 }  // namespace
 
 void check_balances(StoreConnection& connection, StoreFindings& findings) {
@@ -133,12 +147,14 @@ void mend_balances(StoreConnection& connection) {
 }
 
 void check_marks(StoreConnection& connection, StoreFindings& findings) {
+    for (const MarkCheck& check : marked_rows) {
+        std::int64_t count = 0;
+        for (Query rows(connection, check.sql); rows.next();) count += is_mark(rows.bytes(0)) ? 0 : 1;
+        add_mark_finding(check, count, findings);
+    }
     for (const MarkCheck& check : mark_checks) {
         Query row(connection, check.sql);
-        const std::int64_t count = row.next() ? row.whole(0) : 0;
-        if (count > 0)
-            findings.add({"wrong-mark", std::to_string(count) + " " + (count == 1 ? check.one : check.several),
-                          "other stores could not tell them apart; put it right: baitwright doctor --mend", true});
+        add_mark_finding(check, row.next() ? row.whole(0) : 0, findings);
     }
 }
 
