@@ -91,7 +91,7 @@ inline void put_values(const std::string& path, Taken values) {
     }
 }
 
-/// Commands that read all that a store holds.
+/// Commands that read all that a store holds, or take it over into another.
 inline const std::vector<std::vector<std::string>>& reading_commands() {
     static const std::vector<std::vector<std::string>> commands{
         {"ingredient", "export"},
@@ -116,6 +116,11 @@ inline const std::vector<std::vector<std::string>>& reading_commands() {
         {"learn"},
         {"paid"},
         {"usual", "--json"},
+        {"doctor", "--json"},
+        {"backup", "kept.db"},
+        {"merge", "baitwright/baitwright.db", "--store", "new.db"},
+        {"restore", "baitwright/baitwright.db", "--store", "new.db"},
+        {"export", "--all", "out"},
     };
     return commands;
 }

@@ -36,5 +36,5 @@ def bad_inputs(bench, seed, _):
 def merges(bench, seed, count):
     if not bench.has("merge"):
         return ["the program cannot bring stores together"], "not tried"
-    wrong, checks = run_tests(bench, "library", "*three stores*", {"BAITWRIGHT_MERGE_SEQUENCES": str(count), "BAITWRIGHT_MERGE_SEED": str(seed)})
+    wrong, checks = run_tests(bench, "library", "three stores that were changed apart*", {"BAITWRIGHT_MERGE_RUNS": str(count), "BAITWRIGHT_MERGE_SEED": str(seed)})
     return wrong, f"{count} sequences of changes between three stores: {checks} checks"
