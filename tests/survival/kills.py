@@ -128,7 +128,7 @@ class Kind:
     def kill(self, chance):
         """How far it came (`before`, `after`, `told`), and what is wrong with what it left."""
         here = self.fresh()
-        status, _, errors = self.bench.killed(self.line, here, self.seconds * chance.uniform(0.15, 1.3))
+        status, _, errors = self.bench.killed(self.line, here, self.seconds * chance.uniform(0.1, 1.1))
         if status not in (None, self.outcome.status):
             return "told", f"ended with {status}: {errors[:300]}"
         return self.left_behind(here, done=status is not None)
