@@ -131,8 +131,10 @@ DatedBackup back_up_to_folder(const BackupOrder& order, BackupAnswer& answer) {
 std::vector<std::string> too_old(const BackupOrder& order, const DatedBackup& newest) {
     std::vector<std::string> names;
     if (!order.keep) return names;
-    for (const DatedBackup& old : beyond_newest(dated_backups(order.target), newest, *order.keep))
-        names.push_back(dated_name(old));
+    for (const DatedBackup& old : beyond_newest(dated_backups(order.target), newest, *order.keep)) {
+        std::error_code failed;  // the store may itself be called so
+        if (!fs::equivalent(order.target / dated_name(old), order.store, failed)) names.push_back(dated_name(old));
+    }
     return names;
 }
 

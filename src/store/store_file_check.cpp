@@ -69,6 +69,18 @@ StoreFindings look_at_store_file(const fs::path& store, StoreContents& contents)
     return findings;
 }
 
+bool opens_as_it_is(const fs::path& store) {
+    try {
+        SQLite::Database database = open_to_copy(store);
+        refuse_what_is_no_store(database, store, newest_version());
+        return version_of(database) == newest_version();
+    } catch (const StorageError&) {
+        return false;
+    } catch (const SQLite::Exception&) {
+        return false;
+    }
+}
+
 std::vector<fs::path> left_beside(const fs::path& store) {
     std::vector<fs::path> left = left_in_making(folder_of_file(store));
     for (const fs::path& path : left_of_making_store(store)) left.push_back(path);

@@ -13,6 +13,9 @@ namespace baitwright {
 /// StorageError for what is no store, or of a newer program.
 StoreFindings look_at_store_file(const std::filesystem::path& store, StoreContents& contents);
 
+/// Whether SQLite can open it and it is of this program's version, whatever else may be wrong with it.
+bool opens_as_it_is(const std::filesystem::path& store);
+
 /// The files beside it that were left.
 std::vector<std::filesystem::path> left_beside(const std::filesystem::path& store);
 

@@ -205,6 +205,16 @@ TEST_CASE("in a folder backups are called by the day and counted within it") {
     CHECK(names_in(folder / "backups").size() == 3);
 }
 
+TEST_CASE("a store that is itself called like a backup is never taken away") {
+    const TemporaryFolder folder;
+    make_shed(folder / "baitwright-2026-01-01.db", 1);
+    BackupOrder order = order_of(folder / "baitwright-2026-01-01.db", folder.path());
+    order.keep = 1;
+    CHECK(back_up(order).removed.empty());
+    CHECK(back_up(order).removed == std::vector<std::string>{"baitwright-2026-11-25.db"});
+    CHECK(names_in(folder.path()) == std::set<std::string>{"baitwright-2026-01-01.db", "baitwright-2026-11-25-2.db"});
+}
+
 TEST_CASE("to keep so many takes away the oldest of our own alone, and never the one just made") {
     const TemporaryFolder folder;
     make_shed(folder / "shed.db", 1);

@@ -15,6 +15,11 @@ void StoreFindings::add(StoreFinding finding) {
         ++untold_;
 }
 
+void StoreFindings::add_all(const StoreFindings& others) {
+    for (const StoreFinding& finding : others.told_) add(finding);
+    untold_ += others.untold_;
+}
+
 bool StoreFindings::any_mendable() const {
     return std::any_of(told_.begin(), told_.end(), [](const StoreFinding& finding) { return finding.mendable; });
 }

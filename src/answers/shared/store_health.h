@@ -20,6 +20,7 @@ struct StoreFinding {
 class StoreFindings {
 public:
     void add(StoreFinding finding);
+    void add_all(const StoreFindings& others);
     /// So many more, alike, that nobody wants to read.
     void add_untold(std::size_t count) { untold_ += count; }
 
