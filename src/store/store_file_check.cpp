@@ -26,7 +26,7 @@ constexpr const char* damaged_todo =
 
 bool is_damage(const SQLite::Exception& error) {
     const int code = error.getErrorCode();
-    return code == SQLITE_CORRUPT || code == SQLITE_NOTADB || code == SQLITE_ERROR;
+    return code == SQLITE_CORRUPT || code == SQLITE_ERROR;
 }
 
 void add_damage(StoreFindings& findings, const std::string& what) {
