@@ -15,7 +15,7 @@ CommandResult run_backup(const Arguments& arguments, const Surroundings& around)
     order.target = arguments.words().front();
     order.today = around.today;
     if (order.target.empty())
-        throw UsageError("no-file", "a backup needs a name, or a folder", "for example baitwright backup /media/stick");
+        throw UsageError("no-file", "a backup needs a name, or a folder", "for example: baitwright backup stick");
     if (arguments.has("--replace")) order.standing = FileInMaking::Standing::replaced;
     if (arguments.has("--dry-run")) order.doing = Doing::looked_at;
     const bool folder = means_a_folder(order.target);
@@ -43,7 +43,7 @@ CommandSpec command_backup() {
              {"--replace", "", "write over a file that is there"},
              {"--dry-run", "", "show what it would do, and do nothing"}},
             run_backup,
-            "baitwright backup /media/stick --keep 10\nbaitwright backup bait-before-the-move.db",
+            "baitwright backup stick --keep 10\nbaitwright backup my-bait.db",
             Effect::keeps};
 }
 

@@ -27,7 +27,7 @@ CommandResult run_export(const Arguments& arguments, const Surroundings& around)
 CommandSpec command_export() {
     return {"export",     "all that you keep, as files that you can read and change, into one folder",
             {},           {{"--all", "FOLDER", "a new or an empty folder, or one from an export before"}},
-            run_export,   "baitwright export --all kept\nbaitwright export --all ~/bait-2026 --json",
+            run_export,   "baitwright export --all kept\nbaitwright export --all bait-2026 --json",
             Effect::keeps};
 }
 

@@ -25,7 +25,7 @@ CommandSpec command_merge() {
             {{"FILE", "the other store, or a backup of it"}},
             {{"--dry-run", "", "say what would come in, and change nothing"}},
             run_merge,
-            "baitwright merge /media/stick/baitwright-2026-11-28.db\n"
+            "baitwright merge boat.db\n"
             "baitwright merge boat.db --dry-run",
             Effect::keeps};
 }

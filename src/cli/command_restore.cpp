@@ -26,7 +26,7 @@ CommandSpec command_restore() {
             {{"FILE", "the backup"}},
             {{"--dry-run", "", "check it, and change nothing"}},
             run_restore,
-            "baitwright restore /media/stick/baitwright-2026-11-28.db\n"
+            "baitwright restore bait-before-the-move.db\n"
             "baitwright restore bait-before-the-move.db --dry-run",
             Effect::keeps};
 }

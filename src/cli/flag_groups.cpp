@@ -62,7 +62,7 @@ const std::vector<GroupedFlags>& grouped_flags() {
           "log soak --minutes"}},
         {FlagGroup::anything_else,
          {"--kind", "--like", "--set", "--at-most", "--rest-may-move", "--kit", "--venue", "--as", "--version",
-          "--units", "--forget", "--planned", "--strategy", "--note", "log add --from"}},
+          "--units", "--forget", "--planned", "--strategy", "--note", "log add --from", "--keep", "--mend"}},
         {FlagGroup::the_answer,
          {"-o",      "--to",   "--want", "--compare", "--compare-temps", "--hook",  "--plot",    "--replace",
           "--save",  "--old",  "--toml", "--dry-run", "--apply",         "--try",   "--by",      "--all",

@@ -251,7 +251,7 @@ TEST_CASE("what was asked before changes no range, whatever changes from one que
         [](ResolvedMix& one, MixAnswer&, std::uint64_t&) {
             one.solids[1].ingredient.particle_size.value = 2 * one.solids[1].ingredient.particle_size.value;
         },
-        [](ResolvedMix& one, MixAnswer&, std::uint64_t&) { one.hand.log_hand += 0.05; },
+        [](ResolvedMix& one, MixAnswer&, std::uint64_t&) { one.hand.hand_variance *= 2; },
     };
     const MixAnswer answer = scale_mix(mix, draft::feels(), a_kilo(1.2));
     const auto numbers = [](const MixDoubt& doubt) {

@@ -80,6 +80,9 @@ void lay_for_examples(const program_run::Folder& here) {
                                "mix \"silt bed\" --dry 1kg --water 680ml --feel firm"})
         REQUIRE(program_run::run(here.path(), "log " + std::string(logged)).status == 0);
     REQUIRE(program_run::run(here.path(), "learn --apply").status == 0);
+    std::filesystem::create_directory(here.path() / "stick");
+    for (const char* kept : {"backup bait-before-the-move.db", "backup boat.db", "export --all kept"})
+        REQUIRE(program_run::run(here.path(), kept).status == 0);
 }
 
 }  // namespace

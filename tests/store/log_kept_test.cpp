@@ -69,7 +69,8 @@ using Texts = std::vector<std::string>;
 
 }  // namespace
 
-TEST_CASE("the database refuses to change or erase anything of an entry but its names and whether it is believed") {
+TEST_CASE(
+    "the database refuses to change or erase anything of an entry but its names, its mark and whether it is believed") {
     const TemporaryFolder folder;
     const auto path = folder / "library.db";
     {
@@ -86,7 +87,7 @@ TEST_CASE("the database refuses to change or erase anything of an entry but its 
         CHECK_THROWS_AS(database.exec("DELETE FROM " + table), SQLite::Exception);
         for (const std::string& column : texts_in(database, "SELECT name FROM pragma_table_info('" + table + "')")) {
             const bool may_change = column == "name" || column == "folded" || column == "believed" ||
-                                    column == "venue" || column == "venue_folded";
+                                    column == "mark" || column == "venue" || column == "venue_folded";
             CAPTURE(table, column);
             ++columns;
             const std::string touch = "UPDATE " + table + " SET " + column + " = " + column;
