@@ -41,7 +41,7 @@ DoseRate parse_dose_rate(std::string_view text) {
     const auto per = folded.find(" per ");
     DoseRate rate;
     if (per == std::string::npos) {
-        if (folded.find('%') == std::string::npos)
+        if (folded.find('%') == std::string::npos && folded.find("g/g") == std::string::npos)
             throw InputError("no-basis", "'" + std::string(text) + "' does not say what it is dosed by",
                              std::string(usage));
         rate = {DoseBasis::share_of_dry, parse<Ratio>(folded) * (1.0 * kilogram)};
