@@ -233,7 +233,7 @@ void EntryRegister::remove(EntryKind kind, std::string_view name) {
         else
             Query(*connection_, delete_written, name_of(kind), folded).run();
         Query(*connection_, put_gone, name_of(kind), folded, name, "", "").run();
-        stamp(*connection_, name_of(kind), folded);
+        stamp_gone(*connection_, name_of(kind), folded);
     });
 }
 
@@ -251,10 +251,13 @@ void EntryRegister::rename(EntryKind kind, std::string_view from, const std::str
         if (kind == EntryKind::ingredient || kind == EntryKind::mix)
             Query(*connection_, rename_item, name_of(kind), old, to, folded).run();
         rename_logged(*connection_, kind, folded_name(from), to);
-        stamp(*connection_, name_of(kind), old);
-        if (old == folded) return;
-        stamp_new(*connection_, name_of(kind), folded);
+        if (old == folded) {
+            stamp(*connection_, name_of(kind), old);
+            return;
+        }
         if (kind == EntryKind::ingredient) Query(*connection_, move_packs_stamp, old, folded).run();
+        stamp_gone(*connection_, name_of(kind), old);
+        stamp_new(*connection_, name_of(kind), folded);
         Query(*connection_, follow_gone, name_of(kind), old, to, folded).run();
         Query(*connection_, put_gone, name_of(kind), old, from, to, folded).run();
         forget_gone(*connection_, kind, folded);

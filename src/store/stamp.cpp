@@ -11,6 +11,9 @@ constexpr const char* advance_clock =
     " RETURNING CAST(value AS INTEGER)";
 constexpr const char* put_stamp =
     "INSERT INTO stamp VALUES (?1, ?2, ?3, 0) ON CONFLICT (kind, folded) DO UPDATE SET clock = excluded.clock";
+constexpr const char* put_stamp_gone = "INSERT OR REPLACE INTO stamp VALUES (?1, ?2, ?3, 0)";
+constexpr const char* forget_packs_stamp =
+    "DELETE FROM stamp WHERE ?1 = 'ingredient' AND kind = 'packs' AND folded = ?2";
 constexpr const char* put_new_stamp = "INSERT OR REPLACE INTO stamp VALUES (?1, ?2, ?3, ?3)";
 
 std::int64_t next_clock(StoreConnection& connection) {
@@ -25,6 +28,11 @@ std::int64_t next_clock(StoreConnection& connection) {
 
 void stamp(StoreConnection& connection, std::string_view kind, std::string_view folded) {
     Query(connection, put_stamp, kind, folded, next_clock(connection)).run();
+}
+
+void stamp_gone(StoreConnection& connection, std::string_view kind, std::string_view folded) {
+    Query(connection, put_stamp_gone, kind, folded, next_clock(connection)).run();
+    Query(connection, forget_packs_stamp, kind, folded).run();
 }
 
 void stamp_new(StoreConnection& connection, std::string_view kind, std::string_view folded) {

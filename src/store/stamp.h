@@ -16,6 +16,9 @@ inline constexpr std::string_view stamp_of_packs = "packs", stamp_of_usual = "us
 /// learnt. Inside a change only.
 void stamp(StoreConnection& connection, std::string_view kind, std::string_view folded);
 
+/// The same of a name that was given up: of the packs of an ingredient nothing is left to be stamped.
+void stamp_gone(StoreConnection& connection, std::string_view kind, std::string_view folded);
+
 /// The same of an entry that there was not before.
 void stamp_new(StoreConnection& connection, std::string_view kind, std::string_view folded);
 
