@@ -6,6 +6,7 @@
 
 #include "files/little_endian.h"
 #include "quantities/all_digits.h"
+#include "quantities/money.h"
 #include "quantities/plain_words.h"
 #include "quantities/quantity_text.h"
 
