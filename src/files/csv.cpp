@@ -20,10 +20,7 @@ constexpr std::size_t most_cells = 2000000;  // an empty one costs forty bytes, 
 }  // namespace
 
 CsvRows::CsvRows(std::string_view text, std::size_t most_cells)
-    : text_(text),
-      most_cells_(most_cells),
-      at_(text.size() - without_byte_order_mark(text).size()),
-      counted_(at_) {}
+    : text_(text), most_cells_(most_cells), at_(text.size() - without_byte_order_mark(text).size()), counted_(at_) {}
 
 bool CsvRows::next(CsvRow& row) {
     if (at_ == text_.size()) return false;

@@ -17,9 +17,9 @@ struct CsvRow {
     std::vector<Position> places;
 };
 
-/// Reads RFC 4180 text row by row: quoted cells, doubled quotes, line breaks inside quotes, CRLF or LF, an optional byte
-/// order mark. Throws InputError "unclosed-quote", "stray-quote" or "too-large" with line and column. The text must
-/// outlive it.
+/// Reads RFC 4180 text row by row: quoted cells, doubled quotes, line breaks inside quotes, CRLF or LF, an optional
+/// byte order mark. Throws InputError "unclosed-quote", "stray-quote" or "too-large" with line and column. The text
+/// must outlive it.
 class CsvRows {
 public:
     explicit CsvRows(std::string_view text, std::size_t most_cells = std::numeric_limits<std::size_t>::max());

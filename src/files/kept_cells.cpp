@@ -182,6 +182,7 @@ void read_kept_cell(const KeptColumn& column, std::string_view cell, KeptValue* 
         column.form == CellForm::line || column.form == CellForm::prose || column.form == CellForm::name;
     for (std::size_t i = 0; i < values_in(column.form); ++i) values[i] = std::monostate{};
     if (trimmed(cell).empty() && !(letters && !column.optional)) {
+        if (!column.optional && column.form == CellForm::numbers) values[0] = std::string();
         if (column.optional || column.form == CellForm::numbers) return;
         refuse_cell("missing-value", "'" + column.heading + "' must be said", "fill in the cell, or take the row out");
     }

@@ -121,10 +121,10 @@ bool KeptCsvReader::fits() const {
         return false;
     }
     if (cells >= headed_) return true;
-    faults_.add(current_.places.back(), "ragged-row",
-                "this row has " + std::to_string(cells) + " cells, and there are " + std::to_string(headed_) +
-                    " headings",
-                "give it a cell for each heading, be it an empty one");
+    faults_.add(
+        current_.places.back(), "ragged-row",
+        "this row has " + std::to_string(cells) + " cells, and there are " + std::to_string(headed_) + " headings",
+        "give it a cell for each heading, be it an empty one");
     return false;
 }
 

@@ -59,9 +59,8 @@ std::string text_to_the_bit(double si, std::string_view unit_symbol) {
 }
 
 std::optional<std::string> celsius_to_the_bit(double kelvins) {
-    return first_that_fits(Temperature::from_kelvin(kelvins).in_celsius(), [&](double degrees) {
-        return Temperature::from_celsius(degrees).in_kelvin() == kelvins;
-    });
+    return first_that_fits(Temperature::from_kelvin(kelvins).in_celsius(),
+                           [&](double degrees) { return Temperature::from_celsius(degrees).in_kelvin() == kelvins; });
 }
 
 std::string temperature_to_the_bit(double kelvins) {

@@ -70,8 +70,8 @@ std::string ball_size_names();
 std::string vessel_size_names();
 
 /// The shortest text that `parse` reads back to the same value within 1e-12 relative, in the unit named (by custom g,
-/// ml, mm, s, g/l, cm/s, m2/s, kJ/mol, kPa; ratios in %): for files and export, not for display. Where `AllDigitsHere` lives, to the same value, in that unit or
-/// in the SI's.
+/// ml, mm, s, g/l, cm/s, m2/s, kJ/mol, kPa; ratios in %): for files and export, not for display. Where `AllDigitsHere`
+/// lives, to the same value, in that unit or in the SI's.
 template <class D>
 std::string exact_text(Quantity<D> quantity, Unit<D> unit, std::string_view unit_symbol) {
     // Less than 1e-12, to leave room for the rounding in the factor of the unit, there and back.

@@ -41,7 +41,9 @@ public:
         return all;
     }
     [[nodiscard]] const Store& store(std::size_t i) const { return stores_[i].store; }
-    [[nodiscard]] std::filesystem::path path(std::size_t i) const { return folder_ / (std::to_string(i) + ".db").c_str(); }
+    [[nodiscard]] std::filesystem::path path(std::size_t i) const {
+        return folder_ / (std::to_string(i) + ".db").c_str();
+    }
     MergeAnswer merge(std::size_t into, std::size_t from) {
         return merge_store(stores_[into].store, path(from), merge_day);
     }
