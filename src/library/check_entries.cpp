@@ -12,15 +12,6 @@ namespace baitwright {
 
 namespace {
 
-std::vector<std::string> names_of_kind(const Store& store, EntryKind kind) {
-    if (kind == EntryKind::ingredient) return store.ingredient_names();
-    if (kind == EntryKind::mix) return store.recipe_names();
-    if (kind == EntryKind::strategy) return store.strategy_names();
-    std::vector<std::string> names;
-    for (const WrittenEntry& entry : store.entries().written(kind)) names.push_back(entry.name);
-    return names;
-}
-
 /// Every entry, by kind and name.
 template <class Work>
 void each_entry(const Store& store, Work&& work) {
@@ -106,8 +97,7 @@ void check_entry(const Store& store, EntryKind kind, const std::string& name, bo
 StoreFinding finding_of(const Fault& fault, EntryKind kind, const std::string& name, bool mendable) {
     const bool says_where = fault.code == "stored-out-of-range" || fault.code == "damaged-store";
     const std::string where = "the " + std::string(name_of(kind)) + " " + in_quotes(name) + ": ";
-    return {fault.code, (says_where ? "" : where) + fault.message,
-            mendable ? "put it right: baitwright doctor --mend" : fault.hint, mendable};
+    return {fault.code, (says_where ? "" : where) + fault.message, mendable ? put_right_todo : fault.hint, mendable};
 }
 
 // A mix that counts by packs waits for a person to say which pack: nothing is wrong with the store.

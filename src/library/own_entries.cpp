@@ -151,6 +151,15 @@ void refuse_new_name(Store& store, EntryKind kind, const std::string& known, con
 
 }  // namespace
 
+std::vector<std::string> names_of_kind(const Store& store, EntryKind kind) {
+    if (kind == EntryKind::ingredient) return store.ingredient_names();
+    if (kind == EntryKind::mix) return store.recipe_names();
+    if (kind == EntryKind::strategy) return store.strategy_names();
+    std::vector<std::string> names;
+    for (const WrittenEntry& entry : store.entries().written(kind)) names.push_back(entry.name);
+    return names;
+}
+
 std::string known_name(const Store& store, EntryKind kind, const std::string& word) {
     const EntryRegister entries = store.entries();
     if (auto name = entries.find_name(kind, word)) return *std::move(name);

@@ -12,6 +12,9 @@
 /// Each change is whole or absent, nothing is lost, and nothing is left that refers to what is not there.
 namespace baitwright {
 
+/// Of all entries of that kind, as the store lists them.
+std::vector<std::string> names_of_kind(const Store& store, EntryKind kind);
+
 /// The name as the library writes it. Throws NotFound: with what it is called now where it was renamed, how to have it
 /// back where it was removed, else "did you mean".
 std::string known_name(const Store& store, EntryKind kind, const std::string& word);

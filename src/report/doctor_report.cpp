@@ -19,13 +19,14 @@ std::string found_text(const StoreHealth& health) {
     return std::to_string(mended) + " mended, " + counted_things(count) + " left";
 }
 
-void tell_findings(Told& told, const StoreFindings& findings) {
+/// What the doctor mends is said once, below.
+void tell_findings(Told& told, const StoreFindings& findings, bool mended) {
     for (const StoreFinding& finding : findings.told()) {
         told.entry("  - ", finding.what + ".");
-        told.entry("    ", "hint: " + finding.todo);
+        if (finding.todo != put_right_todo) told.entry("    ", "hint: " + finding.todo);
     }
     if (findings.untold() > 0) told.say("And " + std::to_string(findings.untold()) + " more of the same sort.");
-    if (findings.any_mendable()) told.say("What can be put right is, by: baitwright doctor --mend");
+    if (findings.any_mendable() && !mended) told.say("Put right what can be: baitwright doctor --mend");
 }
 
 Told doctor_told(const StoreHealth& health) {
@@ -33,7 +34,7 @@ Told doctor_told(const StoreHealth& health) {
     const std::size_t count = health.findings.count();
     if (count > 0) {
         told.title(found_text(health));
-        tell_findings(told, health.findings);
+        tell_findings(told, health.findings, health.mended);
     } else {
         told.say((health.copy.empty() ? "All is well: " : "All is well now: ") + contents_text(health.contents) + ".");
         told.say("Looked at: the file, every number and name in it, its sums, its marks.");

@@ -79,6 +79,7 @@ std::string contents_text(const StoreContents& contents) {
     add(contents.blends, "blend", "blends");
     add(contents.shed_entries, "entry of the shed", "entries of the shed");
     add(contents.sessions, "session", "sessions");
+    if (contents.sessions == 0) add(contents.log_entries, "entry of the log", "entries of the log");
     return listed(parts);
 }
 

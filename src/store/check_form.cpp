@@ -58,7 +58,7 @@ void check_form(StoreConnection& connection, StoreFindings& findings) {
             findings.add({is_there ? "other-table" : "missing-table", what,
                           "put an older backup back: baitwright restore FILE", false});
         else
-            findings.add({"missing-" + part.type, what, "put it right: baitwright doctor --mend", true});
+            findings.add({"missing-" + part.type, what, put_right_todo, true});
     }
 }
 

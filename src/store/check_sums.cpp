@@ -34,8 +34,6 @@ constexpr const char* mend_items =
     " WHERE s.item = stock_item.id AND (left_mg <> s.left_sum OR over_mg <> s.over_sum)";
 constexpr const char* stop_counting = "DROP TRIGGER IF EXISTS stock_lot_counts";
 
-constexpr const char* mend_todo = "put it right: baitwright doctor --mend";
-
 void add_wrong_sums(Query&& rows, const char* whose, StoreFindings& findings) {
     std::size_t count = 0;
     for (; rows.next(); ++count)
@@ -44,7 +42,7 @@ void add_wrong_sums(Query&& rows, const char* whose, StoreFindings& findings) {
                           std::string(whose) + " " + in_quotes(rows.name(0)) + " is said to be " +
                               exact_grams({rows.whole(1)}) + ", and what came in and went out makes " +
                               exact_grams({rows.whole(2)}),
-                          mend_todo, true});
+                          put_right_todo, true});
     if (count > StoreFindings::most_alike) findings.add_untold(count - StoreFindings::most_alike);
 }
 
@@ -128,7 +126,7 @@ bool is_mark(std::string_view mark) {
 void add_mark_finding(const MarkCheck& check, std::int64_t count, StoreFindings& findings) {
     if (count > 0)
         findings.add({"wrong-mark", std::to_string(count) + " " + (count == 1 ? check.one : check.several),
-                      "other stores could not tell them apart; put it right: baitwright doctor --mend", true});
+                      std::string("other stores could not tell them apart; ") + put_right_todo, true});
 }
 
 }  // namespace

@@ -44,7 +44,9 @@ Store opened_copy(const std::filesystem::path& other, const std::filesystem::pat
         if (const int version = version_of(copy); version > newest_version()) refuse_newer_store(other, version);
         migrate(copy, migrations());
     } catch (const SQLite::Exception& error) {
-        throw storage_error(error, other);
+        const StorageError told = storage_error(error, other);
+        if (is_damage(told)) throw damaged_other(other, error.what());
+        throw told;
     }
     return Store::open(made);
 }

@@ -58,7 +58,9 @@ StorageError not_restored(const SQLite::Exception& error, const RestoreOrder& or
                 "nothing was restored: " + std::string(error.what()) + "; the store " + shown(order.store) +
                     " is as it was",
                 "look at the disk, then try again"};
-    return storage_error(error, code == SQLITE_BUSY || code == SQLITE_LOCKED ? order.store : order.from);
+    if (code == SQLITE_BUSY || code == SQLITE_LOCKED) return storage_error(error, order.store);
+    StorageError told = storage_error(error, order.from);
+    return is_damage(told) ? damaged_backup(order, error.what()) : told;
 }
 
 /// Refuses what is no sound store that this program knows.

@@ -11,8 +11,10 @@ namespace baitwright {
 
 namespace {
 
+constexpr const char* damaged_code = "damaged-store";
 constexpr const char* restore_hint =
-    "put a copy in its place, or move the file away: the next command makes a new one from the shipped files";
+    "put a backup in its place: baitwright restore BACKUP; without one, move the file away: the next command makes a new "
+    "store from the shipped files";
 
 }  // namespace
 
@@ -21,8 +23,12 @@ std::string shown(const std::filesystem::path& path) {
 }
 
 StorageError damaged_store(const std::filesystem::path& path, const std::string& finding) {
-    return {FaultClass::input_output, "damaged-store", "the store " + shown(path) + " is damaged: " + finding,
+    return {FaultClass::input_output, damaged_code, "the store " + shown(path) + " is damaged: " + finding,
             restore_hint};
+}
+
+bool is_damage(const StorageError& error) {
+    return error.faults().front().code == damaged_code;
 }
 
 StorageError stored_out_of_range(const std::string& ingredient, const std::string& finding) {

@@ -19,6 +19,9 @@ StorageError storage_error(const SQLite::Exception& error, const std::filesystem
 /// The file opens, but what it holds cannot be what the program wrote.
 StorageError damaged_store(const std::filesystem::path& path, const std::string& finding);
 
+/// Whether it says that.
+bool is_damage(const StorageError& error);
+
 /// An older program stored a number that is none of a bait: names the entry, what is wrong and how it is mended. Of
 /// class bad_data.
 StorageError stored_out_of_range(const std::string& ingredient, const std::string& finding);

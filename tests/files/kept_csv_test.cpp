@@ -9,6 +9,7 @@
 #include <fstream>
 
 #include "files/any_ingredient.h"
+#include "files/saved_by_spreadsheet.h"
 #include "quantities/date.h"
 #include "quantities/money.h"
 #include "quantities/unit_table.h"
@@ -128,18 +129,9 @@ std::string written(const KeptTable& table, const std::vector<KeptRow>& rows) {
     return text;
 }
 
-/// As a spreadsheet saves it: a byte order mark, CRLF, every cell in quotes, two columns and a row too many.
+/// With a row too many, besides.
 std::string as_saved(const std::string& text) {
-    std::string saved = "\xEF\xBB\xBF";
-    for (const CsvRow& row : read_csv(text)) {
-        for (const std::string& cell : row.cells) {
-            saved += '"';
-            for (const char c : cell) saved += c == '"' ? std::string("\"\"") : std::string(1, c);
-            saved += "\",";
-        }
-        saved += ",\r\n";
-    }
-    return saved + ",,,\r\n";
+    return saved_by_spreadsheet(text) + ",,,\r\n";
 }
 
 Fault only_fault(const char* table, const std::string& text) {

@@ -8,6 +8,7 @@
 #include <iterator>
 
 #include "files/csv.h"
+#include "files/saved_by_spreadsheet.h"
 #include "library/canonical_dump.h"
 #include "library/exported_files.h"
 #include "library/import_all.h"
@@ -42,20 +43,6 @@ void replace_in(const fs::path& path, const std::string& what, const std::string
     const auto at = text.find(what);
     REQUIRE(at != std::string::npos);
     write_file(path, text.replace(at, what.size(), by));
-}
-
-/// As a spreadsheet saves it: a byte order mark, CRLF, every cell in quotes, a column too many.
-std::string as_spreadsheet_saves(const std::string& text) {
-    std::string saved = "\xEF\xBB\xBF";
-    for (const CsvRow& row : read_csv(text)) {
-        for (const std::string& cell : row.cells) {
-            saved += '"';
-            for (const char c : cell) saved += c == '"' ? std::string("\"\"") : std::string(1, c);
-            saved += "\",";
-        }
-        saved += "\r\n";
-    }
-    return saved;
 }
 
 std::vector<Fault> faults_of_import(const fs::path& store, const fs::path& folder) {
@@ -116,7 +103,7 @@ TEST_CASE("tables that a spreadsheet saved are taken in as they were") {
     }
     for (const std::string& name : exported_file_names())
         if (name.ends_with(".csv"))
-            write_file(folder / "kept" / name, as_spreadsheet_saves(file_text(folder / "kept" / name)));
+            write_file(folder / "kept" / name, saved_by_spreadsheet(file_text(folder / "kept" / name)));
     static_cast<void>(import_all(folder / "two.db", folder / "kept", export_day));
     CHECK(first_differences(canonical_dump(folder / "one.db"), canonical_dump(folder / "two.db")) == "");
 }

@@ -1,4 +1,5 @@
 #include "library/merged_stores.h"
+#include "library/own_entries.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
@@ -40,15 +41,6 @@ below = 1.2
 )toml";
 
 constexpr std::array kinds{EntryKind::ingredient, EntryKind::mix, EntryKind::strategy, EntryKind::venue};
-
-std::vector<std::string> names_of(const Store& store, EntryKind kind) {
-    if (kind == EntryKind::ingredient) return store.ingredient_names();
-    if (kind == EntryKind::mix) return store.recipe_names();
-    if (kind == EntryKind::strategy) return store.strategy_names();
-    std::vector<std::string> names;
-    for (const WrittenEntry& entry : store.entries().written(kind)) names.push_back(entry.name);
-    return names;
-}
 
 void put_text(Store& store, const std::string& text, Date on) {
     const LibraryFile file = read_library_file(text, "test");
@@ -112,7 +104,7 @@ void ChangedStore::edit_mix() {
     Recipe mix{name, "firm", {}, {}, {}, {}, {}, {}};
     mix.note = note();
     for (int parts = 1 + below(2); parts > 0; --parts)
-        mix.parts.push_back({one_of(names_of(store, kinds.at(static_cast<std::size_t>(below(2))))),
+        mix.parts.push_back({one_of(names_of_kind(store, kinds.at(static_cast<std::size_t>(below(2))))),
                              Share{1.0 + below(3)}, Preparation::as_bought});
     put_recipes(store, {mix}, day());
 }
@@ -122,7 +114,7 @@ void ChangedStore::edit_strategy() {
                              "\"\nlength = \"5 h\"\nnote = \"" + note() +
                              "\"\n[[strategy.feed]]\nat = \"start\"\nform = \"cup\"\nsize = \"250 ml\"\ncount = 2\n"
                              "what = [{ of = \"" +
-                             one_of(names_of(store, kinds.at(static_cast<std::size_t>(below(2))))) +
+                             one_of(names_of_kind(store, kinds.at(static_cast<std::size_t>(below(2))))) +
                              "\" }]\nfeel = \"firm\"\n";
     put_text(store, text, day());
 }
@@ -137,12 +129,12 @@ void ChangedStore::edit_venue() {
 
 void ChangedStore::rename_some() {
     const EntryKind kind = kinds.at(static_cast<std::size_t>(below(4)));
-    rename_entry(store, kind, one_of(names_of(store, kind)), free_name());
+    rename_entry(store, kind, one_of(names_of_kind(store, kind)), free_name());
 }
 
 void ChangedStore::remove_some() {
     const EntryKind kind = kinds.at(static_cast<std::size_t>(below(4)));
-    remove_entry(store, kind, one_of(names_of(store, kind)), day());
+    remove_entry(store, kind, one_of(names_of_kind(store, kind)), day());
 }
 
 void ChangedStore::restore_some() {
@@ -340,7 +332,7 @@ std::vector<std::string> dump_by_marks(const std::filesystem::path& store) {
 std::set<std::string> acknowledged(const Store& store, const std::filesystem::path& path) {
     std::set<std::string> all;
     for (const EntryKind kind : kinds)
-        for (const std::string& name : names_of(store, kind)) add_notes(text_of_entry(store, kind, name), all);
+        for (const std::string& name : names_of_kind(store, kind)) add_notes(text_of_entry(store, kind, name), all);
     SQLite::Database database(path.string(), SQLite::OPEN_READONLY);
     for (const std::string& text :
          texts_in(database, "SELECT text FROM retired UNION ALL SELECT note FROM log_session"))

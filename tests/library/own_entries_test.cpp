@@ -61,15 +61,6 @@ private:
 
 const Date this_day = parse_date("2026-11-27");
 
-std::vector<std::string> names_of_kind(const Store& store, EntryKind kind) {
-    if (kind == EntryKind::ingredient) return store.ingredient_names();
-    if (kind == EntryKind::mix) return store.recipe_names();
-    if (kind == EntryKind::strategy) return store.strategy_names();
-    std::vector<std::string> names;
-    for (const WrittenEntry& entry : store.entries().written(kind)) names.push_back(entry.name);
-    return names;
-}
-
 template <class Work>
 std::string code_of(Work&& work) {
     try {
