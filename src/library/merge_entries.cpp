@@ -124,7 +124,7 @@ void MergingEntries::move_ours(EntryKind kind, const Contests& contests) {
             if (!version.is_ours || old == folded) continue;
             if (names[folded].is_there) {
                 if (kind == EntryKind::ingredient) ours_.merging().lay_prices_by(version.from);
-                ours_.entries().remove(kind, version.from);
+                ours_.merging().remove(kind, version.from);
             } else {
                 if (kind == EntryKind::ingredient || kind == EntryKind::mix)
                     ours_.merging().join_items(kind, old, folded);
@@ -205,7 +205,7 @@ void MergingEntries::let_go(EntryKind kind, const std::string& folded, Contest& 
                 return std::tie(a.state.clock, a.text) < std::tie(b.state.clock, b.text);
             });
     if (is_there) {
-        ours_.entries().remove(kind, our_names_[kind][folded].name);
+        ours_.merging().remove(kind, our_names_[kind][folded].name);
         count(name_of(kind));
     }
     ours_.merging().set_gone(kind, contest.gone->name, contest.gone->became);

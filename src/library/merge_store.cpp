@@ -68,6 +68,7 @@ MergeAnswer merge_store(Store& store, const std::filesystem::path& other, Date t
             for (const std::string& name : mixes_that_fail(store))
                 if (std::find(failed_before.begin(), failed_before.end(), name) == failed_before.end())
                     answer.broken_mixes.push_back(name);
+            theirs.refuse_damaged();
             if (answer.only_shown) throw OnlyShown{};
         });
     } catch (const OnlyShown&) {

@@ -119,6 +119,9 @@ void StoreConnection::know_marks() {
 void StoreConnection::attach_other(const fs::path& path) {
     guarded([&] {
         know_marks();
+        prepare_for_writing();
+        // What is brought in refers to what is brought in: every number is taken from one that was there.
+        database_.exec("PRAGMA foreign_keys = OFF; PRAGMA threads = 2");
         SQLite::Statement attach(database_, "ATTACH DATABASE ? AS other");
         attach.bind(1, path.string());
         attach.exec();
@@ -129,6 +132,7 @@ void StoreConnection::attach_other(const fs::path& path) {
 void StoreConnection::detach_other() {
     statements_.clear();  // some of them read it
     database_.tryExec("DETACH DATABASE other");
+    database_.tryExec("PRAGMA foreign_keys = ON");
 }
 
 void StoreConnection::run_once(const std::string& sql) {

@@ -62,6 +62,17 @@ constexpr std::array call_items_as_library{
     "UPDATE stock_item SET name = r.name FROM recipe r WHERE stock_item.kind = 'mix' AND r.folded = stock_item.folded"
     " AND r.name <> stock_item.name"};
 
+constexpr std::array drop_what_is_of_none{
+    "DELETE FROM ingredient_property WHERE ingredient_id NOT IN (SELECT id FROM ingredient)",
+    "DELETE FROM pack WHERE ingredient_id NOT IN (SELECT id FROM ingredient)",
+    "DELETE FROM caution WHERE ingredient_id NOT IN (SELECT id FROM ingredient)",
+    "DELETE FROM old_price WHERE ingredient_id NOT IN (SELECT id FROM ingredient)",
+    "DELETE FROM recipe_part WHERE recipe_id NOT IN (SELECT id FROM recipe)",
+    "DELETE FROM recipe_dose WHERE recipe_id NOT IN (SELECT id FROM recipe)",
+    "DELETE FROM strategy_feed WHERE strategy_id NOT IN (SELECT id FROM strategy)",
+    "DELETE FROM strategy_feed_part WHERE strategy_id NOT IN (SELECT id FROM strategy)",
+    "DELETE FROM strategy_hookbait WHERE strategy_id NOT IN (SELECT id FROM strategy)"};
+
 const char* present_of(EntryKind kind) {
     return select_present.at(std::min<std::size_t>(static_cast<std::size_t>(kind), 3));
 }
@@ -180,6 +191,13 @@ void MergeBook::follow(EntryKind kind, const std::string& from, const std::strin
         if (kind != EntryKind::ingredient && kind != EntryKind::mix) return;
         join_items(kind, from, folded);
         Query(*connection_, call_item, name_of(kind), from, to, folded).run();
+    });
+}
+
+void MergeBook::remove(EntryKind kind, const std::string& name) {
+    connection_->guarded([&] {
+        EntryRegister(*connection_).remove(kind, name);
+        for (const char* sql : drop_what_is_of_none) Query(*connection_, sql).run();
     });
 }
 

@@ -60,6 +60,9 @@ public:
     /// What was called so (folded) is called so now wherever the store speaks of it.
     void follow(EntryKind kind, const std::string& from, const std::string& to);
 
+    /// Takes an entry out, with all that belongs to it; no key that refers to it does so by itself.
+    void remove(EntryKind kind, const std::string& name);
+
     // Between them the other store is attached, and triggers rest.
     void begin();
     RowsBrought bring_rows();

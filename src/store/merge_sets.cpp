@@ -104,7 +104,6 @@ void rest_triggers(StoreConnection& connection) {
     connection.run_once(
         "CREATE TEMP TABLE resting AS SELECT rowid AS number, name, sql FROM main.sqlite_schema WHERE type = 'trigger'");
     for (const auto& [name, sql] : resting_triggers(connection)) connection.run_once("DROP TRIGGER main." + name);
-    connection.run_once("PRAGMA defer_foreign_keys = ON");
 }
 
 void wake_triggers(StoreConnection& connection) {

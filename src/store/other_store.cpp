@@ -30,6 +30,21 @@ void refuse_unfit(const std::filesystem::path& other, const std::filesystem::pat
         throw UsageError("merge-with-itself", shown(other) + " is the store itself", "name the other store");
 }
 
+/// The pages alone, which is quick; what indexes hold is looked at meanwhile.
+std::string what_is_torn(SQLite::Database& copy) {
+    const std::string finding = copy.execAndGet("PRAGMA quick_check(1)").getString();
+    return finding == "ok" ? std::string() : finding;
+}
+
+std::string what_is_broken_in(const std::filesystem::path& path) {
+    try {
+        SQLite::Database copy(path.string(), SQLite::OPEN_READONLY);
+        return what_is_broken(copy);
+    } catch (const SQLite::Exception& error) {
+        return error.what();
+    }
+}
+
 /// Copies it, looks it over and brings it up to date; the copy is opened.
 Store opened_copy(const std::filesystem::path& other, const std::filesystem::path& made) {
     if (seal_of(other) == Seal::broken) throw damaged_other(other, "it is not as the backup was written");
@@ -40,7 +55,7 @@ Store opened_copy(const std::filesystem::path& other, const std::filesystem::pat
             copy_into(source, made);
         }
         SQLite::Database copy(made.string(), SQLite::OPEN_READWRITE);
-        if (const std::string broken = what_is_broken(copy); !broken.empty()) throw damaged_other(other, broken);
+        if (const std::string broken = what_is_torn(copy); !broken.empty()) throw damaged_other(other, broken);
         if (const int version = version_of(copy); version > newest_version()) refuse_newer_store(other, version);
         migrate(copy, migrations());
     } catch (const SQLite::Exception& error) {
@@ -54,6 +69,13 @@ Store opened_copy(const std::filesystem::path& other, const std::filesystem::pat
 }  // namespace
 
 OtherStore::OtherStore(const std::filesystem::path& other, const std::filesystem::path& store)
-    : made_((refuse_unfit(other, store), folder_of_file(store))), store_(opened_copy(other, made_.path())) {}
+    : other_(other),
+      made_((refuse_unfit(other, store), folder_of_file(store))),
+      store_(opened_copy(other, made_.path())),
+      broken_(std::async(std::launch::async, what_is_broken_in, made_.path())) {}
+
+void OtherStore::refuse_damaged() {
+    if (const std::string broken = broken_.get(); !broken.empty()) throw damaged_other(other_, broken);
+}
 
 }  // namespace baitwright

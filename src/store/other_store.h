@@ -1,6 +1,8 @@
 #pragma once
 
 #include <filesystem>
+#include <future>
+#include <string>
 
 #include "store/file_in_making.h"
 #include "store/store.h"
@@ -15,12 +17,17 @@ public:
     /// copied.
     OtherStore(const std::filesystem::path& other, const std::filesystem::path& store);
 
+    /// Waits until SQLite has looked through all of it, which it does meanwhile. Throws StorageError "damaged-store".
+    void refuse_damaged();
+
     Store& store() { return store_; }
     [[nodiscard]] const std::filesystem::path& path() const { return made_.path(); }
 
 private:
+    std::filesystem::path other_;
     FileInMaking made_;
     Store store_;
+    std::future<std::string> broken_;  ///< the last to be made and the first to go: it reads the file
 };
 
 }  // namespace baitwright

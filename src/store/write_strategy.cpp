@@ -18,6 +18,7 @@ constexpr const char* upsert_strategy =
     " tow_bottom = excluded.tow_bottom, put_ins_per_hour = excluded.put_ins_per_hour,"
     " fish_per_hour = excluded.fish_per_hour, owner = excluded.owner, air_temperature = excluded.air_temperature,"
     " air_humidity = excluded.air_humidity, air_wind = excluded.air_wind, air_sun = excluded.air_sun RETURNING id";
+constexpr const char* delete_feed_parts = "DELETE FROM strategy_feed_part WHERE strategy_id = ?1";
 constexpr const char* delete_feeds = "DELETE FROM strategy_feed WHERE strategy_id = ?1";
 constexpr const char* delete_hookbaits = "DELETE FROM strategy_hookbait WHERE strategy_id = ?1";
 constexpr const char* insert_feed =
@@ -77,7 +78,7 @@ void write_strategy(StoreConnection& connection, const Strategy& strategy, Entry
     if (owner == EntryOwner::person) stamp_put(connection, EntryKind::strategy, folded_name(strategy.name));
     const std::int64_t id = write_row(connection, strategy, owner);
     forget_gone(connection, EntryKind::strategy, folded_name(strategy.name));
-    for (const char* clear : {delete_feeds, delete_hookbaits}) Query(connection, clear, id).run();
+    for (const char* clear : {delete_feed_parts, delete_feeds, delete_hookbaits}) Query(connection, clear, id).run();
     std::int64_t position = 0;
     for (const Feed& feed : strategy.feeds) write_feed(connection, id, ++position, feed);
     position = 0;
