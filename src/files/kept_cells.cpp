@@ -33,8 +33,18 @@ constexpr double cell_slack = 1e-9;
     throw InputError(std::move(code), std::move(message), std::move(hint));
 }
 
+/// The digits of most cells, up to 15 of them, at once; nothing of what is written otherwise.
+std::optional<std::int64_t> plain_digits(std::string_view text) {
+    if (text.empty() || text.size() > 15 || text.find_first_not_of("0123456789") != std::string_view::npos)
+        return std::nullopt;
+    std::int64_t number = 0;
+    for (const char digit : text) number = 10 * number + (digit - '0');
+    return number;
+}
+
 std::int64_t read_whole_cell(std::string_view cell, double least, double most) {
-    const double number = parse_number(cell);
+    const auto plain = plain_digits(cell);
+    const double number = plain ? static_cast<double>(*plain) : parse_number(cell);
     if (number != std::floor(number)) refuse_cell("not-whole", in_quotes(cell) + " is no whole number", "as in 12");
     if (!(number >= least && number <= most))
         refuse_cell("out-of-range",
@@ -115,6 +125,8 @@ void read_money_cell(std::string_view cell, KeptValue* values) {
 }
 
 std::string read_word(const KeptColumn& column, std::string_view cell) {
+    for (const std::string_view word : column.words)
+        if (word == cell) return std::string(cell);
     const std::string folded = folded_name(cell);
     std::vector<std::string> words;
     for (const std::string_view word : column.words) {
@@ -133,7 +145,21 @@ std::int64_t read_truth(std::string_view cell) {
     return folded == "yes" ? 1 : 0;
 }
 
+/// "-1.5" as -1500 thousandths; nothing of what is written otherwise.
+std::optional<std::int64_t> plain_thousandths(std::string_view cell) {
+    const bool below = !cell.empty() && cell.front() == '-';
+    if (below) cell.remove_prefix(1);
+    const auto point = std::min(cell.find('.'), cell.size());
+    const std::string_view behind = point < cell.size() ? cell.substr(point + 1) : "0";
+    const auto grams = plain_digits(cell.substr(0, std::min<std::size_t>(point, 8))), parts = plain_digits(behind);
+    if (point > 7 || !grams || !parts || behind.size() > 3) return std::nullopt;
+    std::int64_t thousandths_behind = *parts;
+    for (std::size_t digits = behind.size(); digits < 3; ++digits) thousandths_behind *= 10;
+    return (below ? -1 : 1) * (*grams * 1000 + thousandths_behind);
+}
+
 std::int64_t read_grams(std::string_view cell) {
+    if (const auto plain = plain_thousandths(cell); plain && std::abs(*plain) <= 10'000'000'000) return *plain;
     const double kilograms = is_bare_number(cell) ? parse_number(cell) / 1000 : parse<Mass>(cell).si();
     if (!(std::abs(kilograms) <= 1e4 * (1 + cell_slack)))
         refuse_cell("out-of-range", "it must be from -10000 kg to 10000 kg", "look at the number; it is in g");

@@ -93,6 +93,7 @@ void KeptFromFolder::take(const KeptTable& table, Which which) {
         faulty_.insert(table.name);
         return;
     }
+    if ((which == Which::taking_back || which == Which::of_session) && seen_.count({table.name, which}) == 0) return;
     const std::size_t before = file->faults.count();
     const Places places(table);
     std::int64_t rows = 0;
@@ -100,7 +101,9 @@ void KeptFromFolder::take(const KeptTable& table, Which which) {
     KeptCsvReader reader(table, file->text, file->faults);
     while (reader.next(row)) {
         ++rows;
-        if (!writes || (which != Which::all && which != places.kind_of(row))) continue;
+        const Which is = places.kind_of(row);
+        if (which == Which::plain) seen_.insert({table.name, is});
+        if (!writes || (which != Which::all && which != is)) continue;
         if (places.mark && !says(row, places.mark) && !says(row, places.takes_back))
             row[*places.mark] = mark_of_row(table, row);
         take_row(table, reader, row);

@@ -5,6 +5,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include "bait/kept_tables.h"
 #include "files/kept_csv.h"
@@ -44,6 +45,7 @@ private:
     FolderFiles& files_;
     std::set<std::string_view> faulty_;  ///< tables
     std::map<std::string, std::int64_t> rows_;
+    std::set<std::pair<std::string_view, Which>> seen_;  ///< rows of that sort are in a table
 };
 
 }  // namespace baitwright

@@ -125,7 +125,8 @@ void StoreConnection::attach_other(const fs::path& path) {
         SQLite::Statement attach(database_, "ATTACH DATABASE ? AS other");
         attach.bind(1, path.string());
         attach.exec();
-        database_.exec("PRAGMA cache_size = -131072; PRAGMA other.cache_size = -65536");
+        database_.exec(
+            "PRAGMA cache_size = -131072; PRAGMA other.mmap_size = 2000000000");  // the other is a copy of ours
     });
 }
 
@@ -138,6 +139,12 @@ void StoreConnection::detach_other() {
 void StoreConnection::run_once(const std::string& sql) {
     require_change();
     database_.exec(sql);
+}
+
+void StoreConnection::sort_in_small_heaps(const std::function<void()>& work) {
+    database_.exec("PRAGMA cache_size = -8192");
+    work();
+    database_.exec("PRAGMA cache_size = -131072");
 }
 
 SQLite::Statement& StoreConnection::prepared(const char* sql) {

@@ -1,7 +1,5 @@
 #include <array>
 #include <string>
-#include <utility>
-#include <vector>
 
 #include "store/merge_tables.h"
 #include "store/query.h"
@@ -14,7 +12,6 @@ namespace {
 constexpr std::array map_ledger{
     "CREATE TEMP TABLE merged_item (other_id INTEGER PRIMARY KEY, id INTEGER NOT NULL)",
     "CREATE TEMP TABLE merged_lot (other_id INTEGER PRIMARY KEY, id INTEGER NOT NULL, is_new INTEGER NOT NULL)",
-    "CREATE TEMP TABLE merged_entry (other_id INTEGER PRIMARY KEY, id INTEGER NOT NULL, is_new INTEGER NOT NULL)",
     "INSERT INTO main.stock_item (name, folded, kind, last_on) SELECT o.name, o.folded, o.kind, o.last_on"
     " FROM other.stock_item o WHERE NOT EXISTS (SELECT 1 FROM main.stock_item i WHERE i.folded = o.folded) ORDER BY o.id",
     "UPDATE main.stock_item AS i SET last_on = max(i.last_on, o.last_on), kind = min(i.kind, o.kind),"
@@ -23,10 +20,6 @@ constexpr std::array map_ledger{
     "INSERT INTO merged_lot SELECT o.id, m.id, 0 FROM other.stock_lot o CROSS JOIN main.stock_lot m ON m.mark = o.mark",
     "INSERT INTO merged_lot SELECT o.id, (SELECT ifnull(max(id), 0) FROM main.stock_lot) + row_number()"
     " OVER (ORDER BY o.id), 1 FROM other.stock_lot o WHERE o.id NOT IN (SELECT other_id FROM merged_lot)",
-    "INSERT INTO merged_entry SELECT o.id, m.id, 0 FROM other.stock_entry o CROSS JOIN main.stock_entry m"
-    " ON m.mark = o.mark",
-    "INSERT INTO merged_entry SELECT o.id, (SELECT ifnull(max(id), 0) FROM main.stock_entry) + row_number()"
-    " OVER (ORDER BY o.id), 1 FROM other.stock_entry o WHERE o.id NOT IN (SELECT other_id FROM merged_entry)",
 };
 
 constexpr std::array bring_rows{
@@ -43,9 +36,9 @@ constexpr std::array bring_rows{
 
 constexpr std::array reckon_rows{
     "UPDATE main.stock_lot AS l SET left_mg = max(0, l.left_mg - l.over_mg + t.mg),"
-    " over_mg = max(0, l.over_mg - l.left_mg - t.mg) FROM (SELECT k.id AS lot, sum(m.milligrams) AS mg FROM merged_lot k"
-    " CROSS JOIN other.stock_movement m ON m.lot_id = k.other_id CROSS JOIN merged_entry e ON e.other_id = m.entry_id"
-    " WHERE e.is_new AND NOT k.is_new GROUP BY k.other_id) t WHERE l.id = t.lot",
+    " over_mg = max(0, l.over_mg - l.left_mg - t.mg) FROM (SELECT k.id AS lot, sum(m.milligrams) AS mg FROM merged_entry e"
+    " CROSS JOIN other.stock_movement m ON m.entry_id = e.other_id CROSS JOIN merged_lot k ON k.other_id = m.lot_id"
+    " WHERE e.is_new AND NOT k.is_new GROUP BY k.id) t WHERE l.id = t.lot",
     "INSERT INTO main.stock_from_notes SELECT n.mark, e.id FROM other.stock_from_notes n LEFT JOIN merged_entry e"
     " ON e.other_id = n.entry_id WHERE 1 ON CONFLICT (mark) DO UPDATE SET entry_id = ifnull(entry_id, excluded.entry_id)",
 };
@@ -102,11 +95,11 @@ constexpr std::array settle_noted{
 
 constexpr std::array settle_days{
     "UPDATE main.stock_entry AS e SET happened_on = o.happened_on FROM other.stock_entry o JOIN merged_entry m"
-    " ON m.other_id = o.id WHERE o.undoes IS NOT NULL AND NOT m.is_new AND e.id = m.id AND o.happened_on < e.happened_on",
+    " ON m.other_id = o.id WHERE o.undoes > 0 AND NOT m.is_new AND e.id = m.id AND o.happened_on < e.happened_on",
     "UPDATE main.stock_lot AS l SET opened_on = min(ifnull(l.opened_on, o.opened_on), o.opened_on) FROM merged_lot m"
     " JOIN other.stock_lot o ON o.id = m.other_id WHERE l.id = m.id AND o.opened_on IS NOT NULL AND NOT m.is_new",
     "INSERT OR IGNORE INTO reckoned_lot SELECT v.lot_id FROM main.stock_entry u CROSS JOIN main.stock_movement v"
-    " ON v.entry_id = u.id WHERE u.undoes IS NOT NULL AND v.lot_id IN (SELECT id FROM merged_lot WHERE NOT is_new)",
+    " ON v.entry_id = u.id WHERE u.undoes > 0 AND v.lot_id IN (SELECT id FROM merged_lot WHERE NOT is_new)",
     "UPDATE main.stock_lot AS l SET opened_on = (SELECT min(e.happened_on) FROM main.stock_movement m"
     " JOIN main.stock_entry e ON e.id = m.entry_id WHERE m.lot_id = l.id AND e.what IN ('used', 'booked')"
     " AND NOT EXISTS (SELECT 1 FROM main.stock_entry u WHERE u.undoes = e.id)) WHERE l.id IN"
@@ -117,11 +110,8 @@ constexpr std::array settle_days{
     " WHERE i.id = t.id",
 };
 
-constexpr const char* count_entries_to_come =
-    "SELECT (SELECT count(*) FROM merged_entry WHERE is_new), (SELECT count(*) FROM main.stock_entry)";
-constexpr const char* select_indexes_of_many =
-    "SELECT name, sql FROM main.sqlite_schema WHERE name IN ('stock_entry_by_mark', 'stock_movement_of_lot')";
-constexpr const char* count_new_entries = "SELECT count(*) FROM merged_entry WHERE is_new";
+constexpr const char* count_entries = "SELECT count(*) FROM main.stock_entry";
+constexpr const char* select_index_of_marks = "SELECT sql FROM main.sqlite_schema WHERE name = 'stock_entry_by_mark'";
 constexpr std::array forget_ledger_maps{"DROP TABLE temp.merged_item",  "DROP TABLE temp.merged_lot",
                                         "DROP TABLE temp.merged_entry", "DROP TABLE temp.moved_lot",
                                         "DROP TABLE temp.noted",        "DROP TABLE temp.reckoned_lot"};
@@ -131,45 +121,46 @@ void run_each(StoreConnection& connection, const Statements& statements) {
     for (const char* sql : statements) connection.run_once(sql);
 }
 
-/// Where many rows come in, their indexes are made anew behind them: sorted once, in half the time.
-class RestingIndexes {
+/// The index of the marks rests while many rows come in, and is made anew behind them: sorted once, in half the time.
+class RestingIndex {
 public:
-    explicit RestingIndexes(StoreConnection& connection) : connection_(connection) {
-        Query counts(connection, count_entries_to_come);
-        counts.next();
-        if (counts.whole(0) * 4 < counts.whole(1)) return;
-        Query row(connection, select_indexes_of_many);
-        while (row.next()) indexes_.emplace_back(row.text(0), row.text(1));
+    RestingIndex(StoreConnection& connection, std::int64_t coming) : connection_(connection) {
+        if (coming * 4 < whole_of(count_entries)) return;
+        Query row(connection, select_index_of_marks);
+        if (row.next()) sql_ = row.text(0);
     }
     void rest() {
-        for (const auto& [name, sql] : indexes_) connection_.run_once("DROP INDEX main." + name);
+        if (!sql_.empty()) connection_.run_once("DROP INDEX main.stock_entry_by_mark");
     }
     void wake() {
-        for (const auto& [name, sql] : indexes_) connection_.run_once(sql);
+        if (!sql_.empty()) connection_.sort_in_small_heaps([&] { connection_.run_once(sql_); });
     }
 
 private:
+    std::int64_t whole_of(const char* sql) {
+        Query row(connection_, sql);
+        row.next();
+        return row.whole(0);
+    }
+
     StoreConnection& connection_;
-    std::vector<std::pair<std::string, std::string>> indexes_;
+    std::string sql_;
 };
 
 }  // namespace
 
 void bring_ledger(StoreConnection& connection, RowsBrought& brought) {
     run_each(connection, map_ledger);
-    RestingIndexes indexes(connection);
-    indexes.rest();
+    const std::int64_t coming = match_entries(connection);
+    RestingIndex marks(connection, coming);
+    marks.rest();
     run_each(connection, bring_rows);
-    indexes.wake();
+    marks.wake();
     run_each(connection, reckon_rows);
     run_each(connection, settle_lots);
     run_each(connection, settle_noted);
     run_each(connection, settle_days);
-    {
-        Query row(connection, count_new_entries);
-        row.next();
-        brought.shed_entries = row.whole(0);
-    }
+    brought.shed_entries = coming;
     run_each(connection, forget_ledger_maps);
 }
 

@@ -30,12 +30,6 @@ void refuse_unfit(const std::filesystem::path& other, const std::filesystem::pat
         throw UsageError("merge-with-itself", shown(other) + " is the store itself", "name the other store");
 }
 
-/// The pages alone, which is quick; what indexes hold is looked at meanwhile.
-std::string what_is_torn(SQLite::Database& copy) {
-    const std::string finding = copy.execAndGet("PRAGMA quick_check(1)").getString();
-    return finding == "ok" ? std::string() : finding;
-}
-
 std::string what_is_broken_in(const std::filesystem::path& path) {
     try {
         SQLite::Database copy(path.string(), SQLite::OPEN_READONLY);
@@ -55,15 +49,23 @@ Store opened_copy(const std::filesystem::path& other, const std::filesystem::pat
             copy_into(source, made);
         }
         SQLite::Database copy(made.string(), SQLite::OPEN_READWRITE);
-        if (const std::string broken = what_is_torn(copy); !broken.empty()) throw damaged_other(other, broken);
-        if (const int version = version_of(copy); version > newest_version()) refuse_newer_store(other, version);
-        migrate(copy, migrations());
+        const int version = version_of(copy);
+        if (version > newest_version()) refuse_newer_store(other, version);
+        if (version < newest_version()) {
+            if (const std::string broken = what_is_broken(copy); !broken.empty()) throw damaged_other(other, broken);
+            migrate(copy, migrations());
+        }
     } catch (const SQLite::Exception& error) {
         const StorageError told = storage_error(error, other);
         if (is_damage(told)) throw damaged_other(other, error.what());
         throw told;
     }
-    return Store::open(made);
+    try {
+        return Store::open(made);
+    } catch (const StorageError& error) {
+        if (is_damage(error)) throw damaged_other(other, error.what());
+        throw;
+    }
 }
 
 }  // namespace

@@ -27,7 +27,7 @@ private:
     std::filesystem::path other_;
     FileInMaking made_;
     Store store_;
-    std::future<std::string> broken_;  ///< the last to be made and the first to go: it reads the file
+    std::shared_future<std::string> broken_;  ///< the last to be made and the first to go: it reads the file
 };
 
 }  // namespace baitwright
