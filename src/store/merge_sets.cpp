@@ -65,13 +65,17 @@ constexpr std::array merge_prices{
     " AND p.currency = old_price.currency AND p.priced_on = old_price.priced_on AND p.shop = old_price.shop)",
 };
 
+/// Of all that was learnt and of what lies by from before, so that two which learnt as often are never taken for one.
 std::string digest_of_learnt(const std::string& schema) {
-    return "(SELECT mark_of((SELECT group_concat(x) FROM (SELECT mark_of(folded, part, mean, mixes, measured,"
-           " hex(factor)) AS x FROM " +
-           schema +
-           ".learnt_water ORDER BY x)), (SELECT group_concat(x) FROM (SELECT mark_of(folded, part, mean, sigma,"
-           " times) AS x FROM " +
-           schema + ".learnt_mix ORDER BY x))))";
+    const auto rows = [&](const char* columns, const char* table) {
+        return std::string("(SELECT group_concat(x) FROM (SELECT mark_of(") + columns + ") AS x FROM " + schema + "." +
+               table + " ORDER BY x))";
+    };
+    constexpr const char* water = "folded, part, mean, mixes, measured, hex(factor)";
+    constexpr const char* mix = "folded, part, mean, sigma, times";
+    return "(SELECT mark_of(" + rows(water, "learnt_water") + ", " + rows(mix, "learnt_mix") + ", " +
+           rows(water, "learnt_water_before") + ", " + rows(mix, "learnt_mix_before") + ", " +
+           rows("folded, name, text_before, text_after", "learnt_written") + "))";
 }
 
 /// What was learnt goes together: all of it is as one of the two learnt last.
