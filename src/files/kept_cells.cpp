@@ -127,7 +127,7 @@ void read_money_cell(std::string_view cell, KeptValue* values) {
 std::string read_word(const KeptColumn& column, std::string_view cell) {
     for (const std::string_view word : column.words)
         if (word == cell) return std::string(cell);
-    const std::string folded = folded_name(cell);
+    std::string folded = folded_name(cell);
     std::vector<std::string> words;
     for (const std::string_view word : column.words) {
         if (word == folded) return folded;

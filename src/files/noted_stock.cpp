@@ -23,6 +23,7 @@ constexpr std::array<StockWord, 4> stock_words{{{"buy", Happening::bought},
 
 Happening read_happening(TableReader& table) {
     std::vector<std::string> words;
+    words.reserve(stock_words.size());
     for (const StockWord& one : stock_words) words.emplace_back(one.word);
     if (!table.required("what", "\"use\"")) return Happening::used;
     const auto said = table.word("what", words);

@@ -201,6 +201,7 @@ Rows log_rows(const LogListAnswer& answer) {
     for (const LoggedGroup& group : answer.groups) add_group(entries, group);
     for (const Json& entry : entries.items()) {
         std::vector<std::string> row;
+        row.reserve(keys.size());
         for (const char* key : keys) row.push_back(cell_of(entry, key));
         rows.push_back(std::move(row));
     }

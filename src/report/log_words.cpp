@@ -127,12 +127,13 @@ std::string caught_text(const std::vector<LogEntry>& belonging) {
         if (caught->mass) sum->mass = sum->mass.value_or(Mass{}) + *caught->mass;
     }
     std::vector<std::string> told;
+    told.reserve(sums.size());
     for (const FishSum& sum : sums) told.push_back(one_catch(sum.fish, sum.count, sum.mass));
     return told.empty() ? "a blank" : joined(told, "; ");
 }
 
 std::string log_group_text(const LoggedGroup& group) {
-    const std::string text = log_entry_text(group.entry.what);
+    std::string text = log_entry_text(group.entry.what);
     if (!std::holds_alternative<LoggedSession>(group.entry.what)) return text;
     return text + ": " + caught_text(group.belonging);
 }

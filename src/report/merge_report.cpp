@@ -1,5 +1,7 @@
 #include "report/merge_report.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <utility>
 
@@ -89,8 +91,9 @@ Told merge_told(const MergeAnswer& answer) {
     if (!answer.kept_for_use.empty())
         told.say("Removed in one, but used in the other, so it stays: " + listed(answer.kept_for_use) + ".");
     for (const auto& [name, by] : answer.overdrawn)
-        told.say("More " + name + " was used than its bags held, by " + shown_mass(mass_of(by)) +
-                 ": count it with: baitwright stock count \"" + name + "\" AMOUNT");
+        told.say(fmt::format(
+            "More {} was used than its bags held, by {}: count it with: baitwright stock count \"{}\" AMOUNT", name,
+            shown_mass(mass_of(by)), name));
     for (const std::string& name : answer.broken_mixes)
         told.say("The mix " + in_quotes(name) +
                  " cannot be made as the two have it: look with: baitwright recipe check \"" + name + "\"");

@@ -13,7 +13,7 @@ namespace {
 
 /// What is meant by level, and what is in it where that is not done.
 std::string level_cup_text(const PortionsAnswer& portions) {
-    const std::string text = fmt::format(": {}.", level_cup_words);
+    std::string text = fmt::format(": {}.", level_cup_words);
     if (!portions.riddled_each) return text;
     return text +
            fmt::format(" Riddled in loose it would be about {}.", shown_mass(kitchen_mass(*portions.riddled_each)));

@@ -1,3 +1,4 @@
+#include <array>
 #include <string>
 #include <string_view>
 
@@ -69,27 +70,27 @@ struct MarkCheck {
     " t WHERE owner = 'person' AND NOT EXISTS" \
     " (SELECT 1 FROM stamp s WHERE s.kind = " kind " AND s.folded = t.folded)"
 
-constexpr MarkCheck marked_rows[] = {
-    {"SELECT mark FROM stock_lot", "lot of the shed has no mark", "lots of the shed have no mark"},
-    {"SELECT mark FROM stock_entry", "entry of the shed has no mark", "entries of the shed have no mark"},
-    {"SELECT mark FROM log_entry", "entry of the log has no mark", "entries of the log have no mark"}};
-constexpr MarkCheck mark_checks[] = {
-    {BAITWRIGHT_OTHER_MARK("stock_entry"), "undoing in the shed has not the mark of what it takes back",
-     "undoings in the shed have not the marks of what they take back"},
-    {BAITWRIGHT_OTHER_MARK("log_entry"), "undoing in the log has not the mark of what it takes back",
-     "undoings in the log have not the marks of what they take back"},
-    {BAITWRIGHT_NO_STAMP("ingredient", "'ingredient'"), "ingredient of yours has no stamp",
-     "ingredients of yours have no stamp"},
-    {BAITWRIGHT_NO_STAMP("recipe", "'mix'"), "mix of yours has no stamp", "mixes of yours have no stamp"},
-    {BAITWRIGHT_NO_STAMP("strategy", "'strategy'"), "strategy of yours has no stamp",
-     "strategies of yours have no stamp"},
-    {BAITWRIGHT_NO_STAMP("feel", "'feel'"), "feel of yours has no stamp", "feels of yours have no stamp"},
-    {"SELECT count(*) FROM stamp WHERE clock NOT BETWEEN 0 AND 4611686018427387903 OR since NOT BETWEEN 0 AND clock",
-     "stamp tells no time", "stamps tell no time"},
-    {"SELECT count(*) FROM (SELECT 1) WHERE NOT EXISTS (SELECT 1 FROM meta WHERE key = 'clock'"
-     " AND value = CAST(CAST(value AS INTEGER) AS TEXT) AND CAST(value AS INTEGER) >="
-     " (SELECT ifnull(max(clock), 0) FROM stamp WHERE clock BETWEEN 0 AND 4611686018427387903))",
-     "clock of the changes is behind its stamps", "clocks of the changes are behind their stamps"}};
+constexpr auto marked_rows = std::to_array<MarkCheck>(
+    {{"SELECT mark FROM stock_lot", "lot of the shed has no mark", "lots of the shed have no mark"},
+     {"SELECT mark FROM stock_entry", "entry of the shed has no mark", "entries of the shed have no mark"},
+     {"SELECT mark FROM log_entry", "entry of the log has no mark", "entries of the log have no mark"}});
+constexpr auto mark_checks = std::to_array<MarkCheck>(
+    {{BAITWRIGHT_OTHER_MARK("stock_entry"), "undoing in the shed has not the mark of what it takes back",
+      "undoings in the shed have not the marks of what they take back"},
+     {BAITWRIGHT_OTHER_MARK("log_entry"), "undoing in the log has not the mark of what it takes back",
+      "undoings in the log have not the marks of what they take back"},
+     {BAITWRIGHT_NO_STAMP("ingredient", "'ingredient'"), "ingredient of yours has no stamp",
+      "ingredients of yours have no stamp"},
+     {BAITWRIGHT_NO_STAMP("recipe", "'mix'"), "mix of yours has no stamp", "mixes of yours have no stamp"},
+     {BAITWRIGHT_NO_STAMP("strategy", "'strategy'"), "strategy of yours has no stamp",
+      "strategies of yours have no stamp"},
+     {BAITWRIGHT_NO_STAMP("feel", "'feel'"), "feel of yours has no stamp", "feels of yours have no stamp"},
+     {"SELECT count(*) FROM stamp WHERE clock NOT BETWEEN 0 AND 4611686018427387903 OR since NOT BETWEEN 0 AND clock",
+      "stamp tells no time", "stamps tell no time"},
+     {"SELECT count(*) FROM (SELECT 1) WHERE NOT EXISTS (SELECT 1 FROM meta WHERE key = 'clock'"
+      " AND value = CAST(CAST(value AS INTEGER) AS TEXT) AND CAST(value AS INTEGER) >="
+      " (SELECT ifnull(max(clock), 0) FROM stamp WHERE clock BETWEEN 0 AND 4611686018427387903))",
+      "clock of the changes is behind its stamps", "clocks of the changes are behind their stamps"}});
 
 // What is mended of an undoing comes after what is mended of the entry that it takes back.
 #define BAITWRIGHT_NEW_MARK(table) \
@@ -102,7 +103,7 @@ constexpr MarkCheck mark_checks[] = {
     "INSERT OR IGNORE INTO stamp SELECT " kind \
     ", folded, (SELECT CAST(value AS INTEGER) FROM meta WHERE key = 'clock'), 0 FROM " table " WHERE owner = 'person'"
 
-constexpr const char* mark_mends[] = {
+constexpr std::array mark_mends{
     BAITWRIGHT_NEW_MARK("stock_lot"),
     BAITWRIGHT_NEW_MARK("stock_entry"),
     BAITWRIGHT_NEW_MARK("log_entry"),

@@ -5,6 +5,7 @@
 #include <unistd.h>
 
 #include <algorithm>
+#include <array>
 #include <cerrno>
 #include <charconv>
 #include <csignal>
@@ -22,7 +23,7 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::string_view making_front = ".baitwright-", making_end = ".new";
-constexpr std::string_view sqlite_sides[] = {"", "-journal", "-wal", "-shm"};
+constexpr std::array<std::string_view, 4> sqlite_sides{"", "-journal", "-wal", "-shm"};
 
 std::string reason_of(int error) {
     return std::generic_category().message(error);

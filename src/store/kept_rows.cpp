@@ -2,6 +2,7 @@
 
 #include <sqlite3.h>
 
+#include <array>
 #include <cmath>
 #include <string>
 
@@ -17,7 +18,7 @@ namespace baitwright {
 namespace {
 
 constexpr const char* select_kept_clock = "SELECT CAST(value AS INTEGER) FROM meta WHERE key = 'clock'";
-constexpr const char* select_owned[] = {
+constexpr std::array select_owned{
     "SELECT 'ingredient', name, owner FROM ingredient ORDER BY folded",
     "SELECT 'mix', name, owner FROM recipe ORDER BY folded",
     "SELECT 'strategy', name, owner FROM strategy ORDER BY folded",

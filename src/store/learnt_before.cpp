@@ -1,3 +1,5 @@
+#include <array>
+
 #include "quantities/fault.h"
 #include "quantities/suggestion.h"
 #include "store/log_book.h"
@@ -8,13 +10,13 @@ namespace baitwright {
 
 namespace {
 
-constexpr const char* forget_what_lies_by[] = {"DELETE FROM learnt_water_before", "DELETE FROM learnt_mix_before",
-                                               "DELETE FROM learnt_written"};
-constexpr const char* lay_by_learnt[] = {"INSERT INTO learnt_water_before SELECT * FROM learnt_water",
-                                         "INSERT INTO learnt_mix_before SELECT * FROM learnt_mix"};
-constexpr const char* take_up_learnt[] = {"DELETE FROM learnt_water", "DELETE FROM learnt_mix",
-                                          "INSERT INTO learnt_water SELECT * FROM learnt_water_before",
-                                          "INSERT INTO learnt_mix SELECT * FROM learnt_mix_before"};
+constexpr std::array forget_what_lies_by{"DELETE FROM learnt_water_before", "DELETE FROM learnt_mix_before",
+                                         "DELETE FROM learnt_written"};
+constexpr std::array lay_by_learnt{"INSERT INTO learnt_water_before SELECT * FROM learnt_water",
+                                   "INSERT INTO learnt_mix_before SELECT * FROM learnt_mix"};
+constexpr std::array take_up_learnt{"DELETE FROM learnt_water", "DELETE FROM learnt_mix",
+                                    "INSERT INTO learnt_water SELECT * FROM learnt_water_before",
+                                    "INSERT INTO learnt_mix SELECT * FROM learnt_mix_before"};
 constexpr const char* insert_written = "INSERT INTO learnt_written VALUES (?1, ?2, ?3, ?4)";
 // The row without a name says that something was laid by, be it nothing.
 constexpr const char* select_laid_by = "SELECT 1 FROM learnt_written WHERE folded = ''";

@@ -1,3 +1,6 @@
+#include <fmt/format.h>
+
+#include <algorithm>
 #include <array>
 #include <string>
 #include <vector>
@@ -34,7 +37,7 @@ std::vector<LogColumns> log_columns() {
 
 std::string listed_columns(const std::vector<std::string>& columns, const std::string& front) {
     std::string list;
-    for (const std::string& column : columns) list += (list.empty() ? "" : ", ") + front + column;
+    for (const std::string& column : columns) list += fmt::format("{}{}{}", list.empty() ? "" : ", ", front, column);
     return list;
 }
 
@@ -75,8 +78,9 @@ constexpr const char* count_new_logged =
 std::string digest_of_logged(const std::string& schema, const std::string& id) {
     std::string parts;
     for (const LogColumns& one : log_columns())
-        parts += ", (SELECT group_concat(x) FROM (SELECT mark_of(" + listed_columns(one.told, "") + ") AS x FROM " +
-                 schema + "." + one.table + " WHERE entry_id = " + id + " ORDER BY x))";
+        parts += fmt::format(
+            ", (SELECT group_concat(x) FROM (SELECT mark_of({}) AS x FROM {}.{} WHERE entry_id = {} ORDER BY x))",
+            listed_columns(one.told, ""), schema, one.table, id);
     return "mark_of(''" + parts + ")";
 }
 
@@ -88,7 +92,7 @@ void find_unlike(StoreConnection& connection, const LogColumns& columns) {
         const std::string table = columns.table;
         std::string differs;
         for (const std::string& column : columns.told)
-            differs += (differs.empty() ? "" : " OR ") + ("b." + column) + " IS NOT a." + column;
+            differs += fmt::format("{}b.{} IS NOT a.{}", differs.empty() ? "" : " OR ", column, column);
         connection.run_once("INSERT OR IGNORE INTO unlike SELECT m.id, m.other_id FROM merged_log m CROSS JOIN " +
                             left + "." + table + " a ON a.entry_id = m." + left_id + " LEFT JOIN " + right + "." +
                             table + " b ON b.entry_id = m." + right_id +
@@ -110,9 +114,10 @@ void take_unlike(StoreConnection& connection) {
     connection.run_once("CREATE TEMP TABLE taken AS SELECT id, other_id FROM unlike u WHERE " +
                         digest_of_logged("other", "u.other_id") + " > " + digest_of_logged("main", "u.id"));
     std::vector<LogColumns> tables = log_columns();
-    for (auto one = tables.rbegin(); one != tables.rend(); ++one)  // parts before what they belong to
-        connection.run_once("DELETE FROM main." + std::string(one->table) +
-                            " WHERE entry_id IN (SELECT id FROM taken)");
+    std::reverse(tables.begin(), tables.end());  // parts before what they belong to
+    for (const LogColumns& one : tables)
+        connection.run_once("DELETE FROM main." + std::string(one.table) + " WHERE entry_id IN (SELECT id FROM taken)");
+    std::reverse(tables.begin(), tables.end());
     for (const LogColumns& one : tables)
         connection.run_once("INSERT INTO main." + std::string(one.table) + " (entry_id, " +
                             listed_columns(one.all, "") + ") SELECT t.id, " + listed_columns(one.all, "o.") +

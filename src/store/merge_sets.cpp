@@ -1,3 +1,5 @@
+#include <fmt/format.h>
+
 #include <array>
 #include <string>
 #include <vector>
@@ -118,9 +120,9 @@ void wake_triggers(StoreConnection& connection) {
 void bring_sets(StoreConnection& connection) {
     for (const char* sql : merge_sets) connection.run_once(sql);
     if (takes_learnt(connection))
-        for (const std::string table : learnt_tables)
-            connection.run_once("DELETE FROM main." + table + "; INSERT INTO main." + table + " SELECT * FROM other." +
-                                table);
+        for (const char* table : learnt_tables)
+            connection.run_once(
+                fmt::format("DELETE FROM main.{0}; INSERT INTO main.{0} SELECT * FROM other.{0}", table));
     for (const char* sql : merge_stamps) connection.run_once(sql);
 }
 

@@ -56,9 +56,8 @@ Store opened_copy(const std::filesystem::path& other, const std::filesystem::pat
             migrate(copy, migrations());
         }
     } catch (const SQLite::Exception& error) {
-        const StorageError told = storage_error(error, other);
-        if (is_damage(told)) throw damaged_other(other, error.what());
-        throw told;
+        if (is_damage(storage_error(error, other))) throw damaged_other(other, error.what());
+        throw storage_error(error, other);
     }
     try {
         return Store::open(made);

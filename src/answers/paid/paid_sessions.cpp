@@ -33,6 +33,7 @@ std::vector<std::string> strategies_of(const std::vector<LogEntry>& log) {
         if (const auto* session = std::get_if<LoggedSession>(&entry.what); session && !session->strategy.empty())
             names[folded_name(session->strategy)] = session->strategy;
     std::vector<std::string> all;
+    all.reserve(names.size());
     for (const auto& [folded, name] : names) all.push_back(name);
     return all;
 }

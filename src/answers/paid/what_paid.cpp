@@ -62,6 +62,7 @@ std::vector<FedWay> ways_of(const SessionsOfGroup& sessions, const Currency* cur
     for (const PaidSession* session : sessions)
         add_session(ways[folded_name(session->session.strategy)], *session, currency);
     std::vector<FedWay> all;
+    all.reserve(ways.size());
     for (auto& [folded, way] : ways) all.push_back(std::move(way));
     return all;
 }
