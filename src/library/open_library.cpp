@@ -113,7 +113,9 @@ std::optional<Ingredient> shipped_ingredient(std::string_view name) {
 Store open_store(const std::filesystem::path& path) {
     Store store = Store::open(path);
     store.know_shipped(shipped_ingredient);
+    store.look_from_now();
     if (store.shipped_digest() != shipped_files_digest()) fill(store);
+    store.look_from_now();
     return store;
 }
 

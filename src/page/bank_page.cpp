@@ -1,5 +1,6 @@
 #include "page/bank_page.h"
 
+#include <array>
 #include <stdexcept>
 
 #include "page/page_letters.h"
@@ -13,7 +14,7 @@ constexpr std::string_view place_of_plain = "@PLAIN@", place_of_data = "@BANK_DA
                            place_of_library = "@BANK_LIBRARY@";
 
 /// What only the engine reads.
-constexpr const char* keys_for_engine[] = {"library", "usual", "advice", "learnt"};
+constexpr std::array keys_for_engine{"library", "usual", "advice", "learnt"};
 
 /// JSON that cannot end the script element it stands in, whatever names it holds. In ASCII, for one other letter makes
 /// a browser keep the whole page in twice the room.

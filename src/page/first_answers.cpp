@@ -84,6 +84,7 @@ std::optional<SoakAnswer> first_soaks(const BankContents& contents, const Shelf&
     }
     if (amounts.empty()) return std::nullopt;
     std::vector<std::string> words;
+    words.reserve(amounts.size());
     for (const auto& [name, dry] : amounts) words.push_back(name + "=" + amount_text(dry));
     return soak_pellets(shelf, soak_request(asked_first(std::move(words), {{"--water-temp", {warmth_text(plan.water)}}},
                                                         contents.always, {"pump", "vessel"})));

@@ -94,7 +94,7 @@ public:
     void must_say(const PlainPieces& pieces) {
         for (const std::string& section : html_sections(pieces)) text_ += section;
     }
-    void must_say(std::string html) { text_ += html; }
+    void must_say(const std::string& html) { text_ += html; }
     /// In whole sections, as many as there is room for.
     void say(const PlainPieces& pieces) {
         for (const std::string& section : html_sections(pieces)) {

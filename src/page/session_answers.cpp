@@ -22,6 +22,7 @@ namespace {
 
 std::vector<Strategy> strategies_meant(const OpenedBank& bank, const std::vector<TimedWord>& words) {
     std::vector<Strategy> strategies;
+    strategies.reserve(words.size());
     for (const TimedWord& word : words) strategies.push_back(bank.here().strategy(word.strategy));
     return strategies;
 }

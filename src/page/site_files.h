@@ -14,7 +14,7 @@ struct SiteFile {
 };
 
 /// What a page of ours says of itself in its head, before its version: how an `index.html` is known to be one.
-inline constexpr std::string_view site_mark = "<meta name=\"page-version\" content=\"";
+inline constexpr std::string_view site_mark = R"(<meta name="page-version" content=")";
 
 /// The page, its service worker, its manifest and its icons, `index.html` last. The same page gives the same files;
 /// another page another version, by which a phone knows that it was made anew. In the head of the page the policy lets

@@ -96,6 +96,7 @@ void StoreConnection::change(const std::function<void()>& work) {
         ~Changing() { flag = false; }
     };
     guarded([&] {
+        look_no_more();
         prepare_for_writing();
         SQLite::Transaction transaction(database_, SQLite::TransactionBehavior::IMMEDIATE);
         const Changing changing(changing_);
@@ -105,6 +106,18 @@ void StoreConnection::change(const std::function<void()>& work) {
     // The file alone then holds it, should this process be killed before it ends; where somebody reads, the log keeps
     // it.
     database_.tryExec("PRAGMA wal_checkpoint(PASSIVE)");
+}
+
+void StoreConnection::look_from_now() {
+    if (changing_ || looking_) return;
+    guarded([&] { database_.exec("BEGIN"); });
+    looking_ = looks_on_ = true;
+}
+
+void StoreConnection::look_no_more() {
+    if (!looks_on_) return;
+    looking_ = looks_on_ = false;
+    database_.exec("COMMIT");
 }
 
 void StoreConnection::require_change() const {
@@ -118,6 +131,7 @@ void StoreConnection::know_marks() {
 
 void StoreConnection::attach_other(const fs::path& path) {
     guarded([&] {
+        look_no_more();
         know_marks();
         prepare_for_writing();
         // What is brought in refers to what is brought in: every number is taken from one that was there.

@@ -43,6 +43,10 @@ public:
     /// Throws std::logic_error where no `change` is running.
     void require_change() const;
 
+    /// From here on, until something is changed, all reading sees one state of the store; and one reading of it costs
+    /// SQLite's locks once, not once a question.
+    void look_from_now();
+
     /// Attaches the file of another store as `other`, to be read; and lets it go. Not inside a change.
     void attach_other(const std::filesystem::path& path);
     void detach_other();
@@ -86,6 +90,7 @@ public:
 private:
     void check_version();
     void prepare_for_writing();
+    void look_no_more();
 
     std::filesystem::path path_;
     SQLite::Database database_;
@@ -94,7 +99,8 @@ private:
     bool knows_marks_ = false;                   ///< `know_marks` was called
     bool writes_ = false;                        ///< the settings for writing are made
     bool changing_ = false;                      ///< inside `change`
-    bool looking_ = false;                       ///< a snapshot lives
+    bool looking_ = false;                       ///< a snapshot lives, or `look_from_now` was called
+    bool looks_on_ = false;                      ///< by `look_from_now`
 };
 
 }  // namespace baitwright

@@ -9,6 +9,7 @@
 #include <cerrno>
 #include <charconv>
 #include <csignal>
+#include <cstdio>
 #include <set>
 #include <string_view>
 #include <system_error>
@@ -82,9 +83,11 @@ int flush_file(const fs::path& path) {
     return failed;
 }
 
-/// 0, or the number of the error: EEXIST where a file stands there. Where the disk has no links, it is looked for
-/// first.
+/// 0, or the number of the error: EEXIST where a file stands there. A disk that knows no such renaming has perhaps
+/// links; where it has none either, it is looked for first.
 int give_new_name(const fs::path& from, const fs::path& to) {
+    if (::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) == 0) return 0;
+    if (errno == EEXIST) return EEXIST;
     if (::link(from.c_str(), to.c_str()) == 0) {
         ::unlink(from.c_str());
         return 0;

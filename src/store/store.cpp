@@ -129,6 +129,10 @@ void Store::look(const std::function<void()>& work) const {
     });
 }
 
+void Store::look_from_now() const {
+    connection_->look_from_now();
+}
+
 void Store::change(const std::function<void()>& work) {
     connection_->change(work);
 }

@@ -64,6 +64,9 @@ public:
     /// Runs work that reads alone: all of it sees one state of the store, whatever other processes write meanwhile.
     void look(const std::function<void()>& work) const;
 
+    /// The same for all reading from now on, until something is changed.
+    void look_from_now() const;
+
     /// Runs the work inside one IMMEDIATE transaction; an exception out of it undoes all of it.
     void change(const std::function<void()>& work);
 
