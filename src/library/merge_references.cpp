@@ -85,7 +85,8 @@ bool MergingEntries::bring_back(EntryKind kind, const std::string& folded) {
 
 void MergingEntries::follow_names() {
     for (auto& [kind, names] : our_names_)
-        for (const auto& [folded, state] : names) {
+        for (const auto& [former, state] : names) {
+            const std::string& folded = former;
             if (state.is_there) continue;
             const NameState* now = name_now(names, folded);
             if (!now) continue;
