@@ -1,4 +1,5 @@
-// How long a blend takes inside the process, by candidates x limits: programme, Clp, telling; and a season of packs.
+// How long a blend takes inside the process, by candidates x limits: programme, Clp, telling; Clp alone on the same;
+// and a season of packs.
 #include <benchmark/benchmark.h>
 
 #include <random>
@@ -53,15 +54,40 @@ void blend(benchmark::State& state) {
 }
 BENCHMARK(blend)->Args({30, 10})->Args({100, 20})->Args({300, 50})->Args({1000, 50})->Unit(benchmark::kMillisecond);
 
+/// Notes which programmes a blend has solved.
+class NotingSolver : public LinearSolver {
+public:
+    std::vector<LinearProgramme> programmes;
+
+private:
+    void fill(const LinearProgramme& programme, LinearSolution& solution) noexcept override {
+        programmes.push_back(programme);
+        solution = clp_.solve(programme);
+    }
+    ClpSolver clp_;
+};
+
+/// What any way of blending pays: Clp on the same programmes, and no more.
+void clp_alone(benchmark::State& state) {
+    const Asked question = asked(int(state.range(0)), int(state.range(1)));
+    const blending::MadeShelf shelf(question.all);
+    NotingSolver noting;
+    blend_mix(shelf, question.spec, {}, noting);
+    ClpSolver solver;
+    for (auto _ : state)
+        for (const LinearProgramme& programme : noting.programmes) benchmark::DoNotOptimize(solver.solve(programme));
+}
+BENCHMARK(clp_alone)->Args({1000, 50})->Unit(benchmark::kMillisecond);
+
 void season(benchmark::State& state) {
     Random random(2);
     PackQuestion question;
     for (int i = 0; i < state.range(1); ++i) {
         PackNeed need;
         for (int s = 0; s < state.range(0); ++s)
-            need.grams.push_back(pick(random, 0, 3) == 0 ? 0 : pick(random, 50, 1500));
-        const int small = 100 * pick(random, 1, 5), price = pick(random, 80, 400);
-        need.packs = {{small, price}, {2 * small + 100, price * 2}, {5 * small + 100, price * 4}};
+            need.milligrams.push_back(pick(random, 0, 3) == 0 ? 0 : 1000 * pick(random, 50, 1500));
+        const int small = 100'000 * pick(random, 1, 5), price = pick(random, 80, 400);
+        need.packs = {{small, price}, {2 * small + 100'000, price * 2}, {5 * small + 100'000, price * 4}};
         need.shelf_life = 8;
         question.needs.push_back(std::move(need));
     }

@@ -5,36 +5,39 @@ Usage: card_benchmark.py BAITWRIGHT [RUNS]
 Prints the slowest strategy's median for each format, by the clock and of the processor alone (which other work on the
 machine does not lengthen); the bar is 80 ms by the clock. Exit status 1 where a PDF takes longer.
 """
-import json, os, resource, statistics, subprocess, sys, tempfile, time
+import json
+import shutil
+import sys
+
+from bench import Bench
+from figures import Figure, told_seconds
+from timing import in_turn
 
 BAR = 0.080
 
 
-def once(command):
-    before = resource.getrusage(resource.RUSAGE_CHILDREN)
-    start = time.perf_counter()
-    subprocess.run(command, stdout=subprocess.DEVNULL, check=True)
-    elapsed = time.perf_counter() - start
-    after = resource.getrusage(resource.RUSAGE_CHILDREN)
-    return elapsed, after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime
+def figures(bench, runs=None):
+    store = bench.store("card.db")
+    names = [entry["name"] for entry in json.loads(bench.must(["strategy", "list", "--json", "--store", store]))["strategies"]]
+    for form in ("pdf", "svg", "png"):
+        out = str(bench.folder / f"sheet.{form}")
+        commands = {name: [bench.program, "card", name, "--start", "09:30", "-o", out, "--replace", "--store", store] for name in names}
+        commands["nothing"] = [shutil.which("true")]
+        times = in_turn(commands, runs or bench.runs(9, 3))
+        nothing = times.pop("nothing").median()
+        slowest = max(times, key=lambda name: times[name].median())
+        took = times[slowest]
+        yield Figure(f"`card` of the slowest shipped strategy, {form}",
+                     f"{told_seconds(took.median())} ({told_seconds(took.median_busy())} of processor)",
+                     f"under {told_seconds(BAR)}" if form == "pdf" else "", form != "pdf" or took.median() < BAR,
+                     f"{took.median() / nothing:.0f}", "an empty process")
 
 
-def main():
-    program = os.path.abspath(sys.argv[1])
-    runs = int(sys.argv[2]) if len(sys.argv) > 2 else 20
-    slowest = {}
-    with tempfile.TemporaryDirectory() as folder:
-        store = os.path.join(folder, "store.db")
-        told = subprocess.run([program, "strategy", "list", "--json", "--store", store], capture_output=True, check=True)
-        for name in [entry["name"] for entry in json.loads(told.stdout)["strategies"]]:
-            for form in ("pdf", "svg", "png"):
-                command = [program, "card", name, "--start", "09:30", "-o", os.path.join(folder, "sheet." + form), "--replace", "--store", store]
-                times = [once(command) for _ in range(runs)]
-                clock, busy = (statistics.median(column) for column in zip(*times))
-                slowest[form] = max(slowest.get(form, (0, 0, "")), (clock, busy, name))
-    for form, (clock, busy, name) in slowest.items():
-        print(f"{form}: {clock * 1e3:.1f} ms by the clock, {busy * 1e3:.1f} ms of processor ({name}, median of {runs})")
-    sys.exit(slowest["pdf"][0] > BAR)
-
-
-main()
+if __name__ == "__main__":
+    bench = Bench(sys.argv[1])
+    try:
+        found = list(figures(bench, int(sys.argv[2]) if len(sys.argv) > 2 else None))
+    finally:
+        bench.remove()
+    print(*(figure.line() for figure in found), sep="\n")
+    sys.exit(not all(figure.met for figure in found))

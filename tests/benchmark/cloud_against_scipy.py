@@ -4,18 +4,19 @@ with events on the same cloud, in one run, warm, one thread.
 
 SciPy is given a tolerance as loose as keeps its landing times within 1e-6 of the closed form's.
 
-Usage: cloud_against_scipy.py MIX_BENCHMARK   (the built tests/benchmark/mix_benchmark; needs NumPy and SciPy)
+Usage: cloud_against_scipy.py build/benchmark/baitwright   (with what is built beside it; needs NumPy and SciPy)
 Bars: under 100 us, and at least 250 times as fast. Exit status 1 where one is missed.
 """
-import json
 import os
-import subprocess
 import sys
-import time
 
 os.environ["OMP_NUM_THREADS"] = os.environ["OPENBLAS_NUM_THREADS"] = "1"
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "reference"))
 from make_cloud_tables import STIRRING, cloud
+
+from bench import Bench
+from figures import Figure, told_seconds
+from timing import median_of
 
 # As `the_cloud` in mix_benchmark.cpp: 54 classes and six fines.
 CLASSES = 54
@@ -35,25 +36,29 @@ def follow(tolerance):
     return [fates[i][3] for i in range(CLASSES)]
 
 
-def main():
-    out = subprocess.run([sys.argv[1], "--benchmark_format=json", "--benchmark_repetitions=9", "--benchmark_filter=particle_cloud"],
-                         capture_output=True, text=True, check=True).stdout
-    runs = [run for run in json.loads(out)["benchmarks"] if run.get("run_type") == "iteration" and run["name"].startswith("particle_cloud/54")]
-    ours = min(run["real_time"] for run in runs)
-    ours_lands = [runs[0][f"lands{i}"] for i in (0, 20, 53)]
+def figures(bench):
+    times, counters = bench.inside("mix_benchmark", "particle_cloud")
+    ours = times["particle_cloud/54"]
+    ours_lands = [counters["particle_cloud/54"][f"lands{i}"] for i in (0, 20, 53)]
     for tolerance in (1e-5, 1e-6, 1e-7, 1e-8, 1e-9):
         lands = follow(tolerance)
         error = max(abs(a / b - 1) for a, b in zip(ours_lands, (lands[0], lands[20], lands[53])))
         if error < 1e-6:
             break
-    best = float("inf")
-    for _ in range(5):
-        start = time.perf_counter()
-        follow(tolerance)
-        best = min(best, time.perf_counter() - start)
-    print(f"cloud of 54 classes and 6 fines: SciPy {best * 1e3:.1f} ms (tolerance {tolerance:.0e}, they differ by {error:.0e}), ours {ours:.1f} us, "
-          f"{best * 1e6 / ours:.0f} times as fast (bars: under 100 us, 250 times)")
-    sys.exit(error > 1e-6 or ours > 100 or best * 1e6 / ours < 250)
+    scipy = median_of(lambda: follow(tolerance), bench.runs(5, 3))
+    yield Figure("a cloud of 54 classes and 6 fines", told_seconds(ours), "under 100 us, 250 times as fast as SciPy at an error under 1e-6",
+                 error < 1e-6 and ours < 100e-6 and scipy / ours >= 250, f"1/{scipy / ours:.0f}",
+                 f"SciPy's `solve_ivp`: {told_seconds(scipy)} (they differ by {error:.0e})")
+    twice = times["particle_cloud/216"] / times["particle_cloud/54"]
+    yield Figure("a cloud of four times as many classes", told_seconds(times["particle_cloud/216"]), "in proportion: at most 5 times",
+                 twice <= 5, f"{twice:.1f}", "54 classes")
 
 
-main()
+if __name__ == "__main__":
+    bench = Bench(sys.argv[1])
+    try:
+        found = list(figures(bench))
+    finally:
+        bench.remove()
+    print(*(figure.line() for figure in found), sep="\n")
+    sys.exit(not all(figure.met for figure in found))

@@ -2,19 +2,20 @@
 """Throughput of the water range against SciPy's Sobol points, `ndtri` and NumPy doing the same, in one run, warm, one
 thread; and against our own Sobol points with inverse normal alone.
 
-Usage: draws_against_scipy.py MIX_BENCHMARK   (the built tests/benchmark/mix_benchmark; needs NumPy and SciPy)
+Usage: draws_against_scipy.py build/benchmark/baitwright   (with what is built beside it; needs NumPy and SciPy)
 Bars: at least 2 times SciPy; at most 1.6 times Sobol and inverse normal alone. Exit status 1 where one is missed.
 """
-import json
 import os
-import subprocess
 import sys
-import time
 
 os.environ["OMP_NUM_THREADS"] = os.environ["OPENBLAS_NUM_THREADS"] = "1"
 import numpy
 from scipy.special import ndtri
 from scipy.stats import qmc
+
+from bench import Bench
+from figures import Figure, told_seconds
+from timing import median_of
 
 POINTS, PARTS, WETNESS = 1024, 6, 1.2
 
@@ -31,30 +32,24 @@ def scipy_range(share, absorption, gap, moisture, sigma, seed):
     return numpy.quantile(wanted, [0.05, 0.5, 0.95])
 
 
-def best_seconds(work, rounds=40):
-    best = float("inf")
-    for i in range(rounds):
-        start = time.perf_counter()
-        work(i)
-        best = min(best, time.perf_counter() - start)
-    return best
-
-
-def main():
+def figures(bench):
     share = numpy.full(PARTS, 1 / PARTS)
     column = lambda value: numpy.full(PARTS, value)
-    scipy_us = best_seconds(lambda i: scipy_range(share, column(0.55), column(0.4), column(0.1), 0.15, i)) * 1e6
-    out = subprocess.run([sys.argv[1], "--benchmark_format=json", "--benchmark_repetitions=9",
-                          "--benchmark_filter=water_range|sobol_and_inverse_normal"],
-                         capture_output=True, text=True, check=True).stdout
-    best = {}
-    for run in json.loads(out)["benchmarks"]:
-        if run.get("run_type") == "iteration":
-            best[run["name"]] = min(best.get(run["name"], float("inf")), run["real_time"])
-    ours, alone = best["water_range"], best["sobol_and_inverse_normal"]
-    print(f"{POINTS} points, {PARTS} parts, best of many: SciPy {scipy_us:.0f} us, ours {ours:.0f} us ({scipy_us / ours:.1f} "
-          f"times as fast, bar 2), Sobol and inverse normal alone {alone:.0f} us (ours {ours / alone:.2f} times, bar 1.6)")
-    sys.exit(scipy_us / ours < 2 or ours / alone > 1.6)
+    seeds = iter(range(10**6))
+    scipy = median_of(lambda: scipy_range(share, column(0.55), column(0.4), column(0.1), 0.15, next(seeds)), bench.runs(40, 15))
+    times, _ = bench.inside("mix_benchmark", "water_range|sobol_and_inverse_normal")
+    ours, alone = times["water_range"], times["sobol_and_inverse_normal"]
+    yield Figure(f"the range of the water: {POINTS} points, {PARTS} parts", told_seconds(ours), "at least 2 times as fast as SciPy",
+                 scipy / ours >= 2, f"1/{scipy / ours:.1f}", f"SciPy and NumPy: {told_seconds(scipy)}")
+    yield Figure("the same over its floor", told_seconds(ours), "at most 1.6 times the floor", ours / alone <= 1.6, f"{ours / alone:.2f}",
+                 f"Sobol points and the inverse normal alone: {told_seconds(alone)}")
 
 
-main()
+if __name__ == "__main__":
+    bench = Bench(sys.argv[1])
+    try:
+        found = list(figures(bench))
+    finally:
+        bench.remove()
+    print(*(figure.line() for figure in found), sep="\n")
+    sys.exit(not all(figure.met for figure in found))

@@ -1,43 +1,43 @@
 #!/usr/bin/env python3
-"""Whole-process time of `baitwright mix` against `sqlite3 FILE 'select count(*) from ingredient'` on the same store.
+"""Whole-process time of `baitwright mix` against `sqlite3 FILE 'select count(*) from ingredient'` on the same store, and
+against an empty process.
 
 Usage: mix_against_sqlite.py BAITWRIGHT [RUNS]
-Runs the two alternately (200 times each by default) and prints the medians and their ratio; the bar is 1.4.
+Runs all in turn (200 times each by default) and prints the medians and their ratios; the bar is 1.4 times sqlite3.
 Exit status 1 where the ratio is above it.
 """
-import os, statistics, subprocess, sys, tempfile, time
+import shutil
+import sys
+
+from bench import Bench
+from figures import Figure, told_seconds
+from timing import in_turn
 
 BAR = 1.4
 
 
-def seconds(command, environment):
-    start = time.perf_counter()
-    pid = os.posix_spawn(command[0], command, environment, file_actions=[
-        (os.POSIX_SPAWN_OPEN, 1, "/dev/null", os.O_WRONLY, 0)])
-    _, status = os.waitpid(pid, 0)
-    elapsed = time.perf_counter() - start
-    if status != 0:
-        sys.exit(f"failed: {command}")
-    return elapsed
+def figures(bench, runs=None):
+    store = bench.store("mix.db")
+    times = in_turn({
+        "mix": [bench.program, "mix", "silt bed", "--wet-volume", "3l", "--store", store],
+        "sqlite3": [shutil.which("sqlite3"), store, "select count(*) from ingredient"],
+        "version": [bench.program, "--version"],
+        "nothing": [shutil.which("true")],
+    }, runs or bench.runs(200, 40))
+    mix, sqlite3, version, nothing = (times[name].median() for name in ("mix", "sqlite3", "version", "nothing"))
+    ratio = mix / sqlite3
+    yield Figure("whole `mix`", told_seconds(mix), f"at most {BAR} times `sqlite3` (1.0 wanted)", ratio <= BAR, f"{ratio:.2f}",
+                 f"`sqlite3` counting the rows of the same store: {told_seconds(sqlite3)}")
+    yield Figure("whole `mix` over the floor", told_seconds(mix - nothing), "", True, f"{mix / nothing:.1f}",
+                 f"an empty process: {told_seconds(nothing)}")
+    yield Figure("`--version`", told_seconds(version), "", True, f"{version / nothing:.1f}", "the same empty process")
 
 
-def main():
-    program = os.path.abspath(sys.argv[1])
-    runs = int(sys.argv[2]) if len(sys.argv) > 2 else 200
-    sqlite = subprocess.run(["which", "sqlite3"], capture_output=True, text=True, check=True).stdout.strip()
-    with tempfile.TemporaryDirectory() as folder:
-        store = os.path.join(folder, "store.db")
-        mix = [program, "mix", "silt bed", "--wet-volume", "3l", "--store", store]
-        count = [sqlite, store, "select count(*) from ingredient"]
-        subprocess.run(mix, stdout=subprocess.DEVNULL, check=True)
-        times = {"mix": [], "sqlite3": []}
-        for _ in range(runs):
-            times["mix"].append(seconds(mix, os.environ))
-            times["sqlite3"].append(seconds(count, os.environ))
-    medians = {name: statistics.median(values) * 1e3 for name, values in times.items()}
-    ratio = medians["mix"] / medians["sqlite3"]
-    print(f"mix {medians['mix']:.2f} ms, sqlite3 {medians['sqlite3']:.2f} ms, ratio {ratio:.2f} (bar {BAR}), {runs} runs each")
-    sys.exit(ratio > BAR)
-
-
-main()
+if __name__ == "__main__":
+    bench = Bench(sys.argv[1])
+    try:
+        found = list(figures(bench, int(sys.argv[2]) if len(sys.argv) > 2 else None))
+    finally:
+        bench.remove()
+    print(*(figure.line() for figure in found), sep="\n")
+    sys.exit(not all(figure.met for figure in found))

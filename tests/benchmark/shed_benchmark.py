@@ -3,10 +3,18 @@
 
 Usage: shed_benchmark.py BAITWRIGHT [RUNS]
 The full store holds 5,000 ingredients, a lot or more in the shed of each, and a ledger of 200,000 movements; the new one
-the shipped library and a bag of each ingredient of the mix. Both are asked alternately (100 times each by default). The
+the shipped library and a bag of each ingredient of the mix. Both are asked alternately (60 times each by default). The
 bar: the median of the full store within twice that of the new one plus 1 ms. Exit status 1 where it is not.
 """
-import os, random, shutil, sqlite3, statistics, subprocess, sys, tempfile, time
+import os
+import random
+import shutil
+import sqlite3
+import sys
+
+from bench import Bench
+from figures import Figure, told_seconds
+from timing import in_turn
 
 INGREDIENTS, MOVEMENTS = 5000, 200_000
 MIX = "silt bed"
@@ -25,17 +33,6 @@ COMMANDS = [
     ["cost", "open carpet"],
     ["compare", "open carpet", "tight balls"],
 ]
-
-
-def milliseconds(command):
-    start = time.perf_counter()
-    pid = os.posix_spawn(command[0], command, os.environ, file_actions=[
-        (os.POSIX_SPAWN_OPEN, 1, "/dev/null", os.O_WRONLY, 0)])
-    _, status = os.waitpid(pid, 0)
-    elapsed = time.perf_counter() - start
-    if status != 0:
-        sys.exit(f"failed: {command}")
-    return elapsed * 1e3
 
 
 def copy_row(store, table, key, old, new):
@@ -93,29 +90,28 @@ def fill(path):
     return movements, ingredients
 
 
-def main():
-    program = os.path.abspath(sys.argv[1])
-    runs = int(sys.argv[2]) if len(sys.argv) > 2 else 100
-    late = False
-    with tempfile.TemporaryDirectory() as folder:
-        new, full = os.path.join(folder, "new.db"), os.path.join(folder, "full.db")
-        for name in ("brown crumb", "maize meal", "fishmeal, brown", "ground fishmeal pellet"):
-            subprocess.run([program, "stock", "buy", name, "5kg", "--store", new], stdout=subprocess.DEVNULL, check=True)
-        with sqlite3.connect(new) as store:
-            store.execute("PRAGMA wal_checkpoint(TRUNCATE)")
-        shutil.copy(new, full)
-        movements, ingredients = fill(full)
-        print(f"full store: {movements} movements, {ingredients} ingredients, {os.path.getsize(full) / 1e6:.0f} MB")
-        for command in COMMANDS:
-            times = {new: [], full: []}
-            for _ in range(runs):
-                for store in times:
-                    times[store].append(milliseconds([program, *command, "--store", store]))
-            young, old = (statistics.median(times[store]) for store in (new, full))
-            bar = 2 * young + 1
-            late = late or old > bar
-            print(f"{'LATE' if old > bar else 'ok  '} new {young:6.2f} ms, full {old:6.2f} ms, bar {bar:6.2f} ms  {' '.join(command)}")
-    sys.exit(late)
+def figures(bench, runs=None):
+    new, full = str(bench.folder / "new.db"), str(bench.folder / "full.db")
+    for name in ("brown crumb", "maize meal", "fishmeal, brown", "ground fishmeal pellet"):
+        bench.must(["stock", "buy", name, "5kg", "--store", new])
+    with sqlite3.connect(new) as store:
+        store.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+    shutil.copy(new, full)
+    movements, ingredients = fill(full)
+    for command in COMMANDS:
+        times = in_turn({store: [bench.program, *command, "--store", store] for store in (new, full)}, runs or bench.runs(60, 7))
+        young, old = times[new].median(), times[full].median()
+        bar = 2 * young + 0.001
+        yield Figure(f"`{' '.join(command)}` of a full shed", told_seconds(old), f"under {told_seconds(bar)}", old <= bar, f"{old / young:.2f}",
+                     f"a new store: {told_seconds(young)}")
+    yield Figure("that full shed", f"{movements} movements, {ingredients} ingredients, {os.path.getsize(full) / 1e6:.0f} MB")
 
 
-main()
+if __name__ == "__main__":
+    bench = Bench(sys.argv[1])
+    try:
+        found = list(figures(bench, int(sys.argv[2]) if len(sys.argv) > 2 else None))
+    finally:
+        bench.remove()
+    print(*(figure.line() for figure in found), sep="\n")
+    sys.exit(not all(figure.met for figure in found))

@@ -6,18 +6,19 @@ SciPy gets the quickest form that we know: what is missing in the pellet as the 
 system; Chebyshev points in the square of the distance from the middle, so few and a tolerance so loose that the error just stays below
 1e-6; Radau with its Jacobian, and events for the three times.
 
-Usage: soak_against_scipy.py MIX_BENCHMARK   (the built tests/benchmark/mix_benchmark; needs NumPy and SciPy)
+Usage: soak_against_scipy.py build/benchmark/baitwright   (with what is built beside it; needs NumPy and SciPy)
 Bars: under 30 us, and at least 2,000 times as fast. Exit status 1 where one is missed.
 """
-import json
 import os
-import subprocess
 import sys
-import time
 
 os.environ["OMP_NUM_THREADS"] = os.environ["OPENBLAS_NUM_THREADS"] = "1"
 import numpy
 from scipy.integrate import solve_ivp
+
+from bench import Bench
+from figures import Figure, told_seconds
+from timing import median_of
 
 POINTS, TOLERANCE, UPTAKE, LONGER = 10, 1e-5, 0.4, 1.2
 EXACT = (0.0209939966, 0.1061042266, 0.1916323961)  # Newman's product summed over 400 zeros of SciPy's jn_zeros, by brentq
@@ -74,24 +75,25 @@ def soak_and_stand(held_block, closed_block, side, ends):
     return held.t_events[0][0], stood.t_events[0][0], stood.t_events[1][0]
 
 
-def main():
+def figures(bench):
     matrices = setup()
     found = soak_and_stand(*matrices)
     error = max(abs(a - b) for a, b in zip(found, EXACT))
     assert error < 1e-6, error
-    best = float("inf")
-    for _ in range(20):
-        start = time.perf_counter()
-        soak_and_stand(*matrices)
-        best = min(best, time.perf_counter() - start)
-    out = subprocess.run([sys.argv[1], "--benchmark_format=json", "--benchmark_repetitions=9",
-                          "--benchmark_filter=soak_and_stand"], capture_output=True, text=True, check=True).stdout
-    runs = [run for run in json.loads(out)["benchmarks"] if run.get("run_type") == "iteration"]
-    ours = min(run["real_time"] for run in runs)
-    ours_error = max(abs(runs[0][key] - value) for key, value in zip(("soaked", "ready", "even"), EXACT))
-    print(f"soak and stand: SciPy {best * 1e3:.1f} ms (error {error:.0e}), ours {ours:.1f} us (error {ours_error:.0e}), "
-          f"{best * 1e6 / ours:.0f} times as fast (bars: under 30 us, 2,000 times)")
-    sys.exit(ours > 30 or best * 1e6 / ours < 2000 or ours_error > 1e-6)
+    scipy = median_of(lambda: soak_and_stand(*matrices), bench.runs(20, 7))
+    times, counters = bench.inside("mix_benchmark", "soak_and_stand")
+    ours, run = times["soak_and_stand"], counters["soak_and_stand"]
+    ours_error = max(abs(run[key] - value) for key, value in zip(("soaked", "ready", "even"), EXACT))
+    yield Figure("a pellet soaked, and stood until even", f"{told_seconds(ours)} (error {ours_error:.0e})",
+                 "under 30 us, 2,000 times as fast as SciPy, error under 1e-6", ours < 30e-6 and scipy / ours >= 2000 and ours_error < 1e-6,
+                 f"1/{scipy / ours:.0f}", f"SciPy's `solve_ivp`: {told_seconds(scipy)} (error {error:.0e})")
 
 
-main()
+if __name__ == "__main__":
+    bench = Bench(sys.argv[1])
+    try:
+        found = list(figures(bench))
+    finally:
+        bench.remove()
+    print(*(figure.line() for figure in found), sep="\n")
+    sys.exit(not all(figure.met for figure in found))
