@@ -23,7 +23,7 @@ def figures(bench):
         yield Figure(f"a blend of {candidates} candidates within {limits} limits", told_seconds(times[name]))
     yield under("packs for 40 sessions of 60 ingredients", times["season/40/60"], 50e-3)
 
-    times, _ = bench.inside("learn_benchmark", "10000$", repetitions=bench.runs(5, 1))
+    times, _ = bench.inside("learn_benchmark", "10000$", repetitions=bench.runs(5, 3))
     yield under("10,000 logged mixes of 200 ingredients learnt, over 4,000 days",
                 times["learn/each_on_one_of_4000_days/10000"], 1.0)
     yield under("the same, all on one day", times["learn/all_on_one_day/10000"], 1.0)

@@ -26,8 +26,9 @@ def figures(bench, runs=None):
     }, runs or bench.runs(200, 40))
     mix, sqlite3, version, nothing = (times[name].median() for name in ("mix", "sqlite3", "version", "nothing"))
     ratio = mix / sqlite3
-    yield Figure("whole `mix`", told_seconds(mix), f"at most {BAR} times `sqlite3` (1.0 wanted)", ratio <= BAR, f"{ratio:.2f}",
-                 f"`sqlite3` counting the rows of the same store: {told_seconds(sqlite3)}")
+    busy = {name: f"{told_seconds(times[name].median())} ({told_seconds(times[name].median_busy())} of processor)" for name in times}
+    yield Figure("whole `mix`", busy["mix"], f"at most {BAR} times `sqlite3` (1.0 wanted)", ratio <= BAR, f"{ratio:.2f}",
+                 f"`sqlite3` counting the rows of the same store: {busy['sqlite3']}")
     yield Figure("whole `mix` over the floor", told_seconds(mix - nothing), "", True, f"{mix / nothing:.1f}",
                  f"an empty process: {told_seconds(nothing)}")
     yield Figure("`--version`", told_seconds(version), "", True, f"{version / nothing:.1f}", "the same empty process")
