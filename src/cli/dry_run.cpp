@@ -65,7 +65,8 @@ DryRun::~DryRun() {
 
 void DryRun::tell(CommandResult& result, const Arguments& arguments) const {
     if (!dry_) return;
-    if (auto json = arguments.has("--json") ? parsed_json(result.output) : std::nullopt; json && json->contains("command")) {
+    if (auto json = arguments.has("--json") ? parsed_json(result.output) : std::nullopt;
+        json && json->contains("command")) {
         (*json)["dry_run"] = true;
         result.output = json_text(*json);
     } else if (result.form == OutputForm::told) {

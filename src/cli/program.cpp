@@ -176,8 +176,8 @@ std::vector<CommandSpec> made_commands() {
 CommandResult answer_of(const CommandSpec& command, const Arguments& arguments, const Surroundings& around,
                         const NamedStore& named_store) {
     CommandResult result = command.run(arguments, around);
-    if (!arguments.has("--json") && result.form != OutputForm::bytes)
-        result.output = written_out(result.output, LineBreaks::allowed);
+    if (result.form == OutputForm::bytes) return result;
+    if (!arguments.has("--json")) result.output = written_out(result.output, LineBreaks::allowed);
     tell_usual(result, arguments);
     if (command.effect != Effect::keeps) named_store.tell(result, arguments);
     if (result.form == OutputForm::told && is_list(command)) result.form = OutputForm::listed;

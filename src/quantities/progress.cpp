@@ -1,5 +1,7 @@
 #include "quantities/progress.h"
 
+#include <utility>
+
 namespace baitwright {
 
 namespace {
@@ -13,7 +15,7 @@ void listen_to_progress(ProgressListener listener) {
     progress_listener = listener;
 }
 
-Progress::Progress(std::string_view doing, std::size_t of) : doing_(doing), of_(of) {
+Progress::Progress(std::string doing, std::size_t of) : doing_(std::move(doing)), of_(of) {
     if (progress_listener == nullptr || some_progress_is_heard) return;
     some_progress_is_heard = heard_ = true;
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <string>
 #include <string_view>
 
 /// Work that may last says how far it is; who listens may show it. Where nobody does, a step costs nothing.
@@ -13,7 +14,7 @@ void listen_to_progress(ProgressListener listener);
 /// One piece of work: "reading the log", of so many steps. Work within work is part of its step and is not heard.
 class Progress {
 public:
-    Progress(std::string_view doing, std::size_t of);
+    Progress(std::string doing, std::size_t of);
     ~Progress();
     Progress(const Progress&) = delete;
     Progress& operator=(const Progress&) = delete;
@@ -24,7 +25,7 @@ public:
     void reach(std::size_t done);
 
 private:
-    std::string_view doing_;
+    std::string doing_;
     std::size_t of_, done_ = 0;
     bool heard_ = false;
 };
