@@ -23,7 +23,7 @@ constexpr std::array plain_words_for{
     PlainWord{U'\u00e6', "ae"},   PlainWord{U'\u00c6', "AE"},   PlainWord{U'\u00f8', "o"},   PlainWord{U'\u00d8', "O"},
     PlainWord{U'\u0142', "l"},    PlainWord{U'\u0141', "L"}};
 
-constexpr utf8proc_int32_t first_beyond_ascii = 0x80;
+constexpr utf8proc_int32_t first_beyond_ascii = 0x80, fraction_slash = 0x2044;
 
 /// The letter without its accents, in ASCII, or "?".
 std::string plain_letter(utf8proc_int32_t letter) {
@@ -38,9 +38,14 @@ std::string plain_letter(utf8proc_int32_t letter) {
         utf8proc_decompose_char(letter, parts.data(), parts.size(),
                                 static_cast<utf8proc_option_t>(UTF8PROC_DECOMPOSE | UTF8PROC_COMPAT), &boundary);
     std::string text;
-    for (utf8proc_ssize_t i = 0; i < std::min<utf8proc_ssize_t>(count, parts.size()); ++i)
-        if (const auto part = parts.at(static_cast<std::size_t>(i)); part < first_beyond_ascii)
+    const auto known_parts = std::min<utf8proc_ssize_t>(count, static_cast<utf8proc_ssize_t>(parts.size()));
+    for (utf8proc_ssize_t i = 0; i < known_parts; ++i) {
+        const utf8proc_int32_t part = parts.at(static_cast<std::size_t>(i));
+        if (part < first_beyond_ascii)
             text += static_cast<char>(part);
+        else if (part == fraction_slash)
+            text += '/';
+    }
     return text.empty() ? "?" : text;
 }
 
