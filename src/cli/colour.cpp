@@ -22,7 +22,7 @@ std::string coloured_line(std::string_view line) {
     constexpr std::array<std::string_view, 2> warnings{"Mind  ", "Take care "};
     const auto end_of = [&](std::string_view label) { return line.find_first_not_of(' ', label.size()); };
     if (line.starts_with(pour) && end_of(pour) != std::string_view::npos)
-        return marked(line, end_of(pour), std::min(line.find_first_of(",:.", end_of(pour)), line.size()), bold);
+        return marked(line, end_of(pour), std::min(line.find_first_of(",:", end_of(pour)), line.size()), bold);
     if (line.starts_with(water) && end_of(water) != std::string_view::npos)
         return marked(line, end_of(water), line.size(), bold);
     for (const std::string_view label : warnings)

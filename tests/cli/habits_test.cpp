@@ -101,6 +101,7 @@ TEST_CASE("what is wished of the terminal is taken out of what is typed, at any 
 
 TEST_CASE("only the water and what begins a warning is marked") {
     CHECK(coloured_answer("Pour      510 ml, rest 20 min\n") == "Pour      \033[1m510 ml\033[0m, rest 20 min\n");
+    CHECK(coloured_answer("Pour      2.6 l, rest\n") == "Pour      \033[1m2.6 l\033[0m, rest\n");
     CHECK(coloured_answer("  water        720 ml   1.3 pt\n") == "  water        \033[1m720 ml   1.3 pt\033[0m\n");
     CHECK(coloured_answer("Mind      It is old.\n") == "\033[1;33mMind\033[0m      It is old.\n");
     CHECK(coloured_answer("Take care Fine dust\n          UK limit\n") ==
