@@ -90,8 +90,15 @@ std::string headed_flags(const CommandSpec& command, std::size_t column) {
     return text + headed(groups.size() - 1, groups.back());
 }
 
+/// --dry-run goes with every change, as --json goes with every answer.
+bool is_seen_at_a_look(const CommandSpec& command) {
+    const auto own = std::count_if(command.flags.begin(), command.flags.end(),
+                                   [](const Flag& flag) { return flag.name != "--dry-run"; });
+    return static_cast<std::size_t>(own) <= seen_at_a_look;
+}
+
 std::string flags_text(const CommandSpec& command, std::size_t column) {
-    if (command.flags.size() > seen_at_a_look) return headed_flags(command, column);
+    if (!is_seen_at_a_look(command)) return headed_flags(command, column);
     return flag_lines(flags_shown(command), column);
 }
 
@@ -169,7 +176,7 @@ std::string help_text(const CommandSpec& command) {
     std::string text = paragraph("", usage_line(command)) + paragraph("", command.summary) + examples_of(command);
     if (!command.words.empty()) text += "\n";
     for (const Word& word : command.words) text += named_line(word.name, word.help, column);
-    if (command.words.empty() && command.flags.size() <= seen_at_a_look) text += "\n";
+    if (command.words.empty() && is_seen_at_a_look(command)) text += "\n";
     text += flags_text(command, column);
     if (const std::string more = command_lines(std::string(command.verb) + " "); !more.empty())
         text += "\nThere is also\n" + more;

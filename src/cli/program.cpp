@@ -173,8 +173,8 @@ std::vector<CommandSpec> made_commands() {
 }
 
 /// What the command says, fit to be shown, with what is said besides.
-CommandResult answer_of(const CommandSpec& command, const Arguments& arguments, const Surroundings& around,
-                        const NamedStore& named_store) {
+CommandResult what_it_says(const CommandSpec& command, const Arguments& arguments, const Surroundings& around,
+                           const NamedStore& named_store) {
     CommandResult result = command.run(arguments, around);
     if (result.form == OutputForm::bytes) return result;
     if (!arguments.has("--json")) result.output = written_out(result.output, LineBreaks::allowed);
@@ -196,7 +196,7 @@ CommandResult run_command(const CommandSpec& command, const std::vector<std::str
         const DryRun dry_run(command, arguments, around.library.store);
         if (command.effect != Effect::keeps) give_usual(arguments, command, usual_of(around.library));
         show_units(shown_units_of(arguments));
-        CommandResult result = answer_of(command, arguments, around, named_store);
+        CommandResult result = what_it_says(command, arguments, around, named_store);
         around.library.ahead.reset();  // before what was only tried is taken away
         if (result.status == 0 && !arguments.has("--dry-run")) result.done_already = done_by(command, arguments);
         dry_run.tell(result, arguments);
