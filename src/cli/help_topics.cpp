@@ -138,7 +138,7 @@ std::string terminal_topic() {
            "  --dry-run                        see what a change would do; write nothing\n"
            "  --json, --csv                    for programs: unrounded, never dressed\n"
            "  --                               no flags behind it: -- \"-name\"\n"
-           "  -                                a file on standard input, or on standard output\n\n" +
+           "  -                                standard input, or standard output\n\n" +
            paragraph("",
                      "Ctrl-C leaves nothing half-written. A terminal without UTF-8 gets plain letters, such as GBP. "
                      "Numbers have a point in every language.");

@@ -65,10 +65,12 @@ public:
     }
 
     void tables() {
+        std::int64_t rows = 0;
+        for (const KeptTable& table : kept_tables()) rows += kept_.count(table);
+        Progress progress("writing all of it", static_cast<std::size_t>(rows));
         for (const KeptTable& table : kept_tables()) {
             begin(file_of(table));
             folder_.add(kept_headings(table));
-            Progress progress("writing " + file_of(table), static_cast<std::size_t>(kept_.count(table)));
             kept_.each(table, [&](const KeptRow& row) {
                 progress.step();
                 folder_.add(kept_csv_row(table, row));

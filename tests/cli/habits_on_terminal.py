@@ -14,7 +14,7 @@ import large_store  # noqa: E402
 from terminal_run import ESC, PROGRAM, environment, in_pipe, on_terminal, read_until_end, started  # noqa: E402
 
 MIX = ["mix", "silt bed", "--wet-volume", "3l"]
-LARGE = 400000  # movements in the shed: their export lasts some seconds
+LARGE = 600000  # movements in the shed: their export lasts some seconds
 
 
 def colour_on_a_terminal(home):
@@ -125,7 +125,7 @@ def pager_left_early(home):
 
 def paged_is_whole(home):
     paged = on_terminal(home, "ingredient", "list", PAGER="cat -")
-    return paged.text == in_pipe(home, "ingredient", "list").text
+    return paged.plain == in_pipe(home, "ingredient", "list").text
 
 
 def sheet_is_not_for_a_terminal(home):
@@ -183,7 +183,7 @@ def as_a_shell_tells_it(home):
 def progress_is_shown_and_wiped(home):
     make_large(home, LARGE)
     shown = on_terminal(home, "export", "--all", "kept", output=subprocess.DEVNULL)
-    told = re.findall(r"\r\x1b\[Kwriting [a-z-]+\.csv: \d+ %, about \d+ (?:s|min) left", shown.text)
+    told = re.findall(r"\r\x1b\[Kwriting all of it: \d+ %, about \d+ (?:s|min) left", shown.text)
     return True if told and shown.text.endswith("\r\x1b[K") and shown.status == 0 else f"shown: {shown.text[-200:]!r}"
 
 
