@@ -114,7 +114,7 @@ void StoreConnection::change(const std::function<void()>& work) {
 }
 
 void StoreConnection::look_from_now() {
-    if (changing_ || looking_) return;
+    if (changing_ || looking_ || undone_) return;
     guarded([&] { database_.exec("BEGIN"); });
     looking_ = looks_on_ = true;
 }
