@@ -51,7 +51,7 @@ def started(home, words, columns, rows, more, output=None):
     return process, ours
 
 
-def read_until_end(process, ours, seconds=60):
+def read_until_end(process, ours, seconds=300):
     shown = b""
     end = time.monotonic() + seconds
     while time.monotonic() < end:
