@@ -2,6 +2,7 @@
 
 #include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
 #include <sqlite3.h>
 
 #include <optional>
@@ -43,9 +44,14 @@ bool is_alone(const fs::path& path) {
     return true;
 }
 
-/// By blocks, so that it can be told how far it is.
+/// By blocks, so that it can be told how far it is; of one state, or each change by others would begin it anew.
 void copy_pages(SQLite::Database& copy, SQLite::Database& source) {
     constexpr int pages_at_once = 4096;
+    std::optional<SQLite::Transaction> reading;
+    if (sqlite3_get_autocommit(source.getHandle()) != 0) {
+        reading.emplace(source);
+        source.execAndGet("SELECT count(*) FROM sqlite_schema");
+    }
     SQLite::Backup backup(copy, source);
     std::optional<Progress> progress;
     int result = SQLITE_OK;
