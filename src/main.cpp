@@ -1,3 +1,5 @@
+#include <unistd.h>
+
 #include <csignal>
 #include <cstdio>
 #include <exception>
@@ -6,7 +8,11 @@
 #include <vector>
 
 #include "cli/program.h"
+#include "cli/progress_line.h"
+#include "cli/show_result.h"
+#include "cli/stopped.h"
 #include "cli/terminal_letters.h"
+#include "report/shown_columns.h"
 
 namespace {
 
@@ -19,15 +25,25 @@ int print(std::FILE* stream, const std::string& text, const std::string& done = 
     return baitwright::exit_status(baitwright::FaultClass::input_output);
 }
 
-int run(const std::vector<std::string>& given) {
+/// The answer, in a pager or at once.
+int show(const baitwright::CommandResult& result, const baitwright::TerminalWishes& wishes) {
+    const std::string answer = baitwright::dressed_answer(result, wishes);
+    const int printed = baitwright::paged(result, answer, wishes) ? 0 : print(stdout, answer, result.done_already);
+    if (!result.aside.empty()) print(stderr, baitwright::dressed_errors(result.aside, wishes));
+    return printed ? printed : result.status;
+}
+
+int run(std::vector<std::string> given) {
+    baitwright::TerminalWishes wishes;
     try {
         baitwright::write_for(baitwright::terminal_letters());
-        const baitwright::CommandResult result = baitwright::run_program(given);
-        const int printed = print(stdout, result.output, result.done_already);
-        if (!result.aside.empty()) print(stderr, result.aside);
-        return printed ? printed : result.status;
+        baitwright::show_columns(baitwright::terminal_columns(STDOUT_FILENO));
+        baitwright::show_progress_on_terminal();
+        wishes = baitwright::take_terminal_wishes(given);
+        return show(baitwright::run_program(given), wishes);
     } catch (const baitwright::Error& error) {
-        print(stderr, baitwright::error_text(error, given));
+        const std::string told = baitwright::error_text(error, given);
+        print(stderr, baitwright::wants_json(given) ? told : baitwright::dressed_errors(told, wishes));
         return baitwright::exit_status(error.fault_class());
     } catch (const std::bad_alloc&) {
         throw;
@@ -42,6 +58,7 @@ int run(const std::vector<std::string>& given) {
 
 int main(int count, char** words) {
     std::signal(SIGXFSZ, SIG_IGN);  // where a file may not grow, writing it fails as on a full disk
+    baitwright::leave_nothing_when_stopped();
     // Where memory has run out, telling of it must not ask for more: hence plain text, and nothing made on the way.
     try {
         return run(std::vector<std::string>(words + 1, words + count));

@@ -16,7 +16,8 @@ struct Flag {
     std::string_view value;  ///< what it takes, in capitals: "VOLUME"
     std::string_view help;
     bool repeatable = false;
-    std::string_view usual = {};  ///< the key of what the person always uses that stands in where it is not given
+    std::string_view usual = {};    ///< the key of what the person always uses that stands in where it is not given
+    std::string_view instead = {};  ///< of a flag that is going: what to type in its place; help is silent about it
 };
 
 /// A word of a command that is not a flag.
@@ -35,10 +36,15 @@ struct Surroundings {
     std::string version;
 };
 
+/// What the output of a command is: words told to a person, which a terminal may dress; a long list of them, or help,
+/// which may go through a pager; or as it is, for programs and files; or a file itself, byte for byte.
+enum class OutputForm { as_it_is, told, listed, bytes };
+
 /// What a command has to say and how it ended; nothing is printed before all of it is known.
 struct CommandResult {
     std::string output;
     int status = 0;
+    OutputForm form = OutputForm::as_it_is;
     std::string aside = {};                  ///< for the person, not part of the answer: a new store was made
     std::vector<std::string> unheeded = {};  ///< flags that were given what is usual, and had no bearing here
     std::string done_already = {};           ///< what stays done even where the output cannot be written; may be empty

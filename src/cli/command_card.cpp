@@ -26,6 +26,7 @@ SheetFile sheet_file(const Arguments& arguments) {
     const auto path = arguments.value("-o");
     if (!path)
         throw UsageError("no-file", "where is the sheet to go?", "say it with -o sheet.pdf, sheet.svg or sheet.png");
+    if (goes_to_standard_output(arguments, "a sheet")) return {*path, SheetFormat::pdf};
     for (const SheetFormat format : {SheetFormat::pdf, SheetFormat::svg, SheetFormat::png}) {
         if (!path->ends_with("." + std::string(name_of(format)))) continue;
         keep_unless_told(*path, arguments);
@@ -49,6 +50,7 @@ CommandResult run_card(const Arguments& arguments, const Surroundings& around) {
     const SessionPlan plan = planned_session(arguments, around, plan_request(arguments, around.today));
     const CardSheet sheet = session_sheet(plan, around.today);
     const PrintedSheet printed = print(sheet, file.format);
+    if (file.path == "-") return {printed.bytes, plan_reply(plan).status, OutputForm::bytes};
     write_text_file(file.path, printed.bytes);
     CommandResult result = given(
         arguments, {plan_reply(plan).status, [&] { return card_told(plan, file.path, printed); },
@@ -62,7 +64,7 @@ CommandResult run_card(const Arguments& arguments, const Surroundings& around) {
 
 std::vector<Flag> card_flags() {
     std::vector<Flag> flags{
-        {"-o", "FILE", "where to: sheet.pdf, sheet.svg or sheet.png"},
+        {"-o", "FILE", "where to: sheet.pdf, sheet.svg or sheet.png; - for a PDF on standard output"},
         {"--replace", "", "lets -o write over a file that is there"},
     };
     for (const Flag& flag : plan_flags()) flags.push_back(flag);

@@ -9,16 +9,22 @@ namespace baitwright {
 namespace {
 
 CommandResult run_doctor(const Arguments& arguments, const Surroundings& around) {
-    const DoctorTask task = arguments.has("--mend") ? DoctorTask::mend : DoctorTask::look;
-    return given(arguments, doctor_reply(examine_store(store_file(around), task, around.today)));
+    const bool tried = arguments.has("--dry-run");
+    const DoctorTask task = arguments.has("--mend") && !tried ? DoctorTask::mend : DoctorTask::look;
+    return given(arguments, doctor_reply(examine_store(store_file(around), task, around.today)),
+                 tried ? "Nothing was written.\n" : "");
 }
 
 }  // namespace
 
 CommandSpec command_doctor() {
-    return {"doctor",     "looks over all that is kept, and says what is wrong and what to do",
-            {},           {{"--mend", "", "put right what can be, after a copy"}},
-            run_doctor,   "baitwright doctor\nbaitwright doctor --mend",
+    return {"doctor",
+            "looks over all that is kept, and says what is wrong and what to do",
+            {},
+            {{"--mend", "", "put right what can be, after a copy"},
+             {"--dry-run", "", "only say what --mend would find to put right"}},
+            run_doctor,
+            "baitwright doctor\nbaitwright doctor --mend",
             Effect::keeps};
 }
 

@@ -19,15 +19,21 @@ CommandResult run_export(const Arguments& arguments, const Surroundings& around)
         throw NotFound("no-store", "there is no store " + in_quotes(file.string()) + " yet, and nothing to take out",
                        "the first command that needs one makes it; of another: name it with --store FILE");
     const Store store = open_store(around.library);
-    return given(arguments, export_reply(export_all(store, folder, "baitwright " + around.version, around.today)));
+    const Doing doing = arguments.has("--dry-run") ? Doing::looked_at : Doing::done;
+    return given(arguments,
+                 export_reply(export_all(store, folder, "baitwright " + around.version, around.today, doing)));
 }
 
 }  // namespace
 
 CommandSpec command_export() {
-    return {"export",     "all that you keep, as files that you can read and change, into one folder",
-            {},           {{"--all", "FOLDER", "a new or an empty folder, or one from an export before"}},
-            run_export,   "baitwright export --all kept\nbaitwright export --all bait-2026 --json",
+    return {"export",
+            "all that you keep, as files that you can read and change, into one folder",
+            {},
+            {{"--all", "FOLDER", "a new or an empty folder, or one from an export before"},
+             {"--dry-run", "", "say what would be written, and write nothing"}},
+            run_export,
+            "baitwright export --all kept\nbaitwright export --all bait-2026 --json",
             Effect::keeps};
 }
 

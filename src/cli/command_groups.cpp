@@ -48,7 +48,7 @@ const std::vector<JobGroup>& job_groups() {
           {"import", "such files, taken in again"}}},
         {"The program",
          {{"usual", "what you always use: pump, kit, venue, currency, units"},
-          {"help", "help COMMAND; or wetness, feels, sizes, units, files, names"},
+          {"help", "help COMMAND; or wetness feels sizes units files names terminal"},
           {"--version", "which version this is"}}},
     };
     return groups;

@@ -127,7 +127,7 @@ CommandResult export_file(const Arguments& arguments, const Surroundings& around
                                  ? csv_text(ingredients)
                                  : toml_text(ingredients);
     const auto path = arguments.value("--to");
-    if (!path) return {text, 0};
+    if (!path || *path == "-") return {text, 0};
     keep_unless_told(*path, arguments);
     write_text_file(*path, text);
     return {std::to_string(ingredients.size()) + (ingredients.size() == 1 ? " ingredient" : " ingredients") +

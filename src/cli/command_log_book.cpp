@@ -162,7 +162,7 @@ CommandResult run_log_notes(const Arguments& arguments, const Surroundings& arou
     if (arguments.has("--replace") && !path)
         throw UsageError("unfit-flag", "--replace goes with -o", "leave it out, or add -o log.toml");
     const std::string text = notes_text(log_store(around).log().entries());
-    if (!path) return {text, 0};
+    if (!path || *path == "-") return {text, 0};
     keep_unless_told(*path, arguments);
     write_text_file(*path, text);
     Told told;

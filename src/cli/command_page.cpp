@@ -36,6 +36,7 @@ PagePlace page_place(const Arguments& arguments, const Surroundings& around) {
     if (!path)
         throw UsageError("no-file", "where is the page to go?",
                          "say it with -o bank.html; or, to put it on the web, with --site site");
+    if (goes_to_standard_output(arguments, "a page")) return {*path, {}};
     if (!path->ends_with(".html"))
         throw UsageError("unfit-page", in_quotes(*path) + " does not end in .html", "a page is one file: -o bank.html");
     keep_unless_told(*path, arguments);
@@ -117,9 +118,10 @@ CommandResult run_page(const Arguments& arguments, const Surroundings& around) {
     const PagePlace place = page_place(arguments, around);
     const PageContents asked = page_contents(arguments, around);
     const Json data = bank_data(asked.contents);
-    const WrittenPage written =
-        write_page(place, bank_page(bank_template(), plain_words(asked.contents, asked.venue), data));
+    std::string page = bank_page(bank_template(), plain_words(asked.contents, asked.venue), data);
     const std::vector<Warning> warnings = unpriced_on_page(asked.contents);
+    if (place.file == "-") return {std::move(page), warnings.empty() ? 0 : 1, OutputForm::bytes};
+    const WrittenPage written = write_page(place, std::move(page));
     return given(arguments, {warnings.empty() ? 0 : 1, [&] { return page_told(asked.contents, written, warnings); },
                              [&] { return page_json(data, written, warnings); }});
 }
@@ -130,7 +132,7 @@ CommandSpec command_page() {
     return {"page",
             "the same engine on a phone with no signal: one file to open at the water",
             {{"STRATEGY", "names or TOML files (default: every strategy of the library)", true, false}},
-            {{"-o", "FILE", "where to: bank.html"},
+            {{"-o", "FILE", "where to: bank.html; - for standard output"},
              {"--site", "FOLDER", "where to, for a web host and the home screen"},
              {"--replace", "", "lets it write over a file, or into a folder in use"},
              {"--start", "CLOCK", "the first put-in: 09:30 (default: chosen on the phone)"},

@@ -34,12 +34,20 @@ std::string flag_name(const Flag& flag) {
     return std::string(flag.name) + (flag.value.empty() ? "" : " " + std::string(flag.value));
 }
 
+/// All that is to be known of: the command's own and those of all commands; not those that are going.
+std::vector<const Flag*> flags_shown(const CommandSpec& command) {
+    std::vector<const Flag*> shown;
+    for (const std::vector<Flag>* flags : {&command.flags, &common_flags()})
+        for (const Flag& flag : *flags)
+            if (flag.instead.empty()) shown.push_back(&flag);
+    return shown;
+}
+
 /// How wide the column of names of this command is.
 std::size_t names_column(const CommandSpec& command) {
     std::size_t widest = 0;
     for (const Word& word : command.words) widest = std::max(widest, word.name.size());
-    for (const std::vector<Flag>* flags : {&command.flags, &common_flags()})
-        for (const Flag& flag : *flags) widest = std::max(widest, flag_name(flag).size());
+    for (const Flag* flag : flags_shown(command)) widest = std::max(widest, flag_name(*flag).size());
     return std::min(widest, widest_names);
 }
 
@@ -57,11 +65,10 @@ std::string flag_lines(const std::vector<const Flag*>& flags, std::size_t column
 /// first.
 std::string headed_flags(const CommandSpec& command, std::size_t column) {
     std::array<std::vector<const Flag*>, flag_group_titles.size()> groups;
-    for (const std::vector<Flag>* flags : {&command.flags, &common_flags()})
-        for (const Flag& flag : *flags) {
-            const FlagGroup* group = flag_group(command.verb, flag.name);
-            groups.at(static_cast<std::size_t>(group ? *group : FlagGroup::anything_else)).push_back(&flag);
-        }
+    for (const Flag* flag : flags_shown(command)) {
+        const FlagGroup* group = flag_group(command.verb, flag->name);
+        groups.at(static_cast<std::size_t>(group ? *group : FlagGroup::anything_else)).push_back(flag);
+    }
     const auto headed = [&](std::size_t i, const std::vector<const Flag*>& flags) {
         return std::string(flag_group_titles.at(i)) + "\n" + flag_lines(flags, column);
     };
@@ -83,12 +90,16 @@ std::string headed_flags(const CommandSpec& command, std::size_t column) {
     return text + headed(groups.size() - 1, groups.back());
 }
 
+/// --dry-run goes with every change, as --json goes with every answer.
+bool is_seen_at_a_look(const CommandSpec& command) {
+    const auto own = std::count_if(command.flags.begin(), command.flags.end(),
+                                   [](const Flag& flag) { return flag.name != "--dry-run"; });
+    return static_cast<std::size_t>(own) <= seen_at_a_look;
+}
+
 std::string flags_text(const CommandSpec& command, std::size_t column) {
-    if (command.flags.size() > seen_at_a_look) return headed_flags(command, column);
-    std::vector<const Flag*> all;
-    for (const Flag& flag : command.flags) all.push_back(&flag);
-    for (const Flag& flag : common_flags()) all.push_back(&flag);
-    return flag_lines(all, column);
+    if (!is_seen_at_a_look(command)) return headed_flags(command, column);
+    return flag_lines(flags_shown(command), column);
 }
 
 /// A line for each command whose name begins so.
@@ -104,11 +115,13 @@ std::string command_lines(std::string_view beginning) {
 
 /// "your mixes: list show check ...": as many of the words as the line holds.
 std::string folded_line(const JobLine& line) {
-    std::string text = fmt::format("  {:<10}  {}", line.word, line.says);
+    constexpr std::size_t column = 10;
     const std::vector<std::string> words = second_words(line.word);
+    if (columns_shown() < text_columns) return named_line(line.word, line.says, column);
+    std::string text = fmt::format("  {:<{}}  {}", line.word, column, line.says);
     if (!words.empty()) text += is_command(line.word) ? "; also:" : ":";
     for (std::size_t i = 0; i < words.size(); ++i) {
-        const std::size_t room = text_columns - (i + 1 < words.size() ? 4 : 0);
+        const std::size_t room = columns_shown() - (i + 1 < words.size() ? 4 : 0);
         if (text.size() + 1 + words[i].size() > room) return text + " ...\n";
         text += " " + words[i];
     }
@@ -144,9 +157,9 @@ std::string flag_help(const Flag& flag) {
 }
 
 std::string help_text() {
-    std::string text =
-        "baitwright works out an angler's bait: what to weigh, how much water and when,\n"
-        "what it costs, what it does in the water.\n";
+    std::string text = paragraph("",
+                                 "baitwright works out an angler's bait: what to weigh, how much water and when, what "
+                                 "it costs, what it does in the water.");
     for (const JobGroup& group : job_groups()) {
         text += "\n" + std::string(group.title) + "\n";
         for (const JobLine& line : group.lines)
@@ -163,7 +176,7 @@ std::string help_text(const CommandSpec& command) {
     std::string text = paragraph("", usage_line(command)) + paragraph("", command.summary) + examples_of(command);
     if (!command.words.empty()) text += "\n";
     for (const Word& word : command.words) text += named_line(word.name, word.help, column);
-    if (command.words.empty() && command.flags.size() <= seen_at_a_look) text += "\n";
+    if (command.words.empty() && is_seen_at_a_look(command)) text += "\n";
     text += flags_text(command, column);
     if (const std::string more = command_lines(std::string(command.verb) + " "); !more.empty())
         text += "\nThere is also\n" + more;

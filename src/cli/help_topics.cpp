@@ -127,6 +127,23 @@ std::string names_topic() {
     return text;
 }
 
+std::string terminal_topic() {
+    return paragraph(
+               "",
+               "On a terminal, lines are as wide as it is, the water is in bold, warnings and errors are marked, "
+               "and long lists go through a pager. In a pipe or a file there is none of it: 80 columns, as ever.") +
+           "\n  --color never, or NO_COLOR=1     no colour; --color always: in a pipe too\n"
+           "  --no-pager, or PAGER=cat         lists and help at once\n"
+           "  COLUMNS=100                      another width, from 40 to 200\n"
+           "  --dry-run                        see what a change would do; write nothing\n"
+           "  --json, --csv                    for programs: unrounded, never dressed\n"
+           "  --                               no flags behind it: -- \"-name\"\n"
+           "  -                                standard input, or standard output\n\n" +
+           paragraph("",
+                     "Ctrl-C leaves nothing half-written. A terminal without UTF-8 gets plain letters, such as GBP. "
+                     "Numbers have a point in every language.");
+}
+
 constexpr std::array all_topics{
     Topic{"topics", "this list", topics_topic},
     Topic{"wetness", "how it is counted, from 0 to 3", wetness_topic},
@@ -134,6 +151,7 @@ constexpr std::array all_topics{
     Topic{"sizes", "an egg, a satsuma, a toss pot: how big they are", sizes_topic},
     Topic{"units", "how amounts, money and times are written", units_topic},
     Topic{"files", "your own mixes in files, and where things are kept", files_topic},
+    Topic{"terminal", "width, colour, pager, and trying a change", terminal_topic},
     Topic{"names", "how mixes and the rest are named when you type", names_topic},
 };
 

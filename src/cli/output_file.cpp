@@ -1,5 +1,7 @@
 #include "cli/output_file.h"
 
+#include <unistd.h>
+
 #include <system_error>
 
 #include "quantities/in_quotes.h"
@@ -31,6 +33,17 @@ void keep_unless_told(const std::string& path, const Arguments& arguments) {
     if (fs::exists(there) && !arguments.has("--replace"))
         throw StorageError(FaultClass::cannot_create, "file-exists", "'" + path + "' is there already",
                            "add --replace to write over it");
+}
+
+bool goes_to_standard_output(const Arguments& arguments, const std::string& what) {
+    if (arguments.value("-o") != "-") return false;
+    if (arguments.has("--json"))
+        throw UsageError("two-outputs", what + " and its JSON cannot both go to standard output",
+                         "leave --json out, or name a file with -o");
+    if (::isatty(STDOUT_FILENO))
+        throw UsageError("output-is-terminal", what + " is nothing to read on a terminal",
+                         "name a file with -o; or send it on, with > FILE or | behind the command");
+    return true;
 }
 
 void refuse_store_as_output(const CommandSpec& command, const Arguments& arguments, const fs::path& store) {

@@ -14,4 +14,8 @@ void keep_unless_told(const std::string& path, const Arguments& arguments);
 /// "output-is-store".
 void refuse_store_as_output(const CommandSpec& command, const Arguments& arguments, const std::filesystem::path& store);
 
+/// Whether -o is "-", which is standard output. Throws UsageError where that is a terminal, for `what` is no text to be
+/// read, and where JSON is to go there too.
+bool goes_to_standard_output(const Arguments& arguments, const std::string& what);
+
 }  // namespace baitwright

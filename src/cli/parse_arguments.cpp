@@ -1,8 +1,10 @@
 #include "cli/parse_arguments.h"
 
 #include <CLI/CLI.hpp>
+#include <array>
 
 #include "cli/help.h"
+#include "cli/terminal.h"
 #include "cli/words_of_value.h"
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
@@ -16,23 +18,30 @@ std::string see_help(const CommandSpec& command) {
     return "see: baitwright " + std::string(command.verb) + " --help";
 }
 
+/// The flags that the command takes: its own, those of all, and those about the terminal.
+std::array<const std::vector<Flag>*, 3> flags_of(const CommandSpec& command) {
+    return {&command.flags, &common_flags(), &terminal_flags()};
+}
+
+[[noreturn]] void refuse_surplus(const CommandSpec& command, const std::string& given) {
+    throw UsageError("surplus-word", "'" + given + "' is one word too many",
+                     "put a name of several words in quotes; " + see_help(command));
+}
+
 [[noreturn]] void refuse_unknown(const CommandSpec& command, const std::string& given) {
     std::vector<std::string> names;
-    for (const Flag& flag : command.flags) names.emplace_back(flag.name);
-    for (const Flag& flag : common_flags()) names.emplace_back(flag.name);
-    if (given.empty() || given.front() != '-')
-        throw UsageError("surplus-word", "'" + given + "' is one word too many",
-                         "put a name of several words in quotes; " + see_help(command));
+    for (const std::vector<Flag>* flags : flags_of(command))
+        for (const Flag& flag : *flags)
+            if (flag.instead.empty()) names.emplace_back(flag.name);
     const std::string hint = did_you_mean(given.substr(0, given.find('=')), names);
     throw UsageError("unknown-flag", "'" + given + "' is not a flag of '" + std::string(command.verb) + "'",
                      hint.empty() ? see_help(command) : hint);
 }
 
 const Flag* find_flag(const CommandSpec& command, std::string_view name) {
-    for (const Flag& flag : command.flags)
-        if (flag.name == name) return &flag;
-    for (const Flag& flag : common_flags())
-        if (flag.name == name) return &flag;
+    for (const std::vector<Flag>* flags : flags_of(command))
+        for (const Flag& flag : *flags)
+            if (flag.name == name) return &flag;
     return nullptr;
 }
 
@@ -90,12 +99,13 @@ public:
     explicit Parser(const CommandSpec& command) : command_(command), app_(std::string(command.summary)) {
         app_.set_help_flag();
         app_.allow_extras();
-        for (const Flag& flag : command.flags) add(flag);
-        for (const Flag& flag : common_flags()) add(flag);
+        for (const std::vector<Flag>* flags : flags_of(command))
+            for (const Flag& flag : *flags) add(flag);
     }
 
     Arguments parse(const std::vector<std::string>& given) {
-        std::vector<std::string> reversed = joined(command_, given);
+        const auto flags_end = end_of_flags(given);
+        std::vector<std::string> reversed = joined(command_, {given.begin(), flags_end});
         std::reverse(reversed.begin(), reversed.end());
         try {
             app_.parse(reversed);
@@ -104,7 +114,7 @@ public:
         } catch (const CLI::ParseError& error) {
             throw UsageError("usage", error.what(), see_help(command_));
         }
-        return sorted();
+        return sorted({flags_end == given.end() ? flags_end : flags_end + 1, given.end()});
     }
 
 private:
@@ -116,19 +126,26 @@ private:
             app_.add_option(name)->expected(1)->take_all()->allow_extra_args(false);
     }
 
-    Arguments sorted() {
+    std::map<std::string, std::vector<std::string>> flags_given() const {
         std::map<std::string, std::vector<std::string>> flags;
         for (const CLI::Option* option : app_.get_options()) {
             if (option->count() == 0) continue;
-            const std::string name = option->get_name();
-            const Flag* flag = find_flag(command_, name);
-            if (!flag->repeatable && option->count() > 1)
+            const Flag* flag = find_flag(command_, option->get_name());
+            const std::string name(flag->instead.empty() ? flag->name : flag->instead);
+            if (!flag->repeatable && (option->count() > 1 || flags.count(name) > 0))
                 throw UsageError("repeated-flag", "'" + name + "' is given more than once", "give it once");
             flags[name] = flag->value.empty() ? std::vector<std::string>{} : option->results();
         }
+        return flags;
+    }
+
+    /// `behind` are the words behind "--", which are no flags whatever they begin with.
+    Arguments sorted(const std::vector<std::string>& behind) {
+        std::map<std::string, std::vector<std::string>> flags = flags_given();
         std::vector<std::string> words = app_.remaining();
         for (const std::string& word : words)
             if (word.size() > 1 && word.front() == '-') refuse_unknown(command_, word);
+        words.insert(words.end(), behind.begin(), behind.end());
         join_amount(words);
         check_count(words);
         Arguments arguments(std::move(words), std::move(flags));
@@ -165,7 +182,7 @@ private:
                 "'" + std::string(command_.verb) + "' needs " + std::string(command_.words[words.size()].name) + ": " +
                     std::string(command_.words[words.size()].help),
                 examples(command_).empty() ? see_help(command_) : "for example: " + examples(command_).front());
-        if (!endless && words.size() > most) refuse_unknown(command_, words[most]);
+        if (!endless && words.size() > most) refuse_surplus(command_, words[most]);
     }
 
     const CommandSpec& command_;

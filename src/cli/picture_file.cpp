@@ -24,6 +24,7 @@ void check_picture(const Arguments& arguments) {
 }
 
 void write_picture(const Arguments& arguments, const std::string& svg) {
+    if (arguments.has("--dry-run")) return;
     write_text_file(*arguments.value("--plot"), svg);
 }
 

@@ -7,12 +7,16 @@
 #include <ctime>
 
 #include "cli/commands.h"
+#include "cli/dry_run.h"
 #include "cli/help.h"
 #include "cli/help_topics.h"
 #include "cli/new_store_told.h"
+#include "cli/old_flags.h"
 #include "cli/output_file.h"
 #include "cli/parse_arguments.h"
+#include "cli/terminal.h"
 #include "cli/usual_told.h"
+#include "cli/version.h"
 #include "cli/ways_out.h"
 #include "quantities/date.h"
 #include "quantities/in_quotes.h"
@@ -100,6 +104,17 @@ void refuse_unfit_words(const std::vector<std::string>& words) {
                              "write it in plain letters; a file with such a name must be renamed first");
 }
 
+/// Help is longer than a screen: it may go through a pager.
+CommandResult help_shown(std::string text) {
+    return {std::move(text), 0, OutputForm::listed};
+}
+
+/// A list may be as long as the library, or the log.
+bool is_list(const CommandSpec& command) {
+    const std::string_view verb = command.verb;
+    return verb.ends_with(" list") || verb.ends_with(" history") || verb == "find" || verb == "stock";
+}
+
 /// Help with the command, the group or the topic that these words begin with; with everything where there are no words.
 std::string help_with(const std::vector<std::string>& words) {
     if (words.empty() || asks_for_help(words[0])) return help_text();
@@ -153,7 +168,20 @@ std::vector<CommandSpec> made_commands() {
          command_log_edit(), command_log_undo(), command_log_notes(), command_learn(), command_learn_undo(),
          command_paid()});
     add({command_backup(), command_restore(), command_merge(), command_doctor(), command_export(), command_import()});
+    add_dry_run(commands);
     return commands;
+}
+
+/// What the command says, fit to be shown, with what is said besides.
+CommandResult what_it_says(const CommandSpec& command, const Arguments& arguments, const Surroundings& around,
+                           const NamedStore& named_store) {
+    CommandResult result = command.run(arguments, around);
+    if (result.form == OutputForm::bytes) return result;
+    if (!arguments.has("--json")) result.output = written_out(result.output, LineBreaks::allowed);
+    tell_usual(result, arguments);
+    if (command.effect != Effect::keeps) named_store.tell(result, arguments);
+    if (result.form == OutputForm::told && is_list(command)) result.form = OutputForm::listed;
+    return result;
 }
 
 CommandResult run_command(const CommandSpec& command, const std::vector<std::string>& rest) {
@@ -165,13 +193,14 @@ CommandResult run_command(const CommandSpec& command, const std::vector<std::str
     refuse_store_as_output(command, arguments, around.library.store);
     const NamedStore named_store(arguments);
     try {
+        const DryRun dry_run(command, arguments, around.library.store);
         if (command.effect != Effect::keeps) give_usual(arguments, command, usual_of(around.library));
         show_units(shown_units_of(arguments));
-        CommandResult result = command.run(arguments, around);
-        if (!arguments.has("--json")) result.output = written_out(result.output, LineBreaks::allowed);
-        tell_usual(result, arguments);
-        if (command.effect != Effect::keeps) named_store.tell(result, arguments);
-        if (result.status == 0) result.done_already = done_by(command, arguments);
+        CommandResult result = what_it_says(command, arguments, around, named_store);
+        around.library.ahead.reset();  // before what was only tried is taken away
+        if (result.status == 0 && !arguments.has("--dry-run")) result.done_already = done_by(command, arguments);
+        dry_run.tell(result, arguments);
+        result.aside += old_flags_told(command, rest);
         return result;
     } catch (const Error& error) {
         throw named_store.told(error);
@@ -198,27 +227,30 @@ CommandResult run_program(const std::vector<std::string>& given) {
     if (given.empty())
         throw UsageError("no-command", "say what you want to know",
                          "see: baitwright --help; or try: baitwright mix \"silt bed\" --wet-volume 3l");
-    if (asks_for_help(given[0])) return {help_with({given.begin() + 1, given.end()}), 0};
-    if (given[0] == "--version") return {"baitwright " BAITWRIGHT_VERSION "\n", 0};
-    if (std::any_of(given.begin(), given.end(),
+    if (asks_for_help(given[0])) return help_shown(help_with({given.begin() + 1, given.end()}));
+    if (given[0] == "--version") return {version_text(), 0};
+    if (std::any_of(given.begin(), end_of_flags(given),
                     [](const std::string& word) { return word == "--help" || word == "-h"; }))
-        return {help_with(given), 0};
+        return help_shown(help_with(given));
     std::size_t words = 0;
     const CommandSpec* command = find_command(given, words);
-    if (!command && given.size() == 2 && given[1] == "help") return {help_with(given), 0};
+    if (!command && given.size() == 2 && given[1] == "help") return help_shown(help_with(given));
     if (!command) refuse_command(given);
     const std::vector<std::string> rest(given.begin() + static_cast<std::ptrdiff_t>(words), given.end());
     try {
         return run_command(*command, rest);
     } catch (const Error& refusal) {
-        if (meant_help(rest, refusal)) return {help_text(*command), 0};
+        if (meant_help(rest, refusal)) return help_shown(help_text(*command));
         throw;
     }
 }
 
+bool wants_json(const std::vector<std::string>& given) {
+    return std::find(given.begin(), end_of_flags(given), "--json") != end_of_flags(given);
+}
+
 std::string error_text(const Error& error, const std::vector<std::string>& given) {
-    const bool json = std::find(given.begin(), given.end(), "--json") != given.end();
-    return json ? json_text(json_of_faults(error.faults())) : fault_text(error.faults());
+    return wants_json(given) ? json_text(json_of_faults(error.faults())) : fault_text(error.faults());
 }
 
 int exit_status(FaultClass fault_class) {

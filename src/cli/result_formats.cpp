@@ -19,7 +19,7 @@ std::vector<NamedChange> names_of(const std::vector<EntryChange>& changes) {
 CommandResult given(const Arguments& arguments, const Reply& reply, const std::string& note) {
     if (arguments.has("--json")) return {json_text(reply.json()), reply.status};
     if (arguments.has("--csv")) return {csv_of_rows(reply.rows()), reply.status};
-    return {reply.told().text() + note, reply.status};
+    return {reply.told().text() + note, reply.status, OutputForm::told};
 }
 
 std::string csv_of_rows(const std::vector<std::vector<std::string>>& rows) {

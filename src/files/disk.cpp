@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cerrno>
 #include <list>
+#include <optional>
 #include <system_error>
 #include <utility>
 
@@ -15,6 +16,7 @@
 #include "files/utf8.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
+#include "quantities/unfinished_names.h"
 
 namespace baitwright {
 
@@ -171,7 +173,10 @@ private:
         for (int attempt = 0; attempt < 100; ++attempt) {
             path_ = folder_of(target_) / name.text(::getpid(), attempt);
             const int file = ::open(path_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
-            if (file >= 0) return file;
+            if (file >= 0) {
+                unfinished_.emplace(path_.native());
+                return file;
+            }
             if (errno != EEXIST) break;
         }
         in_place_ = true;  // nothing to remove
@@ -180,6 +185,7 @@ private:
 
     fs::path target_, path_;
     bool in_place_ = false;
+    std::optional<UnfinishedName> unfinished_;
     Descriptor file_;
 };
 

@@ -78,7 +78,10 @@ NewFolder::NewFolder(fs::path target) : target_(std::move(target)) {
     sweep_leftovers(folder_of(target_), name);
     for (int attempt = 0; attempt < 100; ++attempt) {
         path_ = folder_of(target_) / name.text(::getpid(), attempt);
-        if (::mkdir(path_.c_str(), S_IRWXU) == 0) return;
+        if (::mkdir(path_.c_str(), S_IRWXU) == 0) {
+            unfinished_.emplace(path_.native());
+            return;
+        }
         if (errno != EEXIST) break;
     }
     refuse_folder_made(target_, errno);

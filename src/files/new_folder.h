@@ -1,9 +1,12 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
+
+#include "quantities/unfinished_names.h"
 
 namespace baitwright {
 
@@ -32,6 +35,7 @@ private:
     void flush_files();
 
     std::filesystem::path target_, path_;
+    std::optional<UnfinishedName> unfinished_;
     struct File {
         std::filesystem::path path;  ///< as it will be
         int number;

@@ -7,6 +7,7 @@
 #include "library/exported_files.h"
 #include "quantities/all_digits.h"
 #include "quantities/fault.h"
+#include "quantities/progress.h"
 #include "store/schema.h"
 
 namespace baitwright {
@@ -64,10 +65,14 @@ public:
     }
 
     void tables() {
+        std::int64_t rows = 0;
+        for (const KeptTable& table : kept_tables()) rows += kept_.count(table);
+        Progress progress("writing all of it", static_cast<std::size_t>(rows));
         for (const KeptTable& table : kept_tables()) {
             begin(file_of(table));
             folder_.add(kept_headings(table));
             kept_.each(table, [&](const KeptRow& row) {
+                progress.step();
                 folder_.add(kept_csv_row(table, row));
                 ++answer_.back().second;
             });
@@ -131,12 +136,12 @@ private:
 
 }  // namespace
 
-ExportAnswer export_all(const Store& store, const std::filesystem::path& folder, const std::string& made_by,
-                        Date today) {
+ExportAnswer export_all(const Store& store, const std::filesystem::path& folder, const std::string& made_by, Date today,
+                        Doing doing) {
     const std::filesystem::path target = folder_to_replace(folder, exported_file_names(), export_about);
     const AllDigitsHere exactly;
     NewFolder made(target);
-    ExportAnswer answer{folder.string(), {}};
+    ExportAnswer answer{doing, folder.string(), {}};
     store.look([&] {
         AllOut out(store, made);
         out.library();
@@ -144,7 +149,7 @@ ExportAnswer export_all(const Store& store, const std::filesystem::path& folder,
         out.about(made_by, today);
         answer.files = std::move(out).files();
     });
-    made.take_place();
+    if (doing == Doing::done) made.take_place();
     return answer;
 }
 

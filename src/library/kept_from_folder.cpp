@@ -6,6 +6,7 @@
 #include "library/exported_files.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
+#include "quantities/progress.h"
 #include "store/content_mark.h"
 
 namespace baitwright {
@@ -99,8 +100,11 @@ void KeptFromFolder::take(const KeptTable& table, Which which) {
     std::int64_t rows = 0;
     KeptRow row;
     KeptCsvReader reader(table, file->text, file->faults);
+    Progress progress("taking in " + file_of(table),
+                      static_cast<std::size_t>(std::count(file->text.begin(), file->text.end(), '\n')));
     while (reader.next(row)) {
         ++rows;
+        progress.step();
         const Which is = places.kind_of(row);
         if (which == Which::plain) seen_.insert({table.name, is});
         if (!writes || (which != Which::all && which != is)) continue;

@@ -43,7 +43,12 @@ std::string with_degree_signs(std::string_view text) {
 }
 
 std::string for_terminal(std::string_view text) {
-    return letters_in_use() == TerminalLetters::utf8 ? with_degree_signs(text) : std::string(text);
+    if (letters_in_use() == TerminalLetters::utf8) return with_degree_signs(text);
+    return in_letters_of_terminal(std::string(text));
+}
+
+std::string in_letters_of_terminal(const std::string& text) {
+    return letters_in_use() == TerminalLetters::ascii_alone ? in_plain_letters(text) : text;
 }
 
 }  // namespace baitwright

@@ -27,8 +27,10 @@ std::string rows_text(std::int64_t count, std::string_view file) {
 
 Told export_told(const ExportAnswer& answer) {
     Told told;
-    told.say("All that you keep is in the folder '" + answer.folder + "' now, as " +
-             std::to_string(answer.files.size() + 1) + " files to read and to change.");
+    const bool done = answer.doing == Doing::done;
+    told.say(std::string("All that you keep ") + (done ? "is" : "would be") + " in the folder '" + answer.folder +
+             (done ? "' now, as " : "', as ") + std::to_string(answer.files.size() + 1) +
+             " files to read and to change.");
     using Align = TextTable::Align;
     TextTable table({Align::left, Align::right});
     std::size_t empty = 0;
@@ -41,12 +43,13 @@ Told export_told(const ExportAnswer& answer) {
     told.table(std::move(table));
     if (empty > 0)
         told.say(empty == 1 ? "One has only its headings." : std::to_string(empty) + " have only their headings.");
-    told.say("To take it in again: baitwright import '" + answer.folder + "'");
+    told.say(done ? "To take it in again: baitwright import '" + answer.folder + "'" : "Nothing was written.");
     return told;
 }
 
 Json export_json(const ExportAnswer& answer) {
     Json json = json_record("export", {});
+    json["dry_run"] = answer.doing == Doing::looked_at;
     json["folder"] = answer.folder;
     Json files = Json::array();
     for (const auto& [file, count] : answer.files) files.push_back({{"file", file}, {"rows", count}});

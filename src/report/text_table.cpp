@@ -12,6 +12,10 @@ namespace baitwright {
 namespace {
 
 constexpr std::string_view indent = "  ", between = "  ";
+/// The first column is broken to no less than this.
+constexpr std::size_t fewest_of_first = 12;
+/// A paragraph with less room than this beside its word goes below it, so far in.
+constexpr std::size_t fewest_beside = 20, hang_below = 6;
 
 bool is_unit(std::string_view word) {
     const auto last = word.find_last_not_of(".,;:)");
@@ -73,31 +77,63 @@ void TextTable::rule() {
     rows_.emplace_back();
 }
 
+/// All cells but the first.
+std::string TextTable::other_cells(const std::vector<std::string>& cells, const std::vector<std::size_t>& widths,
+                                   std::string_view before) const {
+    std::string line;
+    for (std::size_t i = 1; i < cells.size(); ++i)
+        line += std::string(before) + padded(cells[i], widths[i], columns_[i]);
+    return line;
+}
+
+std::string TextTable::side_by_side(const std::vector<std::size_t>& widths) const {
+    std::size_t others = 0;
+    for (std::size_t i = 1; i < widths.size(); ++i) others += widths[i] + between.size();
+    std::string text;
+    for (const auto& cells : rows_) {
+        if (cells.empty()) {
+            text += std::string(indent) + std::string(others + widths[0], '-') + "\n";
+            continue;
+        }
+        const std::vector<std::string> names = broken_at_blanks(cells[0], widths[0]);
+        for (std::size_t n = 0; n < names.size(); ++n) {
+            std::string line = std::string(indent) + padded(names[n], widths[0], columns_[0]);
+            if (n + 1 == names.size()) line += other_cells(cells, widths, between);
+            trim_right(line);
+            text += line + "\n";
+        }
+    }
+    return text;
+}
+
+std::string TextTable::below_each_other(const std::vector<std::size_t>& widths) const {
+    std::string text;
+    for (const auto& cells : rows_) {
+        if (cells.empty()) {
+            text += std::string(indent) + std::string(columns_shown() - indent.size(), '-') + "\n";
+            continue;
+        }
+        if (!cells[0].empty())
+            for (const std::string& line : broken_at_blanks(cells[0], columns_shown() - indent.size()))
+                text += std::string(indent) + line + "\n";
+        std::string line = std::string(indent) + other_cells(cells, widths, " ");
+        trim_right(line);
+        if (!line.empty()) text += line + "\n";
+    }
+    return text;
+}
+
 std::string TextTable::text() const {
     std::vector<std::size_t> widths(columns_.size(), 0);
     for (const auto& cells : rows_)
         for (std::size_t i = 0; i < cells.size(); ++i) widths[i] = std::max(widths[i], text_width(cells[i]));
     std::size_t others = indent.size();
     for (std::size_t i = 1; i < widths.size(); ++i) others += widths[i] + between.size();
-    const std::size_t room = text_columns > others + 12 ? text_columns - others : 12;
-    widths[0] = std::min(widths[0], room);
-    std::string text;
-    for (const auto& cells : rows_) {
-        if (cells.empty()) {
-            text += std::string(indent) + std::string(others - indent.size() + widths[0], '-') + "\n";
-            continue;
-        }
-        const std::vector<std::string> names = broken_at_blanks(cells[0], widths[0]);
-        for (std::size_t n = 0; n < names.size(); ++n) {
-            std::string line = std::string(indent) + padded(names[n], widths[0], columns_[0]);
-            if (n + 1 == names.size())
-                for (std::size_t i = 1; i < cells.size(); ++i)
-                    line += std::string(between) + padded(cells[i], widths[i], columns_[i]);
-            trim_right(line);
-            text += line + "\n";
-        }
-    }
-    return text;
+    const std::size_t columns = columns_shown();
+    const bool fits = columns >= others + std::min(widths[0], fewest_of_first);
+    if (!fits && columns < text_columns) return below_each_other(widths);
+    widths[0] = std::min(widths[0], columns > others + fewest_of_first ? columns - others : fewest_of_first);
+    return side_by_side(widths);
 }
 
 std::string sentence(std::string text) {
@@ -108,13 +144,21 @@ std::string sentence(std::string text) {
 }
 
 std::string paragraph(std::string_view first, std::string_view text) {
-    std::string result;
-    std::string lead(first);
-    for (const std::string& line : broken_at_blanks(for_terminal(text), text_columns - text_width(first))) {
+    const std::size_t columns = columns_shown();
+    std::string result, lead(first);
+    std::size_t hang = text_width(first);
+    if (columns < text_columns && hang + fewest_beside > columns) {
+        trim_right(lead);
+        result = lead + "\n";
+        hang = hang_below;
+        lead.assign(hang, ' ');
+    }
+    const std::size_t room = hang < columns ? columns - hang : std::string::npos;
+    for (const std::string& line : broken_at_blanks(for_terminal(text), room)) {
         std::string whole = lead + line;
         trim_right(whole);
         result += whole + "\n";
-        lead.assign(text_width(first), ' ');
+        lead.assign(hang, ' ');
     }
     return result;
 }

@@ -4,13 +4,13 @@
 #include <string_view>
 #include <vector>
 
+#include "report/shown_columns.h"
+
 namespace baitwright {
 
-/// The widest line we print.
-inline constexpr std::size_t text_columns = 80;
-
 /// A table in plain text: the first column to the left, the others to the right unless told otherwise, two blanks
-/// between, indented by two. The first column is broken over lines where the whole would pass `text_columns`.
+/// between, indented by two. The first column is broken over lines where the whole would pass `columns_shown`; on a
+/// narrow terminal, where that does not help, it stands on lines of its own, above the others.
 class TextTable {
 public:
     enum class Align { left, right };
@@ -26,6 +26,11 @@ public:
     [[nodiscard]] const std::vector<std::vector<std::string>>& rows() const { return rows_; }
 
 private:
+    [[nodiscard]] std::string other_cells(const std::vector<std::string>& cells, const std::vector<std::size_t>& widths,
+                                          std::string_view between) const;
+    [[nodiscard]] std::string side_by_side(const std::vector<std::size_t>& widths) const;
+    [[nodiscard]] std::string below_each_other(const std::vector<std::size_t>& widths) const;
+
     std::vector<Align> columns_;
     std::vector<std::vector<std::string>> rows_;  // an empty row is a rule
 };
@@ -33,8 +38,9 @@ private:
 /// Columns that a text takes on a terminal: accents and wide letters counted right.
 std::size_t text_width(std::string_view text);
 
-/// A paragraph broken at blanks so that no line passes `text_columns`; the first line starts with `first`, the others
-/// with as many blanks. Ends with a line end.
+/// A paragraph broken at blanks so that no line passes `columns_shown`; the first line starts with `first`, the others
+/// with as many blanks. On a narrow terminal that leaves no room beside `first` it begins below it. Ends with a line
+/// end.
 std::string paragraph(std::string_view first, std::string_view text);
 
 /// With a capital and a full stop, where it has none yet.

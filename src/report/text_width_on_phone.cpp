@@ -1,3 +1,4 @@
+#include "report/degree_sign.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -9,6 +10,11 @@ std::size_t text_width(std::string_view text) {
     for (const char byte : text)
         if ((static_cast<unsigned char>(byte) & 0xc0u) != 0x80u) ++letters;
     return letters;
+}
+
+/// A phone shows every letter.
+std::string in_plain_letters(std::string_view text) {
+    return std::string(text);
 }
 
 }  // namespace baitwright

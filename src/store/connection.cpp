@@ -1,6 +1,5 @@
 #include "store/connection.h"
 
-#include <SQLiteCpp/Transaction.h>
 #include <sqlite3.h>
 
 #include <stdexcept>
@@ -9,6 +8,7 @@
 #include "store/content_mark.h"
 #include "store/file_header.h"
 #include "store/file_in_making.h"
+#include "store/kept_changes.h"
 #include "store/new_store.h"
 #include "store/schema.h"
 #include "store/upgrade_store.h"
@@ -98,6 +98,11 @@ void StoreConnection::change(const std::function<void()>& work) {
     guarded([&] {
         look_no_more();
         prepare_for_writing();
+        if (changes_made() == Changes::undone) {
+            if (!undone_) undone_.emplace(database_, SQLite::TransactionBehavior::IMMEDIATE);
+            const Changing changing(changing_);
+            return work();
+        }
         SQLite::Transaction transaction(database_, SQLite::TransactionBehavior::IMMEDIATE);
         const Changing changing(changing_);
         work();
@@ -109,7 +114,7 @@ void StoreConnection::change(const std::function<void()>& work) {
 }
 
 void StoreConnection::look_from_now() {
-    if (changing_ || looking_) return;
+    if (changing_ || looking_ || undone_) return;
     guarded([&] { database_.exec("BEGIN"); });
     looking_ = looks_on_ = true;
 }
@@ -168,7 +173,7 @@ SQLite::Statement& StoreConnection::prepared(const char* sql) {
 }
 
 StoreConnection::Snapshot::Snapshot(StoreConnection& connection) {
-    if (connection.changing_ || connection.looking_) return;
+    if (connection.changing_ || connection.looking_ || connection.undone_) return;
     connection.database_.exec("BEGIN");
     begun_ = &connection;
     connection.looking_ = true;

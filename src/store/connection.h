@@ -2,11 +2,13 @@
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
 
 #include <chrono>
 #include <filesystem>
 #include <functional>
 #include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -95,6 +97,7 @@ private:
     std::filesystem::path path_;
     SQLite::Database database_;
     std::map<const char*, SQLite::Statement> statements_;
+    std::optional<SQLite::Transaction> undone_;  ///< holds what is changed but not to be kept; goes before the rest
     std::map<std::string, Names> mended_names_;  ///< by the kind of entry
     bool knows_marks_ = false;                   ///< `know_marks` was called
     bool writes_ = false;                        ///< the settings for writing are made

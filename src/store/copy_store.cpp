@@ -2,11 +2,14 @@
 
 #include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
 #include <sqlite3.h>
 
+#include <optional>
 #include <string_view>
 #include <system_error>
 
+#include "quantities/progress.h"
 #include "store/schema.h"
 
 namespace baitwright {
@@ -41,6 +44,26 @@ bool is_alone(const fs::path& path) {
     return true;
 }
 
+/// By blocks, so that it can be told how far it is; of one state, or each change by others would begin it anew.
+void copy_pages(SQLite::Database& copy, SQLite::Database& source) {
+    constexpr int pages_at_once = 4096;
+    std::optional<SQLite::Transaction> reading;
+    if (sqlite3_get_autocommit(source.getHandle()) != 0) {
+        reading.emplace(source);
+        source.execAndGet("SELECT count(*) FROM sqlite_schema");
+    }
+    SQLite::Backup backup(copy, source);
+    std::optional<Progress> progress;
+    int result = SQLITE_OK;
+    while (result == SQLITE_OK) {
+        result = backup.executeStep(pages_at_once);
+        const auto all = static_cast<std::size_t>(backup.getTotalPageCount());
+        if (!progress) progress.emplace("copying the store", all);
+        progress->reach(all - static_cast<std::size_t>(backup.getRemainingPageCount()));
+    }
+    if (result != SQLITE_DONE) throw SQLite::Exception("it is in use", SQLITE_BUSY);
+}
+
 }  // namespace
 
 std::string name_for_sqlite(const fs::path& path) {
@@ -63,8 +86,7 @@ void copy_into(SQLite::Database& source, const fs::path& empty) {
     SQLite::Database copy(empty.string(), SQLite::OPEN_READWRITE);
     copy.exec("PRAGMA journal_mode = MEMORY");  // what is not whole is never put in place, nor flushed before
     copy.exec("PRAGMA synchronous = OFF");
-    const int result = SQLite::Backup(copy, source).executeStep();
-    if (result != SQLITE_DONE) throw SQLite::Exception("it is in use", SQLITE_BUSY);
+    copy_pages(copy, source);
     copy.exec("PRAGMA journal_mode = DELETE");
 }
 

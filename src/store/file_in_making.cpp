@@ -110,6 +110,8 @@ FileInMaking::FileInMaking(const fs::path& folder) {
         if (file >= 0) {
             ::close(file);
             now_in_making().insert(path_);
+            for (const std::string_view side : sqlite_sides)
+                unfinished_.push_back(std::make_unique<UnfinishedName>(path_.string() + std::string(side)));
             return;
         }
         error = errno;

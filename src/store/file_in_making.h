@@ -1,8 +1,11 @@
 #pragma once
 
 #include <filesystem>
+#include <memory>
 #include <string>
 #include <vector>
+
+#include "quantities/unfinished_names.h"
 
 namespace baitwright {
 
@@ -30,6 +33,7 @@ public:
 
 private:
     std::filesystem::path path_;
+    std::vector<std::unique_ptr<UnfinishedName>> unfinished_;  ///< it, and what SQLite keeps beside it
     bool in_place_ = false;
 };
 

@@ -183,6 +183,30 @@ TEST_CASE("every example in help works") {
         }
 }
 
+TEST_CASE("every example that changes the store can be tried, and no byte of it is another then") {
+    const program_run::Folder model;
+    lay_for_examples(model);
+    const std::string before = program_run::text_of(model.path() / "data/baitwright/baitwright.db");
+    for (const CommandSpec& command : all_commands())
+        for (const std::string& example : examples(command)) {
+            const bool has_flag = std::any_of(command.flags.begin(), command.flags.end(),
+                                              [](const Flag& flag) { return flag.name == "--dry-run"; });
+            const bool asked = example.find("--dry-run") != std::string::npos;
+            if (!has_flag || asked || command.effect == Effect::keeps) continue;
+            const program_run::Folder here;
+            std::filesystem::copy(model.path(), here.path(), std::filesystem::copy_options::recursive);
+            const auto from = example.find(" < ");
+            const std::string input = from == std::string::npos ? "/dev/null" : example.substr(from + 3);
+            const std::string typed = example.substr(11, from == std::string::npos ? from : from - 11);
+            const program_run::Outcome outcome = program_run::run(here.path(), typed + " --dry-run", input);
+            INFO(example << "\n" << outcome.output << outcome.errors);
+            CHECK(outcome.status == 0);
+            const std::string told = outcome.output + outcome.errors;
+            CHECK((told.find("othing was written") != told.npos || told.find("\"dry_run\": true") != told.npos));
+            CHECK((program_run::text_of(here.path() / "data/baitwright/baitwright.db") == before));
+        }
+}
+
 TEST_CASE("a topic fits the screen and hides no command") {
     REQUIRE(topic_names().size() >= 7);
     for (const std::string& name : topic_names()) {

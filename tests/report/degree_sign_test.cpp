@@ -44,3 +44,11 @@ TEST_CASE("a terminal without UTF-8 gets plain letters, a page its sign all the 
     CHECK(text == "Water     at 15 degC\n");
     CHECK(json[0]["text"].text() == "at 15 °C");
 }
+
+TEST_CASE("plain letters have a word for money, and leave accents away") {
+    CHECK(in_plain_letters("£3.40") == "GBP 3.40");
+    CHECK(in_plain_letters("3.40 €") == "3.40 EUR ");
+    CHECK(in_plain_letters("15 °C, crème, Müsli, 5 – 6 ½") == "15 degC, creme, Musli, 5 - 6 1/2");
+    CHECK(in_plain_letters("餌") == "?");
+    CHECK(in_plain_letters("silt bed\n") == "silt bed\n");
+}

@@ -33,3 +33,20 @@ TEST_CASE("a paragraph is broken at blanks under its heading") {
     const std::string margin(72, ' ');
     CHECK(paragraph(margin, "of 6 fl oz") == margin + "of\n" + margin + "6 fl oz\n");
 }
+
+TEST_CASE("on a narrow terminal the first column stands above the others, and a paragraph below its word") {
+    struct Narrow {
+        Narrow() { show_columns(10); }  // taken to be the fewest
+        ~Narrow() { show_columns(text_columns); }
+    } const narrow;
+    CHECK(columns_shown() == fewest_columns);
+    TextTable table({TextTable::Align::left, TextTable::Align::right, TextTable::Align::right});
+    table.row({"weigh", "grams", std::string(24, '-')});
+    table.row({"fishmeal, brown", "460 g", "1 lb"});
+    CHECK(table.text() ==
+          "  weigh\n   grams ------------------------\n  fishmeal, brown\n   460 g                     1 lb\n");
+    CHECK(paragraph("  barge wash            firm      ", "Plain, cheap and brown, for roach.") ==
+          "  barge wash            firm\n      Plain, cheap and brown, for roach.\n");
+    show_columns(1000);
+    CHECK(columns_shown() == most_columns);
+}

@@ -11,6 +11,7 @@
 #include "bait/feel.h"
 #include "quantities/fault.h"
 #include "store/child_process.h"
+#include "store/kept_changes.h"
 #include "store/random_entries.h"
 #include "store/store.h"
 #include "store/temporary_folder.h"
@@ -194,4 +195,24 @@ TEST_CASE("a store locked for shorter than the patience waits") {
     });
     CHECK_NOTHROW(put_numbered(store, 0));
     release.join();
+}
+
+TEST_CASE("changes that are to be undone are seen while the store is open, and then are not there") {
+    const TemporaryFolder folder;
+    {
+        Store store = Store::open(folder / "library.db");
+        put_numbered(store, 0);
+    }
+    make_changes(Changes::undone);
+    {
+        Store store = Store::open(folder / "library.db");
+        put_numbered(store, 1);
+        CHECK(store.shipped_digest() == "1");
+        store.look([&] { CHECK(store.find_ingredient("coarse meal")->note == "1"); });
+        put_numbered(store, 2);
+        CHECK(store.find_recipe("river mix")->note == "2");
+    }
+    make_changes(Changes::kept);
+    check_whole(folder / "library.db");
+    CHECK(Store::open(folder / "library.db").shipped_digest() == "0");
 }

@@ -14,6 +14,7 @@
 namespace baitwright {
 
 struct ExportAnswer {
+    Doing doing = Doing::done;
     std::string folder;                                       ///< as the person named it
     std::vector<std::pair<std::string, std::int64_t>> files;  ///< with their entries or rows
 };
