@@ -7,11 +7,13 @@
 #include <ctime>
 
 #include "cli/commands.h"
+#include "cli/for_machines.h"
 #include "cli/help.h"
 #include "cli/help_topics.h"
 #include "cli/new_store_told.h"
 #include "cli/output_file.h"
 #include "cli/parse_arguments.h"
+#include "cli/usual_place.h"
 #include "cli/usual_told.h"
 #include "cli/ways_out.h"
 #include "quantities/date.h"
@@ -28,25 +30,6 @@ namespace {
 
 bool asks_for_help(const std::string& word) {
     return word == "--help" || word == "-h" || word == "help";
-}
-
-std::string environment(const char* name) {
-    const char* value = std::getenv(name);
-    return value ? value : "";
-}
-
-/// The XDG base directory specification: $XDG_DATA_HOME where it is an absolute path, else ~/.local/share.
-std::filesystem::path usual_store() {
-    std::filesystem::path folder = environment("XDG_DATA_HOME");
-    if (!folder.is_absolute()) {
-        const std::string home = environment("HOME");
-        if (home.empty())
-            throw StorageError(FaultClass::cannot_create, "no-home",
-                               "neither HOME nor XDG_DATA_HOME is set, so there is no place for the store",
-                               "say where it is with --store FILE");
-        folder = std::filesystem::path(home) / ".local" / "share";
-    }
-    return folder / "baitwright" / "baitwright.db";
 }
 
 /// The day by the machine's clock, or the one that BAITWRIGHT_TODAY holds: to look ahead or back, and for tests.
@@ -198,6 +181,7 @@ CommandResult run_program(const std::vector<std::string>& given) {
     if (given.empty())
         throw UsageError("no-command", "say what you want to know",
                          "see: baitwright --help; or try: baitwright mix \"silt bed\" --wet-volume 3l");
+    if (is_for_machines(given[0])) return run_for_machines(given);
     if (asks_for_help(given[0])) return {help_with({given.begin() + 1, given.end()}), 0};
     if (given[0] == "--version") return {"baitwright " BAITWRIGHT_VERSION "\n", 0};
     if (std::any_of(given.begin(), given.end(),
