@@ -85,12 +85,18 @@ void RoffPage::subsection(std::string_view heading) {
     text_ += fmt::format(".SS {}\n", in_roff(heading));
 }
 
+bool RoffPage::below_heading() const {
+    const std::string_view before = std::string_view(text_).substr(0, text_.size() - 1);
+    const std::string_view line = before.substr(before.rfind('\n') + 1);
+    return line.starts_with(".SH ") || line.starts_with(".SS ");
+}
+
 void RoffPage::prose(std::string_view text) {
-    text_ += fmt::format(".PP\n{}\n", in_roff(text));
+    text_ += fmt::format("{}{}\n", below_heading() ? "" : ".PP\n", in_roff(text));
 }
 
 void RoffPage::synopsis(std::string_view typed, const std::vector<std::string>& stands_for) {
-    text_ += fmt::format("{}{}", text_.ends_with(".SH SYNOPSIS\n") ? "" : ".br\n", in_font('B', typed));
+    text_ += fmt::format("{}{}", below_heading() ? "" : ".br\n", in_font('B', typed));
     for (const std::string& each : stands_for) text_ += " " + in_font('I', each);
     text_ += "\n";
 }
@@ -101,7 +107,7 @@ void RoffPage::item(std::string_view typed, std::string_view takes, std::string_
 }
 
 void RoffPage::typed(const std::vector<std::string>& lines) {
-    text_ += ".PP\n.EX\n";
+    text_ += below_heading() ? ".EX\n" : ".PP\n.EX\n";
     for (const std::string& line : lines) text_ += in_roff(line) + "\n";
     text_ += ".EE\n";
 }

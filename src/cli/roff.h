@@ -32,6 +32,9 @@ public:
     [[nodiscard]] const std::string& text() const { return text_; }
 
 private:
+    /// A heading begins a paragraph by itself.
+    [[nodiscard]] bool below_heading() const;
+
     std::string text_;
 };
 
