@@ -5,6 +5,7 @@
 #include <system_error>
 
 #include "bait/ingredient_kind.h"
+#include "cli/shipped_names.h"
 #include "files/disk.h"
 #include "files/library_file.h"
 #include "library/advice_rules.h"
@@ -19,22 +20,6 @@ namespace fs = std::filesystem;
 
 /// More files below a folder than this are not read while somebody waits for the next letter.
 constexpr std::size_t most_files = 500;
-
-std::string_view shipped_folder(EntryKind kind) {
-    switch (kind) {
-        case EntryKind::ingredient:
-            return "ingredients/";
-        case EntryKind::mix:
-            return "mixes/";
-        case EntryKind::strategy:
-            return "strategies/";
-        case EntryKind::venue:
-            return "venues/";
-        case EntryKind::blend:
-            break;
-    }
-    return "blends/";
-}
 
 std::vector<GlancedName> names_in(const LibraryFile& file, EntryKind kind) {
     std::vector<GlancedName> names;
@@ -85,13 +70,7 @@ NamesToType::NamesToType(LibraryPlace place) : place_(std::move(place)) {
     unreadable_ = !store_;
 }
 
-void NamesToType::visit_files(std::string_view shipped_below, const Visit& visit) const {
-    if (!place_.folder) {
-        for (const ShippedFile& shipped : shipped_files())
-            if (shipped.name.starts_with(shipped_below))
-                visit(read_library_file(shipped.text, std::string(shipped.name)));
-        return;
-    }
+void NamesToType::visit_files(const Visit& visit) const {
     try {
         const std::vector<fs::path> paths = toml_files_below(*place_.folder);
         if (paths.size() > most_files) return;
@@ -104,8 +83,9 @@ void NamesToType::visit_files(std::string_view shipped_below, const Visit& visit
 std::vector<GlancedName> NamesToType::names(EntryKind kind) const {
     if (unreadable_) return {};
     if (store_) return looked_up([&] { return store_->names(kind); });
+    if (!place_.folder) return shipped_names(kind);
     std::vector<GlancedName> all;
-    visit_files(shipped_folder(kind), [&](const LibraryFile& file) {
+    visit_files([&](const LibraryFile& file) {
         for (GlancedName& name : names_in(file, kind)) all.push_back(std::move(name));
     });
     return all;
@@ -122,15 +102,19 @@ std::vector<GlancedName> NamesToType::feels() const {
     const auto collect = [&](const LibraryFile& file) {
         for (const Feel& feel : file.feels) all.push_back({feel.name, feel.purpose});
     };
-    visit_files("feels/", collect);
-    return all.empty() && place_.folder ? NamesToType(LibraryPlace()).feels() : all;
+    if (place_.folder) visit_files(collect);
+    if (all.empty())
+        for (const ShippedFile& shipped : shipped_files())
+            if (shipped.name.starts_with("feels/")) collect(read_library_file(shipped.text, std::string(shipped.name)));
+    return all;
 }
 
 std::vector<GlancedName> NamesToType::shops() const {
     if (unreadable_) return {};
     if (store_) return looked_up([&] { return store_->shops(); });
+    if (!place_.folder) return shipped_shops();
     std::set<std::string> all;
-    visit_files("ingredients/", [&](const LibraryFile& file) {
+    visit_files([&](const LibraryFile& file) {
         for (const Ingredient& ingredient : file.ingredients)
             for (const Pack& pack : ingredient.packs)
                 if (!pack.shop.empty()) all.insert(pack.shop);

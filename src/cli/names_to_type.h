@@ -3,7 +3,6 @@
 #include <functional>
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "bait/entry_kind.h"
@@ -31,8 +30,8 @@ public:
 
 private:
     using Visit = std::function<void(const LibraryFile&)>;
-    /// Every file of the folder; where none is named the shipped ones below this folder of `recipes/`.
-    void visit_files(std::string_view shipped_below, const Visit& visit) const;
+    /// Every file of the folder, which is there.
+    void visit_files(const Visit& visit) const;
 
     LibraryPlace place_;
     std::optional<NameGlance> store_;

@@ -10,6 +10,9 @@
 #include "cli/command_groups.h"
 #include "cli/flags_of.h"
 #include "cli/program_run.h"
+#include "cli/shipped_names.h"
+#include "files/library_file.h"
+#include "library/shipped_files.h"
 
 using namespace baitwright;
 
@@ -154,6 +157,26 @@ TEST_CASE("words that belong to a value are none of the command's") {
     CHECK(next_words(here, "mix --dry-mass 1.5 kg 'silt b'") == Texts{"silt bed"});
     CHECK(next_words(here, "drop --depth 8 ft 6 in 'silt b'") == Texts{"silt bed"});
     CHECK(next_words(here, "stock use 'silt bed' ''") != next_words(here, "stock use ''"));
+}
+
+TEST_CASE("the names read off the lines of the shipped files are those that the whole reading finds") {
+    std::map<EntryKind, std::map<std::string, std::string>> read;
+    for (const ShippedFile& shipped : shipped_files()) {
+        const LibraryFile file = read_library_file(shipped.text, std::string(shipped.name));
+        for (const Ingredient& one : file.ingredients) read[EntryKind::ingredient][one.name] = name_of(one.kind);
+        for (const auto& entry : file.recipes) read[EntryKind::mix][entry.value.name] = entry.value.feel;
+        for (const auto& entry : file.strategies) read[EntryKind::strategy][entry.value.name] = "";
+        for (const auto& entry : file.venues) read[EntryKind::venue][entry.value.name] = "";
+        for (const auto& entry : file.blends) read[EntryKind::blend][entry.value.name] = "";
+    }
+    CHECK(read.size() == entry_kind_names.size());
+    for (const auto& [kind, names] : read) {
+        CAPTURE(name_of(kind));
+        std::map<std::string, std::string> told;
+        for (const GlancedName& name : shipped_names(kind)) told[name.name] = name.says;
+        CHECK(told == names);
+    }
+    CHECK(shipped_shops().size() == 2);
 }
 
 TEST_CASE("without a store the names are the shipped ones, and none is made") {
