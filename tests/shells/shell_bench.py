@@ -14,7 +14,7 @@ import termios
 import time
 
 SCRIPTS = pathlib.Path(__file__).resolve().parents[2] / "src/cli/completions"
-PATIENCE = 30  # seconds for a shell on a busy machine to answer
+PATIENCE = 20  # seconds for a shell on a busy machine to answer
 
 # How each is begun, and what it is told first. `show` writes its words down, each closed by a byte of nothing.
 BEGUN = {
@@ -113,7 +113,12 @@ class Shell:
         self.type("\t")
         self.settle()
         self.type("\x01show \r")
-        return self.shown()[1:]
+        try:
+            return self.shown()[1:]
+        except AssertionError as unanswered:  # a quote is still open
+            self.type("\x03")
+            self.settle()
+            return [str(unanswered)]
 
     def offered(self, line):
         """What stands on the screen after a Tab at the end of the line, which is then given up."""
