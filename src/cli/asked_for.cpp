@@ -32,7 +32,7 @@ AskedFor one_of(const Names& names) {
     return asked;
 }
 
-AskedFor names_of(std::vector<Choice> choices, std::string_view joint = {}, std::vector<Choice> behind = {}) {
+AskedFor from_choices(std::vector<Choice> choices, std::string_view joint = {}, std::vector<Choice> behind = {}) {
     return {std::move(choices), {}, {}, joint, std::move(behind)};
 }
 
@@ -58,36 +58,36 @@ using Words = std::vector<std::string_view>;
 /// Words of commands, and flags of one command, whose name means something else elsewhere.
 std::vector<AskedRow> asked_of_one() {
     const std::vector<Choice> any_bait{Choice::mixes, Choice::ingredients};
-    const AskedFor mix_or_one = names_of({Choice::mixes, Choice::library_files, Choice::ingredients_instead});
+    const AskedFor mix_or_one = from_choices({Choice::mixes, Choice::library_files, Choice::ingredients_instead});
     return {
         {"mix RECIPE", mix_or_one},
         {"water RECIPE", mix_or_one},
         {"drop RECIPE", mix_or_one},
         {"dry RECIPE", mix_or_one},
-        {"log mix RECIPE", names_of(any_bait)},
-        {"log drop RECIPE", names_of(any_bait)},
-        {"ingredient add NAME", names_of({Choice::library_files})},
-        {"ingredient import FILE", names_of({Choice::any_files})},
-        {"recipe add FILE", names_of({Choice::library_files})},
-        {"strategy add FILE", names_of({Choice::library_files})},
-        {"venue add FILE", names_of({Choice::library_files})},
-        {"blend add FILE", names_of({Choice::library_files})},
-        {"ingredient restore INGREDIENT", names_of({Choice::retired})},
-        {"recipe restore RECIPE", names_of({Choice::retired})},
-        {"strategy restore STRATEGY", names_of({Choice::retired})},
-        {"venue restore VENUE", names_of({Choice::retired})},
-        {"blend restore BLEND", names_of({Choice::retired})},
+        {"log mix RECIPE", from_choices(any_bait)},
+        {"log drop RECIPE", from_choices(any_bait)},
+        {"ingredient add NAME", from_choices({Choice::library_files})},
+        {"ingredient import FILE", from_choices({Choice::any_files})},
+        {"recipe add FILE", from_choices({Choice::library_files})},
+        {"strategy add FILE", from_choices({Choice::library_files})},
+        {"venue add FILE", from_choices({Choice::library_files})},
+        {"blend add FILE", from_choices({Choice::library_files})},
+        {"ingredient restore INGREDIENT", from_choices({Choice::retired})},
+        {"recipe restore RECIPE", from_choices({Choice::retired})},
+        {"strategy restore STRATEGY", from_choices({Choice::retired})},
+        {"venue restore VENUE", from_choices({Choice::retired})},
+        {"blend restore BLEND", from_choices({Choice::retired})},
         {"drop --water", one_of(water_kind_names)},
         {"drop --compare", one_of(Words{"feels", "sizes", "forms"})},
         {"paid --by", one_of(Words{paid_by_names.begin() + 1, paid_by_names.end()})},
         {"usual --forget", one_of(keys_of_usual())},
         {"usual --units", one_of(Words{"metric", "imperial", "both"})},
         {"plan --bites", one_of(Words{"steady", "slow", "none"})},
-        {"log add --water", names_of({Choice::mixes}, "=")},
+        {"log add --water", from_choices({Choice::mixes}, "=")},
         {"log mix --water", number_in({Measure::volume, Measure::mass})},
         {"plan --left", {}},
         {"soak --grains-of", {}},
-        {"--without", names_of(any_bait)},
+        {"--without", from_choices(any_bait)},
         {"--as", {}},
         {"--save", {}},
         {"--tub", {}},
@@ -102,29 +102,29 @@ std::vector<AskedRow> asked_of_one() {
 std::vector<AskedRow> asked_by_name() {
     const std::vector<Choice> any_bait{Choice::mixes, Choice::ingredients};
     return {
-        {"RECIPE", names_of({Choice::mixes, Choice::library_files})},
-        {"INGREDIENT", names_of({Choice::ingredients})},
-        {"PELLET", names_of({Choice::pellets})},
-        {"STRATEGY", names_of({Choice::strategies, Choice::library_files})},
-        {"VENUE", names_of({Choice::venues, Choice::library_files})},
-        {"BLEND", names_of({Choice::blends, Choice::library_files})},
-        {"SPEC", names_of({Choice::blends, Choice::library_files})},
-        {"WHAT", names_of(any_bait)},
-        {"NAME", names_of(any_bait)},
-        {"NAME=AMOUNT", names_of(any_bait, "=")},
-        {"NAME=FEEL", names_of({Choice::mixes}, "=", {Choice::feels})},
-        {"NAME=PRICE", names_of({Choice::ingredients}, "=")},
-        {"NAME=SHARE", names_of({Choice::ingredients}, "=")},
-        {"NAME=DOSE", names_of({Choice::ingredients}, "=")},
-        {"SHOP", names_of({Choice::shops})},
-        {"SHOP=CHARGE", names_of({Choice::shops}, "=")},
-        {"FEEL", names_of({Choice::feels})},
-        {"FISH", names_of({Choice::fish})},
-        {"FISH=CATCH", names_of({Choice::fish}, "=")},
+        {"RECIPE", from_choices({Choice::mixes, Choice::library_files})},
+        {"INGREDIENT", from_choices({Choice::ingredients})},
+        {"PELLET", from_choices({Choice::pellets})},
+        {"STRATEGY", from_choices({Choice::strategies, Choice::library_files})},
+        {"VENUE", from_choices({Choice::venues, Choice::library_files})},
+        {"BLEND", from_choices({Choice::blends, Choice::library_files})},
+        {"SPEC", from_choices({Choice::blends, Choice::library_files})},
+        {"WHAT", from_choices(any_bait)},
+        {"NAME", from_choices(any_bait)},
+        {"NAME=AMOUNT", from_choices(any_bait, "=")},
+        {"NAME=FEEL", from_choices({Choice::mixes}, "=", {Choice::feels})},
+        {"NAME=PRICE", from_choices({Choice::ingredients}, "=")},
+        {"NAME=SHARE", from_choices({Choice::ingredients}, "=")},
+        {"NAME=DOSE", from_choices({Choice::ingredients}, "=")},
+        {"SHOP", from_choices({Choice::shops})},
+        {"SHOP=CHARGE", from_choices({Choice::shops}, "=")},
+        {"FEEL", from_choices({Choice::feels})},
+        {"FISH", from_choices({Choice::fish})},
+        {"FISH=CATCH", from_choices({Choice::fish}, "=")},
         {"SIZE", {{Choice::vessel_sizes}, {}, {Measure::volume}}},
         {"COUNTxSIZE", {{Choice::vessel_sizes}, {}, {Measure::volume}}},
-        {"FILE", names_of({Choice::any_files})},
-        {"FOLDER", names_of({Choice::folders})},
+        {"FILE", from_choices({Choice::any_files})},
+        {"FOLDER", from_choices({Choice::folders})},
         {"STATE", one_of(mix_state_names)},
         {"HOW", one_of(squeeze_names)},
         {"CLARITY", one_of(clarity_names)},
@@ -170,7 +170,7 @@ const AskedFor* found_row(const CommandSpec& command, std::string_view name, std
     return nullptr;
 }
 
-bool is_known(const CommandSpec& command, std::string_view name, std::string_view value) {
+bool is_told_of(const CommandSpec& command, std::string_view name, std::string_view value) {
     return value.empty() || found_row(command, name, value) != nullptr ||
            std::find(written_freely.begin(), written_freely.end(), value) != written_freely.end();
 }
@@ -188,11 +188,11 @@ AskedFor asked_for(const CommandSpec& command, const Word& word) {
 }
 
 bool is_known_to_ask(const CommandSpec& command, const Flag& flag) {
-    return is_known(command, flag.name, flag.value);
+    return is_told_of(command, flag.name, flag.value);
 }
 
 bool is_known_to_ask(const CommandSpec& command, const Word& word) {
-    return is_known(command, word.name, word.name);
+    return is_told_of(command, word.name, word.name);
 }
 
 }  // namespace baitwright

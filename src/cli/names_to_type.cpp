@@ -21,7 +21,7 @@ namespace fs = std::filesystem;
 /// More files below a folder than this are not read while somebody waits for the next letter.
 constexpr std::size_t most_files = 500;
 
-std::vector<GlancedName> names_in(const LibraryFile& file, EntryKind kind) {
+std::vector<GlancedName> names_of_file(const LibraryFile& file, EntryKind kind) {
     std::vector<GlancedName> names;
     const auto add = [&](const auto& entries) {
         for (const auto& entry : entries) names.push_back({entry.value.name, ""});
@@ -86,7 +86,7 @@ std::vector<GlancedName> NamesToType::names(EntryKind kind) const {
     if (!place_.folder) return shipped_names(kind);
     std::vector<GlancedName> all;
     visit_files([&](const LibraryFile& file) {
-        for (GlancedName& name : names_in(file, kind)) all.push_back(std::move(name));
+        for (GlancedName& name : names_of_file(file, kind)) all.push_back(std::move(name));
     });
     return all;
 }
