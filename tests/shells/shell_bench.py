@@ -48,6 +48,11 @@ def quoted(words):
     return " ".join("'" + str(word).replace("'", "'\\''") + "'" for word in words)
 
 
+def plain(screen):
+    """Without what drives the terminal."""
+    return re.sub(r"\x1b\[[0-9;?]*[a-zA-Z]|\x1b[()][A-Z0-9]|\x1b[=>]", "", screen)
+
+
 class Shell:
     """In an empty folder, with a home and a store of its own."""
 
@@ -120,14 +125,18 @@ class Shell:
             self.settle()
             return [str(unanswered)]
 
-    def offered(self, line):
-        """What stands on the screen after a Tab at the end of the line, which is then given up."""
+    def offered(self, line, wanted=()):
+        """What stands on the screen after a Tab at the end of the line, which is then given up. What is wanted is waited
+        for; where nothing is, a while."""
         self.type(line)
         self.settle(0.1)
         self.screen = ""
         self.type("\t")
-        self.settle()
-        told = re.sub(r"\x1b\[[0-9;?]*[a-zA-Z]|\x1b[()][A-Z0-9]|\x1b[=>]", "", self.screen)
+        end = time.monotonic() + PATIENCE
+        self.settle(0.4 if wanted else 2)
+        while not all(word in plain(self.screen) for word in wanted) and time.monotonic() < end:
+            self.settle(0.4)
+        told = plain(self.screen)
         self.type("\x03")
         self.settle(0.2)
         return told
