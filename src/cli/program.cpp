@@ -8,6 +8,7 @@
 
 #include "cli/commands.h"
 #include "cli/dry_run.h"
+#include "cli/for_machines.h"
 #include "cli/help.h"
 #include "cli/help_topics.h"
 #include "cli/new_store_told.h"
@@ -15,6 +16,7 @@
 #include "cli/output_file.h"
 #include "cli/parse_arguments.h"
 #include "cli/terminal.h"
+#include "cli/usual_place.h"
 #include "cli/usual_told.h"
 #include "cli/version.h"
 #include "cli/ways_out.h"
@@ -32,25 +34,6 @@ namespace {
 
 bool asks_for_help(const std::string& word) {
     return word == "--help" || word == "-h" || word == "help";
-}
-
-std::string environment(const char* name) {
-    const char* value = std::getenv(name);
-    return value ? value : "";
-}
-
-/// The XDG base directory specification: $XDG_DATA_HOME where it is an absolute path, else ~/.local/share.
-std::filesystem::path usual_store() {
-    std::filesystem::path folder = environment("XDG_DATA_HOME");
-    if (!folder.is_absolute()) {
-        const std::string home = environment("HOME");
-        if (home.empty())
-            throw StorageError(FaultClass::cannot_create, "no-home",
-                               "neither HOME nor XDG_DATA_HOME is set, so there is no place for the store",
-                               "say where it is with --store FILE");
-        folder = std::filesystem::path(home) / ".local" / "share";
-    }
-    return folder / "baitwright" / "baitwright.db";
 }
 
 /// The day by the machine's clock, or the one that BAITWRIGHT_TODAY holds: to look ahead or back, and for tests.
@@ -227,6 +210,7 @@ CommandResult run_program(const std::vector<std::string>& given) {
     if (given.empty())
         throw UsageError("no-command", "say what you want to know",
                          "see: baitwright --help; or try: baitwright mix \"silt bed\" --wet-volume 3l");
+    if (is_for_machines(given[0])) return run_for_machines(given);
     if (asks_for_help(given[0])) return help_shown(help_with({given.begin() + 1, given.end()}));
     if (given[0] == "--version") return {version_text(), 0};
     if (std::any_of(given.begin(), end_of_flags(given),

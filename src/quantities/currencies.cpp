@@ -6,6 +6,7 @@
 
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
+#include "quantities/known_codes.h"
 #include "quantities/money.h"
 #include "quantities/number_text.h"
 #include "quantities/suggestion.h"
@@ -25,15 +26,19 @@ constexpr std::array currencies{
 };
 
 [[noreturn]] void refuse_currency(std::string_view name) {
-    std::vector<std::string> codes;
-    codes.reserve(currencies.size());
-    for (const auto& currency : currencies) codes.emplace_back(currency.code);
-    const auto nearest = did_you_mean(name, codes);
+    const auto nearest = did_you_mean(name, currency_codes());
     throw InputError("unknown-currency", fmt::format("{} is not a currency known here", in_quotes(name)),
                      nearest.empty() ? "write a sign or an ISO 4217 code, as in £3.40 or 3.40 EUR" : nearest);
 }
 
 }  // namespace
+
+std::vector<std::string> currency_codes() {
+    std::vector<std::string> codes;
+    codes.reserve(currencies.size());
+    for (const auto& currency : currencies) codes.emplace_back(currency.code);
+    return codes;
+}
 
 const Currency& currency_named(std::string_view code_or_sign) {
     const auto name = folded_name(trimmed(code_or_sign));

@@ -5,6 +5,7 @@
 #include <array>
 #include <vector>
 
+#include "quantities/known_codes.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 
@@ -161,11 +162,16 @@ std::string_view measure_example(Measure measure) {
     return measure_row(measure).example;
 }
 
-std::string units_that_fit(Measure measure) {
+std::vector<std::string_view> units_offered(Measure measure) {
     std::vector<std::string_view> symbols;
     for (const auto& row : unit_rows) {
         if (row.measure == measure && row.offered) symbols.push_back(row.symbol);
     }
+    return symbols;
+}
+
+std::string units_that_fit(Measure measure) {
+    const std::vector<std::string_view> symbols = units_offered(measure);
     std::string list;
     for (std::size_t i = 0; i < symbols.size(); ++i) {
         if (i > 0) list += i + 1 == symbols.size() ? " or " : ", ";
