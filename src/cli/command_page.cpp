@@ -4,9 +4,11 @@
 
 #include <cmath>
 
+#include "cli/beside_program.h"
 #include "cli/cost_flags.h"
 #include "cli/output_file.h"
 #include "cli/page_contents.h"
+#include "cli/page_engine.h"
 #include "cli/result_formats.h"
 #include "cli/site_folder.h"
 #include "files/disk.h"
@@ -117,8 +119,8 @@ CommandResult run_page(const Arguments& arguments, const Surroundings& around) {
     const PagePlace place = page_place(arguments, around);
     const PageContents asked = page_contents(arguments, around);
     const Json data = bank_data(asked.contents);
-    const WrittenPage written =
-        write_page(place, bank_page(bank_template(), plain_words(asked.contents, asked.venue), data));
+    const WrittenPage written = write_page(
+        place, bank_page(page_engine(this_program(), around.version), plain_words(asked.contents, asked.venue), data));
     const std::vector<Warning> warnings = unpriced_on_page(asked.contents);
     return given(arguments, {warnings.empty() ? 0 : 1, [&] { return page_told(asked.contents, written, warnings); },
                              [&] { return page_json(data, written, warnings); }});
