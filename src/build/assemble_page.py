@@ -1,6 +1,7 @@
 #!/usr/bin/env python3
-"""Puts the pieces of the bank page into one HTML file: the style, the opener, and, packed, the other scripts and the engine.
+"""Puts the pieces of the bank page into one file: the style, the opener, and, packed, the other scripts and the engine.
 
+The file is what the program carries beside it: a first line says of which version it is and how many bytes of HTML follow.
 The same pieces give the same bytes. The policy in the head lets run just these scripts and this style, by their SHA-256, and
 nothing from elsewhere (W3C, Content Security Policy Level 3); the opener lets the others run as they are unpacked.
 """
@@ -117,6 +118,7 @@ def main():
     words.add_argument("--js", action="append", required=True, help="a script of the page; may be repeated")
     words.add_argument("--wasm", required=True, help="the engine")
     words.add_argument("--zopfli", required=True, help="the program that packs")
+    words.add_argument("--version", required=True, help="of the program that the page goes with")
     words.add_argument("-o", dest="output", required=True)
     given = words.parse_args()
 
@@ -127,7 +129,9 @@ def main():
         "@ENGINE@": lettered(zopflied(pathlib.Path(given.wasm).read_bytes(), given.zopfli)),
     }
     page = assembled(pathlib.Path(given.html).read_text(encoding="utf-8"), contents)
-    pathlib.Path(given.output).write_text(page, encoding="utf-8", newline="\n")
+    html = page.encode("utf-8")
+    mark = f"baitwright page engine {given.version} of {len(html)} bytes\n"  # read by src/cli/page_engine.cpp
+    pathlib.Path(given.output).write_bytes(mark.encode("ascii") + html)
 
 
 if __name__ == "__main__":

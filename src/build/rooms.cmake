@@ -43,6 +43,11 @@ if(NOT EMSCRIPTEN)
         target_compile_definitions(baitwright_flags INTERFACE _FORTIFY_SOURCE=2 _GLIBCXX_ASSERTIONS)
     endif()
 endif()
+if(CMAKE_BUILD_TYPE STREQUAL Release)
+    # What people are given says nothing of the folder that it was built in: the same bytes from any (tests/package/run).
+    target_compile_options(baitwright_flags INTERFACE -ffile-prefix-map=${PROJECT_BINARY_DIR}=build
+        -ffile-prefix-map=${PROJECT_SOURCE_DIR}=.)
+endif()
 if(BAITWRIGHT_COVERAGE)
     target_compile_options(baitwright_flags INTERFACE --coverage -O0)
     target_link_options(baitwright_flags INTERFACE --coverage)

@@ -4,9 +4,11 @@
 
 #include <cmath>
 
+#include "cli/beside_program.h"
 #include "cli/cost_flags.h"
 #include "cli/output_file.h"
 #include "cli/page_contents.h"
+#include "cli/page_engine.h"
 #include "cli/result_formats.h"
 #include "cli/site_folder.h"
 #include "files/disk.h"
@@ -118,7 +120,8 @@ CommandResult run_page(const Arguments& arguments, const Surroundings& around) {
     const PagePlace place = page_place(arguments, around);
     const PageContents asked = page_contents(arguments, around);
     const Json data = bank_data(asked.contents);
-    std::string page = bank_page(bank_template(), plain_words(asked.contents, asked.venue), data);
+    std::string page =
+        bank_page(page_engine(this_program(), around.version), plain_words(asked.contents, asked.venue), data);
     const std::vector<Warning> warnings = unpriced_on_page(asked.contents);
     if (place.file == "-") return {std::move(page), warnings.empty() ? 0 : 1, OutputForm::bytes};
     const WrittenPage written = write_page(place, std::move(page));

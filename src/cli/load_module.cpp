@@ -3,8 +3,8 @@
 #include <dlfcn.h>
 
 #include <filesystem>
-#include <system_error>
 
+#include "cli/beside_program.h"
 #include "quantities/fault.h"
 
 namespace baitwright {
@@ -25,20 +25,16 @@ namespace fs = std::filesystem;
 fs::path module_of_program(const Module& module, std::string_view command, const fs::path& program_file) {
     if (!program_file.is_absolute())
         refuse(module, command, "where this program lies cannot be told, for /proc is not there");
-    std::error_code unreadable;
-    const fs::path program = program_file.parent_path();
-    for (const fs::path& folder : {program, program / BAITWRIGHT_MODULE_FOLDER}) {
-        fs::path path = folder / module.file;
-        if (fs::exists(path, unreadable)) return path;
-    }
-    refuse(module, command,
-           "its module " + std::string(module.file) + " is neither beside the program nor in " +
-               (program / BAITWRIGHT_MODULE_FOLDER).lexically_normal().string());
+    fs::path path = beside_program(module.file, program_file);
+    if (path.empty())
+        refuse(module, command,
+               "its module " + std::string(module.file) + " is neither beside the program nor in " +
+                   installed_for(program_file).string());
+    return path;
 }
 
 void* load_module(const Module& module, std::string_view command) {
-    std::error_code unreadable;
-    const fs::path path = module_of_program(module, command, fs::read_symlink("/proc/self/exe", unreadable));
+    const fs::path path = module_of_program(module, command, this_program());
     void* loaded = dlopen(path.c_str(), RTLD_NOW | RTLD_LOCAL);
     if (!loaded) refuse(module, command, "its module does not load: " + std::string(dlerror()));
     auto* const make = reinterpret_cast<void* (*)()>(dlsym(loaded, module.symbol));

@@ -4,7 +4,6 @@
 #include <stdexcept>
 
 #include "page/page_letters.h"
-#include "quantities/fault.h"
 
 namespace baitwright {
 
@@ -49,11 +48,6 @@ Json taken_out(Json& data) {
 }  // namespace
 
 std::string bank_page(std::string_view left, std::string_view plain, Json data) {
-    if (left.empty())
-        throw StorageError(
-            FaultClass::cannot_create, "no-page-engine",
-            "this program was built without the engine that a page carries",
-            "build it again where Emscripten is installed (Debian: emscripten, zopfli), with -DBAITWRIGHT_PAGE=ON");
     const Json for_engine = taken_out(data);
     std::string page(cut_at(place_of_plain, left));
     page += plain;

@@ -1,0 +1,15 @@
+# Read by cpack: the same bytes whenever it is made, and none without what tells its dependencies.
+foreach(tool dpkg-shlibdeps dpkg-deb file)
+    find_program(found_${tool} ${tool})
+    if(NOT found_${tool})
+        message(FATAL_ERROR "The package needs ${tool} to be made: apt-get install dpkg-dev file")
+    endif()
+endforeach()
+if(NOT DEFINED ENV{SOURCE_DATE_EPOCH})
+    # The newest day of the changelog, which stands first.
+    file(STRINGS ${CPACK_BAITWRIGHT_CHANGELOG} days REGEX "^### [0-9-]+$")
+    list(GET days 0 day)
+    string(REPLACE "### " "" day ${day})
+    execute_process(COMMAND date -u -d ${day} +%s OUTPUT_VARIABLE seconds OUTPUT_STRIP_TRAILING_WHITESPACE COMMAND_ERROR_IS_FATAL ANY)
+    set(ENV{SOURCE_DATE_EPOCH} ${seconds})
+endif()

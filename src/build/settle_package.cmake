@@ -1,0 +1,26 @@
+# Run by cpack once it has made the package: packs it again by dpkg-deb, without what depends on the machine that it was made on (the
+# rights that new folders have there, the room that a folder takes on its disk), and without the calls of ldconfig that CPack
+# adds for modules, which no other program links.
+foreach(package IN LISTS CPACK_PACKAGE_FILES)
+    set(folder ${CPACK_TEMPORARY_DIRECTORY}/settled)
+    file(REMOVE_RECURSE ${folder})
+    execute_process(COMMAND dpkg-deb -R ${package} ${folder} COMMAND_ERROR_IS_FATAL ANY)
+    file(REMOVE ${folder}/DEBIAN/postinst ${folder}/DEBIAN/postrm)
+    file(GLOB_RECURSE paths LIST_DIRECTORIES true ${folder}/usr/*)
+    set(kilobytes 0)  # as dpkg-gencontrol counts: a file in whole kB, a folder 1
+    foreach(path IN LISTS paths ITEMS ${folder}/usr)
+        if(IS_DIRECTORY ${path})
+            file(CHMOD ${path} PERMISSIONS OWNER_READ OWNER_WRITE OWNER_EXECUTE GROUP_READ GROUP_EXECUTE WORLD_READ WORLD_EXECUTE)
+            math(EXPR kilobytes "${kilobytes} + 1")
+        else()
+            file(SIZE ${path} size)
+            math(EXPR kilobytes "${kilobytes} + (${size} + 1023) / 1024")
+        endif()
+    endforeach()
+    file(READ ${folder}/DEBIAN/control control)
+    string(REGEX REPLACE "Installed-Size: [0-9]+" "Installed-Size: ${kilobytes}" control "${control}")
+    file(WRITE ${folder}/DEBIAN/control "${control}")
+    file(CHMOD ${folder} ${folder}/DEBIAN PERMISSIONS OWNER_READ OWNER_WRITE OWNER_EXECUTE GROUP_READ GROUP_EXECUTE WORLD_READ WORLD_EXECUTE)
+    file(CHMOD ${folder}/DEBIAN/control ${folder}/DEBIAN/md5sums PERMISSIONS OWNER_READ OWNER_WRITE GROUP_READ WORLD_READ)
+    execute_process(COMMAND dpkg-deb --root-owner-group -Zxz --threads-max=1 -b ${folder} ${package} OUTPUT_QUIET COMMAND_ERROR_IS_FATAL ANY)
+endforeach()
