@@ -33,15 +33,17 @@ std::vector<PlaceTold> variables_told() {
         {"VISUAL", "The editor of the edit commands; where it is not set, EDITOR is."},
         {"EDITOR", "The editor of the edit commands."},
         {"NO_COLOR", "Where it is set, nothing is printed in colour."},
-        {"PAGER", "What shows help and lists that are longer than the terminal, else less; empty or cat: nothing does."},
-        {"COLUMNS", "How wide the terminal is, where it does not say so itself."},
-        {"LINES", "How many lines it has, likewise."},
+        {"PAGER",
+         "What shows help and lists that are longer than the terminal, else less; empty or cat: nothing does."},
+        {"COLUMNS", "Another width than the terminal's, from 40 to 200."},
+        {"LINES", "Another number of lines than the terminal's."},
         {"TERM", "Where it is dumb, nothing is in colour, nor shown by a pager."},
         {"LC_ALL",
          "Where the first that is set of LC_ALL, LC_CTYPE and LANG names no UTF-8, only plain letters are "
          "printed."},
         {"LC_CTYPE", "See LC_ALL."},
         {"LANG", "See LC_ALL."},
+        {"TMPDIR", "The folder of what is there only meanwhile: an entry that is edited, a store that is only tried."},
         {"SOURCE_DATE_EPOCH", "The day that the pages of the manual bear, for builds that come out alike."},
     };
 }
