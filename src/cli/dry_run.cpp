@@ -16,7 +16,7 @@ namespace fs = std::filesystem;
 
 constexpr Flag dry_run_flag{"--dry-run", "", "show what it would do, and write nothing"};
 
-const Flag* flag_called(const CommandSpec& command, std::string_view name) {
+const Flag* own_flag(const CommandSpec& command, std::string_view name) {
     const auto flag =
         std::find_if(command.flags.begin(), command.flags.end(), [&](const Flag& each) { return each.name == name; });
     return flag == command.flags.end() ? nullptr : &*flag;
@@ -37,14 +37,14 @@ fs::path folder_elsewhere() {
 
 void add_dry_run(std::vector<CommandSpec>& commands) {
     for (CommandSpec& command : commands) {
-        const bool changes = command.effect == Effect::stores || flag_called(command, "--book") != nullptr ||
-                             flag_called(command, "--save") != nullptr;
-        if (changes && flag_called(command, dry_run_flag.name) == nullptr) command.flags.push_back(dry_run_flag);
+        const bool changes = command.effect == Effect::stores || own_flag(command, "--book") != nullptr ||
+                             own_flag(command, "--save") != nullptr;
+        if (changes && own_flag(command, dry_run_flag.name) == nullptr) command.flags.push_back(dry_run_flag);
     }
 }
 
 DryRun::DryRun(const CommandSpec& command, const Arguments& arguments, fs::path& store) {
-    const Flag* flag = flag_called(command, dry_run_flag.name);
+    const Flag* flag = own_flag(command, dry_run_flag.name);
     dry_ = flag != nullptr && flag->help == dry_run_flag.help && arguments.has("--dry-run");
     std::error_code failed;
     if (!dry_) return;
