@@ -35,6 +35,7 @@ std::vector<StrategyCost> costs_of(const std::vector<Named<Strategy>>& named, co
     std::set<std::string> fed;
     for (const Named<Strategy>& one : named) fed.merge(names_in(one.value, one.shelf()));
     std::vector<int> times;
+    times.reserve(words.size());
     for (const TimedWord& word : words) times.push_back(word.times);
     return costs_side_by_side(times, fed, asked, [&](std::size_t i, const CostRequest& request) {
         return with_places(named[i], [&] { return cost_strategy(named[i].shelf(), named[i].value, stock, request); });
@@ -44,6 +45,7 @@ std::vector<StrategyCost> costs_of(const std::vector<Named<Strategy>>& named, co
 /// What each word means: a file's strategy is another than the library's of that name.
 std::vector<std::string> meant_by(const std::vector<Named<Strategy>>& named) {
     std::vector<std::string> meant;
+    meant.reserve(named.size());
     for (const Named<Strategy>& one : named) meant.push_back(one.file + "\n" + folded_name(one.value.name));
     return meant;
 }

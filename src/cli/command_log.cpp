@@ -86,7 +86,7 @@ CommandSpec command_log_add() {
         {},
         flags_before({{"--from", "FILE", "session notes, as the phone saves them; - for standard input"},
                       {"--planned", "STRATEGY", "as this strategy plans it"},
-                      {"--caught", "FISH=CATCH", "\"bream=12 9.5kg\", \"roach=30\"; may be repeated", true},
+                      {"--caught", "FISH=CATCH", R"("bream=12 9.5kg", "roach=30"; may be repeated)", true},
                       {"--water", "NAME=AMOUNT", "what you poured on a mix: \"silt bed=720ml\"; may be repeated", true},
                       {"--feel", "NAME=FEEL", "how a mix came out: \"silt bed=soft\"; may be repeated", true}},
                      log_session_flags()),

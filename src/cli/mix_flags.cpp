@@ -8,7 +8,7 @@ std::vector<Flag> mix_flags() {
         {"--wet-mass", "MASS", "this much wet: 2kg, 4lb"},
         {"--dry-mass", "MASS", "this much dry: 1kg"},
         {"--cups", "COUNTxSIZE",
-         "level cups or pots: 4x250ml, \"3x toss pot 25\"; more with commas, each at its feel: \"2x250ml soft\"", true},
+         R"(level cups or pots: 4x250ml, "3x toss pot 25"; more with commas, each at its feel: "2x250ml soft")", true},
         {"--balls", "COUNTxSIZE", "balls: 12x55mm, 8xegg; with --cups too, from one batch", true},
         {"--feeders", "COUNTxSIZE", "feeders: 30x30ml; likewise", true},
         {"--have", "NAME=AMOUNT", "as much as this makes: \"brown crumb=400g\"; may be repeated", true},

@@ -60,7 +60,7 @@ void refuse_folder_of_store(const fs::path& folder, const fs::path& store) {
 }  // namespace
 
 fs::path site_folder(const Arguments& arguments, const fs::path& store) {
-    const fs::path folder = arguments.value("--site").value_or("");
+    fs::path folder = arguments.value("--site").value_or("");
     std::error_code failed;
     const fs::file_status there = fs::status(folder, failed);
     if (failed && there.type() != fs::file_type::not_found)

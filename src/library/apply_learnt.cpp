@@ -163,6 +163,7 @@ std::vector<std::string> changed_mixes(const std::vector<LearntMix>& was, const 
 
 std::vector<std::string> put_changed(Store& store, std::vector<Ingredient> changed, Date today) {
     std::vector<std::string> names;
+    names.reserve(changed.size());
     for (const Ingredient& one : changed) names.push_back(one.name);
     LibraryFile file;
     file.ingredients = std::move(changed);

@@ -11,6 +11,7 @@ std::string file_of(const KeptTable& table) {
 
 std::vector<std::string> exported_file_names() {
     std::vector<std::string> names;
+    names.reserve(exported_kinds.size());
     for (const ExportedKind& kind : exported_kinds) names.emplace_back(kind.file);
     names.push_back(file_of(entries_table()));
     for (const KeptTable& table : kept_tables()) names.push_back(file_of(table));

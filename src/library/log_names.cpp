@@ -1,6 +1,7 @@
 #include "library/log_names.h"
 
 #include <algorithm>
+#include <array>
 
 #include "answers/shared/wanted_feel.h"
 #include "bait/resolve_mix.h"
@@ -20,7 +21,7 @@ std::vector<std::string> bait_names(const Shelf& shelf) {
 }
 
 /// What is said of a name that nothing has.
-constexpr const char* what_is_called[] = {"mix or ingredient", "ingredient", "strategy", "venue"};
+constexpr std::array<const char*, 4> what_is_called{"mix or ingredient", "ingredient", "strategy", "venue"};
 
 }  // namespace
 

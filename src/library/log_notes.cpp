@@ -99,7 +99,7 @@ private:
 /// Many sessions of one strategy cost the same.
 class ReckonedCosts {
 public:
-    ReckonedCosts(const Shelf& shelf, const CostRequest& money) : shelf_(shelf), money_(money) {}
+    ReckonedCosts(const Shelf& shelf, CostRequest money) : shelf_(shelf), money_(std::move(money)) {}
     std::optional<Money> of(const LoggedSession& session) {
         const auto key = std::tuple(session.strategy, session.length.si(), session.anglers);
         const auto known = costs_.find(key);
@@ -169,6 +169,7 @@ std::vector<GroupToEnter> completed_groups(const Notes& notes, LogNames& names, 
 
 std::vector<MixFromNotes> made_known(const std::vector<EntryChange>& changes) {
     std::vector<MixFromNotes> mixes;
+    mixes.reserve(changes.size());
     for (const EntryChange& change : changes)
         mixes.push_back({change.name, change.kind == EntryChange::Kind::unchanged  ? MixFromNotes::Became::known
                                       : change.kind == EntryChange::Kind::replaced ? MixFromNotes::Became::replaced

@@ -120,6 +120,7 @@ std::vector<LogEntry> sessions_on(const LogBook& log, Date on, const std::string
 void refuse_several(const std::vector<LogEntry>& sessions, Date on) {
     if (sessions.size() < 2) return;
     std::vector<std::string> names;
+    names.reserve(sessions.size());
     for (const LogEntry& entry : sessions) names.push_back(in_quotes(subject_of(entry.what)));
     throw UsageError(
         "several-sessions",
