@@ -12,7 +12,7 @@
 #include "bait/mix_state.h"
 #include "bait/strategy.h"
 #include "bait/usual_keys.h"
-#include "quantities/known_codes.h"
+#include "quantities/currency_codes.h"
 
 namespace baitwright {
 

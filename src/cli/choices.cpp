@@ -4,9 +4,9 @@
 #include <filesystem>
 #include <system_error>
 
-#include "quantities/known_codes.h"
 #include "quantities/named_sizes.h"
 #include "quantities/plain_words.h"
+#include "quantities/unit_table.h"
 
 namespace baitwright {
 

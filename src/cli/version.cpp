@@ -2,12 +2,12 @@
 
 // The one file that knows the commit: a new commit compiles this file alone.
 #include <fmt/format.h>
-#include <toml++/impl/version.h>
 
 #include <CLI/Version.hpp>
-#include <nlohmann/json_fwd.hpp>
 #include <string_view>
 
+#include "files/files_libraries.h"
+#include "report/report_libraries.h"
 #include "report/text_table.h"
 #include "store/store_libraries.h"
 
@@ -18,11 +18,9 @@ std::string version_text() {
     if (constexpr std::string_view commit = BAITWRIGHT_COMMIT; !commit.empty())
         text += fmt::format(" (commit {})", commit);
     return text + "\n" +
-           paragraph("",
-                     fmt::format("With {}, toml++ {}.{}.{}, nlohmann-json {}.{}.{}, CLI11 {}, fmt {}.{}.{}.",
-                                 store_libraries(), TOML_LIB_MAJOR, TOML_LIB_MINOR, TOML_LIB_PATCH,
-                                 NLOHMANN_JSON_VERSION_MAJOR, NLOHMANN_JSON_VERSION_MINOR, NLOHMANN_JSON_VERSION_PATCH,
-                                 CLI11_VERSION, FMT_VERSION / 10000, FMT_VERSION / 100 % 100, FMT_VERSION % 100));
+           paragraph("", fmt::format("With {}, {}, {}, CLI11 {}, fmt {}.{}.{}.", store_libraries(), files_libraries(),
+                                     report_libraries(), CLI11_VERSION, FMT_VERSION / 10000, FMT_VERSION / 100 % 100,
+                                     FMT_VERSION % 100));
 }
 
 }  // namespace baitwright

@@ -4,9 +4,9 @@
 #include <string>
 #include <vector>
 
+#include "quantities/currency_codes.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
-#include "quantities/known_codes.h"
 #include "quantities/money.h"
 #include "quantities/number_text.h"
 #include "quantities/suggestion.h"

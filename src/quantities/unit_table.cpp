@@ -5,7 +5,6 @@
 #include <array>
 #include <vector>
 
-#include "quantities/known_codes.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 

@@ -2,6 +2,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 /// The one table of unit symbols: it drives what the readers accept and what their messages offer.
 namespace baitwright {
@@ -41,6 +42,9 @@ std::string_view measure_name(Measure measure);
 
 /// "400 g": how one is written.
 std::string_view measure_example(Measure measure);
+
+/// "g", "kg", "oz", "lb": the units of that measure that messages offer.
+std::vector<std::string_view> units_offered(Measure measure);
 
 /// "a mass is written in g, kg, oz or lb".
 std::string units_that_fit(Measure measure);

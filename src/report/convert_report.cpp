@@ -26,7 +26,7 @@ std::string prices_text(std::size_t prices) {
 std::string taken_out_text(const PriceConversion& conversion) {
     if (conversion.taken_out == 0) return "No price is in use, so nothing is changed.";
     const std::string prices = prices_text(conversion.taken_out);
-    if (only_shown(conversion)) return prices + " would be taken out of use. Nothing is changed yet.";
+    if (only_shown(conversion)) return prices + " would be taken out of use. Nothing was written.";
     return prices + (conversion.taken_out == 1 ? " is" : " are") +
            " out of use now. The packs stay, and the old prices are kept.";
 }
@@ -38,7 +38,7 @@ std::string converted_text(const PriceConversion& conversion) {
                                : "No price is in another currency than " + to + ", so nothing is changed.";
     const std::string prices = prices_text(conversion.converted.size()),
                       rate = rate_words(*conversion.from, *conversion.asked.to, conversion.asked.rate);
-    if (only_shown(conversion)) return prices + " would be in " + to + ": " + rate + ". Nothing is changed yet.";
+    if (only_shown(conversion)) return prices + " would be in " + to + ": " + rate + ". Nothing was written.";
     return prices + (conversion.converted.size() == 1 ? " is in " : " are in ") + to + " now: " + rate +
            ". The old prices are kept.";
 }

@@ -158,10 +158,10 @@ TEST_CASE("an answer is told, printed and judged in one place each") {
     const std::vector<std::pair<std::string, std::set<std::string>>> places{
         {R"(\bjson_text\()",
          {"report/json.h", "report/json_text.cpp", "cli/result_formats.cpp", "cli/program.cpp",
-          "cli/new_store_told.cpp", "cli/usual_told.cpp"}},
+          "cli/new_store_told.cpp", "cli/usual_told.cpp", "cli/dry_run.cpp"}},
         {R"(\bparagraph\()",
          {"report/text_table.h", "report/text_table.cpp", "report/told.cpp", "cli/help.cpp", "cli/help_topics.cpp",
-          "cli/usual_told.cpp"}},
+          "cli/usual_told.cpp", "cli/version.cpp"}},
         {R"(\.answer_is_no\b)", {"report/reply.cpp", "report/shop_report.cpp"}}};
     for (const auto& [what, where] : places)
         for (const fs::path& path : sources()) {

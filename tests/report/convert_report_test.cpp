@@ -48,7 +48,7 @@ TEST_CASE("a conversion tells how many prices, at what rate, and each before and
     PriceConversion shown = one_converted();
     shown.asked.doing = ConvertRequest::Doing::only_shown;
     CHECK_THAT(conversion_told(shown).text(),
-               Catch::Contains("would be in EUR") && Catch::Contains("Nothing is changed yet."));
+               Catch::Contains("would be in EUR") && Catch::Contains("Nothing was written."));
     CHECK(conversion_json(shown)["dry_run"].truth());
 }
 
