@@ -35,6 +35,7 @@ std::vector<PlaceTold> variables_told() {
         {"NO_COLOR", "Where it is set, nothing is printed in colour."},
         {"PAGER",
          "What shows help and lists that are longer than the terminal, else less; empty or cat: nothing does."},
+        {"LESS", "How less shows it; where it is not set, FRX: one screen stays, colours pass."},
         {"COLUMNS", "Another width than the terminal's, from 40 to 200."},
         {"LINES", "Another number of lines than the terminal's."},
         {"TERM", "Where it is dumb, nothing is in colour, nor shown by a pager."},

@@ -32,8 +32,10 @@ std::set<std::string> variables_in(const std::filesystem::path& path) {
     const std::string text = program_run::text_of(path);
     std::set<std::string> names;
     if (text.find("getenv") == std::string::npos && text.find("environment(\"") == std::string::npos) return names;
+    const std::set<std::string> else_said{"FILE", "FOLDER", "WHEN", "FRX"};  // values of flags, and what less is told
     const std::regex name("\"([A-Z][A-Z_]+)\"");
-    for (std::sregex_iterator it(text.begin(), text.end(), name), end; it != end; ++it) names.insert((*it)[1]);
+    for (std::sregex_iterator it(text.begin(), text.end(), name), end; it != end; ++it)
+        if (else_said.count((*it)[1]) == 0) names.insert((*it)[1]);
     return names;
 }
 
