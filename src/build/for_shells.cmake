@@ -15,5 +15,5 @@ if(NOT CMAKE_CROSSCOMPILING)
     # Preset `release` builds the program alone: an install has it write what it installs.
     list(JOIN write_manuals "\" \"" quoted)
     install(CODE "execute_process(COMMAND \"${quoted}\" COMMAND_ERROR_IS_FATAL ANY)")
-    install(DIRECTORY ${manuals}/ DESTINATION ${CMAKE_INSTALL_MANDIR}/man1 FILES_MATCHING PATTERN "baitwright*.1")
+    install(DIRECTORY ${manuals}/ DESTINATION ${CMAKE_INSTALL_MANDIR}/man1 FILES_MATCHING PATTERN "baitwright*.1.gz")
 endif()
