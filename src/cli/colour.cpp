@@ -16,6 +16,13 @@ std::string marked(std::string_view line, std::size_t from, std::size_t to, std:
            std::string(plain) + std::string(line.substr(to));
 }
 
+/// Water is told as a volume; where a narrow table breaks "in all, before water" in two, a weight follows.
+bool is_volume(std::string_view cells) {
+    const std::string_view first = cells.substr(0, cells.find("  "));
+    constexpr std::array<std::string_view, 4> units{" ml", " l", " pt", " fl oz"};
+    return std::any_of(units.begin(), units.end(), [&](std::string_view unit) { return first.ends_with(unit); });
+}
+
 /// "Pour      510 ml, rest 20 min": up to the comma; "  water        720 ml   1.3 pt": all of it.
 std::string coloured_line(std::string_view line) {
     constexpr std::string_view pour = "Pour  ", water = "  water  ";
@@ -23,7 +30,7 @@ std::string coloured_line(std::string_view line) {
     const auto end_of = [&](std::string_view label) { return line.find_first_not_of(' ', label.size()); };
     if (line.starts_with(pour) && end_of(pour) != std::string_view::npos)
         return marked(line, end_of(pour), std::min(line.find_first_of(",:", end_of(pour)), line.size()), bold);
-    if (line.starts_with(water) && end_of(water) != std::string_view::npos)
+    if (line.starts_with(water) && end_of(water) != std::string_view::npos && is_volume(line.substr(end_of(water))))
         return marked(line, end_of(water), line.size(), bold);
     for (const std::string_view label : warnings)
         if (line.starts_with(label)) return marked(line, 0, label.find(' ', label.size() - 2), warning);

@@ -70,6 +70,12 @@ def narrow_is_40(home):
     return 30 < shown.widest() <= 40 and 30 < listed.widest() <= 40
 
 
+def only_water_is_bold(home):
+    shown = on_terminal(home, *MIX, columns=60).text
+    bold = [part.split(ESC + "[0m")[0] for part in shown.split(ESC + "[1m")[1:]]
+    return len(bold) == 2 and all(" ml" in part and " g" not in part for part in bold)
+
+
 def wide_is_200(home):
     return 120 < on_terminal(home, *MIX, columns=500).widest() <= 200
 
@@ -215,6 +221,7 @@ HABITS = [
     ("lines are as wide as the terminal", own_width),
     ("COLUMNS is heeded before the terminal", columns_say_the_width),
     ("no terminal is taken to be narrower than 40", narrow_is_40),
+    ("where a table is narrow, the water alone is bold", only_water_is_bold),
     ("no terminal is taken to be wider than 200", wide_is_200),
     ("help is as wide as the terminal", help_in_width),
     ("a terminal without UTF-8 gets plain letters", plain_letters),
