@@ -97,7 +97,7 @@ Told merge_told(const MergeAnswer& answer) {
     for (const std::string& name : answer.broken_mixes)
         told.say("The mix " + in_quotes(name) +
                  " cannot be made as the two have it: look with: baitwright recipe check \"" + name + "\"");
-    if (answer.only_shown) told.say("Nothing was changed.");
+    if (answer.only_shown) told.say("Nothing was written.");
     return told;
 }
 

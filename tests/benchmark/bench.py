@@ -4,6 +4,7 @@ import json
 import os
 import shutil
 import subprocess
+import sys
 import tempfile
 from pathlib import Path
 
@@ -26,6 +27,10 @@ class Bench:
     def built(self, name):
         """A program of tests/benchmark/, as the preset `benchmark` builds it."""
         return str(Path(self.program).parent / "tests" / "benchmark" / name)
+
+    def fresh_program(self):
+        """A copy written in one go: how the file came to lie in memory is worth 8 % of a short command."""
+        return shutil.copy(self.program, self.folder / "program")
 
     def store(self, name):
         """A new store with the shipped library."""
@@ -54,3 +59,14 @@ class Bench:
         if told.returncode not in may_end_with:
             raise SystemExit(f"ended with {told.returncode}: {' '.join(line)}\n{told.stderr}")
         return int(told.stderr.splitlines()[-1]) / 1024
+
+
+def by_itself(figures):
+    """One part, run alone: PROGRAM [RUNS]. Prints its figures; status 1 where a bar is missed."""
+    bench = Bench(sys.argv[1])
+    try:
+        found = list(figures(bench, *map(int, sys.argv[2:3])))
+    finally:
+        bench.remove()
+    print(*(figure.line() for figure in found), sep="\n")
+    sys.exit(not all(figure.met for figure in found))

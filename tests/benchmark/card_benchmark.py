@@ -7,9 +7,8 @@ machine does not lengthen); the bar is 80 ms by the clock. Exit status 1 where a
 """
 import json
 import shutil
-import sys
 
-from bench import Bench
+from bench import by_itself
 from figures import Figure, told_seconds
 from timing import in_turn
 
@@ -34,10 +33,4 @@ def figures(bench, runs=None):
 
 
 if __name__ == "__main__":
-    bench = Bench(sys.argv[1])
-    try:
-        found = list(figures(bench, int(sys.argv[2]) if len(sys.argv) > 2 else None))
-    finally:
-        bench.remove()
-    print(*(figure.line() for figure in found), sep="\n")
-    sys.exit(not all(figure.met for figure in found))
+    by_itself(figures)

@@ -14,7 +14,7 @@ os.environ["OMP_NUM_THREADS"] = os.environ["OPENBLAS_NUM_THREADS"] = "1"
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "reference"))
 from make_cloud_tables import STIRRING, cloud
 
-from bench import Bench
+from bench import by_itself
 from figures import Figure, told_seconds
 from timing import median_of
 
@@ -55,10 +55,4 @@ def figures(bench):
 
 
 if __name__ == "__main__":
-    bench = Bench(sys.argv[1])
-    try:
-        found = list(figures(bench))
-    finally:
-        bench.remove()
-    print(*(figure.line() for figure in found), sep="\n")
-    sys.exit(not all(figure.met for figure in found))
+    by_itself(figures)

@@ -7,9 +7,8 @@ Runs all in turn (200 times each by default) and prints the medians and their ra
 Exit status 1 where the ratio is above it.
 """
 import shutil
-import sys
 
-from bench import Bench
+from bench import by_itself
 from figures import Figure, told_seconds
 from timing import in_turn
 
@@ -17,11 +16,11 @@ BAR = 1.4
 
 
 def figures(bench, runs=None):
-    store = bench.store("mix.db")
+    store, program = bench.store("mix.db"), bench.fresh_program()
     times = in_turn({
-        "mix": [bench.program, "mix", "silt bed", "--wet-volume", "3l", "--store", store],
+        "mix": [program, "mix", "silt bed", "--wet-volume", "3l", "--store", store],
         "sqlite3": [shutil.which("sqlite3"), store, "select count(*) from ingredient"],
-        "version": [bench.program, "--version"],
+        "version": [program, "--version"],
         "nothing": [shutil.which("true")],
     }, runs or bench.runs(200, 40))
     mix, sqlite3, version, nothing = (times[name].median() for name in ("mix", "sqlite3", "version", "nothing"))
@@ -35,10 +34,4 @@ def figures(bench, runs=None):
 
 
 if __name__ == "__main__":
-    bench = Bench(sys.argv[1])
-    try:
-        found = list(figures(bench, int(sys.argv[2]) if len(sys.argv) > 2 else None))
-    finally:
-        bench.remove()
-    print(*(figure.line() for figure in found), sep="\n")
-    sys.exit(not all(figure.met for figure in found))
+    by_itself(figures)

@@ -10,9 +10,8 @@ import os
 import random
 import shutil
 import sqlite3
-import sys
 
-from bench import Bench
+from bench import by_itself
 from figures import Figure, told_seconds
 from timing import in_turn
 
@@ -108,10 +107,4 @@ def figures(bench, runs=None):
 
 
 if __name__ == "__main__":
-    bench = Bench(sys.argv[1])
-    try:
-        found = list(figures(bench, int(sys.argv[2]) if len(sys.argv) > 2 else None))
-    finally:
-        bench.remove()
-    print(*(figure.line() for figure in found), sep="\n")
-    sys.exit(not all(figure.met for figure in found))
+    by_itself(figures)

@@ -10,13 +10,12 @@ Usage: soak_against_scipy.py build/benchmark/baitwright   (with what is built be
 Bars: under 30 us, and at least 2,000 times as fast. Exit status 1 where one is missed.
 """
 import os
-import sys
 
 os.environ["OMP_NUM_THREADS"] = os.environ["OPENBLAS_NUM_THREADS"] = "1"
 import numpy
 from scipy.integrate import solve_ivp
 
-from bench import Bench
+from bench import by_itself
 from figures import Figure, told_seconds
 from timing import median_of
 
@@ -90,10 +89,4 @@ def figures(bench):
 
 
 if __name__ == "__main__":
-    bench = Bench(sys.argv[1])
-    try:
-        found = list(figures(bench))
-    finally:
-        bench.remove()
-    print(*(figure.line() for figure in found), sep="\n")
-    sys.exit(not all(figure.met for figure in found))
+    by_itself(figures)
