@@ -8,7 +8,7 @@ from bench import ROOT
 from figures import Figure
 
 LONGEST_FILE = 900e3
-LINE = re.compile(r"^(?P<what>[^:]+):\s+least (?P<least>[\d.]+) ms, median (?P<median>[\d.]+) ms, 95 % (?P<most>[\d.]+) ms$", re.M)
+LINE = re.compile(r"^(?P<what>[^\n]+?):\s+least (?P<least>[\d.]+) ms, median (?P<median>[\d.]+) ms, 95 % (?P<most>[\d.]+) ms$", re.M)
 
 
 def program_with_page(bench):
