@@ -28,8 +28,10 @@ CommandResult list_ingredients(const Arguments& arguments, const Surroundings& a
     std::optional<IngredientKind> kind;
     if (const auto text = arguments.value("--kind")) kind = flag_value("--kind", [&] { return read_kind(*text); });
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
+    const std::vector<std::string> names = shelf->ingredient_names();
     std::vector<Ingredient> ingredients;
-    for (const std::string& name : shelf->ingredient_names()) {
+    ingredients.reserve(names.size());
+    for (const std::string& name : names) {
         Ingredient ingredient = shelf->ingredient(name);
         if (!kind || ingredient.kind == *kind) ingredients.push_back(std::move(ingredient));
     }

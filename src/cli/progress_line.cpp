@@ -33,7 +33,7 @@ void hear(std::string_view doing, std::size_t done, std::size_t of) {
     static WorkSeen seen;
     const Clock::time_point now = Clock::now();
     if (seen.doing.data() != doing.data()) seen = {doing, now, now + before_the_first - between_two};
-    if (done >= of) {
+    if (done == of) {
         seen = {};
         wipe_progress_at_once();
         return;

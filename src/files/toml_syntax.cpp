@@ -112,7 +112,7 @@ std::size_t end_of_quoted(std::string_view text, std::size_t start) {
     for (std::size_t at = start + closing.size(); at < text.size(); ++at) {
         if (text[at] == '\\' && quote == '"')
             ++at;
-        else if (text.substr(at, closing.size()) == closing)
+        else if (text[at] == quote && text.substr(at, closing.size()) == closing)
             return at + closing.size();
         else if (text[at] == '\n' && !long_text)
             return at;

@@ -6,6 +6,7 @@
 #include "answers/strategy/named_in_strategy.h"
 #include "files/library_text.h"
 #include "quantities/in_quotes.h"
+#include "quantities/progress.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -51,7 +52,12 @@ public:
 
     /// What is not there yet.
     void fill(const Shelf& library) {
-        for (const std::string& name : library.ingredient_names()) ingredients_.put_if_new(library.ingredient(name));
+        const std::vector<std::string> names = library.ingredient_names();
+        Progress progress("gathering what the page carries", names.size());
+        for (const std::string& name : names) {
+            ingredients_.put_if_new(library.ingredient(name));
+            progress.step();
+        }
         for (const std::string& name : library.recipe_names()) recipes_.put_if_new(library.recipe(name));
         for (const std::string& name : library.strategy_names()) strategies_.put_if_new(library.strategy(name));
         library_.feels = library.feels();

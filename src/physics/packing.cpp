@@ -1,6 +1,7 @@
 #include "physics/packing.h"
 
 #include <algorithm>
+#include <array>
 #include <boost/container/small_vector.hpp>
 #include <boost/math/tools/roots.hpp>
 #include <cmath>
@@ -18,6 +19,7 @@ struct PackingClass {
     double size;      // d
 };
 using PackingClasses = boost::container::small_vector<PackingClass, 12>;
+constexpr std::size_t most_classes = 64;  // more are sieved: each acts on each
 
 /// What class j takes away from the room of the dominant class i; 0 where they are alike.
 double interaction(const PackingClass& dominant, const PackingClass& other) {
@@ -50,10 +52,37 @@ PackingClasses normalised(std::span<const PackedClass> given, double compaction_
     return classes;
 }
 
+/// As sieves would part them: `most_classes` steps of the same ratio between the least size and the greatest. All in
+/// one step is one class, of the mean of its sizes' logarithms and the harmonic mean of its packings.
+PackingClasses sieved(const PackingClasses& classes) {
+    const auto by_size = [](const PackingClass& a, const PackingClass& b) { return a.size < b.size; };
+    const auto [least, greatest] = std::minmax_element(classes.begin(), classes.end(), by_size);
+    const double from = std::log(least->size), steps_a_unit = most_classes / (std::log(greatest->size) - from);
+    struct Step {
+        double share = 0, share_by_residual = 0, share_by_log_size = 0;
+    };
+    std::array<Step, most_classes> steps{};
+    for (const PackingClass& one : classes) {
+        const double log_size = std::log(one.size);
+        const double place = steps_a_unit * (log_size - from);  // not a number where all are of one size
+        Step& step = steps[place < most_classes ? static_cast<std::size_t>(place) : most_classes - 1];
+        step.share += one.share;
+        step.share_by_residual += one.share / one.residual;
+        step.share_by_log_size += one.share * log_size;
+    }
+    PackingClasses together;
+    for (const Step& step : steps)
+        if (step.share > 0)
+            together.push_back(
+                {step.share, step.share / step.share_by_residual, std::exp(step.share_by_log_size / step.share)});
+    return together;
+}
+
 }  // namespace
 
 Ratio packing_density(std::span<const PackedClass> given, double compaction_index) {
-    const PackingClasses classes = normalised(given, compaction_index);
+    PackingClasses classes = normalised(given, compaction_index);
+    if (classes.size() > most_classes) classes = sieved(classes);
     struct Term {
         double weight, pole;
     };

@@ -29,7 +29,7 @@ Progress::~Progress() {
 void Progress::reach(std::size_t done) {
     done_ = done;
     // The end is told once, by the destructor.
-    if (heard_ && done_ < of_) progress_listener(doing_, done_, of_);
+    if (heard_ && (done_ < of_ || of_ == 0)) progress_listener(doing_, done_, of_);
 }
 
 }  // namespace baitwright

@@ -130,15 +130,18 @@ constexpr std::size_t most_names_told = 6;
 }  // namespace
 
 std::string folded_name(std::string_view name) {
-    std::string folded;
-    for (char c : name) {
+    std::string folded(name.size(), ' ');
+    char* const begin = folded.data();
+    char* end = begin;
+    for (const char c : name) {
         if (!is_blank(c)) {
-            folded += lower(c);
-        } else if (!folded.empty() && folded.back() != ' ') {
-            folded += ' ';
+            *end++ = lower(c);
+        } else if (end != begin && end[-1] != ' ') {
+            *end++ = ' ';
         }
     }
-    if (!folded.empty() && folded.back() == ' ') folded.pop_back();
+    if (end != begin && end[-1] == ' ') --end;
+    folded.resize(static_cast<std::size_t>(end - begin));
     return folded;
 }
 

@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <set>
+#include <unordered_map>
 
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
@@ -17,7 +18,10 @@ constexpr double coefficient_rounding = 1e-13;
 /// Builds the programme limit by limit.
 class ProgrammeBuilder {
 public:
-    explicit ProgrammeBuilder(const ResolvedBlend& blend) : blend_(blend) {}
+    explicit ProgrammeBuilder(const ResolvedBlend& blend) : blend_(blend) {
+        for (std::size_t i = 0; i < blend.ingredients.size(); ++i)
+            places_.emplace(folded_name(blend.spec.candidates[i].of), i);
+    }
 
     BlendProgramme build() {
         add_columns();
@@ -56,15 +60,13 @@ private:
     }
 
     void add_shares(const BlendLimit& limit) {
-        std::set<std::string> wanted;
-        for (const std::string& of : limit.of) wanted.insert(folded_name(of));
-        std::vector<std::size_t> places;
-        std::vector<std::string> names;
-        for (std::size_t i = 0; i < blend_.ingredients.size(); ++i) {
-            if (wanted.count(folded_name(blend_.spec.candidates[i].of)) == 0) continue;
-            places.push_back(i);
-            names.push_back(blend_.ingredients[i].name);
+        std::set<std::size_t> places;
+        for (const std::string& of : limit.of) {
+            const auto [first, last] = places_.equal_range(folded_name(of));
+            for (auto named = first; named != last; ++named) places.insert(named->second);
         }
+        std::vector<std::string> names;
+        for (const std::size_t i : places) names.push_back(blend_.ingredients[i].name);
         add_ends(std::nullopt, names, limit.bounds, terms_of_shares(places));
     }
 
@@ -75,7 +77,7 @@ private:
         add_ends(limit.on, {}, limit.bounds, terms);
     }
 
-    [[nodiscard]] std::vector<PropertyTerms> terms_of_shares(const std::vector<std::size_t>& places) const {
+    [[nodiscard]] std::vector<PropertyTerms> terms_of_shares(const std::set<std::size_t>& places) const {
         std::vector<PropertyTerms> terms(blend_.ingredients.size(), {0, 1});
         for (const std::size_t i : places) terms[i].amount = 1;
         return terms;
@@ -102,6 +104,7 @@ private:
     }
 
     const ResolvedBlend& blend_;
+    std::unordered_multimap<std::string, std::size_t> places_;  // of the candidates, by their folded names
     BlendProgramme built_;
 };
 

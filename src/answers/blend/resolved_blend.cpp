@@ -20,6 +20,8 @@ public:
         : shelf_(shelf), suggesting_(shelf) {
         blend_.spec = spec;
         blend_.batch = batch;
+        for (const BlendCandidate& candidate : spec.candidates)
+            found_.push_back(shelf_.find_ingredient(candidate.of));
         take_currency(usual);
     }
 
@@ -28,7 +30,7 @@ public:
         if (!spec.feel.empty() && !find_feel(shelf_.feels(), spec.feel))
             faults_.push_back(unknown_feel(spec.feel, shelf_));
         for (std::size_t i = 0; i < spec.candidates.size(); ++i)
-            add(spec.candidates[i], "candidate " + std::to_string(i + 1));
+            add(spec.candidates[i], std::move(found_[i]), "candidate " + std::to_string(i + 1));
         if (!faults_.empty()) throw InputError(std::move(faults_));
         return std::move(blend_);
     }
@@ -38,8 +40,7 @@ private:
         faults_.push_back({std::move(code), std::move(message), std::move(hint), subject});
     }
 
-    void add(const BlendCandidate& candidate, const std::string& subject) {
-        auto ingredient = shelf_.find_ingredient(candidate.of);
+    void add(const BlendCandidate& candidate, std::optional<Ingredient> ingredient, const std::string& subject) {
         if (!ingredient) {
             faults_.push_back(unknown_part(candidate.of, subject, suggesting_.after(faults_.size())));
             return;
@@ -56,11 +57,12 @@ private:
 
     void take_currency(const Currency* usual) {
         std::vector<PricedIn> priced;
-        for (const BlendCandidate& candidate : blend_.spec.candidates) {
+        for (std::size_t i = 0; i < found_.size(); ++i) {
+            const BlendCandidate& candidate = blend_.spec.candidates[i];
             if (candidate.price)
                 priced.push_back({candidate.of, &candidate.price->currency()});
-            else if (const auto ingredient = shelf_.find_ingredient(candidate.of))
-                add_currencies(priced, *ingredient);
+            else if (found_[i])
+                add_currencies(priced, *found_[i]);
         }
         blend_.currency = answer_currency(priced, usual);
     }
@@ -93,6 +95,7 @@ private:
     const Shelf& shelf_;
     const SuggestingShelf suggesting_;
     ResolvedBlend blend_;
+    std::vector<std::optional<Ingredient>> found_;  // of the candidates
     std::vector<Fault> faults_;
 };
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "quantities/progress.h"
 #include "quantities/sort_stably.h"
 
 namespace baitwright {
@@ -161,7 +162,9 @@ BorneOut borne_out(const WaterProblem& problem) {
     };
     WaterFit fit = fitted({});
     int times_back = 0;
+    Progress progress("learning", 0);
     for (int round = 0; round < most_rounds; ++round) {
+        progress.step();
         const LeftOut left_out(problem, heeded, fit);
         const std::vector<std::size_t> worst = worst_of(problem, heeded, left_out);
         for (const std::size_t i : worst) heeded[i] = 0;

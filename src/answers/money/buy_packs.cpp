@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "quantities/fault.h"
+#include "quantities/progress.h"
 
 namespace baitwright {
 
@@ -21,8 +22,10 @@ public:
     std::optional<PackAnswer> run() {
         const bool each_alone = question_.one_shop && !question_.shops.empty();
         const std::vector<Choice> choices = each_alone ? one_by_one() : subsets();
-        plans_to_come_ = static_cast<std::int64_t>(choices.size() * question_.needs.size());
-        for (const Choice& choice : choices) try_choice(choice);
+        const std::size_t plans = choices.size() * question_.needs.size();
+        plans_to_come_ = static_cast<std::int64_t>(plans);
+        Progress progress("choosing packs", plans);
+        for (const Choice& choice : choices) try_choice(choice, progress);
         if (best_) best_->at_least_minor = *at_least_;
         return std::move(best_);
     }
@@ -50,12 +53,13 @@ private:
         return choices;
     }
 
-    void try_choice(const Choice& choice) {
+    void try_choice(const Choice& choice, Progress& progress) {
         PackAnswer answer;
         std::int64_t bought = 0, at_least = 0;
         Choice used(choice.size(), false);
         for (std::size_t i = 0; i < plans_.size(); ++i) {
             const std::optional<PackPlan>& plan = plan_of(i, choice);
+            progress.step();
             if (!plan) return;
             answer.total_minor += plan->outlay_minor;
             at_least += plan->at_least_minor;
