@@ -12,7 +12,8 @@ namespace baitwright {
 using ProgressListener = void (*)(std::string_view doing, std::size_t done, std::size_t of);
 void listen_to_progress(ProgressListener listener);
 
-/// One piece of work: "reading the log", of so many steps; 0 where it is not known how many. Work within work is part of its step and is not heard.
+/// One piece of work: "reading the log", of so many steps; 0 where it is not known how many. Work within work is part
+/// of its step and is not heard.
 class Progress {
 public:
     Progress(std::string doing, std::size_t of);

@@ -32,5 +32,6 @@ TEST_CASE("work says how far it is, and that it is over; what is done within it 
     Progress("tasting", 0).step();  // until it is right
     listen_to_progress(nullptr);
     Progress("resting", 1).step();
-    CHECK(progress_heard == std::vector<std::string>{"mixing 1/3", "mixing 3/3", "stirring 1/1", "tasting 1/0", "tasting 0/0"});
+    CHECK(progress_heard ==
+          std::vector<std::string>{"mixing 1/3", "mixing 3/3", "stirring 1/1", "tasting 1/0", "tasting 0/0"});
 }

@@ -20,8 +20,7 @@ public:
         : shelf_(shelf), suggesting_(shelf) {
         blend_.spec = spec;
         blend_.batch = batch;
-        for (const BlendCandidate& candidate : spec.candidates)
-            found_.push_back(shelf_.find_ingredient(candidate.of));
+        for (const BlendCandidate& candidate : spec.candidates) found_.push_back(shelf_.find_ingredient(candidate.of));
         take_currency(usual);
     }
 
