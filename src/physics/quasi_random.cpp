@@ -88,8 +88,9 @@ void QuasiRandomNormals::next(std::span<double> point) {
     for (std::size_t i = 0; i < point.size(); ++i) {
         const std::uint32_t word = i < reached.size() ? reached[i] : mixed_bits(sequence_->state);
         const std::uint32_t bits = word ^ sequence_->shift[i];
-        point[i] = normal_quantile((bits + 0.5) * 0x1p-32);
+        point[i] = (bits + 0.5) * 0x1p-32;
     }
+    normal_quantiles(point);
 }
 
 double quantile_in_place(std::span<double> values, double p) {

@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <limits>
+#include <vector>
 
 #include "reference/numbers_in.h"
 #include "reference/reference_rows.h"
@@ -35,6 +36,20 @@ TEST_CASE("the normal quantile is odd about one half and undone by the distribut
         const double z = normal_quantile(p);
         RC_ASSERT(std::abs(normal_quantile(1 - p) + z) < 1e-9 * (1 + std::abs(z)));
         RC_ASSERT(std::abs(0.5 * std::erfc(-z / std::sqrt(2.0)) - p) < 1e-14);
+    }));
+}
+
+TEST_CASE("a row of normal quantiles is each of them, the ends and what lies outside among them") {
+    CHECK(rc::check([] {
+        std::vector<double> row;
+        for (const int one : *rc::gen::container<std::vector<int>>(rc::gen::inRange(-2, (1 << 12) + 3)))
+            row.push_back(one * 0x1p-12);
+        const std::vector<double> of = row;
+        normal_quantiles(row);
+        for (std::size_t i = 0; i < of.size(); ++i) {
+            const double alone = normal_quantile(of[i]);
+            RC_ASSERT(row[i] == alone || (std::isnan(row[i]) && std::isnan(alone)));
+        }
     }));
 }
 
