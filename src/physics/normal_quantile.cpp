@@ -14,8 +14,8 @@ constexpr double half_of_the_centre = 0.425;
 /// A factor times one polynomial over another, from the highest coefficient down, both at once: neither waits for the
 /// other.
 template <std::size_t N>
-[[gnu::always_inline]] inline double polynomial_ratio(double factor, const std::array<double, N>& above, const std::array<double, N>& below,
-                        double x) {
+[[gnu::always_inline]] inline double polynomial_ratio(double factor, const std::array<double, N>& above,
+                                                      const std::array<double, N>& below, double x) {
     double numerator = above[N - 1];
     double denominator = below[N - 1];
     for (std::size_t i = N - 1; i-- > 0;) {
