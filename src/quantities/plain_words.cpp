@@ -139,8 +139,10 @@ std::string unfit_in(std::string_view text, LineBreaks line_breaks) {
 
 std::string refused_as_name(std::string_view text) {
     if (text.find_first_not_of(' ') == std::string_view::npos) return "is empty";
-    if (const std::string unfit = unfit_in(text); !unfit.empty()) return "holds " + unfit;
-    if (letter_count(text) > most_letters) return "is longer than 200 letters";
+    const bool all_plain = std::all_of(text.begin(), text.end(), is_plain_ascii);
+    if (!all_plain)
+        if (const std::string unfit = unfit_in(text); !unfit.empty()) return "holds " + unfit;
+    if ((all_plain ? text.size() : letter_count(text)) > most_letters) return "is longer than 200 letters";
     if (text.find('/') != std::string_view::npos) return "holds a '/', which would make it a path";
     if (text.size() >= 5 && text.substr(text.size() - 5) == ".toml") return "ends in .toml, which would make it a file";
     if (text.front() == '-') return "begins with '-', which would make it a flag";

@@ -11,6 +11,10 @@ constexpr const char* select_feels = "SELECT name, aim, below, purpose FROM feel
 constexpr const char* select_ingredient_names = "SELECT name FROM ingredient ORDER BY folded";
 constexpr const char* select_recipe_names = "SELECT name FROM recipe ORDER BY folded";
 constexpr const char* select_strategy_names = "SELECT name FROM strategy ORDER BY folded";
+// In the order in which they lie: all of them are looked through.
+constexpr const char* select_any_ingredient_name = "SELECT name FROM ingredient";
+constexpr const char* select_any_recipe_name = "SELECT name FROM recipe";
+constexpr const char* select_any_strategy_name = "SELECT name FROM strategy";
 constexpr const char* select_digest = "SELECT value FROM meta WHERE key = 'shipped_digest'";
 constexpr const char* select_usual = "SELECT key, value FROM usual ORDER BY key, position";
 constexpr const char* select_retired =
@@ -23,13 +27,15 @@ std::vector<std::string> texts(Query&& rows) {
 }
 
 StoreConnection::Names mended_names(StoreConnection& connection, std::string_view kind) {
-    Query rows(connection, kind == "ingredient" ? select_ingredient_names
-                           : kind == "recipe"   ? select_recipe_names
-                                                : select_strategy_names);
+    Query rows(connection, kind == "ingredient" ? select_any_ingredient_name
+                           : kind == "recipe"   ? select_any_recipe_name
+                                                : select_any_strategy_name);
     StoreConnection::Names mended;
-    while (rows.next())
-        if (const std::string shown = folded_name(rows.name(0)); shown != folded_name(rows.text(0)))
-            mended.emplace(shown, rows.text(0));
+    while (rows.next()) {
+        const std::string stored = rows.text(0);
+        if (const std::string shown = rows.name(0); shown != stored && folded_name(shown) != folded_name(stored))
+            mended.emplace(folded_name(shown), stored);
+    }
     return mended;
 }
 
