@@ -24,20 +24,35 @@ IngredientKind read_kind(const std::string& text) {
         {"unknown-kind", "'" + text + "' is not a kind of ingredient", "the kinds are: " + joined(names, ", ")}));
 }
 
+/// The ingredients of a library one after the other, in the order of their names: read anew each time.
+EachIngredient each_of(const std::shared_ptr<const Shelf>& shelf, std::vector<std::string> names,
+                       std::optional<IngredientKind> kind) {
+    return [shelf, names = std::move(names), kind](const std::function<void(const Ingredient&)>& take) {
+        for (const std::string& name : names)
+            if (const Ingredient ingredient = shelf->ingredient(name); !kind || ingredient.kind == *kind)
+                take(ingredient);
+    };
+}
+
+/// The names of those that hold all the words.
+std::vector<std::string> names_with(const std::vector<std::string>& words, const EachIngredient& each) {
+    std::vector<SearchedEntry> all;
+    each([&](const Ingredient& ingredient) { all.push_back(searched(ingredient)); });
+    std::vector<std::string> names;
+    for (const std::size_t place : places_found(words, all)) names.push_back(all[place].name);
+    return names;
+}
+
 CommandResult list_ingredients(const Arguments& arguments, const Surroundings& around) {
     std::optional<IngredientKind> kind;
     if (const auto text = arguments.value("--kind")) kind = flag_value("--kind", [&] { return read_kind(*text); });
-    const std::unique_ptr<Shelf> shelf = open_library(around.library);
-    const std::vector<std::string> names = shelf->ingredient_names();
-    std::vector<Ingredient> ingredients;
-    ingredients.reserve(names.size());
-    for (const std::string& name : names) {
-        Ingredient ingredient = shelf->ingredient(name);
-        if (!kind || ingredient.kind == *kind) ingredients.push_back(std::move(ingredient));
-    }
-    ingredients = those_with(arguments.words(), std::move(ingredients));
-    if (arguments.has("--csv")) return {csv_text(ingredients), 0};  // as a file that can be taken in again
-    return given(arguments, ingredient_list_reply(std::move(ingredients)));
+    const std::shared_ptr<const Shelf> shelf = open_library(around.library);
+    EachIngredient each = each_of(shelf, shelf->ingredient_names(), kind);
+    if (!arguments.words().empty()) each = each_of(shelf, names_with(arguments.words(), each), kind);
+    if (!arguments.has("--csv")) return given(arguments, ingredient_list_reply(each));
+    std::vector<Ingredient> all;
+    each([&](const Ingredient& ingredient) { all.push_back(ingredient); });
+    return {csv_text(all), 0};  // as a file that can be taken in again
 }
 
 CommandResult show_ingredient(const Arguments& arguments, const Surroundings& around) {

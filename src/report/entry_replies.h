@@ -1,5 +1,7 @@
 #pragma once
 
+#include <functional>
+
 #include "bait/blend_spec.h"
 #include "bait/ingredient.h"
 #include "bait/recipe.h"
@@ -10,7 +12,10 @@
 /// What is said of the entries of a library: of all of one kind in a list, and everything that is known of one.
 namespace baitwright {
 
-Reply ingredient_list_reply(std::vector<Ingredient> ingredients);
+/// Gives one ingredient after the other, so that a large library need not be at hand as a whole.
+using EachIngredient = std::function<void(const std::function<void(const Ingredient&)>& take)>;
+
+Reply ingredient_list_reply(EachIngredient each);
 Reply ingredient_reply(Ingredient ingredient);
 Reply recipe_list_reply(std::vector<Recipe> recipes);
 Reply recipe_reply(Recipe recipe);

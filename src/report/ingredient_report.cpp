@@ -89,20 +89,21 @@ std::string composition_text(const Composition& composition) {
     return text.empty() ? text : text + " (" + source + ")";
 }
 
-Told ingredient_list_told(const std::vector<Ingredient>& ingredients) {
+Told ingredient_list_told(const EachIngredient& each) {
     TextTable table({Align::left, Align::left, Align::right, Align::right, Align::right});
     table.row({"ingredient", "kind", "loose", "holds / slumps", "price"});
-    for (const Ingredient& i : ingredients)
+    each([&](const Ingredient& i) {
         table.row({i.name, std::string(name_of(i.kind)), density_cell(i), marks_cell(i), price_text(i)});
+    });
     Told told;
     told.table(std::move(table));
     return told;
 }
 
-Json ingredient_list_json(const std::vector<Ingredient>& ingredients) {
+Json ingredient_list_json(const EachIngredient& each) {
     Json json = json_record("ingredient list", {});
     json["ingredients"] = Json::array();
-    for (const Ingredient& ingredient : ingredients) json["ingredients"].push_back(record_of(ingredient));
+    each([&](const Ingredient& ingredient) { json["ingredients"].push_back(record_of(ingredient)); });
     return json;
 }
 
@@ -145,8 +146,8 @@ Json ingredient_json(const Ingredient& ingredient) {
 
 }  // namespace
 
-Reply ingredient_list_reply(std::vector<Ingredient> ingredients) {
-    return reply_of(std::move(ingredients), ingredient_list_told, ingredient_list_json);
+Reply ingredient_list_reply(EachIngredient each) {
+    return reply_of(std::move(each), ingredient_list_told, ingredient_list_json);
 }
 
 Reply ingredient_reply(Ingredient ingredient) {
