@@ -7,6 +7,7 @@
 #include <random>
 
 #include "answers/every_way_to_buy.h"
+#include "progress_heard.h"
 #include "quantities/fault.h"
 #include "reference/numbers_in.h"
 #include "reference/reference_rows.h"
@@ -247,6 +248,15 @@ TEST_CASE("a season of 40 sessions and 60 ingredients is proven cheapest in no t
 #endif
     std::mt19937 random(7);
     CHECK(milliseconds(season(random, 250)) < long_enough);
+}
+
+TEST_CASE("choosing packs says how far it is, shop by shop and need by need") {
+    PackQuestion question;
+    question.shops = {{"the village shop", 0}, {"the mill", 500}};
+    question.needs = {one_session(5000, {{1000, 220, 0}, {5000, 700, 1}}), one_session(1000)};
+    const std::vector<std::string> heard = progress_heard_in([&] { buy_packs(question); });
+    CHECK(heard == std::vector<std::string>{"choosing packs 1/4", "choosing packs 2/4", "choosing packs 3/4",
+                                            "choosing packs 4/4"});
 }
 
 }  // namespace baitwright

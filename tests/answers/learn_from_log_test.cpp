@@ -9,6 +9,7 @@
 #include "answers/learning.h"
 #include "bait/hand.h"
 #include "physics/normal_quantile.h"
+#include "progress_heard.h"
 
 using namespace baitwright;
 using namespace baitwright::learning;
@@ -46,6 +47,15 @@ std::set<std::int64_t> ids_of(const std::vector<SetAside>& aside) {
 }
 
 }  // namespace
+
+TEST_CASE("learning says that it goes on, round by round, and that it is over") {
+    Case made;
+    fill(cases().front(), made);
+    const std::vector<std::string> heard = progress_heard_in([&] { learn_from_log(made.shelf, made.request); });
+    REQUIRE(heard.size() >= 2);
+    CHECK(heard.front() == "learning 1/0");
+    CHECK(heard.back() == "learning 0/0");
+}
 
 // Source: tests/reference/learn_cases.json (NumPy and SciPy, the whole system at once; see make_learn_tables.py).
 TEST_CASE("what a log teaches of the water is what NumPy and SciPy find, and so is what is set aside") {

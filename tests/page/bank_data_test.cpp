@@ -6,6 +6,7 @@
 #include "page/bank_page.h"
 #include "page/built_page.h"
 #include "page/library_data.h"
+#include "progress_heard.h"
 
 using namespace baitwright;
 
@@ -31,6 +32,15 @@ TEST_CASE("a page carries the whole library, each entry once") {
     CHECK(carried.strategies.size() == shelf->strategy_names().size());
     CHECK(carried.feels.size() == shelf->feels().size());
     CHECK(data["strategies"].texts() == std::vector<std::string>{"open carpet"});
+}
+
+TEST_CASE("gathering what a page carries says how far it is") {
+    const auto shelf = shipped_shelf();
+    const std::string all = std::to_string(shelf->ingredient_names().size());
+    const std::vector<std::string> heard = progress_heard_in([&] { bank_data(contents_with(*shelf, "open carpet")); });
+    REQUIRE(heard.size() >= 2);
+    CHECK(heard.front() == "gathering what the page carries 1/" + all);
+    CHECK(heard.back() == "gathering what the page carries " + all + "/" + all);
 }
 
 TEST_CASE("a page of no strategy in particular offers all of the library's") {
