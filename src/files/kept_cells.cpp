@@ -201,59 +201,57 @@ std::string read_letters(const KeptColumn& column, std::string_view cell) {
     return std::string(cell);
 }
 
+bool holds_letters(CellForm form) {
+    return form == CellForm::line || form == CellForm::prose || form == CellForm::name;
+}
+
+/// Of a cell that is not empty and holds one value.
+KeptValue read_one_value(const KeptColumn& column, std::string_view cell) {
+    const std::string_view plain = trimmed(cell);
+    switch (column.form) {
+        case CellForm::number:
+            return read_whole_cell(plain, 1, static_cast<double>(largest_number_of_row));
+        case CellForm::whole:
+            return read_whole_cell(plain, column.least, column.most);
+        case CellForm::bare:
+            return read_bare(column, plain);
+        case CellForm::truth:
+            return read_truth(plain);
+        case CellForm::quantity:
+            return read_quantity(column, plain);
+        case CellForm::grams:
+            return read_grams(plain);
+        case CellForm::mark:
+            return read_mark_cell(plain);
+        case CellForm::numbers:
+            return read_numbers(plain);
+        case CellForm::word:
+            return read_word(column, plain);
+        case CellForm::date:
+            return date_text(parse_stored_date(plain));
+        case CellForm::name:
+        case CellForm::line:
+        case CellForm::prose:
+            return read_letters(column, cell);
+        case CellForm::amount:
+        case CellForm::money:
+            break;  // two values
+    }
+    return {};
+}
+
 }  // namespace
 
 void read_kept_cell(const KeptColumn& column, std::string_view cell, KeptValue* values) {
-    const bool letters =
-        column.form == CellForm::line || column.form == CellForm::prose || column.form == CellForm::name;
     for (std::size_t i = 0; i < values_in(column.form); ++i) values[i] = std::monostate{};
-    if (trimmed(cell).empty() && !(letters && !column.optional)) {
+    if (trimmed(cell).empty() && !(holds_letters(column.form) && !column.optional)) {
         if (!column.optional && column.form == CellForm::numbers) values[0] = std::string();
         if (column.optional || column.form == CellForm::numbers) return;
         refuse_cell("missing-value", "'" + column.heading + "' must be said", "fill in the cell, or take the row out");
     }
-    const std::string_view plain = trimmed(cell);
-    switch (column.form) {
-        case CellForm::number:
-            values[0] = read_whole_cell(plain, 1, static_cast<double>(largest_number_of_row));
-            return;
-        case CellForm::whole:
-            values[0] = read_whole_cell(plain, column.least, column.most);
-            return;
-        case CellForm::bare:
-            values[0] = read_bare(column, plain);
-            return;
-        case CellForm::truth:
-            values[0] = read_truth(plain);
-            return;
-        case CellForm::quantity:
-            values[0] = read_quantity(column, plain);
-            return;
-        case CellForm::amount:
-            return read_amount_cell(column, plain, values);
-        case CellForm::money:
-            return read_money_cell(plain, values);
-        case CellForm::grams:
-            values[0] = read_grams(plain);
-            return;
-        case CellForm::mark:
-            values[0] = read_mark_cell(plain);
-            return;
-        case CellForm::numbers:
-            values[0] = read_numbers(plain);
-            return;
-        case CellForm::word:
-            values[0] = read_word(column, plain);
-            return;
-        case CellForm::date:
-            values[0] = date_text(parse_stored_date(plain));
-            return;
-        case CellForm::name:
-        case CellForm::line:
-        case CellForm::prose:
-            values[0] = read_letters(column, cell);
-            return;
-    }
+    if (column.form == CellForm::amount) return read_amount_cell(column, trimmed(cell), values);
+    if (column.form == CellForm::money) return read_money_cell(trimmed(cell), values);
+    values[0] = read_one_value(column, cell);
 }
 
 }  // namespace baitwright

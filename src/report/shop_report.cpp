@@ -204,6 +204,22 @@ Told shop_told(const ShopAnswer& answer) {
     return told;
 }
 
+/// Of each ingredient what is needed, and what will be left.
+void add_lines(const ShopAnswer& answer, Json& json) {
+    json["needs"] = Json::array();
+    json["left_over"] = Json::array();
+    for (const ShopLine& line : answer.lines) {
+        json["needs"].push_back({{"name", line.name},
+                                 {"mass_g", grams_up(line.need)},
+                                 {"from_stock_g", grams_up(line.from_stock)},
+                                 {"bought_g", grams_down(line.bought)}});
+        if (line.left_over > Mass{})
+            json["left_over"].push_back({{"name", line.name},
+                                         {"mass_g", grams_down(line.left_over)},
+                                         {"past_best_g", grams_down(line.past_best)}});
+    }
+}
+
 Json shop_json(const ShopAnswer& answer) {
     Json json = json_record("shop", answer.warnings);
     json["currency"] = answer.currency ? Json(answer.currency->code) : Json();
@@ -228,18 +244,7 @@ Json shop_json(const ShopAnswer& answer) {
         json["shops"].push_back({{"shop", shop.shop.empty() ? Json() : Json(shop.shop)},
                                  {"packs_minor", shop.packs.minor()},
                                  {"delivery_minor", shop.delivery ? shop.delivery->minor() : 0}});
-    json["needs"] = Json::array();
-    json["left_over"] = Json::array();
-    for (const ShopLine& line : answer.lines) {
-        json["needs"].push_back({{"name", line.name},
-                                 {"mass_g", grams_up(line.need)},
-                                 {"from_stock_g", grams_up(line.from_stock)},
-                                 {"bought_g", grams_down(line.bought)}});
-        if (line.left_over > Mass{})
-            json["left_over"].push_back({{"name", line.name},
-                                         {"mass_g", grams_down(line.left_over)},
-                                         {"past_best_g", grams_down(line.past_best)}});
-    }
+    add_lines(answer, json);
     json["not_on_list"] = Json::array();
     for (const NotOnSale& missing : answer.missing)
         json["not_on_list"].push_back({{"name", missing.name},

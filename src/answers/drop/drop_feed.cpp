@@ -201,6 +201,16 @@ void place_angler(DropAnswer& answer) {
     answer.start_beyond = reach + std::min(half_section, reach);
 }
 
+/// What a fish finds of its parts, and what a hand should know of them.
+void add_what_is_in_it(const ResolvedMix& mix, const DropSetup& setup, DropAnswer& answer) {
+    std::vector<std::string> caution_words;
+    for (const SolidPart& part : mix.solids) {
+        answer.free_offerings += free_offerings_in(part.ingredient, part.share * setup.dry);
+        caution_words.insert(caution_words.end(), part.ingredient.cautions.begin(), part.ingredient.cautions.end());
+    }
+    answer.cautions = caution_sentences(caution_words);
+}
+
 }  // namespace
 
 DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest& request) {
@@ -223,12 +233,7 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
     answer.tow_bottom = setup.tow.at(setup.tow.depth);
     answer.water = setup.tow.profile;
     tell_learnt_of_drop(mix, request, answer);
-    std::vector<std::string> caution_words;
-    for (const SolidPart& part : mix.solids) {
-        answer.free_offerings += free_offerings_in(part.ingredient, part.share * setup.dry);
-        caution_words.insert(caution_words.end(), part.ingredient.cautions.begin(), part.ingredient.cautions.end());
-    }
-    answer.cautions = caution_sentences(caution_words);
+    add_what_is_in_it(mix, setup, answer);
     const double own_spread = spread_of_own_look(setup, request);
     const DropOutcome outcome = follow(setup, factors_of(setup, own_spread));
     if (outcome.floats) {

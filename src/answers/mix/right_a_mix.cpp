@@ -114,6 +114,23 @@ void tell_room(const ResolvedMix& mix, const TubRequest& request, const TubJudge
                                                       " to squeeze, so no balls are told"});
 }
 
+/// How wet it is by now, and once it has drunk.
+void tell_wetness(const MixUptake& uptake, const WettedMix& as_it_is, const TubRequest& request,
+                  const std::vector<Feel>& feels, TubAnswer& answer) {
+    const MixWaterNeed& need = as_it_is.need;
+    const Ratio ratio = as_it_is.wetting_present / need.wetted_share;
+    const double settled = wetness_at(need.marks, ratio);
+    const Ratio taken = request.since ? uptake.share_taken(*request.since) : Ratio(1.0);
+    answer.wetness_settled = capped(settled);
+    // Where nothing has been drunk yet A(t) is 0, and "no water" would read as "just holds".
+    answer.wetness_now = ratio > 0 ? capped(wetness_at(marks_after(need.marks, taken), ratio)) : answer.wetness_settled;
+    answer.feel_settled = feel_of(feels, answer.wetness_settled).name;
+    answer.feel_now = feel_of(feels, answer.wetness_now).name;
+    if (request.since && ratio > 0)
+        answer.settles_in = std::max(Time{}, uptake.time_to(settled_share) - *request.since);
+    add_warnings(settled, 1, answer);
+}
+
 }  // namespace
 
 TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest& request) {
@@ -143,19 +160,7 @@ TubAnswer right_a_mix(const Shelf& shelf, const Recipe& recipe, const TubRequest
         tell_room(mix, request, {}, answer);
         return answer;
     }
-    const Ratio ratio = as_it_is.wetting_present / need.wetted_share;
-    const double settled = wetness_at(need.marks, ratio);
-    const MixUptake uptake(mix, request.water_temperature);
-    const Ratio taken = request.since ? uptake.share_taken(*request.since) : Ratio(1.0);
-    answer.wetness_settled = capped(settled);
-    // Where nothing has been drunk yet A(t) is 0, and "no water" would read as "just holds".
-    answer.wetness_now = ratio > 0 ? capped(wetness_at(marks_after(need.marks, taken), ratio)) : answer.wetness_settled;
-    answer.feel_settled = feel_of(feels, answer.wetness_settled).name;
-    answer.feel_now = feel_of(feels, answer.wetness_now).name;
-    if (request.since && ratio > 0)
-        answer.settles_in = std::max(Time{}, uptake.time_to(settled_share) - *request.since);
-    add_warnings(settled, 1, answer);
-
+    tell_wetness(MixUptake(mix, request.water_temperature), as_it_is, request, feels, answer);
     const TubJudgement judged = judge_tub(numbers, feels, wanted, request.dry_mass, water_in);
     answer.water_to_add = judged.water;
     answer.dry_to_add = judged.dry_mix;
