@@ -19,7 +19,7 @@ struct PackingClass {
     double size;      // d
 };
 using PackingClasses = boost::container::small_vector<PackingClass, 12>;
-constexpr std::size_t most_classes = 64;  // more are sieved: each acts on each
+constexpr std::size_t most_classes = 128;  // more are sieved: each acts on each
 
 /// What class j takes away from the room of the dominant class i; 0 where they are alike.
 double interaction(const PackingClass& dominant, const PackingClass& other) {

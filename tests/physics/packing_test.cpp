@@ -75,14 +75,14 @@ double each_by_each(const std::vector<PackedClass>& classes, double index) {
 
 TEST_CASE("many classes pack as each by each would tell") {
     CHECK(rc::check([] {
-        // 64 are worked out each by each, 65 are taken together; some thirty thousand pairs at the most.
-        const auto count = *rc::gen::inRange<std::size_t>(2, 200);
+        // 128 are worked out each by each, 129 are taken together.
+        const auto count = *rc::gen::inRange<std::size_t>(2, 260);
         std::vector<PackedClass> classes;
         while (classes.size() < count)
             for (const PackedClass& one : *random_classes()) classes.push_back(one);
         classes.resize(count, classes.front());
         const double expected = each_by_each(classes, 4.1);
-        RC_ASSERT(std::abs(packing_density(classes) / expected - 1) < (count > 64 ? 1e-3 : 1e-9));
+        RC_ASSERT(std::abs(packing_density(classes) / expected - 1) < (count > 128 ? 3e-3 : 1e-9));
     }));
 }
 

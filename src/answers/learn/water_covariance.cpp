@@ -15,6 +15,7 @@ Eigen::Index index_of(std::size_t i) {
 }  // namespace
 
 WaterCovariance::WaterCovariance(const WaterFit& fit) : count_(fit.best.size()), all_(count_ * count_) {
+    if (count_ == 0) return;  // nothing was mixed of which anything is unknown
     const Eigen::Index n = index_of(count_);
     const Eigen::Map<const CovarianceMatrix> lower(fit.lower.data(), n, n);
     CovarianceMatrix inverse = lower.triangularView<Eigen::Lower>().solve(CovarianceMatrix::Identity(n, n));
@@ -43,6 +44,7 @@ void WaterCovariance::own_of(const LinearForm& form, std::vector<double>& with) 
 }
 
 std::vector<double> factor_rows(const WaterFit& fit, const std::vector<const LinearForm*>& forms) {
+    if (fit.best.empty()) return {};
     const Eigen::Index n = index_of(fit.best.size()), rows = index_of(forms.size());
     CovarianceMatrix columns = CovarianceMatrix::Zero(n, rows);
     for (std::size_t r = 0; r < forms.size(); ++r)
