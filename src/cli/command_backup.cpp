@@ -1,6 +1,7 @@
 #include "cli/commands.h"
 #include "cli/result_formats.h"
 #include "cli/store_file.h"
+#include "files/new_name.h"
 #include "questions/read_flags.h"
 #include "report/kept_store_report.h"
 #include "store/back_up_store.h"
@@ -19,6 +20,7 @@ CommandResult run_backup(const Arguments& arguments, const Surroundings& around)
     if (arguments.has("--replace")) order.standing = FileInMaking::Standing::replaced;
     if (arguments.has("--dry-run")) order.doing = Doing::looked_at;
     const bool folder = means_a_folder(order.target);
+    if (!folder) order.target = behind_links(order.target);
     if (const auto keep = arguments.value("--keep"))
         order.keep =
             static_cast<std::size_t>(flag_value("--keep", [&] { return read_count(*keep, "for example --keep 10"); }));

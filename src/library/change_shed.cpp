@@ -11,6 +11,7 @@
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 #include "questions/stock_amount.h"
+#include "report/display.h"
 
 namespace baitwright {
 
@@ -54,6 +55,22 @@ std::optional<Warning> prices_apart(const Store& store, const Money& told) {
                        listed(others) + ", which " + (others.size() == 1 ? "does" : "do") + " not add up with " +
                        std::string(told.currency().code) + "; put all into one with " +
                        in_quotes(convert_command(told.currency()))};
+}
+
+/// Of a purchase that was taken back: the price told with it, where it is still in use.
+std::optional<Warning> price_that_stands(const Store& store, const StockReceipt::Line& line) {
+    if (line.kind != StockKind::ingredient || line.by >= Milligrams{} || !line.lot.paid || line.lot.left > Milligrams{})
+        return std::nullopt;  // only a purchase taken back leaves its bag empty
+    const auto ingredient = store.find_ingredient(line.name);
+    if (!ingredient) return std::nullopt;
+    for (const Pack& pack : ingredient->packs) {
+        if (!pack.price || pack.on != line.lot.got_on || pack.shop != line.lot.shop) continue;
+        return Warning{"price-stands", "the price told with it still counts: " + shown_pack(pack) + " of " + line.name +
+                                           " at " + money_text(*pack.price) +
+                                           "; if that was wrong, tell the right one with " +
+                                           in_quotes("baitwright price \"" + line.name + "\"")};
+    }
+    return std::nullopt;
 }
 
 [[noreturn]] void refuse_missing(const std::string& recipe, const std::vector<std::string>& missing) {
@@ -107,7 +124,10 @@ StockChangeAnswer take(Store& store, Happening what, const StockNeed& need, cons
 }
 
 StockChangeAnswer undo(Store& store, std::optional<std::int64_t> entry, Date today) {
-    return changed(store, [&](Shed& shed) { return shed.undo(entry, today); });
+    StockChangeAnswer answer = changed(store, [&](Shed& shed) { return shed.undo(entry, today); });
+    for (const StockReceipt::Line& line : answer.receipt.lines)
+        if (auto still = price_that_stands(store, line)) answer.warnings.push_back(*std::move(still));
+    return answer;
 }
 
 PriceChange tell_price(Store& store, const std::string& ingredient, const Pack& told) {

@@ -71,8 +71,7 @@ EntryOwner ExportedLibrary::owner_of(std::string_view kind, const std::string& n
     const EntryDigest& was = noted->second.digest;
     if (was.packs != digest.packs) by_hand_.push_back({"packs", name, Change::changed});
     if (was.text != digest.text) by_hand_.push_back({std::string(kind), name, Change::changed});
-    const bool same = was.text == digest.text && was.packs == digest.packs;
-    return same ? noted->second.owner : EntryOwner::person;
+    return was.text == digest.text ? noted->second.owner : EntryOwner::person;  // a price is nobody's own
 }
 
 void ExportedLibrary::put(const Venue& venue, EntryOwner owner) {

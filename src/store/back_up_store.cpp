@@ -97,11 +97,24 @@ void refuse_onto_store(const BackupOrder& order) {
     }
 }
 
+StorageError stands_there(const fs::path& target) {
+    return {FaultClass::cannot_create, "file-exists", shown(target) + " is there already",
+            "name another file, or a folder for a dated one; --replace writes over it"};
+}
+
+/// What is there and is not to be written over, or cannot be: a device, or a store that something is at work on.
 void refuse_standing(const BackupOrder& order) {
     std::error_code failed;
-    if (order.standing == FileInMaking::Standing::replaced || !fs::exists(order.target, failed)) return;
-    throw StorageError(FaultClass::cannot_create, "file-exists", shown(order.target) + " is there already",
-                       "name another file, or a folder for a dated one; --replace writes over it");
+    if (!fs::exists(order.target, failed)) return;
+    if (!fs::is_regular_file(order.target, failed))
+        throw StorageError(FaultClass::cannot_create, "no-file", shown(order.target) + " is a device, not a file",
+                           "name a file, or a folder for a dated one");
+    if (order.standing == FileInMaking::Standing::kept) throw stands_there(order.target);
+    for (const char* side : {"-wal", "-journal"})
+        if (const fs::path log = order.target.string() + side; fs::file_size(log, failed) > 0 && !failed)
+            throw StorageError(FaultClass::cannot_create, "store-in-use",
+                               shown(order.target) + " has changes that are not yet in it, in " + shown(log),
+                               "a program is at work on it, or was stopped; name another file");
 }
 
 void back_up_to_file(const BackupOrder& order, BackupAnswer& answer) {
@@ -111,7 +124,7 @@ void back_up_to_file(const BackupOrder& order, BackupAnswer& answer) {
     refuse_no_store(order.store);
     FileInMaking made(folder);
     answer.contents = back_up_into(made, order.store, order.target);
-    if (!made.put_in_place(order.target, order.standing)) refuse_standing(order);
+    if (!made.put_in_place(order.target, order.standing)) throw stands_there(order.target);
     answer.file = order.target.string();
 }
 

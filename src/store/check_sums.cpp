@@ -99,9 +99,9 @@ constexpr auto mark_checks = std::to_array<MarkCheck>(
 #define BAITWRIGHT_UNDOING_MARK(table)                                                                             \
     "UPDATE " table " SET mark = substr(u.mark, 17) || substr(u.mark, 1, 16) FROM " table " u WHERE u.id = " table \
     ".undoes AND " table ".mark <> substr(u.mark, 17) || substr(u.mark, 1, 16)"
-#define BAITWRIGHT_NEW_STAMP(table, kind)      \
-    "INSERT OR IGNORE INTO stamp SELECT " kind \
-    ", folded, (SELECT CAST(value AS INTEGER) FROM meta WHERE key = 'clock'), 0 FROM " table " WHERE owner = 'person'"
+// Nobody knows when it was changed: what has a stamp in another store stands.
+#define BAITWRIGHT_NEW_STAMP(table, kind) \
+    "INSERT OR IGNORE INTO stamp SELECT " kind ", folded, 1, 0 FROM " table " WHERE owner = 'person'"
 
 constexpr std::array mark_mends{
     BAITWRIGHT_NEW_MARK("stock_lot"),

@@ -136,6 +136,7 @@ void FileInMaking::begin_flush() const {
 }
 
 bool FileInMaking::put_in_place(const fs::path& target, Standing standing) {
+    if (standing == Standing::kept) refuse_log_of_another(target);
     if (const int error = flush_file(path_)) refuse_placing(target, error);
     if (standing == Standing::replaced) {
         if (::rename(path_.c_str(), target.c_str()) != 0) refuse_placing(target, errno);
@@ -146,6 +147,21 @@ bool FileInMaking::put_in_place(const fs::path& target, Standing standing) {
     in_place_ = true;
     flush_folder(folder_of_file(target));
     return true;
+}
+
+void refuse_log_of_another(const fs::path& target) {
+    for (const char* side : {"-wal", "-journal"}) {
+        const fs::path log = target.string() + side;
+        std::error_code failed;
+        // In this order: who makes the store this moment gives it its name before anything is written beside it.
+        if (const auto size = fs::file_size(log, failed); failed || size == 0) continue;
+        if (struct stat there{}; ::lstat(target.c_str(), &there) == 0) continue;
+        throw StorageError(
+            FaultClass::input_output, "log-without-store",
+            shown(target) + " is not there, but " + shown(log) +
+                " is: what was last written to a store that was moved or deleted",
+            "put that store back beside it; if it is gone for good, move " + shown(log) + " away, then try again");
+    }
 }
 
 std::vector<fs::path> left_in_making(const fs::path& folder) {

@@ -28,7 +28,7 @@ public:
 
     enum class Standing { kept, replaced };
     /// Flushes it to the disk and gives it the name, in the same folder; false where a file stands there that is to be
-    /// kept. No SQLite may have it open. Throws StorageError.
+    /// kept. No SQLite may have it open. Throws StorageError, as `refuse_log_of_another` does.
     [[nodiscard]] bool put_in_place(const std::filesystem::path& target, Standing standing);
 
 private:
@@ -36,6 +36,10 @@ private:
     std::vector<std::unique_ptr<UnfinishedName>> unfinished_;  ///< it, and what SQLite keeps beside it
     bool in_place_ = false;
 };
+
+/// Refuses a name that nothing has, where what was last written to a store of that name still lies beside it: SQLite
+/// would write that into whatever takes the place. Throws StorageError "log-without-store".
+void refuse_log_of_another(const std::filesystem::path& target);
 
 /// What runs that were killed left of such files in the folder: no process of their number is alive, or it is this one
 /// and makes no such file now.

@@ -22,10 +22,12 @@ constexpr std::array map_ledger{
     " OVER (ORDER BY o.id), 1 FROM other.stock_lot o WHERE o.id NOT IN (SELECT other_id FROM merged_lot)",
 };
 
+// A bag holds what the movements that come with it make: one of which all are here already, under a mark of another
+// bag, holds nothing.
 constexpr std::array bring_rows{
     "INSERT INTO main.stock_lot (id, item_id, state, got_on, best_before, opened_on, refrozen, left_mg, paid_minor,"
     " currency, shop, feel, over_mg, mark) SELECT m.id, i.id, o.state, o.got_on, o.best_before, o.opened_on, o.refrozen,"
-    " o.left_mg, o.paid_minor, o.currency, o.shop, o.feel, o.over_mg, o.mark FROM merged_lot m"
+    " 0, o.paid_minor, o.currency, o.shop, o.feel, 0, o.mark FROM merged_lot m"
     " JOIN other.stock_lot o ON o.id = m.other_id JOIN merged_item i ON i.other_id = o.item_id WHERE m.is_new",
     "INSERT INTO main.stock_entry (id, what, happened_on, item_id, session, undoes, mark) SELECT m.id, o.what,"
     " o.happened_on, i.id, o.session, u.id, o.mark FROM merged_entry m CROSS JOIN other.stock_entry o ON o.id = m.other_id"
@@ -38,7 +40,7 @@ constexpr std::array reckon_rows{
     "UPDATE main.stock_lot AS l SET left_mg = max(0, l.left_mg - l.over_mg + t.mg),"
     " over_mg = max(0, l.over_mg - l.left_mg - t.mg) FROM (SELECT k.id AS lot, sum(m.milligrams) AS mg FROM merged_entry e"
     " CROSS JOIN other.stock_movement m ON m.entry_id = e.other_id CROSS JOIN merged_lot k ON k.other_id = m.lot_id"
-    " WHERE e.is_new AND NOT k.is_new GROUP BY k.id) t WHERE l.id = t.lot",
+    " WHERE e.is_new GROUP BY k.id) t WHERE l.id = t.lot",
     "INSERT INTO main.stock_from_notes SELECT n.mark, e.id FROM other.stock_from_notes n LEFT JOIN merged_entry e"
     " ON e.other_id = n.entry_id WHERE 1 ON CONFLICT (mark) DO UPDATE SET entry_id = ifnull(entry_id, excluded.entry_id)",
 };

@@ -32,6 +32,13 @@ void fill(const fs::path& path) {
     database.exec("PRAGMA journal_mode = WAL");
 }
 
+/// "17", "17-wal": what stood behind `NAME.new-`.
+bool is_number_of_making(std::string_view rest) {
+    const std::size_t digits = std::min(rest.find_first_not_of("0123456789"), rest.size());
+    const std::string_view side = rest.substr(digits);
+    return digits > 0 && (side.empty() || side == "-wal" || side == "-shm" || side == "-journal");
+}
+
 }  // namespace
 
 std::vector<fs::path> left_of_making_store(const fs::path& path) {
@@ -40,7 +47,8 @@ std::vector<fs::path> left_of_making_store(const fs::path& path) {
     std::vector<fs::path> left;
     fs::directory_iterator entry(folder_of_file(path), failed);
     for (const fs::directory_iterator end; !failed && entry != end; entry.increment(failed)) {
-        if (!entry->path().filename().string().starts_with(front)) continue;
+        const std::string name = entry->path().filename().string();
+        if (!name.starts_with(front) || !is_number_of_making(std::string_view(name).substr(front.size()))) continue;
         std::error_code unknown;
         const auto written = fs::last_write_time(entry->path(), unknown);
         if (!unknown && fs::file_time_type::clock::now() - written > longest_making) left.push_back(entry->path());
@@ -57,6 +65,7 @@ void make_store_in(const FileInMaking& made) {
 }
 
 void make_store(const fs::path& path) {
+    refuse_log_of_another(path);
     make_folders(path);
     const fs::path folder = folder_of_file(path);
     sweep_left_in_making(folder);

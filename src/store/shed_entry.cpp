@@ -26,7 +26,8 @@ constexpr const char* reopen_lot =
     " AND NOT EXISTS (SELECT 1 FROM stock_entry u WHERE u.undoes = e.id)) WHERE id = ?1";
 constexpr const char* last_count =
     "SELECT id, happened_on FROM stock_entry e WHERE item_id = ?1 AND what = 'counted'"
-    " AND NOT EXISTS (SELECT 1 FROM stock_entry u WHERE u.undoes = e.id) ORDER BY id DESC LIMIT 1";
+    " AND NOT EXISTS (SELECT 1 FROM stock_entry u WHERE u.undoes = e.id)"
+    " ORDER BY happened_on DESC, id DESC LIMIT 1";
 
 }  // namespace
 

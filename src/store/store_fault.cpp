@@ -13,8 +13,8 @@ namespace {
 
 constexpr const char* damaged_code = "damaged-store";
 constexpr const char* restore_hint =
-    "put a backup in its place: baitwright restore BACKUP; without one, move the file away: the next command makes a new "
-    "store from the shipped files";
+    "put a backup in its place: baitwright restore BACKUP; without one, move the file away, and what stands beside it with "
+    "-wal or -journal behind its name: the next command makes a new store from the shipped files";
 
 }  // namespace
 

@@ -14,6 +14,7 @@ constexpr const char* last_entry =
 constexpr const char* select_entry =
     "SELECT e.what, e.undoes, u.id, e.session FROM stock_entry e LEFT JOIN stock_entry u ON u.undoes = e.id"
     " WHERE e.id = ?1";
+constexpr const char* select_day = "SELECT happened_on FROM stock_entry WHERE id = ?1";
 constexpr const char* select_movements =
     "SELECT m.lot_id, m.milligrams, l.item_id FROM stock_movement m JOIN stock_lot l ON l.id = m.lot_id"
     " WHERE m.entry_id = ?1";
@@ -46,9 +47,16 @@ std::string session_of_undoable(StoreConnection& connection, std::int64_t entry)
     return row.text(3);
 }
 
+Date day_of(StoreConnection& connection, std::int64_t entry) {
+    Query row(connection, select_day, entry);
+    row.next();
+    return date_in(connection, row, 0);
+}
+
 void refuse_counted_since(StoreConnection& connection, const ItemRow& item, std::int64_t entry) {
     const auto counted = last_count_of(connection, item.id);
-    if (counted && counted->entry > entry)
+    // By the day first: what came from another store has a higher number, whenever it happened.
+    if (counted && std::pair(counted->on, counted->entry) > std::pair(day_of(connection, entry), entry))
         refuse("cannot-undo",
                item.name + " was counted since, on " + date_text(counted->on) + ", and that count took in entry " +
                    std::to_string(entry),

@@ -55,6 +55,19 @@ TEST_CASE("inside the band of the feel that is wanted nothing is asked for") {
     }
 }
 
+TEST_CASE("a spoonful of water does not make a tub right for the driest feel, nor a bath for the wettest") {
+    for (const double water : {1.0, 50.0, 100.0}) {
+        CAPTURE(water);
+        CHECK(tub_with(draft::crumb_mix(), water, "dusty").water_to_add > 50.0 * gram);
+        CHECK_FALSE(mix_with(draft::crumb_mix(), water, "dusty").right_as_it_stands);
+    }
+    const double aim = draft::kilo(draft::crumb_mix(), "dusty").water_to_add.in(gram);
+    CHECK(tub_with(draft::crumb_mix(), 0.95 * aim, "dusty").water_to_add == Mass{});
+    const double slop = draft::kilo(draft::crumb_mix(), "slop").water_to_add.in(gram);
+    CHECK(tub_with(draft::crumb_mix(), 1.02 * slop, "slop").dry_to_add == Mass{});
+    CHECK(tub_with(draft::crumb_mix(), 1.35 * slop, "slop").dry_to_add > Mass{});
+}
+
 TEST_CASE("outside the band the tub is brought to the feel's aim") {
     CHECK(tub_with(draft::fishmeal_mix(), 400, "firm").water_to_add > Mass{});
     CHECK(tub_with(draft::fishmeal_mix(), 900, "firm").dry_to_add > Mass{});

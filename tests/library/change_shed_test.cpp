@@ -55,6 +55,20 @@ TEST_CASE("what was bought is in the shed, and its price is the one in use") {
     CHECK(bench.store.ingredient("brown crumb").packs.back().price == parse_money("£2.35"));
 }
 
+TEST_CASE("a purchase that is taken back leaves its price, and says so; anything else that is taken back does not") {
+    Bench bench;
+    Purchase purchase{"brown crumb", {1.0 * kilogram, parse_money("£23.50"), today, "the mill"}, 1, {}};
+    purchase.lot.got_on = today;
+    purchase.lot.left = in_milligrams(1.0 * kilogram);
+    buy(bench.store, purchase);
+    take(bench.store, Happening::used, {"brown crumb", in_milligrams(200.0 * gram)}, {today, {}});
+    CHECK(undo(bench.store, std::nullopt, today).warnings.empty());
+    const StockChangeAnswer undone = undo(bench.store, std::nullopt, today);
+    REQUIRE(undone.warnings.size() == 1);
+    CHECK(undone.warnings[0].code == "price-stands");
+    CHECK_THAT(undone.warnings[0].message, Catch::Contains("1 kg of brown crumb at £23.50"));
+}
+
 TEST_CASE("a purchase in another currency is in the shed, and the way to one currency is told") {
     Bench bench;
     Purchase purchase{"brown crumb", {1.0 * kilogram, parse_money("€2.35"), day_of("2026-11-25"), "the mill"}, 1, {}};

@@ -159,6 +159,33 @@ TEST_CASE("a movement that a person added counts, and its entry gets the same ma
     CHECK(canonical_dump(folder / "two.db") == canonical_dump(folder / "three.db"));
 }
 
+TEST_CASE("a bag added by hand counts once, also where its row is written otherwise later") {
+    const TemporaryFolder folder;
+    const fs::path kept = folder / "kept";
+    export_to(open_store(folder / "one.db"), kept);
+    const std::string heading = "lot,item,kept,got on,best before,opened on,frozen again (times),paid,shop,feel,mark\n";
+    write_file(kept / "shed-items.csv", "item,kind,last entry on\nbrown crumb,ingredient,2026-11-28\n");
+    write_file(kept / "shed-lots.csv", heading + "1,brown crumb,dry,2026-11-28,2027-02-01,,0,,,,\n");
+    write_file(kept / "shed-entries.csv",
+               "entry,what,on,item,session,takes back,mark\n1,bought,2026-11-28,brown crumb,,,\n");
+    write_file(kept / "shed-movements.csv", "entry,lot,change (g)\n1,1,2000\n");
+    static_cast<void>(import_all(folder / "one.db", kept, export_day));
+    replace_in(kept / "shed-lots.csv", "2027-02-01", "2027-12-01");
+    static_cast<void>(import_all(folder / "one.db", kept, export_day));
+    CHECK(open_store(folder / "one.db").shed().left_of("brown crumb") == Milligrams{2'000'000});
+}
+
+TEST_CASE("a price changed by hand makes nobody's own of an ingredient that is shipped") {
+    const TemporaryFolder folder;
+    const fs::path kept = folder / "kept";
+    Store store = open_store(folder / "one.db");
+    export_to(store, kept);
+    replace_in(kept / "ingredients.toml", "£2.10", "£2.35");
+    static_cast<void>(import_all(folder / "one.db", kept, export_day));
+    export_to(store, folder / "again");
+    CHECK_THAT(file_text(folder / "again/entries.csv"), Catch::Contains("ingredient,brown crumb,shipped,"));
+}
+
 TEST_CASE("a folder with something wrong in it says all of it, and makes no store") {
     const TemporaryFolder folder;
     {

@@ -264,6 +264,18 @@ TEST_CASE("what stopped runs left beside the store is found and taken away") {
     CHECK_FALSE(fs::exists(left));
 }
 
+TEST_CASE("a store of one's own beside it is not taken for what a stopped run left, however it is called") {
+    const DoctorsFolder folder;
+    const fs::path own = folder.path().string() + ".new-laptop", left = folder.path().string() + ".new-17-wal";
+    for (const fs::path& path : {own, left}) {
+        std::fclose(std::fopen(path.c_str(), "w"));
+        fs::last_write_time(path, fs::file_time_type::clock::now() - std::chrono::hours(2));
+    }
+    check_mended(folder, "leftover-file");
+    CHECK(fs::exists(own));
+    CHECK_FALSE(fs::exists(left));
+}
+
 TEST_CASE("a damaged file is named as such, and of a damaged index alone it is mended") {
     const DoctorsFolder folder;
     {

@@ -9,6 +9,7 @@
 #include <thread>
 
 #include "bait/ingredient.h"
+#include "quantities/fault_of.h"
 #include "store/backup_seal.h"
 #include "store/child_process.h"
 #include "store/dated_backups.h"
@@ -238,4 +239,25 @@ TEST_CASE("to keep so many takes away the oldest of our own alone, and never the
     CHECK(fs::exists(backups / "baitwright-2025-06-01.db"));
     CHECK(fs::exists(backups / "baitwright-2027-01-01.db"));
     CHECK(names_in(backups).size() == others + 2);
+}
+
+TEST_CASE("a backup is written over neither a device nor a store that something is at work on") {
+    const TemporaryFolder folder;
+    make_shed(folder / "shed.db", 3);
+    const auto code_of = [&](const fs::path& target) {
+        BackupOrder order = order_of(folder / "shed.db", target);
+        order.standing = FileInMaking::Standing::replaced;
+        return fault_of([&] { back_up(order); }).code;
+    };
+    CHECK(code_of("/dev/full") == "no-file");
+    back_up(order_of(folder / "shed.db", folder / "old.db"));
+    write_bytes(folder / "old.db-wal", "not yet in it");
+    CHECK(code_of(folder / "old.db") == "store-in-use");
+}
+
+TEST_CASE("a name that another took meanwhile, or that leads nowhere, is told and not called a backup") {
+    const TemporaryFolder folder;
+    make_shed(folder / "shed.db", 3);
+    fs::create_symlink(folder / "nowhere/backup.db", folder / "link.db");
+    CHECK(fault_of([&] { back_up(order_of(folder / "shed.db", folder / "link.db")); }).code == "file-exists");
 }

@@ -9,6 +9,7 @@
 #include <random>
 
 #include "bait/ingredient.h"
+#include "quantities/fault_of.h"
 #include "store/back_up_store.h"
 #include "store/backup_seal.h"
 #include "store/child_process.h"
@@ -106,6 +107,25 @@ TEST_CASE("a restore where there is no store makes one") {
     CHECK(rows_of(folder / "new" / "shed.db") == rows_of(folder / "shed.db"));
     make_saying(folder / "new" / "shed.db", "second");
     CHECK(names_in(folder / "new") == std::set<std::string>{"shed.db"});
+}
+
+TEST_CASE("a store that is gone but for what was last written to it is not mixed with what takes its place") {
+    const TemporaryFolder folder;
+    make_saying(folder / "other.db", "backed up");
+    make_backup(folder / "other.db", folder / "backup.db");
+    for (const char* side : {"-wal", "-journal"}) {
+        const fs::path log = (folder / "shed.db").string() + side;
+        write_bytes(log, "of another store");
+        const auto names = names_in(folder / ".");
+        CHECK(fault_of([&] { restore_store(restore_of(folder / "backup.db", folder / "shed.db")); }).code ==
+              "log-without-store");
+        CHECK(fault_of([&] { Store::open(folder / "shed.db"); }).code == "log-without-store");
+        CHECK(names_in(folder / ".") == names);
+        fs::remove(log);
+    }
+    write_bytes((folder / "shed.db").string() + "-wal", "");  // an empty one says nothing
+    restore_store(restore_of(folder / "backup.db", folder / "shed.db"));
+    CHECK(fs::exists(folder / "shed.db"));
 }
 
 TEST_CASE("what is no sound store of a known version is refused, and nothing is changed") {

@@ -13,9 +13,16 @@ Mass hand_tells(Mass dry_mass) {
     return std::max(5.0 * gram, 0.01 * dry_mass);
 }
 
+/// Between the feels beside it. The driest of all begins as far below its aim as it ends above, for a tub with a
+/// spoonful of water in it is not right for anything; and so the wettest ends.
 bool inside_band(const std::vector<Feel>& feels, const WantedFeel& wanted, Ratio settled) {
-    return wanted.by == WantedFeel::By::feel && settled > 0 && settled <= wettest &&
-           feel_of(feels, settled).name == wanted.name;
+    if (wanted.by != WantedFeel::By::feel || !(settled > 0) || settled > wettest) return false;
+    const Feel& feel = feel_of(feels, settled);
+    if (feel.name != wanted.name) return false;
+    if (feels.size() > 1 && feel.name == feels.front().name) return settled >= 2 * feel.aim - feel.below;
+    if (feels.size() > 1 && feel.name == feels.back().name)
+        return settled <= 2 * feel.aim - feels[feels.size() - 2].below;
+    return true;
 }
 
 }  // namespace
