@@ -1,10 +1,9 @@
 #include "bait/bait_called.h"
 
-#include <algorithm>
-
-#include "bait/caution.h"
 #include "bait/feel.h"
 #include "bait/ingredient.h"
+#include "bait/ingredient_cautions.h"
+#include "bait/raw_seed.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/units.h"
@@ -14,10 +13,6 @@ namespace baitwright {
 
 namespace {
 
-bool has_caution(const Ingredient& ingredient, std::string_view word) {
-    return std::find(ingredient.cautions.begin(), ingredient.cautions.end(), word) != ingredient.cautions.end();
-}
-
 /// Takes no water from a cupped hand: it is soaked under water, or goes in as it is.
 bool goes_in_whole(const Ingredient& ingredient) {
     constexpr Length largest_wetted = 3.0 * millimetre;
@@ -26,16 +21,13 @@ bool goes_in_whole(const Ingredient& ingredient) {
 }
 
 /// What cannot be a mix of one, with what to do instead.
-void refuse_as_mix(const Ingredient& ingredient, BaitUse use) {
+void refuse_as_mix(const Ingredient& ingredient, const Shelf& shelf, BaitUse use) {
     const std::string name = in_quotes(ingredient.name), typed = " \"" + ingredient.name + "\" ";
     if (ingredient.kind == IngredientKind::liquid)
         throw UsageError(
             "not-a-mix", name + " is a liquid: it goes into a mix",
             worded("how much of it: baitwright dose" + typed + "--amount 1kg", "add it to a mix by its dose"));
-    for (const char* word : {"pulse", "hard seed"})
-        if (has_caution(ingredient, word))
-            throw UsageError("cook-first", name + " is never fed as it is bought",
-                             caution_sentences({word}).front() + " Then name it cooked");
+    if (is_raw_seed(ingredient)) throw UsageError(raw_seed_fault(ingredient, shelf));
     if (use == BaitUse::dropped || !goes_in_whole(ingredient)) return;
     if (has_caution(ingredient, "live"))
         throw UsageError("not-a-mix", name + " is not wetted: it goes in as it is",
@@ -47,7 +39,7 @@ void refuse_as_mix(const Ingredient& ingredient, BaitUse use) {
 
 /// One ingredient by itself: a kilogram of it, where no amount is asked for. Throws UsageError.
 Recipe mix_of_one(const Ingredient& ingredient, const Shelf& shelf, BaitUse use) {
-    refuse_as_mix(ingredient, use);
+    refuse_as_mix(ingredient, shelf, use);
     Recipe recipe;
     recipe.name = ingredient.name;
     recipe.parts.push_back({ingredient.name, 1.0 * kilogram, Preparation::as_bought});

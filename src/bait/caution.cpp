@@ -23,6 +23,13 @@ std::vector<Caution> make_cautions() {
          "Hard seeds and nuts: soak them fully and cook them until soft; seed that has not been soaked swells inside a "
          "fish.",
          "Hard seeds, nuts: soak fully, cook until soft.", "common practice, no source", false},
+        {"raw meal",
+         "Meal and flour of pulses, seeds or nuts: use only what the label calls heat-treated or fit to eat raw; raw "
+         "bean meal is poisonous, and the water of a mix does not cook it.",
+         "Meal of pulses, nuts: only if the label says heat-treated or fit to eat raw.",
+         "US FDA, Bad Bug Book (lectins; read as quoted by a university extension page); the label: common practice, "
+         "no source",
+         false},
         {"dust",
          "Fine dust: tip it slowly, damp it early, do not breathe it (UK workplace limit for flour dust 10 mg/m3 over "
          "8 hours).",

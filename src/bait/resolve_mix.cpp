@@ -5,6 +5,7 @@
 
 #include "bait/amount.h"
 #include "bait/own_values.h"
+#include "bait/raw_seed.h"
 #include "bait/recipe_names.h"
 #include "bait/strategy.h"
 #include "bait/suggesting_shelf.h"
@@ -160,6 +161,8 @@ std::optional<Mass> Opener::mass_of(const Part& part, const Ingredient& ingredie
 }
 
 void Opener::open_ingredient(const Part& part, const Ingredient& ingredient, const std::string& subject, Opened& into) {
+    if (is_raw_seed(ingredient))
+        return add_fault(raw_seed_fault(ingredient, suggesting_.after(faults.size()), subject));
     if (part.prepare == Preparation::soaked && ingredient.kind != IngredientKind::pellet)
         return add_fault(
             subject, "unfit-preparation",
@@ -214,6 +217,8 @@ void Opener::open_inner(const Part& part, const Recipe& inner, const std::string
 void Opener::open_dose(const Dose& dose, const std::string& subject, Opened& into) {
     const auto ingredient = shelf_.find_ingredient(dose.of);
     if (!ingredient) return add_fault(unknown_additive(dose.of, subject, suggesting_.after(faults.size())));
+    if (is_raw_seed(*ingredient))
+        return add_fault(raw_seed_fault(*ingredient, suggesting_.after(faults.size()), subject));
     Volume pellets;
     for (const Opened::Solid& solid : into.solids)
         if (solid.ingredient.kind == IngredientKind::pellet)

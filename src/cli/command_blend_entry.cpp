@@ -30,8 +30,8 @@ CommandResult check_blend(const Arguments& arguments, const Surroundings& around
     return checked(arguments, "blend", [&](const std::string& given) {
         const Named<BlendSpec> named = named_blend(given, around.library, *shelf);
         with_places(named, [&] {
-            std::vector<Fault> unknown = unknown_candidates(named.value, named.shelf());
-            if (!unknown.empty()) throw InputError(std::move(unknown));
+            std::vector<Fault> unfit = unfit_candidates(named.value, named.shelf());
+            if (!unfit.empty()) throw InputError(std::move(unfit));
         });
         return std::vector<Warning>{};
     });

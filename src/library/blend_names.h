@@ -8,7 +8,8 @@
 
 namespace baitwright {
 
-/// Every candidate that the shelf does not know, with its subject, "candidate 2".
-std::vector<Fault> unknown_candidates(const BlendSpec& spec, const Shelf& shelf);
+/// What is wrong with the candidates, each with its subject, "candidate 2": those that the shelf does not know, and raw
+/// seed.
+std::vector<Fault> unfit_candidates(const BlendSpec& spec, const Shelf& shelf);
 
 }  // namespace baitwright

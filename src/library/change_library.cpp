@@ -173,7 +173,7 @@ void check_file(const LibraryFile& file, const std::string& text, const Store& s
         return std::vector<Fault>{};
     });
     check.each(file.venues, [](const Venue& venue, const Shelf& shelf) { return unknown_names(venue, shelf); });
-    check.each(file.blends, unknown_candidates);
+    check.each(file.blends, unfit_candidates);
     check.refuse();
 }
 

@@ -6,6 +6,7 @@
 #include "answers/money/price_answer.h"
 #include "answers/shared/stale_prices.h"
 #include "bait/caution.h"
+#include "bait/ingredient_cautions.h"
 #include "bait/price_book.h"
 #include "bait/resolve_mix.h"
 #include "files/library_text.h"
@@ -51,8 +52,7 @@ Json put_mix(OpenedBank& bank, const Json& request, const Arguments&) {
     const Recipe recipe = own_mix(request.at("recipe"), bank.here());
     const ResolvedMix mix = resolve(recipe, bank.here());
     std::vector<std::string> words, odd;
-    for (const Ingredient* ingredient : ingredients_of(mix))
-        words.insert(words.end(), ingredient->cautions.begin(), ingredient->cautions.end());
+    for (const Ingredient* ingredient : ingredients_of(mix)) add_caution_words(*ingredient, words);
     for (const Warning& warning : oddities_of(mix, bank.here().feels())) odd.push_back(warning.message);
     bank.own().put(recipe);
     return {{"status", 0}, {"care", caution_sentences(words)}, {"odd", odd}};

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "bait/caution.h"
+#include "bait/ingredient_cautions.h"
 #include "bait/ingredient_facts.h"
 #include "bait/pricing.h"
 #include "quantities/quantity_text.h"
@@ -134,7 +135,7 @@ Told ingredient_told(const Ingredient& i) {
     if (const std::string keeps = keeping_text(i.keeps); !keeps.empty()) told.line("Keeps", keeps);
     if (const std::string made_of = composition_text(i.composition); !made_of.empty()) told.line("Made of", made_of);
     if (!i.note.empty()) told.line("Note", i.note);
-    told.take_care(caution_sentences(i.cautions));
+    told.take_care(caution_sentences(caution_words(i)));
     return told;
 }
 

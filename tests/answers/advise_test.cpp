@@ -5,6 +5,7 @@
 #include "answers/sessions.h"
 #include "answers/strategy/advise_points.h"
 #include "answers/strategy/unroll_strategy.h"
+#include "bait/seeds.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
 
@@ -124,6 +125,22 @@ TEST_CASE("colours and feels favour the mixes that have them") {
     AdviceRule firm = rule("feel");
     firm.feels = {"firm"};
     for (const AdvisedMix& mix : advise(shelf, {firm}, {}).mixes) CHECK(mix.score == (mix.feel == "firm" ? 1 : 0));
+}
+
+TEST_CASE("what feeds raw seed is not advised, and all else still is") {
+    Water shelf;
+    shelf.put(draft::seeds().ingredient("vetches, raw"));
+    Strategy raw = shelf.strategy("cold");
+    raw.name = "raw";
+    raw.feeds.push_back(draft_sessions::cups("vetches, raw", 100, 1));
+    shelf.put(raw);
+    shelf.put(draft::mix_of("vetch mix", {{"brown crumb", 1}, {"vetches, raw", 1}}));
+    const AdviseAnswer answer = advise(shelf, {}, {});
+    CHECK(answer.strategies.size() == 2);
+    CHECK(answer.mixes.size() == 2);
+    raw.feeds.back().parts = {{"no such thing"}};
+    shelf.put(raw);
+    CHECK_THROWS_AS(advise(shelf, {}, {}), InputError);
 }
 
 TEST_CASE("a fish is known whatever its capitals, in the singular and the plural") {

@@ -4,7 +4,8 @@
 
 #include "answers/asking.h"
 #include "bait/free_offerings.h"
-#include "quantities/fault.h"
+#include "bait/seeds.h"
+#include "quantities/fault_of.h"
 
 using namespace baitwright;
 using draft::request_for;
@@ -43,6 +44,27 @@ TEST_CASE("the cautions of parts, liquids and doses are gathered, each once") {
     REQUIRE(answer.cautions.size() == 2);
     CHECK_THAT(answer.cautions[0], Catch::StartsWith("Fine dust"));
     CHECK_THAT(answer.cautions[1], Catch::Contains("holds fish, gluten, sulphites;"));
+}
+
+TEST_CASE("a meal of pulses is to be looked at on its bag, and cooked pulses keep the caution of their cooking") {
+    const auto meal = answered(draft::mix_of("meal", {{"brown crumb", 1}, {"pea meal", 1}}), draft::seeds()).cautions;
+    REQUIRE(meal.size() == 2);
+    CHECK_THAT(meal[0], Catch::Contains("heat-treated or fit to eat raw"));
+    CHECK_THAT(meal[1], Catch::StartsWith("Fine dust"));
+    const auto cooked = draft::mix_of("cooked", {{"brown crumb", 1}, {"cooked maple peas", 1}});
+    CHECK_THAT(answered(cooked, draft::seeds()).cautions.at(0), Catch::StartsWith("Pulses: soak"));
+}
+
+TEST_CASE("raw seed is not added for once, cooked feed is") {
+    MixRequest request = request_for(DryMass{1.0 * kilogram}, "firm");
+    const auto with = [&](const char* name) {
+        request.once.with = {{name, 100.0 * gram}};
+        return answer_mix(draft::seeds(), draft::fishmeal_mix(), request);
+    };
+    CHECK(fault_of([&] { (void)with("maple peas, dry"); }).code == "cook-first");
+    CHECK_THROWS_AS(with("pearl millet"), UsageError);
+    CHECK(with("cooked maple peas").parts.back().name == "cooked maple peas");
+    CHECK(with("pea meal").parts.back().name == "pea meal");
 }
 
 TEST_CASE("free offerings are those of the parts that fish pick up one by one") {

@@ -11,6 +11,7 @@
 #include "answers/blend/blend_programme.h"
 #include "answers/blend/resolved_blend.h"
 #include "answers/blending.h"
+#include "bait/seeds.h"
 #include "drawn_number.h"
 #include "quantities/fault_of.h"
 #include "reference/numbers_in.h"
@@ -174,9 +175,12 @@ TEST_CASE("candidates that cannot be blended are refused at their place") {
         spec.candidates = {{"brown crumb", {}, parse_money("£1.00")}, {of, {}, price}};
         spec.limits = std::move(limits);
         ClpSolver solver;
-        return fault_of([&] { blend_mix(draft::shelf(), spec, {}, solver); });
+        return fault_of([&] { blend_mix(draft::seeds(), spec, {}, solver); });
     };
     CHECK(refused("molasses", parse_money("£1.00"), {}).code == "liquid-candidate");
+    CHECK(refused("maple peas, dry", parse_money("£1.00"), {}).code == "cook-first");
+    CHECK(refused("maple peas, dry", parse_money("£1.00"), {}).subject == "candidate 2");
+    CHECK(refused("pea meal", parse_money("£1.00"), {}).code.empty());
     CHECK(refused("rusk", {}, {}).code == "no-price");
     CHECK(refused("rusk", {}, {}).subject == "candidate 2");
     CHECK(refused("rusk", parse_money("1.00 EUR"), {}).code == "other-currency");

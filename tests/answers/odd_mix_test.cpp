@@ -93,13 +93,8 @@ TEST_CASE("ten times the usual dose is odd, the usual is not") {
     CHECK_FALSE(odd(recipe, "big-dose"));
 }
 
-TEST_CASE("raw pulses, hook pellets and pinches are odd in a groundbait") {
+TEST_CASE("hook pellets and pinches are odd in a groundbait") {
     MemoryShelf shelf(&draft::shelf());
-    Ingredient peas = draft::shelf().ingredient("maize meal");
-    peas.name = "raw peas";
-    peas.kind = IngredientKind::seed;
-    peas.cautions = {"pulse"};
-    shelf.put(peas);
     Ingredient hook;
     hook.name = "hook expander";
     hook.kind = IngredientKind::expander;
@@ -107,7 +102,6 @@ TEST_CASE("raw pulses, hook pellets and pinches are odd in a groundbait") {
     hook.diameter = {4.0 * millimetre, 0.05, {Origin::standing, "from memory"}};
     hook.porosity = {0.5, 0.1, {Origin::standing, "from memory"}};
     shelf.put(hook);
-    CHECK(odd(draft::mix_of("pea mix", {{"brown crumb", 1}, {"raw peas", 1}}), "cook-first", shelf));
     CHECK(odd(draft::mix_of("hook", {{"brown crumb", 1}, {"hook expander", 1}}), "hook-pellet", shelf));
     CHECK(odd(draft::mix_of("pinch", {{"brown crumb", 999}, {"salt", 1}}), "tiny-part"));
 }

@@ -68,6 +68,7 @@ TEST_CASE("a sack shared by six costs each a sixth, to the penny") {
     sack.size = 5.0 * kilogram;
     sack.price = parse_money("£7.90");
     crumb.packs = {small, sack};
+    crumb.cautions = {"pulse", "gluten"};  // as a meal of peas has them
     shelf.put(crumb);
     BlendSpec spec;
     spec.name = "sack";
@@ -86,6 +87,7 @@ TEST_CASE("a sack shared by six costs each a sixth, to the penny") {
     CHECK(shared.left_over.empty());
     for (const Money& part : shared.used_a_head) CHECK((part.minor() == 658 || part.minor() == 659));
     CHECK(grams_in(shared.bags) == Approx(25000));
+    CHECK(shared.cautions == std::vector<std::string>{"raw meal", "gluten"});
 }
 
 }  // namespace baitwright

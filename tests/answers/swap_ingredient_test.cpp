@@ -6,7 +6,7 @@
 #include <cmath>
 
 #include "answers/asking.h"
-#include "bait/draft_shelf.h"
+#include "bait/seeds.h"
 #include "bait/wetted_mix.h"
 #include "quantities/fault_of.h"
 #include "solver/clp_solver.h"
@@ -121,6 +121,25 @@ TEST_CASE("what is not in the mix is refused with what may be meant") {
     sweet.parts.push_back({"molasses", 50.0 * gram, {}});
     for (Part& part : sweet.parts) part.amount = 100.0 * gram;
     CHECK(refused(sweet, without({"molasses"})).code == "not-a-dry-part");
+}
+
+TEST_CASE("raw seed stands in for nothing") {
+    MemoryShelf shelf(&draft::seeds());
+    shelf.put(draft::grain("soft grains", "maize meal", IngredientKind::seed, {}));
+    const Recipe recipe = draft::mix_of("grains", {{"brown crumb", 1}, {"soft grains", 1}});
+    const SwapAnswer answer = swapped(recipe, without({"soft grains"}), shelf);
+    REQUIRE(answer.stand_ins.size() == 1);
+    CHECK(answer.stand_ins[0].name == "sesame");
+}
+
+TEST_CASE("what a swap brings in of meals is told as of meals") {
+    MemoryShelf shelf(&draft::seeds());
+    shelf.put(draft::grain("maize meal", "maize meal", IngredientKind::base, {"dust"}));
+    const SwapAnswer answer =
+        swapped(draft::mix_of("maize", {{"brown crumb", 1}, {"maize meal", 1}}), without({"maize meal"}), shelf);
+    REQUIRE(answer.stand_ins.size() == 1);
+    CHECK(answer.stand_ins[0].name == "pea meal");  // the same but for its name
+    CHECK(answer.new_cautions == std::vector<std::string>{"raw meal"});
 }
 
 TEST_CASE("both mixes of a swap are priced in one currency, and what that leaves out is named") {

@@ -8,6 +8,7 @@
 
 #include "answers/asking.h"
 #include "answers/sessions.h"
+#include "bait/seeds.h"
 #include "quantities/fault_of.h"
 
 using namespace baitwright;
@@ -38,6 +39,14 @@ StrategyRequest leaving_out(const std::string& name) {
     StrategyRequest request;
     request.without = {name};
     return request;
+}
+
+/// Seeds, raw and cooked, beside the mix of the other tests.
+const Shelf& fed_seeds() {
+    static const struct Fed : MemoryShelf {
+        Fed() : MemoryShelf(&draft::seeds()) { put(draft::fishmeal_mix()); }
+    } fed;
+    return fed;
 }
 
 std::vector<Fault> faults_of(const Strategy& strategy) {
@@ -119,6 +128,33 @@ TEST_CASE("hookbaits are counted whole, half as many again as bites, with the sp
     CHECK(unroll_strategy(bank(), strategy, request).hookbaits.at(0).count == 495);
     CHECK(one.free_offerings ==
           Approx(30 * 1.1 / 30 * unroll_strategy(bank(), session({cups("maggots", 50, 1)})).free_offerings));
+}
+
+TEST_CASE("raw seed is neither fed nor put on the hook, and each is told at its place; cooked feed is") {
+    Strategy strategy = session({cups("fishmeal mix", 250, 1), cups("maple peas, dry", 100, 2)});
+    strategy.feeds[0].parts.push_back({"pearl millet"});
+    strategy.hookbaits = {{"sweetcorn", 100.0 * millilitre}, {"vetches, raw", 100.0 * gram}};
+    std::vector<std::string> places;
+    try {
+        (void)unroll_strategy(fed_seeds(), strategy);
+    } catch (const InputError& error) {
+        for (const Fault& fault : error.faults()) {
+            CHECK(fault.code == "cook-first");
+            places.push_back(fault.subject);
+        }
+    }
+    CHECK(places == std::vector<std::string>{"feed 1 part 2", "feed 2 part 1", "hookbait 2"});
+    strategy = session({cups("cooked maple peas", 250, 1), cups("pea meal", 250, 1)});
+    strategy.hookbaits = {{"cooked maple peas", 100.0 * gram}};
+    const UnrolledStrategy fed = unroll_strategy(fed_seeds(), strategy);
+    CHECK(grams(fed.totals, "cooked maple peas") > 100);
+    REQUIRE(fed.cautions.size() == 3);  // of cooking, of the meal, of its dust
+    CHECK_THAT(fed.cautions[1], Catch::Contains("heat-treated"));
+}
+
+TEST_CASE("raw seed that is left out is no fault") {
+    Strategy strategy = session({cups("fishmeal mix", 250, 1), cups("maple peas, dry", 100, 2)});
+    CHECK(unroll_strategy(fed_seeds(), strategy, leaving_out("maple peas, dry")).feeds.size() == 1);
 }
 
 TEST_CASE("an amount of hookbaits is taken as it stands, for each and each time") {

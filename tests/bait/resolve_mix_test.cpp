@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "bait/random_mixes.h"
+#include "bait/seeds.h"
 #include "quantities/fault.h"
 
 using namespace baitwright;
@@ -251,6 +252,22 @@ TEST_CASE("packs are refused where their size is not known or not one") {
 TEST_CASE("only pellets are soaked") {
     CHECK(codes_of(recipe("wet crumb", {{"brown crumb", 1.0 * kilogram, Preparation::soaked}})) ==
           Codes{"unfit-preparation"});
+}
+
+TEST_CASE("raw seed goes into no mix, as a part, a dose or in a mix inside; cooked feed and meal do") {
+    CHECK(codes_of(mix_of("raw", {{"brown crumb", 1}, {"maple peas, dry", 1}}), draft::seeds()) == Codes{"cook-first"});
+    CHECK(faults_of_mix(mix_of("raw", {{"brown crumb", 1}, {"vetches, raw", 1}}), draft::seeds()).at(0).subject ==
+          "part 2");
+    CHECK(codes_of(recipe("soaked", {{"pearl millet", Share{1}, Preparation::soaked}}), draft::seeds()) ==
+          Codes{"cook-first"});
+    CHECK(codes_of(recipe("dosed", {{"brown crumb", Share{1}}}, {{"pearl millet", parse_dose_rate("5 %")}}),
+                   draft::seeds()) == Codes{"cook-first"});
+    MemoryShelf shelf(&draft::seeds());
+    shelf.put(mix_of("pea bed", {{"brown crumb", 1}, {"maple peas, dry", 1}}));
+    const auto inside = faults_of_mix(mix_of("whole", {{"brown crumb", 1}, {"pea bed", 1}}), shelf);
+    REQUIRE(inside.size() == 1);
+    CHECK_THAT(inside.front().message, Catch::EndsWith("(in the mix 'pea bed')"));
+    CHECK(codes_of(mix_of("fit", {{"pea meal", 1}, {"cooked maple peas", 1}, {"sesame", 1}}), draft::seeds()).empty());
 }
 
 TEST_CASE("a dose by the pint of pellets needs pellets") {

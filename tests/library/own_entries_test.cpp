@@ -85,7 +85,7 @@ void check_whole(const Store& store) {
         const LibraryFile file = read_library_file(entry.text, entry.name);
         REQUIRE(file.blends.size() == 1);
         CHECK(file.blends.front().value.name == entry.name);
-        CHECK(unknown_candidates(file.blends.front().value, store).empty());
+        CHECK(unfit_candidates(file.blends.front().value, store).empty());
     }
 }
 

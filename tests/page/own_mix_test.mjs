@@ -110,7 +110,7 @@ test("a shipped mix is copied with all that is in it, changed, renamed, and take
   await context.close();
 });
 
-test("all ingredients are found by any words, each slip is told at its part, and raw pulses carry their caution where they are chosen", async () => {
+test("all ingredients are found by any words, each slip is told at its part, and raw pulses are told how to be cooked where they are chosen", async () => {
   const { page, context, problems } = await openPhone(browser, "carpet");
   await beginWithNothing(page);
   assert.ok((await page.evaluate(() => bank.library.ingredients.length)) >= 154);
@@ -128,7 +128,7 @@ test("all ingredients are found by any words, each slip is told at its part, and
   assert.equal(await box(page, "maize meal").getAttribute("aria-invalid"), null);
   const raw = "maple peas, dry";
   await addPart(page, raw, raw);
-  assert.match(await sheet(page).locator(".line.loud").allInnerTexts().then((all) => all.join(" ")), /soak|boil/i);
+  assert.match(await sheet(page).locator(".fault:visible").allInnerTexts().then((all) => all.join(" ")), /never fed.*soak.*boil.*cooked maple peas/is);
   assertQuiet(problems);
   await context.close();
 });

@@ -68,18 +68,21 @@ TEST_CASE("what is wrong with a mix of the phone is told piece by piece, and not
     CHECK(mix_of(phone.bank, "my silt").contains("errors"));
 }
 
-TEST_CASE("raw pulses in a mix of the phone are told of before it is made") {
+TEST_CASE("raw pulses are refused at their place in a mix of the phone, and are told how to be cooked") {
     OpenBank phone;
-    const auto shelf = shipped_shelf();
-    std::string pulse;
-    for (const std::string& name : shelf->ingredient_names())
-        for (const std::string& word : shelf->ingredient(name).cautions)
-            if (word == "pulse") pulse = name;
-    REQUIRE_FALSE(pulse.empty());
-    const Json put = phone.bank.ask(
-        own_mix_request(Json::array({{{"of", pulse}, {"share", 1}}, {{"of", "brown crumb"}, {"share", 1}}})));
-    REQUIRE(put.contains("care"));
-    CHECK(json_text(put["care"]).find("oil") != std::string::npos);  // boil, boiled
+    const auto put = [&](const char* name) {
+        return phone.bank.ask(
+            own_mix_request(Json::array({{{"of", "brown crumb"}, {"share", 1}}, {{"of", name}, {"share", 1}}})));
+    };
+    const Json raw = put("maple peas, dry");
+    CHECK(first_field(raw) == "part 2");
+    CHECK(raw["errors"][0]["hint"].text().find("boil hard") != std::string::npos);
+    CHECK(raw["errors"][0]["hint"].text().find("'cooked maple peas'") != std::string::npos);
+    CHECK(mix_of(phone.bank, "my silt").contains("errors"));
+    const Json cooked = put("cooked maple peas");
+    REQUIRE(cooked.contains("care"));
+    CHECK(json_text(cooked["care"]).find("boil hard") != std::string::npos);
+    CHECK(json_text(put("chickpea flour")["care"]).find("heat-treated") != std::string::npos);
 }
 
 TEST_CASE("a bag measured on the phone answers as one measured by the command") {

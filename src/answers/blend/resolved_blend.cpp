@@ -3,6 +3,7 @@
 #include "bait/feel.h"
 #include "bait/one_currency.h"
 #include "bait/pricing.h"
+#include "bait/raw_seed.h"
 #include "bait/recipe_names.h"
 #include "bait/strategy.h"
 #include "bait/suggesting_shelf.h"
@@ -47,6 +48,10 @@ private:
         if (!is_solid(ingredient->kind)) {
             refuse(subject, "liquid-candidate", in_quotes(ingredient->name) + " is a liquid; a blend is of dry parts",
                    "take it out, and dose it into the mix once that is saved");
+            return;
+        }
+        if (is_raw_seed(*ingredient)) {
+            faults_.push_back(raw_seed_fault(*ingredient, suggesting_.after(faults_.size()), subject));
             return;
         }
         price(candidate, *ingredient, subject);

@@ -6,6 +6,7 @@
 #include "answers/mix/mix_doubt.h"
 #include "answers/money/pack_sums.h"
 #include "answers/shared/usual_seed.h"
+#include "bait/ingredient_cautions.h"
 #include "bait/resolve_mix.h"
 #include "bait/wetted_mix.h"
 #include "quantities/units.h"
@@ -61,7 +62,7 @@ std::vector<Mass> in_grams(double grams, const std::vector<double>& shares) {
 }
 
 void add_cautions(const Ingredient& ingredient, std::vector<std::string>& words) {
-    for (const std::string& word : ingredient.cautions)
+    for (const std::string& word : caution_words(ingredient))
         if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
 }
 

@@ -6,6 +6,7 @@
 
 #include "answers/blend/closest_match.h"
 #include "answers/blend/swapped_mix.h"
+#include "bait/raw_seed.h"
 #include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
@@ -109,7 +110,7 @@ private:
     void find_stand_ins() {
         for (const std::string& name : shelf_.ingredient_names()) {
             const auto ingredient = shelf_.find_ingredient(name);
-            if (ingredient && is_solid(ingredient->kind) && may_stand_in(*ingredient))
+            if (ingredient && is_solid(ingredient->kind) && !is_raw_seed(*ingredient) && may_stand_in(*ingredient))
                 stand_ins_.push_back({*ingredient, preparation(), 0});
         }
         if (stand_ins_.empty()) refuse_none(place() + " holds nothing of its sort that is not in the mix already");

@@ -6,6 +6,7 @@
 #include "answers/shared/stale_prices.h"
 #include "bait/amount.h"
 #include "bait/feel.h"
+#include "bait/ingredient_cautions.h"
 #include "bait/mix_property.h"
 #include "bait/one_currency.h"
 #include "bait/own_values.h"
@@ -115,13 +116,13 @@ private:
     void take_cautions() {
         const auto warned = [&](const std::string& word) {
             return std::any_of(before_.solids.begin(), before_.solids.end(), [&](const SolidPart& part) {
-                const auto& words = part.ingredient.cautions;
+                const std::vector<std::string> words = caution_words(part.ingredient);
                 return std::find(words.begin(), words.end(), word) != words.end();
             });
         };
         std::vector<std::string>& news = answer_.new_cautions;
         for (const SolidPart& part : after_.solids)
-            for (const std::string& word : part.ingredient.cautions)
+            for (const std::string& word : caution_words(part.ingredient))
                 if (!warned(word) && std::find(news.begin(), news.end(), word) == news.end()) news.push_back(word);
     }
 

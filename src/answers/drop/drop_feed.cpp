@@ -11,6 +11,7 @@
 #include "answers/shared/wanted_feel.h"
 #include "bait/caution.h"
 #include "bait/free_offerings.h"
+#include "bait/ingredient_cautions.h"
 #include "bait/pellets_alone.h"
 #include "bait/resolve_mix.h"
 #include "physics/normal_quantile.h"
@@ -203,12 +204,12 @@ void place_angler(DropAnswer& answer) {
 
 /// What a fish finds of its parts, and what a hand should know of them.
 void add_what_is_in_it(const ResolvedMix& mix, const DropSetup& setup, DropAnswer& answer) {
-    std::vector<std::string> caution_words;
+    std::vector<std::string> words;
     for (const SolidPart& part : mix.solids) {
         answer.free_offerings += free_offerings_in(part.ingredient, part.share * setup.dry);
-        caution_words.insert(caution_words.end(), part.ingredient.cautions.begin(), part.ingredient.cautions.end());
+        add_caution_words(part.ingredient, words);
     }
-    answer.cautions = caution_sentences(caution_words);
+    answer.cautions = caution_sentences(words);
 }
 
 }  // namespace

@@ -9,6 +9,7 @@
 #include "answers/shared/check_temperature.h"
 #include "answers/shared/stale_prices.h"
 #include "bait/caution.h"
+#include "bait/ingredient_cautions.h"
 
 namespace baitwright {
 
@@ -16,12 +17,9 @@ namespace {
 
 std::vector<std::string> cautions_of(const ResolvedMix& mix) {
     std::vector<std::string> words;
-    const auto add = [&](const Ingredient& ingredient) {
-        words.insert(words.end(), ingredient.cautions.begin(), ingredient.cautions.end());
-    };
-    for (const SolidPart& part : mix.solids) add(part.ingredient);
-    for (const LiquidPart& part : mix.liquids) add(part.ingredient);
-    for (const ResolvedDose& dose : mix.doses) add(dose.ingredient);
+    for (const SolidPart& part : mix.solids) add_caution_words(part.ingredient, words);
+    for (const LiquidPart& part : mix.liquids) add_caution_words(part.ingredient, words);
+    for (const ResolvedDose& dose : mix.doses) add_caution_words(dose.ingredient, words);
     return caution_sentences(words);
 }
 

@@ -9,6 +9,7 @@
 #include "bait/amount.h"
 #include "bait/own_values.h"
 #include "bait/pellets_alone.h"
+#include "bait/raw_seed.h"
 #include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
@@ -44,6 +45,7 @@ OtherPart other_part(const ForOnce::Extra& extra, const Shelf& shelf) {
                          "say its dry mass, as in --with \"" + recipe->name + "=200 g\"");
     }
     const Ingredient ingredient = shelf.ingredient(extra.of);
+    if (is_raw_seed(ingredient)) throw UsageError(raw_seed_fault(ingredient, shelf));
     const Mass mass = mass_of_amount(extra.amount, ingredient);
     if (ingredient.kind == IngredientKind::liquid) return {ingredient, mass};
     Recipe alone;

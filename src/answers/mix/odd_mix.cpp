@@ -67,16 +67,9 @@ void check_doses(const ResolvedMix& mix, const std::vector<Feel>& feels, std::ve
     }
 }
 
-bool has_caution(const Ingredient& ingredient, const char* word) {
-    return std::find(ingredient.cautions.begin(), ingredient.cautions.end(), word) != ingredient.cautions.end();
-}
-
 void check_parts(const ResolvedMix& mix, std::vector<Warning>& odd) {
     for (const SolidPart& part : mix.solids) {
         const Ingredient& in = part.ingredient;
-        if (in.kind == IngredientKind::seed && (has_caution(in, "pulse") || has_caution(in, "hard seed")))
-            odd.push_back(
-                {"cook-first", in.name + " must be soaked and cooked before it goes in; weigh it in as cooked feed"});
         if (in.kind == IngredientKind::expander)
             odd.push_back({"hook-pellet", in.name + " is a hook pellet: it takes no part in the water"});
         if (part.share < 0.002)

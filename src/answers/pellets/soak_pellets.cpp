@@ -9,6 +9,7 @@
 #include "answers/pellets/soak_timetable.h"
 #include "answers/shared/check_temperature.h"
 #include "bait/caution.h"
+#include "bait/ingredient_cautions.h"
 #include "physics/diffusion_in_sphere.h"
 #include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
@@ -226,10 +227,10 @@ SoakAnswer soak_pellets(const Shelf& shelf, const SoakRequest& request) {
     if (const auto* bites = std::get_if<BitesPlanned>(&request.total)) answer.bites = *bites;
     answer.spare = request.spare;
     answer.ready_at = request.ready_at;
-    std::vector<std::string> caution_words;
+    std::vector<std::string> words;
     for (std::size_t i = 0; i < pellets.size(); ++i) {
         const Ingredient& in = pellets[i];
-        caution_words.insert(caution_words.end(), in.cautions.begin(), in.cautions.end());
+        add_caution_words(in, words);
         if (in.kind == IngredientKind::expander) {
             PumpedAnswer pumped = pump_expanders(in, amounts[i], request);
             steep({steeped, amounts[i] / all, SoakMethod::covered, request.water}, in, pumped, answer.warnings);
@@ -242,10 +243,8 @@ SoakAnswer soak_pellets(const Shelf& shelf, const SoakRequest& request) {
             answer.soaked.push_back(std::move(soaked));
         }
     }
-    for (const Steeped& one_additive : steeped)
-        caution_words.insert(caution_words.end(), one_additive.ingredient.cautions.begin(),
-                             one_additive.ingredient.cautions.end());
-    answer.cautions = caution_sentences(caution_words);
+    for (const Steeped& one_additive : steeped) add_caution_words(one_additive.ingredient, words);
+    answer.cautions = caution_sentences(words);
     answer.timetable = soak_timetable(answer.soaked, answer.pumped, request.method);
     return answer;
 }

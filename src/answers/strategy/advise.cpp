@@ -6,6 +6,7 @@
 
 #include "answers/strategy/advise_points.h"
 #include "answers/strategy/unroll_strategy.h"
+#include "bait/raw_seed.h"
 #include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
@@ -115,6 +116,16 @@ std::string known_fish(const Shelf& shelf, const std::vector<AdviceRule>& rules,
     refuse_fish(typed, known);
 }
 
+/// What feeds raw seed is not advised.
+template <class Advised, class Fed>
+void add_if_fit(std::vector<Advised>& into, const Shelf& shelf, const Fed& fed, const AdviseAnswer& answer) {
+    try {
+        into.push_back(advised(shelf, fed, answer));
+    } catch (const InputError& error) {
+        if (!is_of_raw_seed(error)) throw;
+    }
+}
+
 template <class Advised>
 void rank(std::vector<Advised>& all) {
     sort_stably(all.begin(), all.end(), [](const Advised& a, const Advised& b) { return a.score > b.score; });
@@ -135,9 +146,8 @@ AdviseAnswer advise(const Shelf& shelf, const std::vector<AdviceRule>& rules, co
         answer.share.high *= rule.share->high;
     }
     for (const std::string& name : shelf.strategy_names())
-        answer.strategies.push_back(advised(shelf, shelf.strategy(name), answer));
-    for (const std::string& name : shelf.recipe_names())
-        answer.mixes.push_back(advised(shelf, shelf.recipe(name), answer));
+        add_if_fit(answer.strategies, shelf, shelf.strategy(name), answer);
+    for (const std::string& name : shelf.recipe_names()) add_if_fit(answer.mixes, shelf, shelf.recipe(name), answer);
     for (AdvisedStrategy& strategy : answer.strategies) add_brought(strategy, brought, answer.own);
     rank(answer.strategies);
     rank(answer.mixes);

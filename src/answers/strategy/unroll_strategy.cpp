@@ -15,6 +15,8 @@
 #include "bait/caution.h"
 #include "bait/feed_order.h"
 #include "bait/free_offerings.h"
+#include "bait/ingredient_cautions.h"
+#include "bait/raw_seed.h"
 #include "bait/strategy_names.h"
 #include "bait/suggesting_shelf.h"
 #include "quantities/fault.h"
@@ -137,6 +139,8 @@ private:
                 {"unfit-hookbait",
                  "'" + ingredient->name + "' is a " + std::string(name_of(ingredient->kind)) + ", nothing for a hook",
                  "hookbaits are pellets, expanders, seeds and live or cooked feed", subject});
+        if (is_raw_seed(*ingredient))
+            throw InputError(raw_seed_fault(*ingredient, suggesting_.after(faults_.size()), subject));
         const double everyone = double(request_.people) * request_.times;
         HookbaitNeed need{ingredient->name, 0, {}, {}};
         const double grains_a_kilogram = free_offerings_in(*ingredient, 1.0 * kilogram);
@@ -180,8 +184,7 @@ private:
             for (const KeptUse& use : feed.kept) add_use(result_.kept, use);
         }
         for (const IngredientNeed& hook : hooks_) add_need(result_.totals, hook);
-        for (const IngredientNeed& need : result_.totals)
-            words.insert(words.end(), need.ingredient.cautions.begin(), need.ingredient.cautions.end());
+        for (const IngredientNeed& need : result_.totals) add_caution_words(need.ingredient, words);
         result_.cautions = caution_sentences(words);
     }
 
