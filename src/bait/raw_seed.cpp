@@ -63,11 +63,12 @@ bool is_raw_seed(const Ingredient& ingredient) {
 Fault raw_seed_fault(const Ingredient& ingredient, const Shelf& shelf, std::string subject) {
     const std::string how{find_caution(has_caution(ingredient, "pulse") ? "pulse" : "hard seed")->sentence};
     const auto cooked = cooked_from(ingredient, shelf);
-    const std::string then = cooked ? " Then name it cooked: " + in_quotes(*cooked)
-                                    : " Then give what you cooked a name of its own" +
-                                          worded(": baitwright ingredient add \"" + name_when_cooked(ingredient.name) +
-                                                     "\" --kind particle --set \"loose_density=700 g/l\"",
-                                                 ", of the kind particle, and put that in");
+    const std::string then =
+        cooked ? " Then name it cooked: " + in_quotes(*cooked)
+               : " Then give what you cooked a name of its own" +
+                     worded(", for example: baitwright ingredient add \"" + name_when_cooked(ingredient.name) +
+                                "\" --kind particle --set \"loose_density=700 g/l\"",
+                            ", of the kind particle, and put that in");
     return {cook_first, in_quotes(ingredient.name) + " is never fed as it is bought", how + then, std::move(subject)};
 }
 
