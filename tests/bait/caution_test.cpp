@@ -36,7 +36,7 @@ TEST_CASE("pulses are to be soaked 5 hours and boiled 30 minutes") {
                Catch::Contains("5 hours") && Catch::Contains("30 minutes") && Catch::Contains("fresh"));
 }
 
-// The same source: what is poisonous in raw beans is so in their meal, and only boiling takes it away.
+// As of the pulses above: what is poisonous in raw beans is so in their meal, and only boiling takes it away.
 TEST_CASE("a meal of pulses or nuts goes by its label, for nobody soaks and boils a meal") {
     const auto sentences = caution_sentences({"raw meal"});
     REQUIRE(sentences.size() == 1);
