@@ -34,7 +34,7 @@ CommandResult run_blend(const Arguments& arguments, const Surroundings& around) 
         const SharedBatch shared = share_batch(named.shelf(), answer, bags);
         told.gap();
         told.add(share_told(answer, shared, around.today));
-        json["shared"] = share_json(answer, shared, around.today);
+        json["shared"] = share_json(shared, around.today);
     }
     const std::string note = save_recipe(arguments, around, answer.recipe);
     return given(arguments, {0, [&] { return told; }, [&] { return json; }, [&] { return blend_rows(answer); }}, note);
@@ -47,7 +47,7 @@ CommandSpec command_blend() {
             "the cheapest mix within limits, and what each limit costs",
             {{"SPEC",
               "what it may be made of, and its limits: a shipped blend's name, a TOML file, or - for standard input"}},
-            {{"--batch", "MASS", "how much to make, dry: 25kg; decides which packs its prices are from"},
+            {{"--batch", "MASS", "how much to make, dry: 25kg"},
              {"--bags", "NUMBER", "share the batch out dry into this many bags, with labels and the cost a head"},
              save_flag(),
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},

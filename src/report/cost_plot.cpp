@@ -36,9 +36,8 @@ double most_of(const std::vector<StrategyCost>& costs) {
 }
 
 std::string range_words(const StrategyCost& cost) {
-    if (!cost.used_range || !cost.complete()) return {};  // the range of a part is not that of the whole
-    return ", 9 times in 10 from " + shown_money(cost.used_range->low, *cost.currency) + " to " +
-           shown_money(cost.used_range->high, *cost.currency);
+    const std::string range = used_range_text(cost);
+    return range.empty() ? range : ", 9 times in 10 from " + range;
 }
 
 std::string in_words(const StrategyCost& cost) {

@@ -31,6 +31,9 @@ Json bought_json(const PackBought& bought);
 /// "open carpet", or "open carpet, 3 sessions".
 std::string cost_name(const StrategyCost& cost);
 
+/// "£3.40 to £4.10", what is used 9 times in 10; empty where that is not known, or both ends are told alike.
+std::string used_range_text(const StrategyCost& cost);
+
 /// "£3.40" for unrounded minor units.
 std::string shown_money(double minor, const Currency& currency);
 

@@ -68,9 +68,8 @@ TextTable lines_table(const StrategyCost& cost) {
 std::string used_text(const StrategyCost& cost) {
     const Currency& currency = *cost.currency;
     std::string text = (cost.complete() ? "" : "at least ") + minor_text(cost.used_minor, cost);
-    if (cost.complete() && cost.used_range && cost.used_range->high > 1.005 * cost.used_range->low)
-        text += ", 9 times in 10 from " + shown_money(cost.used_range->low, currency) + " to " +
-                shown_money(cost.used_range->high, currency);
+    if (cost.used_range && cost.used_range->high > 1.005 * cost.used_range->low)
+        if (const std::string range = used_range_text(cost); !range.empty()) text += ", 9 times in 10 from " + range;
     text += (cost.complete() ? "; " : ", ") + shown_money(cost.per_hour(), currency) + " an hour";
     if (const auto each = cost.per_kilogram_wet()) text += ", " + shown_money(*each, currency) + " a kg wet";
     if (const auto each = cost.per_litre()) text += ", " + shown_money(*each, currency) + " a litre";
@@ -138,6 +137,13 @@ bool is_mixed(const StrategyCost& cost) {
 
 std::string shown_money(double minor, const Currency& currency) {
     return money_text(Money(round_half_even(minor), currency));
+}
+
+std::string used_range_text(const StrategyCost& cost) {
+    if (!cost.currency || !cost.used_range || !cost.complete()) return {};  // that of a part is not that of the whole
+    const std::string low = shown_money(cost.used_range->low, *cost.currency),
+                      high = shown_money(cost.used_range->high, *cost.currency);
+    return low == high ? std::string() : low + " to " + high;
 }
 
 std::string cost_name(const StrategyCost& cost) {
@@ -212,12 +218,8 @@ Told compare_told(const StrategyComparison& comparison) {
     table.row({"", "used", "9 in 10", "to pay", "an hour", "dry", "water", "grains"});
     for (const StrategyCost& cost : comparison.costs) {
         const UnrolledStrategy& unrolled = cost.unrolled;
-        std::string range;
-        if (cost.currency && cost.used_range && cost.complete())
-            range = shown_money(cost.used_range->low, *cost.currency) + " to " +
-                    shown_money(cost.used_range->high, *cost.currency);
-        table.row({cost_name(cost) + (cost.complete() ? "" : ", at least"), minor_text(cost.used_minor, cost), range,
-                   minor_text(cost.outlay_minor, cost),
+        table.row({cost_name(cost) + (cost.complete() ? "" : ", at least"), minor_text(cost.used_minor, cost),
+                   used_range_text(cost), minor_text(cost.outlay_minor, cost),
                    cost.currency ? shown_money(cost.per_hour(), *cost.currency) : "no price",
                    shown_mass(kitchen_mass(unrolled.dry)),
                    shown_water(kitchen_water(unrolled.water + unrolled.soak_water)),

@@ -10,6 +10,7 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/session_moment.h"
+#include "report/shown_units.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -18,6 +19,22 @@ namespace {
 
 std::string damp_water_text(Mass water) {
     return shown_water(kitchen_water(water));
+}
+
+/// What can be measured is whole; where the range is too narrow for that, to a tenth.
+std::string spray_amount_text(Mass spray) {
+    if (std::abs(spray.in(gram)-std::round(spray.in(gram))) < 0.05 || units_shown().system == UnitSystem::imperial)
+        return shown_water(spray);
+    return fmt::format("{:.1f} ml", spray.in(gram));
+}
+
+/// A range rounded outwards, so that what lies in it does so as told.
+std::string loss_text(const Range<Mass>& loss) {
+    const auto step_of = [](Mass water) {
+        return (water < 20.0 * gram ? 1.0 : water < 2.0 * kilogram ? 5.0 : 10.0) * gram;
+    };
+    const Mass low = step_of(loss.low), high = step_of(loss.high);
+    return shown_water(std::floor(loss.low / low) * low, std::ceil(loss.high / high) * high);
 }
 
 std::string kept_dry_text(Mass dry) {
@@ -45,15 +62,14 @@ Time to_five_minutes(Time moment) {
     return std::round(moment.in(minute) / 5) * 5.0 * minute;
 }
 
-/// "20 ml every half hour from 10:00, 7 times: about 140 ml in all (90 to 190 ml)".
+/// "16 ml every half hour from 10:00, 7 times, 112 ml in all (70 to 155 ml)".
 std::string spray_text(const SessionPlan& plan, const DampTub& tub) {
-    const std::string in_all = fmt::format("about {} in all ({})", damp_water_text(tub.sprayed()),
-                                           shown_water(kitchen_water(tub.loss.low), kitchen_water(tub.loss.high)));
     if (tub.sprays == 1)
-        return fmt::format("spray {} at {} ({})", damp_water_text(tub.spray), session_moment(plan, tub.spray_first),
-                           shown_water(kitchen_water(tub.loss.low), kitchen_water(tub.loss.high)));
-    return fmt::format("{} {} from {}, {} times, {}", damp_water_text(tub.spray), every_text(tub.spray_every),
-                       session_moment(plan, tub.spray_first), tub.sprays, in_all);
+        return fmt::format("spray {} at {} ({})", spray_amount_text(tub.spray), session_moment(plan, tub.spray_first),
+                           loss_text(tub.loss));
+    return fmt::format("{} {} from {}, {} times, {} in all ({})", spray_amount_text(tub.spray),
+                       every_text(tub.spray_every), session_moment(plan, tub.spray_first), tub.sprays,
+                       shown_water(tub.sprayed()), loss_text(tub.loss));
 }
 
 std::string tub_text(const SessionPlan& plan, const DampTub& tub) {
@@ -134,7 +150,7 @@ void add_damp_rows(const SessionPlan& plan, const DampTub& tub, std::vector<Card
     row.when = session_moment(plan, tub.spray_first);
     row.what = fmt::format("spray {}, {}, {} times", name, every_text(tub.spray_every), tub.sprays);
     if (tub.sprays == 1) row.what = "spray " + name;
-    row.amount = damp_water_text(tub.spray);
+    row.amount = spray_amount_text(tub.spray);
     rows.push_back(std::move(row));
 }
 

@@ -43,8 +43,9 @@ std::string a_head(const std::vector<Money>& parts) {
 }
 
 std::string cost_sentences(const BlendAnswer& blend, const SharedBatch& shared) {
-    std::string text =
-        fmt::format("{} for what is in the bags, {} a head.", money_text(blend.cost), a_head(shared.used_a_head));
+    std::string text = fmt::format("{} for what is in the bags{}, {} a head.", money_text(shared.used),
+                                   shared.used.minor() < blend.cost.minor() ? ", no more than its packs cost" : "",
+                                   a_head(shared.used_a_head));
     if (shared.outlay)
         text += fmt::format(" At the till {}, {} a head.", money_text(*shared.outlay), a_head(shared.outlay_a_head));
     for (const std::string& name : shared.no_pack)
@@ -151,11 +152,11 @@ Told share_told(const BlendAnswer& blend, const SharedBatch& shared, Date mixed_
     return told;
 }
 
-Json share_json(const BlendAnswer& blend, const SharedBatch& shared, Date mixed_on) {
+Json share_json(const SharedBatch& shared, Date mixed_on) {
     Json json{{"bags", Json::array()},
               {"mixed_on", date_text(mixed_on)},
               {"best_before", shared.keeps ? Json(date_text(best_before(shared, mixed_on))) : Json()},
-              {"used_minor", blend.cost.minor()},
+              {"used_minor", shared.used.minor()},
               {"used_a_head_minor", minors(shared.used_a_head)},
               {"outlay_minor", json_minor(shared.outlay)},
               {"outlay_a_head_minor", shared.outlay ? minors(shared.outlay_a_head) : Json()},

@@ -30,6 +30,14 @@ public:
     }
 };
 
+/// So much of the fishmeal mix lies in the freezer, in tubs alike.
+StrategyCost cost_with_kept(const Shelf& shelf, const Strategy& strategy, double grams, int tubs = 1) {
+    CostRequest request;
+    for (int i = 0; i < tubs; ++i)
+        request.what_if.kept.push_back({"fishmeal mix", grams / tubs * gram, StockState::frozen});
+    return cost_strategy(shelf, strategy, {}, request);
+}
+
 StrategyCost cost_of(const Shelf& shelf, const Strategy& strategy, std::uint64_t seed = 1) {
     CostRequest request;
     request.seed = seed;
@@ -89,4 +97,36 @@ TEST_CASE("what is the same bag in two feeds differs the same way in both") {
         cost_of(shelf, session({cups("fishmeal pellet 4 mm", 250, 20), cups("fishmeal pellet 4 mm", 250, 20)}));
     CHECK(two.used_range->low == Approx(one_feed.used_range->low));
     CHECK(two.used_range->high == Approx(one_feed.used_range->high));
+}
+
+// What twelve cups hold differs by a tenth or two, never by as much again. By hand: 100 g at £4 a kilo, by weight and
+// so sure, are 40p.
+TEST_CASE("kept mix that is left over goes in where the cups hold more, so nothing fresh is used in any draw") {
+    const Doubtful shelf(1);
+    const Feed weighed{at_start, {{"maggots"}}, FeedForm::loose, 100.0 * gram, 1, {}};
+    const Strategy strategy = session({cups("fishmeal mix", 250, 12), weighed});
+    const double needed = cost_of(shelf, strategy).unrolled.feeds[0].wet_mass.in(gram);
+    for (const int tubs : {1, 3}) {  // of three, the last is not touched in the middle
+        const StrategyCost cost = cost_with_kept(shelf, strategy, 3 * needed, tubs);
+        CHECK(cost.used_range->low == Approx(40));
+        CHECK(cost.used_range->high == Approx(40));
+    }
+}
+
+// Kept mix is paid for: a gram more of it is never dearer, and where there is none over, fresh mix is made for the
+// rest.
+TEST_CASE("the more mix is kept, the less its cost reaches up, down to nothing beside what else is fed") {
+    const Doubtful shelf(1);
+    const Strategy strategy = session({cups("fishmeal mix", 250, 12)});
+    const double needed = cost_of(shelf, strategy).unrolled.feeds[0].wet_mass.in(gram);
+    double before = cost_of(shelf, strategy).used_range->high;
+    for (const double share : {0.3, 0.9, 1.0001, 1.05, 1.2, 2.0}) {
+        const double high = cost_with_kept(shelf, strategy, share * needed).used_range->high;
+        CAPTURE(share);
+        CHECK(high < before + 1e-9);
+        CHECK(high >= 0);
+        if (share < 1.01) CHECK(high > 0);
+        before = high;
+    }
+    CHECK(before == 0);
 }

@@ -32,7 +32,8 @@ struct BlendShare {
     Ratio share;
     double price_per_kilogram = 0;  ///< in unrounded minor units
     Mass weigh;                     ///< in whole steps of a kitchen scale; they come to the batch
-    Money cost;                     ///< of its share of the batch; they come to the whole
+    double exact_cost = 0;          ///< of its share as it is saved of the batch, in unrounded minor units
+    Money cost;                     ///< the same in whole ones; they come to the whole
 };
 
 struct BlendPropertyValue {

@@ -52,7 +52,9 @@ public:
         take_binding(programme, solution);
         sort_shares();
         weigh();
+        save_shares();
         answer_.recipe = recipe();
+        price();
         check_limits();
         return std::move(answer_);
     }
@@ -101,22 +103,46 @@ private:
 
     void sort_shares() {
         for (std::size_t i = 0; i < shares_.size(); ++i)
-            if (shares_[i] > 0) answer_.shares.push_back({blend_.ingredients[i], shares_[i], blend_.prices[i], {}, {}});
-        sort_stably(answer_.shares.begin(), answer_.shares.end(),
-                    [](const BlendShare& a, const BlendShare& b) { return a.share > b.share; });
+            if (shares_[i] > 0) candidates_.push_back(i);
+        sort_stably(candidates_.begin(), candidates_.end(),
+                    [&](std::size_t a, std::size_t b) { return shares_[a] > shares_[b]; });
+        for (const std::size_t i : candidates_) {
+            answer_.shares.emplace_back();
+            answer_.shares.back().ingredient = blend_.ingredients[i];
+            answer_.shares.back().share = shares_[i];
+            answer_.shares.back().price_per_kilogram = blend_.prices[i];
+        }
     }
 
     void weigh() {
-        std::vector<double> parts, costs;
-        for (const BlendShare& share : answer_.shares) {
-            parts.push_back(share.share);
-            costs.push_back(share.price_per_kilogram * (share.share * answer_.batch).in(kilogram));
-        }
+        std::vector<double> parts;
+        for (const BlendShare& share : answer_.shares) parts.push_back(share.share);
         const std::vector<Mass> masses = shared_out(answer_.batch, parts);
+        for (std::size_t i = 0; i < parts.size(); ++i) answer_.shares[i].weigh = masses[i];
+    }
+
+    void save_shares() {
+        std::vector<double> exact;
+        for (const BlendShare& share : answer_.shares) exact.push_back(share.share * saved_parts);
+        saved_ = round_to_sum(exact);
+    }
+
+    /// In the share of a recipe.
+    [[nodiscard]] double saved_percent(std::size_t share) const { return static_cast<double>(saved_[share]) / 100; }
+
+    /// What `mix` says of as much of what is saved: the same shares of the same sum, so that both agree to the penny.
+    void price() {
+        Mass whole;
+        for (std::size_t i = 0; i < saved_.size(); ++i) whole += saved_percent(i) * kilogram;
+        std::vector<double> costs;
+        for (std::size_t i = 0; i < saved_.size(); ++i) {
+            const Ratio share = saved_percent(i) * kilogram / whole;
+            costs.push_back(candidate_cost(blend_, candidates_[i], share * answer_.batch));
+        }
         const std::vector<std::int64_t> minor = round_to_sum(costs);
         answer_.cost = Money(0, *answer_.currency);
-        for (std::size_t i = 0; i < parts.size(); ++i) {
-            answer_.shares[i].weigh = masses[i];
+        for (std::size_t i = 0; i < costs.size(); ++i) {
+            answer_.shares[i].exact_cost = costs[i];
             answer_.shares[i].cost = Money(minor[i], *answer_.currency);
             answer_.cost += answer_.shares[i].cost;
         }
@@ -127,13 +153,8 @@ private:
         recipe.name = blend_.spec.name;
         recipe.feel = blend_.spec.feel;
         recipe.note = blend_.spec.note;
-        std::vector<double> exact;
-        for (const BlendShare& share : answer_.shares) exact.push_back(share.share * saved_parts);
-        const std::vector<std::int64_t> parts = round_to_sum(exact);
-        for (std::size_t i = 0; i < parts.size(); ++i)
-            if (parts[i] > 0)
-                recipe.parts.push_back(
-                    {answer_.shares[i].ingredient.name, Share{static_cast<double>(parts[i]) / 100}, {}});
+        for (std::size_t i = 0; i < saved_.size(); ++i)
+            if (saved_[i] > 0) recipe.parts.push_back({answer_.shares[i].ingredient.name, Share{saved_percent(i)}, {}});
         return recipe;
     }
 
@@ -169,7 +190,9 @@ private:
 
     const Shelf& shelf_;
     const ResolvedBlend& blend_;
-    std::vector<double> shares_;  // of the candidates, in their order
+    std::vector<double> shares_;           // of the candidates, in their order
+    std::vector<std::size_t> candidates_;  // of the shares told
+    std::vector<std::int64_t> saved_;      // of the same, in hundredths of a percent
     BlendAnswer answer_;
 };
 

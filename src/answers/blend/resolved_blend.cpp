@@ -72,18 +72,17 @@ private:
     }
 
     void price(const BlendCandidate& candidate, const Ingredient& ingredient, const std::string& subject) {
-        const Pack* pack = bulk_pack(ingredient, blend_.batch, blend_.currency);
+        const auto by_pack = exact_cost_minor(ingredient, 1.0 * kilogram, blend_.currency);
         const auto elsewhere = candidate.price ? PricedElsewhere{ingredient.name, *candidate.price}
                                                : priced_elsewhere(ingredient, blend_.currency);
         if (candidate.price ? !(candidate.price->currency() == *blend_.currency) : elsewhere.has_value())
             return refuse(subject, "other-currency", no_price_in(*blend_.currency, {*elsewhere}),
                           candidate.price ? "give its price here in " + std::string(blend_.currency->code)
                                           : "put all into one: " + convert_command(*blend_.currency));
-        if (!candidate.price && !pack)
+        if (!candidate.price && !by_pack)
             return refuse(subject, "no-price", "no price is known for " + in_quotes(ingredient.name),
                           "give it one here: price = \"\u00a31.40 per kg\"; or give it a [[pack]] with a price");
-        const auto minor = static_cast<double>((candidate.price ? *candidate.price : *pack->price).minor());
-        blend_.prices.push_back(candidate.price ? minor : minor / mass_in(*pack, ingredient).in(kilogram));
+        blend_.prices.push_back(candidate.price ? static_cast<double>(candidate.price->minor()) : *by_pack);
     }
 
     void check_properties(const Ingredient& ingredient, const std::string& subject) {
@@ -105,21 +104,13 @@ private:
 
 }  // namespace
 
-const Pack* bulk_pack(const Ingredient& ingredient, Mass batch, const Currency* in) {
-    const Pack* best = nullptr;
-    const auto per_gram = [&](const Pack& pack) {
-        return static_cast<double>(pack.price->minor()) / mass_in(pack, ingredient).in(gram);
-    };
-    for (const Pack& pack : ingredient.packs) {
-        // A pack sold by volume may come to a gram more than it says.
-        if (!has_price(pack, in) || mass_in(pack, ingredient) > 1.01 * batch) continue;
-        if (!best || per_gram(pack) < per_gram(*best)) best = &pack;
-    }
-    return best ? best : pricing_pack(ingredient, in);
-}
-
 ResolvedBlend resolve_blend(const BlendSpec& spec, const Shelf& shelf, Mass batch, const Currency* usual) {
     return BlendResolver(spec, shelf, batch, usual).run();
+}
+
+double candidate_cost(const ResolvedBlend& blend, std::size_t candidate, Mass mass) {
+    if (blend.spec.candidates[candidate].price) return blend.prices[candidate] * mass.in(kilogram);
+    return *exact_cost_minor(blend.ingredients[candidate], mass, blend.currency);
 }
 
 PropertyTerms candidate_terms(const ResolvedBlend& blend, MixProperty property, std::size_t candidate) {

@@ -4,7 +4,6 @@
 
 #include "bait/blend_spec.h"
 #include "bait/ingredient.h"
-#include "bait/pack.h"
 #include "bait/shelf.h"
 
 namespace baitwright {
@@ -18,14 +17,13 @@ struct ResolvedBlend {
     const Currency* currency = nullptr;
 };
 
-/// The pack by whose price a batch is reckoned: by the gram the cheapest of those that the batch could use up, or the
-/// smallest where all hold more. Null where none has a price in that currency; in any, where it is null.
-const Pack* bulk_pack(const Ingredient& ingredient, Mass batch, const Currency* in = nullptr);
-
 /// Finds and prices the candidates. Throws InputError with all faults, their subject "candidate 2" or "feel": a name or
 /// feel that the shelf does not know, a liquid, a property that a limit is on and that is not known, no price, or none
 /// in the currency that the blend is priced in (`answer_currency`; `usual` may be null).
 ResolvedBlend resolve_blend(const BlendSpec& spec, const Shelf& shelf, Mass batch, const Currency* usual = nullptr);
+
+/// What so much of a candidate costs, in unrounded minor units: by the price in the spec, or as `mix` prices it.
+double candidate_cost(const ResolvedBlend& blend, std::size_t candidate, Mass mass);
 
 /// The terms of a candidate in a property, price and all.
 PropertyTerms candidate_terms(const ResolvedBlend& blend, MixProperty property, std::size_t candidate);

@@ -22,13 +22,16 @@ std::vector<Money> split(const Money& whole, std::size_t heads) {
     return parts;
 }
 
-/// The cheapest whole packs for each part, in the currency of the blend.
+/// The cheapest whole packs for each part, in the currency of the blend. By the smallest packs a sack's worth can cost
+/// more than the sack: nobody pays more for what is in his bag than was paid for it.
 void buy_parts(const BlendAnswer& blend, SharedBatch& shared) {
     std::int64_t outlay = 0;
+    std::vector<double> used;
     for (const BlendShare& share : blend.shares) {
         std::vector<PackOnOffer> packs = packs_on_offer(share.ingredient, blend.currency);
         if (packs.empty()) {
             shared.no_pack.push_back(share.ingredient.name);
+            used.push_back(share.exact_cost);
             continue;
         }
         PackSums sums(std::move(packs));
@@ -41,7 +44,10 @@ void buy_parts(const BlendAnswer& blend, SharedBatch& shared) {
         if (bought - share.weigh >= 0.5 * gram)
             shared.left_over.push_back({share.ingredient.name, bought - share.weigh});
         outlay += choice.outlay_minor;
+        used.push_back(std::min(share.exact_cost, static_cast<double>(choice.outlay_minor)));
     }
+    shared.used = Money(0, *blend.currency);
+    for (const std::int64_t minor : round_to_sum(used)) shared.used += Money(minor, *blend.currency);
     if (!shared.no_pack.empty()) return;
     shared.outlay = Money(outlay, *blend.currency);
     shared.outlay_a_head = split(*shared.outlay, shared.bags.size());
@@ -112,8 +118,8 @@ SharedBatch share_batch(const Shelf& shelf, const BlendAnswer& blend, int bags) 
     SharedBatch shared;
     const auto heads = static_cast<std::size_t>(bags);
     shared.bags = shared_out(blend.batch, std::vector<double>(heads, 1.0 / bags));
-    shared.used_a_head = split(blend.cost, heads);
     buy_parts(blend, shared);
+    shared.used_a_head = split(shared.used, heads);
     for (const BlendShare& share : blend.shares) {
         add_cautions(share.ingredient, shared.cautions);
         const auto& dry = share.ingredient.keeps.dry;

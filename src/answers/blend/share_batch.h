@@ -20,7 +20,8 @@ struct BatchRest {
 /// A batch made once and shared out dry.
 struct SharedBatch {
     std::vector<Mass> bags;  ///< in whole grams, all alike as far as a kitchen scale can; they come to the batch
-    std::vector<Money> used_a_head;  ///< what each pays for what is in the bags; they come to the whole
+    Money used;              ///< what is in the bags: of no part more than its packs cost
+    std::vector<Money> used_a_head;  ///< what each pays for it; they come to the whole
     std::vector<PackBought> packs;   ///< the cheapest whole packs for the batch
     std::vector<BatchRest> left_over;
     std::vector<std::string>

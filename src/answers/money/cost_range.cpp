@@ -8,6 +8,7 @@
 #include "answers/mix/few_normals.h"
 #include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
+#include "quantities/suggestion.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -15,8 +16,9 @@ namespace baitwright {
 namespace {
 
 constexpr std::size_t cost_points = 256;
-constexpr std::size_t unlearnt_normals = 3;  // the day, the hand, the error of memory
-constexpr std::size_t each_solid = 6;        // normals: three for the marks, three for the body
+constexpr Mass too_little_kept = 1e-3 * gram;  // what rounding leaves of a tub
+constexpr std::size_t unlearnt_normals = 3;    // the day, the hand, the error of memory
+constexpr std::size_t each_solid = 6;          // normals: three for the marks, three for the body
 constexpr std::size_t most_solids = 32;
 static_assert(unlearnt_normals + each_solid * most_solids == most_cost_normals);
 
@@ -37,8 +39,11 @@ struct DrawnFeed {
     struct Kept {
         std::size_t place;
         Mass mass;
+        double share;  // of what the feed takes of it in the middle
     };
     std::vector<Kept> kept;  // lies made up already, and was weighed
+    double more_kept = 0;    // that its tubs still hold, of what it uses of them: then it is filled as in the middle
+    Mass wet;                // that it takes in the middle, fresh and kept
 
     DrawnFeed(const FeedNeed& feed, const std::vector<IngredientNeed>& totals, const LearntWater& learnt)
         : need(&feed),
@@ -51,7 +56,11 @@ struct DrawnFeed {
         for (std::size_t i = 0; i < numbers.additives.size(); ++i)
             additives.push_back(place_of(totals, additive_ingredient(mix, i).name));
         for (const IngredientNeed& part : feed.ingredients)
-            if (part.kept > Mass{}) kept.push_back({place_of(totals, part.ingredient.name), part.kept});
+            if (part.kept > Mass{})
+                kept.push_back(
+                    {place_of(totals, part.ingredient.name), part.kept, part.kept / (part.kept + part.mass)});
+        const FedPerDry each = per_dry(need->fed, numbers);
+        wet = each.wet_mass * (need->portions * dry_mass_of(need->size, each));
     }
 
     /// The first normals are shared by all feeds.
@@ -72,11 +81,47 @@ struct DrawnFeed {
     void add_to(std::vector<Mass>& needs) const {
         const FedPerDry each = per_dry(need->fed, numbers);
         const Mass dry = need->portions * dry_mass_of(need->size, each);
-        for (std::size_t i = 0; i < solids.size(); ++i) needs[solids[i]] += numbers.solids[i].share * dry;
-        for (std::size_t i = 0; i < additives.size(); ++i) needs[additives[i]] += each.additives[i] * dry;
+        const double filled = more_kept > 0 ? std::min(1.0, (1 + more_kept) * (wet / (each.wet_mass * dry))) : 0.0;
+        const auto add = [&](std::size_t place, Mass mass) { needs[place] += (1 - filled * kept_share(place)) * mass; };
+        for (std::size_t i = 0; i < solids.size(); ++i) add(solids[i], numbers.solids[i].share * dry);
+        for (std::size_t i = 0; i < additives.size(); ++i) add(additives[i], each.additives[i] * dry);
+        if (more_kept > 0) return;
         for (const Kept& part : kept) needs[part.place] -= part.mass;
     }
+
+private:
+    [[nodiscard]] double kept_share(std::size_t place) const {
+        for (const Kept& part : kept)
+            if (part.place == place) return part.share;
+        return 0;
+    }
 };
+
+/// What the tubs of a mix still hold once all feeds are served, of what is used of them. A tub that none needed is bait
+/// too, where it is good on the day.
+double left_of_used(const KeptMix& like, const UnrolledStrategy& unrolled, const StrategyRequest& asked) {
+    Mass held, used;
+    for (std::size_t place = 0; place < asked.kept.size(); ++place) {
+        const KeptMix& tub = asked.kept[place];
+        if (folded_name(tub.of) != folded_name(like.of) || tub.feel != like.feel) continue;
+        Mass of_tub;
+        for (const KeptUse& use : unrolled.kept)
+            if (use.place == place) of_tub += use.of.mass;
+        if (of_tub > Mass{} || is_good_on(tub, asked.on)) held += tub.mass;
+        used += of_tub;
+    }
+    return held - used > too_little_kept ? double(held / used) - 1 : 0.0;
+}
+
+/// The same for all that a feed uses.
+double kept_left_over(const FeedNeed& feed, const UnrolledStrategy& unrolled, const StrategyRequest& asked) {
+    Mass used, left;
+    for (const KeptUse& use : feed.kept) {
+        used += use.of.mass;
+        left += left_of_used(asked.kept[use.place], unrolled, asked) * use.of.mass;
+    }
+    return used > Mass{} ? double(left / used) : 0.0;
+}
 
 /// What was learnt of all that is fed, by few normals.
 LearntWater learnt_of_feeds(const UnrolledStrategy& unrolled) {
@@ -108,10 +153,13 @@ double used_of(const std::vector<Mass>& needs, const std::vector<PricedIngredien
 }  // namespace
 
 Range<double> used_range(const UnrolledStrategy& unrolled, const std::vector<PricedIngredient>& priced,
-                         std::uint64_t seed) {
+                         const StrategyRequest& asked, std::uint64_t seed) {
     std::vector<DrawnFeed> feeds;
     const LearntWater learnt = learnt_of_feeds(unrolled);
-    for (const FeedNeed& feed : unrolled.feeds) feeds.emplace_back(feed, unrolled.totals, learnt);
+    for (const FeedNeed& feed : unrolled.feeds) {
+        feeds.emplace_back(feed, unrolled.totals, learnt);
+        feeds.back().more_kept = kept_left_over(feed, unrolled, asked);
+    }
     const std::size_t shared = learnt.known() ? 1 + learnt.rank : unlearnt_normals;
     const std::vector<Mass> fixed = fixed_needs(unrolled);
     QuasiRandomNormals draws(shared + each_solid * std::min(most_solids, unrolled.totals.size()), seed);

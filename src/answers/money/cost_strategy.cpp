@@ -173,7 +173,8 @@ std::optional<double> StrategyCost::per_litre() const {
 StrategyCost cost_strategy(const Shelf& shelf, const Strategy& strategy, const StockOnHand& stock,
                            const CostRequest& request) {
     StrategyCost cost;
-    cost.unrolled = unroll_strategy(shelf, strategy, with_kept(request.what_if, strategy, stock, request.on));
+    const StrategyRequest what_if = with_kept(request.what_if, strategy, stock, request.on);
+    cost.unrolled = unroll_strategy(shelf, strategy, what_if);
     set_prices(cost.unrolled, request.what_if);
     cost.priced_in = currencies_of(cost.unrolled, stock, request.on);
     cost.currency = currency_of(cost.priced_in, request);
@@ -185,7 +186,7 @@ StrategyCost cost_strategy(const Shelf& shelf, const Strategy& strategy, const S
     settle_pence(cost, exact);
     warn_of_prices(cost, priced, request.on);
     if (cost.currency && request.ranges == CostRequest::Ranges::drawn)
-        cost.used_range = used_range(cost.unrolled, priced, request.seed);
+        cost.used_range = used_range(cost.unrolled, priced, what_if, request.seed);
     return cost;
 }
 

@@ -5,6 +5,7 @@
 
 #include "answers/mix/tub_drying.h"
 #include "answers/plan/prep_minutes.h"
+#include "bait/kitchen_rounding.h"
 #include "quantities/hair.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
@@ -15,7 +16,7 @@ namespace {
 
 constexpr double share_that_matters = 0.10;  // of its water
 constexpr Time damp_step = 10.0 * minute, long_stand = 2.0 * hour;
-constexpr Mass least_spray = 10.0 * gram, spray_step = 5.0 * gram;
+constexpr Mass least_spray = 10.0 * gram, least_urgent_spray = 5.0 * gram;
 constexpr double least_half = 0.15;              // less is not worth a wetting of its own
 constexpr Area usual_tub = Area::from_si(0.12);  // 40 x 30 cm
 constexpr double felt_warm_from = 20, felt_hot_from = 25, sun_is_worth = 5;
@@ -160,6 +161,15 @@ std::optional<LaterWetting> by_halves(const TubCourse& tub, const PlannedBatch& 
     return later;
 }
 
+/// What makes up for the middle loss, as it can be measured: as water in a kitchen is, or to the gram where all sprays
+/// together would then be more or less than the range has. Where that is no wider than their rounding, as it is.
+Mass each_spray(const Range<Mass>& loss, int times) {
+    const Mass exact = loss.middle / times;
+    for (const Mass each : {kitchen_water(exact), std::round(exact.in(gram)) * gram})
+        if (times * each >= loss.low && times * each <= loss.high) return each;
+    return exact;
+}
+
 /// By the half hour, or by the hour where that is too little to spray and it can wait so long; the last before its last
 /// put-in.
 void spray(DampTub& damp, const TubCourse& tub, const Range<MassFlux>& loss, Area face) {
@@ -169,12 +179,12 @@ void spray(DampTub& damp, const TubCourse& tub, const Range<MassFlux>& loss, Are
         const Time last = times * every;
         const Mass lost = tub.lost_by(last, loss.middle, face, damp.later);
         const bool can_wait = !damp.leaves_feel || *damp.leaves_feel >= 1.0 * hour;
-        if (lost < times * (can_wait ? least_spray : spray_step)) continue;
+        if (lost < times * (can_wait ? least_spray : least_urgent_spray)) continue;
         damp.spray_first = damp.spray_every = every;
         damp.sprays = times;
-        damp.spray = std::round(lost / times / spray_step) * spray_step;
         damp.loss = {tub.lost_by(last, loss.low, face, damp.later), lost,
                      tub.lost_by(last, loss.high, face, damp.later)};
+        damp.spray = each_spray(damp.loss, times);
         return;
     }
 }
