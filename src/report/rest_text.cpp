@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "bait/kitchen_rounding.h"
+#include "quantities/clock.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/feed_size.h"
@@ -83,23 +84,33 @@ std::string moment_words(const SessionPlan& plan, const RestOfSession& rest, Tim
     return after < 0.5 * minute ? "now" : "at " + session_moment(plan, rest.now + after);
 }
 
+/// ", then 5 more, one every 30 min", of several at once ", then 5 more times, every 30 min"; of a last one ", then one
+/// more 30 min later"; nothing where there is but one.
+std::string further_words(const RestPutIns& put_ins) {
+    const std::string gap = shown_gap(put_ins.gap);
+    const bool single = put_ins.count == 1;
+    const int further = put_ins.put_ins - 1;
+    if (further < 1) return {};
+    if (further == 1) return fmt::format(", then {} more {} later", single ? "one" : "once", gap);
+    return single ? fmt::format(", then {} more, one every {}", further, gap)
+                  : fmt::format(", then {} more times, every {}", further, gap);
+}
+
 /// "One ball of 43 mm at 11:45, then 5 more, one every 30 min." Where the plan has no more of it, "3 more cups of
 /// 200 ml, one every 40 min."
 std::string spread_line(const SessionPlan& plan, const RestOfSession& rest, const RestPutIns& put_ins) {
     const std::string gap = shown_gap(put_ins.gap);
-    const bool single = put_ins.count == 1;
     std::string text;
     if (!put_ins.planned)
         text = more_words(plan, put_ins) + (put_ins.put_ins == 1 ? ", " + gap + " from now" : ", one every " + gap);
     else
-        text = put_in_words(plan, put_ins) + " " + moment_words(plan, rest, put_ins.first);
-    if (put_ins.planned && put_ins.put_ins > 1)
-        text += fmt::format(", then {} more{}, {}every {}", put_ins.put_ins - 1,
-                            single                 ? ""
-                            : put_ins.put_ins == 2 ? " time"
-                                                   : " times",
-                            single ? "one " : "", gap);
+        text = put_in_words(plan, put_ins) + " " + moment_words(plan, rest, put_ins.first) + further_words(put_ins);
     return text + (rest.bites == Bites::none ? ", but only once bites come." : ".");
+}
+
+/// To the minute, as the put-ins are told by the clock.
+std::string time_left_words(Time left) {
+    return left < 1.0 * minute ? shown_time(left) : hours_and_minutes(left);
 }
 
 /// What is more than goes in before the end.
@@ -121,7 +132,7 @@ Told rest_told(const SessionPlan& plan, const RestOfSession& rest) {
     Told told;
     const bool counted = !plan.start && rest.now >= 0.5 * minute;
     told.title(fmt::format("{}, {}{}: {} left", plan.strategy, session_moment(plan, rest.now),
-                           counted ? " after the start" : "", shown_time(rest.left)));
+                           counted ? " after the start" : "", time_left_words(rest.left)));
     for (const SlowTopUp& call : rest.put_in_now) told.line("Put in", sentence(slow_line(call)));
     for (const RestOfFeed& feed : rest.feeds) told.line("Left", rest_line(feed));
     for (const RestOfFeed& feed : rest.feeds)

@@ -26,7 +26,7 @@ SessionPlan plan_of_balls_and_maggots() {
 
 RestOfSession rest_at(const SessionPlan& plan, double minutes, Bites bites = Bites::steady) {
     return rest_of_session(plan,
-                           {minutes * minute, {{"fishmeal mix", 1.5 * litre}, {"maggots", 140.0 * millilitre}}, bites});
+                           {minutes * minute, {{"fishmeal mix", 3.0 * litre}, {"maggots", 140.0 * millilitre}}, bites});
 }
 
 std::string on_one_line(const std::string& text) {
@@ -42,7 +42,7 @@ double minutes_of(const std::string& number, const std::string& unit) {
 TEST_CASE("the rest of a session tells balls by their size, squeezed amounts as such, and what to take home") {
     const SessionPlan plan = plan_of_balls_and_maggots();
     std::string told = on_one_line(rest_told(plan, rest_at(plan, 110)).text());
-    CHECK_THAT(told, Catch::Contains("1.5 l left") && Catch::Contains(" squeezed.") &&
+    CHECK_THAT(told, Catch::Contains("3.0 l left") && Catch::Contains(" squeezed.") &&
                          Catch::Contains("one ball of 43 mm at 11:45, then 5 more, one every 30 min.") &&
                          Catch::Contains("is more than goes in; take home what is left."));
     told = on_one_line(rest_told(plan, rest_at(plan, 0)).text());
@@ -56,14 +56,14 @@ TEST_CASE("the rest of a session tells balls by their size, squeezed amounts as 
 
 TEST_CASE("so many so far apart as the words say fit into the time that is left, and JSON says the same") {
     const SessionPlan plan = plan_of_balls_and_maggots();
-    const std::regex more("then (\\d+) more, one every ([0-9.]+) (s|min)");
+    const std::regex more("then (\\d+|one) more(?:, one every)? ([0-9.]+) (s|min)");
     int told_gaps = 0;
     for (int now = 0; now < 300; now += 7) {
         const RestOfSession rest = rest_at(plan, now);
         const std::string told = on_one_line(rest_told(plan, rest).text());
         std::vector<std::pair<double, double>> in_words, in_json;
         for (auto at = std::sregex_iterator(told.begin(), told.end(), more); at != std::sregex_iterator(); ++at)
-            in_words.emplace_back(std::stod((*at)[1]), minutes_of((*at)[2], (*at)[3]));
+            in_words.emplace_back((*at)[1] == "one" ? 1 : std::stod((*at)[1]), minutes_of((*at)[2], (*at)[3]));
         const Json json = rest_json(plan, rest);
         for (const Json& feed : json["now"]["feeds"])
             for (const Json& then : feed["then"])
