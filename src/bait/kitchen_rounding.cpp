@@ -26,6 +26,11 @@ double rounded(double amount, std::initializer_list<Step> steps, double otherwis
     return std::max(1.0, std::round(amount / step * (1 + last_digits))) * step;
 }
 
+double rounded_down(double amount, double step) {
+    constexpr double last_digits = 1e-9;  // of a whole step, whatever computed it
+    return std::floor(amount / step + last_digits) * step;
+}
+
 double rounded_additive(double amount) {
     return rounded(amount, {{5, 0.1}, {20, 0.5}, {100, 1}}, 5);
 }
@@ -54,6 +59,16 @@ Volume kitchen_additive(Volume volume) {
 
 Time kitchen_time(Time time) {
     return rounded(time.in(minute), {{9.5, 1}, {8 * 60 - 2.5, 5}}, 60) * minute;
+}
+
+Time kitchen_gap(Time time) {
+    const double seconds = time.in(second);
+    return rounded_down(seconds, seconds < 5 ? 1 : seconds < 300 ? 5 : seconds < 600 ? 60 : 300) * second;
+}
+
+Time told_gap(Time time) {
+    const double seconds = time.in(second);
+    return rounded_down(seconds, seconds < 300 ? 1 : 6) * second;
 }
 
 Time kitchen_soak_time(Time time) {

@@ -23,6 +23,12 @@ Volume kitchen_additive(Volume volume);
 /// Times to wait: 1 min below 9.5 min, 5 min below 8 h, then hours; at least 1 min.
 Time kitchen_time(Time time);
 
+/// A time between put-ins, rounded down, so that as many as are told fit into the time they are told for: 5 s below
+/// 5 min, 1 min below 10 min, 5 min above; below 5 s, 1 s.
+Time kitchen_gap(Time time);
+/// The same of a rhythm that somebody chose: 1 s below 5 min, 0.1 min above.
+Time told_gap(Time time);
+
 /// Time under water, which is short: 5 s below 57.5 s, 30 s below 4 min 45 s, 1 min below 20 min, then as above.
 Time kitchen_soak_time(Time time);
 

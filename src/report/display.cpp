@@ -98,15 +98,6 @@ std::string shown_mass(Mass low, Mass high) {
     return significant(low.in(kilogram), 3) + " to " + significant(high.in(kilogram), 3) + " kg";
 }
 
-std::string shown_pack(Mass mass) {
-    return mass.in(gram) < 999.5 ? fmt::format("{:g} g", mass.in(gram)) : fmt::format("{:.4g} kg", mass.in(kilogram));
-}
-
-std::string shown_pack(const Pack& pack) {
-    if (const Mass* mass = std::get_if<Mass>(&pack.size)) return shown_pack(*mass);
-    return shown_volume(std::get<Volume>(pack.size));
-}
-
 std::string no_price_text(std::size_t things) {
     return things == 1 ? "1 thing has no price" : std::to_string(things) + " things have no price";
 }
@@ -174,6 +165,13 @@ std::string shown_time(Time time) {
 std::string shown_moment(Time time) {
     const double minutes = time.in(minute);
     return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", time.in(hour));
+}
+
+std::string shown_gap(Time gap) {
+    const double minutes = gap.in(minute);
+    const bool whole = std::abs(minutes - std::round(minutes)) < 1e-6;
+    if (minutes < 5 && !whole) return fmt::format("{:.0f} s", gap.in(second));
+    return minutes < 60 ? fmt::format("{:.3g} min", minutes) : hours_and_minutes(gap);
 }
 
 std::string shown_soak_time(Time time) {

@@ -34,9 +34,10 @@ std::string mass_head();
 std::string other_mass(Mass mass);
 /// Whatever of these is not empty: " (14.1 oz, 1.3 pt)", or nothing.
 std::string in_brackets(std::initializer_list<std::string> amounts);
-/// A pack as the shop labels it, whatever the units shown: "900 g", "2.5 kg".
+/// A pack as the shop labels it, whatever the units shown: "900 g", "2.5 kg"; "1 lb", "8 oz" where it is no round
+/// metric size, but whole or half pounds or ounces.
 std::string shown_pack(Mass mass);
-/// The same by what a shop sells it by: "900 g", "1 pt".
+/// The same by what a shop sells it by: "900 g", "570 ml"; "1 pt", "0.5 pt" likewise.
 std::string shown_pack(const Pack& pack);
 
 /// "1 thing has no price", "4 things have no price": why a sum is the least that it can be.
@@ -66,6 +67,8 @@ std::string shown_helping(Volume volume);
 std::string shown_time(Time time);
 /// As it was written: to the minute, not to five: "45 min", "5.25 h".
 std::string shown_moment(Time time);
+/// A time between put-ins, as exactly as it was chosen: "80 s", "7.5 min", "1 h 10 min".
+std::string shown_gap(Time gap);
 /// A soak, which a minute more or less can spoil: "25 s", "1.5 min", "13 min"; from 20 min as `shown_time`.
 std::string shown_soak_time(Time time);
 /// "4 to 9 min", in the unit of its upper end: "20 to 60 s", from an hour up "50 min to 2 h".

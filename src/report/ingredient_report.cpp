@@ -28,8 +28,7 @@ std::string spaced(std::string_view key) {
 std::string price_text(const Ingredient& ingredient) {
     const Pack* pack = pricing_pack(ingredient);
     if (!pack) return "";
-    const auto* volume = std::get_if<Volume>(&pack->size);
-    return money_text(*pack->price) + " / " + (volume ? shown_volume(*volume) : shown_pack(std::get<Mass>(pack->size)));
+    return money_text(*pack->price) + " / " + shown_pack(*pack);
 }
 
 std::string density_cell(const Ingredient& i) {

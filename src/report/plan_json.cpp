@@ -198,19 +198,44 @@ Json advice_json(const PlanAdvice& advice) {
     return {{"text", advice.text}, {"reason", advice.reason}};
 }
 
+Json rest_put_ins_json(const RestPutIns& put_ins) {
+    const Length* width = std::get_if<Length>(&put_ins.size);
+    return {{"as", name_of(put_ins.form)},
+            {"count", put_ins.count},
+            {"diameter_mm", width ? Json(width->in(millimetre)) : Json()},
+            {"size_ml", put_ins.each_volume.in(millilitre)},
+            {"size_g", put_ins.each_mass.in(gram)},
+            {"put_ins", put_ins.put_ins},
+            {"first_minutes", put_ins.first.in(minute)},
+            {"every_minutes", put_ins.gap.in(minute)}};
+}
+
+/// That of most put-ins, or nothing.
+RestPutIns main_put_ins(const RestOfFeed& feed) {
+    RestPutIns most;
+    for (const RestPutIns& one : feed.then)
+        if (one.put_ins > most.put_ins) most = one;
+    return most;
+}
+
 Json rest_feed_json(const RestOfFeed& feed) {
+    const RestPutIns main = main_put_ins(feed);
     return {{"of", feed.name},
             {"left_ml", feed.left.in(millilitre)},
             {"left_g", feed.left_mass.in(gram)},
+            {"goes_in_ml", feed.goes_in.in(millilitre)},
             {"still_planned_ml", feed.still_planned.in(millilitre)},
             {"still_planned_g", feed.still_planned_mass.in(gram)},
             {"planned_put_ins", feed.planned_put_ins},
             {"top_up_ml", feed.top_up.in(millilitre)},
             {"top_up_as", feed.top_up > Volume{} ? Json(name_of(feed.top_up_as)) : Json()},
             {"ball_mm", feed.ball > Length{} ? Json(feed.ball.in(millimetre)) : Json()},
-            {"put_ins", feed.put_ins},
-            {"each_ml", feed.each.in(millilitre)},
-            {"every_minutes", feed.put_ins > 0 ? Json(feed.gap.in(minute)) : Json()}};
+            {"put_ins", main.put_ins},
+            {"each_ml", (main.put_ins > 0 ? main.count : 0) * main.each_volume.in(millilitre)},
+            {"every_minutes", main.put_ins > 0 ? Json(main.gap.in(minute)) : Json()},
+            {"then", array_of(feed.then, rest_put_ins_json)},
+            {"home_ml", feed.home_left.in(millilitre)},
+            {"home_g", feed.home.in(gram)}};
 }
 
 constexpr std::array<std::string_view, 3> bites_names{"steady", "slow", "none"};

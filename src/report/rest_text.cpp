@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "bait/kitchen_rounding.h"
+#include "quantities/clock.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/feed_size.h"
@@ -14,14 +15,17 @@ namespace baitwright {
 
 namespace {
 
+constexpr double plainly_squeezed = 0.98;
+
 std::string rest_line(const RestOfFeed& feed) {
-    std::string text = fmt::format("{}: about {} left ({}).", feed.name, shown_volume(feed.left),
+    std::string text = fmt::format("{}: about {} left ({})", feed.name, shown_volume(feed.left),
                                    shown_mass(kitchen_mass(feed.left_mass)));
+    text += feed.goes_in < plainly_squeezed * feed.left ? ", " + shown_volume(feed.goes_in) + " squeezed." : ".";
     if (feed.planned_put_ins > 0)
         text += fmt::format(" The plan still has {} {}, {} ({}).", feed.planned_put_ins,
                             feed.planned_put_ins == 1 ? "put-in" : "put-ins", shown_volume(feed.still_planned),
                             shown_mass(kitchen_mass(feed.still_planned_mass)));
-    else if (feed.kept > 0 || feed.top_up > Volume{})
+    else if (feed.for_slow)
         text += " It is kept for when bites slow.";
     else
         text += " The plan has no more of it.";
@@ -48,13 +52,73 @@ std::string top_up_line(const RestOfFeed& feed) {
     return fmt::format("{}: about {} loose, over a wider area.", feed.name, shown_volume(feed.top_up));
 }
 
-std::string spread_line(const RestOfFeed& feed, Bites bites) {
-    if (feed.put_ins == 0) return {};
-    const std::string each = shown_volume(feed.each);
-    if (feed.put_ins == 1)
-        return fmt::format("{}: one more of {}, about {} from now.", feed.name, each, shown_time(feed.gap));
-    return fmt::format("{}: {} more of {}, one every {}{}.", feed.name, feed.put_ins, each, shown_time(feed.gap),
-                       bites == Bites::none ? ", but only once bites come" : "");
+struct RestSize {
+    std::string operator()(Mass mass) const { return shown_mass(mass); }
+    std::string operator()(Volume volume) const { return shown_helping(volume); }
+    std::string operator()(Length width) const { return fmt::format("{:.3g} mm", width.in(millimetre)); }
+};
+
+/// "one ball of 43 mm", "2 cups of 250 ml", "180 ml in each of 2 cups", "5 ml loose".
+std::string put_in_words(const SessionPlan& plan, const RestPutIns& put_ins) {
+    const std::string size = std::visit(RestSize{}, put_ins.size);
+    const auto form = name_of(put_ins.form);
+    if (put_ins.form == FeedForm::loose) return size + " loose";
+    if (!together_with(plan, put_ins.feed).empty())
+        return shown_helping(put_ins.each_volume) + (put_ins.count == 1
+                                                         ? fmt::format(" in a {}", form)
+                                                         : fmt::format(" in each of {} {}s", put_ins.count, form));
+    return put_ins.count == 1 ? fmt::format("one {} of {}", form, size)
+                              : fmt::format("{} {}s of {}", put_ins.count, form, size);
+}
+
+/// "3 more cups of 200 ml", "one more of 5 ml loose".
+std::string more_words(const SessionPlan& plan, const RestPutIns& put_ins) {
+    const std::string more = put_ins.put_ins == 1 ? "one more" : fmt::format("{} more", put_ins.put_ins);
+    if (put_ins.form == FeedForm::loose || !together_with(plan, put_ins.feed).empty())
+        return more + " of " + put_in_words(plan, put_ins);
+    return fmt::format("{} {}{} of {}", more, name_of(put_ins.form), put_ins.put_ins == 1 ? "" : "s",
+                       std::visit(RestSize{}, put_ins.size));
+}
+
+std::string moment_words(const SessionPlan& plan, const RestOfSession& rest, Time after) {
+    return after < 0.5 * minute ? "now" : "at " + session_moment(plan, rest.now + after);
+}
+
+/// ", then 5 more, one every 30 min", of several at once ", then 5 more times, every 30 min"; of a last one ", then one
+/// more 30 min later"; nothing where there is but one.
+std::string further_words(const RestPutIns& put_ins) {
+    const std::string gap = shown_gap(put_ins.gap);
+    const bool single = put_ins.count == 1;
+    const int further = put_ins.put_ins - 1;
+    if (further < 1) return {};
+    if (further == 1) return fmt::format(", then {} more {} later", single ? "one" : "once", gap);
+    return single ? fmt::format(", then {} more, one every {}", further, gap)
+                  : fmt::format(", then {} more times, every {}", further, gap);
+}
+
+/// "One ball of 43 mm at 11:45, then 5 more, one every 30 min." Where the plan has no more of it, "3 more cups of
+/// 200 ml, one every 40 min."
+std::string spread_line(const SessionPlan& plan, const RestOfSession& rest, const RestPutIns& put_ins) {
+    const std::string gap = shown_gap(put_ins.gap);
+    std::string text;
+    if (!put_ins.planned)
+        text = more_words(plan, put_ins) + (put_ins.put_ins == 1 ? ", " + gap + " from now" : ", one every " + gap);
+    else
+        text = put_in_words(plan, put_ins) + " " + moment_words(plan, rest, put_ins.first) + further_words(put_ins);
+    return text + (rest.bites == Bites::none ? ", but only once bites come." : ".");
+}
+
+/// To the minute, as the put-ins are told by the clock.
+std::string time_left_words(Time left) {
+    return left < 1.0 * minute ? shown_time(left) : hours_and_minutes(left);
+}
+
+/// What is more than goes in before the end.
+std::string home_line(const RestOfFeed& feed) {
+    const bool none_goes_in = feed.then.empty() && feed.top_up == Volume{} && feed.kept == 0;
+    if (none_goes_in) return feed.name + ": no more of it goes in before the end; take home what is left.";
+    return fmt::format("{}: about {} ({}) is more than goes in; take home what is left.", feed.name,
+                       shown_volume(feed.home_left), shown_mass(kitchen_mass(feed.home)));
 }
 
 bool is_called_for(const std::string& name, const RestOfSession& rest) {
@@ -68,14 +132,16 @@ Told rest_told(const SessionPlan& plan, const RestOfSession& rest) {
     Told told;
     const bool counted = !plan.start && rest.now >= 0.5 * minute;
     told.title(fmt::format("{}, {}{}: {} left", plan.strategy, session_moment(plan, rest.now),
-                           counted ? " after the start" : "", shown_time(rest.left)));
+                           counted ? " after the start" : "", time_left_words(rest.left)));
     for (const SlowTopUp& call : rest.put_in_now) told.line("Put in", sentence(slow_line(call)));
     for (const RestOfFeed& feed : rest.feeds) told.line("Left", rest_line(feed));
     for (const RestOfFeed& feed : rest.feeds)
         if (feed.top_up > Volume{} && !is_called_for(feed.name, rest)) told.line("Top up", sentence(top_up_line(feed)));
     for (const RestOfFeed& feed : rest.feeds)
-        if (const std::string spread = spread_line(feed, rest.bites); !spread.empty())
-            told.line("Then", sentence(spread));
+        for (const RestPutIns& put_ins : feed.then)
+            told.line("Then", sentence(feed.name + ": " + spread_line(plan, rest, put_ins)));
+    for (const RestOfFeed& feed : rest.feeds)
+        if (feed.home > Mass{}) told.line("Come home", sentence(home_line(feed)));
     for (const PlanAdvice& advice : rest.advice) told.line("Advice", advice.text + " Because " + advice.reason + ".");
     told.line("How sure", "Rules of thumb (common practice, no source). The fish decide.");
     return told;

@@ -354,42 +354,6 @@ TEST_CASE("rules hold kinds, ingredients and volumes, each angler's or all of th
                Catch::Contains("sweetcorn"));
 }
 
-TEST_CASE("what is left is spread over the time that is left, and slow bites ask for a top-up") {
-    Strategy strategy =
-        session({fed({EveryTime{30.0 * minute}, {}, {}}, FeedForm::cup, 250.0 * millilitre, {{"fishmeal mix"}})});
-    strategy.feeds[0].feel = "firm";
-    const SessionPlan plan = planned(strategy);
-    RestRequest request{180.0 * minute, {{"fishmeal mix", 1.0 * litre}}, Bites::steady};
-    RestOfFeed rest = rest_of_session(plan, request).feeds.at(0);
-    CHECK((rest.put_ins == 4 && rest.planned_put_ins == 4 && rest.top_up == Volume{}));
-    CHECK(rest.each.in(millilitre) == Approx(250));
-    CHECK(rest.gap.in(minute) == Approx(24));  // 24, 48, 72, 96 of 120
-    request.bites = Bites::slow;
-    rest = rest_of_session(plan, request).feeds.at(0);
-    CHECK(rest.top_up_as == FeedForm::ball);
-    CHECK(rest.ball.in(millimetre) == Approx(43));
-    CHECK((rest.top_up + rest.put_ins * rest.each).in(millilitre) == Approx(1000));
-    request.bites = Bites::none;
-    CHECK(rest_of_session(plan, request).feeds.at(0).top_up == Volume{});
-    request.left[0] = {"fishmeal mix", plan.feeds[0].wet_mass};
-    CHECK(rest_of_session(plan, request).feeds.at(0).left.in(millilitre) ==
-          Approx(plan.feeds[0].wet_volume.in(millilitre)));
-    // Balls are squeezed when they go in: until then the same weight takes more room in its tub, by `wet_volume`.
-    strategy.feeds[0].form = FeedForm::ball;
-    strategy.feeds[0].size = 45.0 * millimetre;
-    const SessionPlan balls = planned(strategy);
-    const PlannedFeedTotal& fed_as_balls = balls.feeds[0];
-    CHECK(fed_as_balls.tub_volume > 1.2 * fed_as_balls.wet_volume);
-    request.left[0] = {"fishmeal mix", fed_as_balls.tub_volume};
-    rest = rest_of_session(balls, request).feeds.at(0);
-    CHECK(rest.left_mass.in(gram) == Approx(fed_as_balls.wet_mass.in(gram)));
-    CHECK((rest.top_up + rest.put_ins * rest.each).in(millilitre) == Approx(fed_as_balls.wet_volume.in(millilitre)));
-    request.left[0].of = "fishmeel mix";
-    CHECK_THAT(fault_of([&] { rest_of_session(plan, request); }).hint, Catch::Contains("fishmeal mix"));
-    request = {300.0 * minute, {}, Bites::steady};
-    CHECK(fault_of([&] { rest_of_session(plan, request); }).code == "not-in-session");
-}
-
 TEST_CASE("what is kept for slow bites is made with the rest, stands apart, and is called for when they are slow") {
     Strategy strategy = session(
         {fed(at_start, FeedForm::cup, 250.0 * millilitre, {{"fishmeal mix"}}),
@@ -422,28 +386,4 @@ TEST_CASE("what is kept for slow bites is made with the rest, stands apart, and 
         rest.now = too_early_or_late * minute;
         CHECK(rest_of_session(plan, rest).put_in_now.empty());
     }
-}
-
-TEST_CASE("by what is left, slow bites are fed as long as it makes a whole time, and what is kept is not spread") {
-    Strategy strategy =
-        session({fed({EveryTime{60.0 * minute}, {}, {}}, FeedForm::cup, 100.0 * millilitre, {{"fishmeal mix"}}),
-                 fed({WhenSlow{3}, {}, {}}, FeedForm::cup, 50.0 * millilitre, {{"fishmeal mix"}})});
-    strategy.feeds[0].feel = strategy.feeds[1].feel = "soft";
-    const SessionPlan plan = planned(strategy);
-    RestRequest request{180.0 * minute, {{"fishmeal mix", 300.0 * millilitre}}, Bites::slow};
-    RestOfSession rest = rest_of_session(plan, request);
-    REQUIRE(rest.put_in_now.size() == 1);
-    CHECK(rest.put_in_now[0].more == 2);
-    CHECK(rest.feeds[0].top_up.in(millilitre) == Approx(50));
-    // 300 ml: 50 now, 2 x 50 kept, 150 over the put-ins that are left
-    CHECK((rest.feeds[0].put_ins * rest.feeds[0].each).in(millilitre) == Approx(150));
-    request.left[0].amount = 40.0 * millilitre;
-    rest = rest_of_session(plan, request);
-    CHECK(rest.put_in_now.empty());
-    CHECK(rest.feeds[0].kept == 0);
-    request.left[0].amount = 300.0 * millilitre;
-    request.bites = Bites::steady;
-    rest = rest_of_session(plan, request);
-    CHECK(rest.feeds[0].kept == 3);
-    CHECK((rest.feeds[0].put_ins * rest.feeds[0].each).in(millilitre) == Approx(150));
 }

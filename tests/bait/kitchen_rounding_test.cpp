@@ -91,3 +91,17 @@ TEST_CASE("a wait is as fine as a person keeps it, and never nothing") {
     CHECK(soaked(18.4) == Approx(18 * 60));
     CHECK(soaked(22.4) == Approx(20 * 60));
 }
+
+TEST_CASE("a time between put-ins is rounded down, so that as many as are told fit") {
+    const auto gap = [](double minutes) { return kitchen_gap(minutes * minute).in(second); };
+    const auto chosen = [](double minutes) { return told_gap(minutes * minute).in(second); };
+    CHECK(gap(1.58) == Approx(90));
+    CHECK(gap(0.07) == Approx(4));
+    CHECK(gap(9.9) == Approx(9 * 60));
+    CHECK(gap(12.5) == Approx(10 * 60));
+    CHECK(gap(63.3) == Approx(60 * 60));
+    CHECK(chosen(80.0 / 60) == Approx(80));
+    CHECK(chosen(7.5) == Approx(450));
+    CHECK(chosen(20.0 / 3) == Approx(396));
+    CHECK(chosen(30) == Approx(1800));
+}

@@ -73,26 +73,10 @@ void top_up(RestOfFeed& feed, Volume portion, bool holds) {
     feed.top_up = std::min(feed.top_up, ball_volume(feed.ball));
 }
 
-/// As many put-ins as are planned, but none of more than two portions or less than half of one; where none is planned,
-/// whole portions. Evenly over the time, the last a gap before the end.
-void spread(RestOfFeed& feed, Volume kept, Volume portion, Time time) {
-    const Volume rest = feed.goes_in - feed.top_up - kept;
-    if (!(rest > Volume{}) || !(portion > Volume{})) return;
-    const double portions = rest / portion, most = std::max(1.0, std::floor(time.in(minute)));
-    auto put_ins = static_cast<double>(feed.planned_put_ins);
-    if (feed.planned_put_ins == 0)
-        put_ins = std::floor(portions + 1e-9);
-    else
-        put_ins = std::min(std::max(put_ins, std::ceil(portions / 2 - 1e-9)), std::floor(2 * portions + 1e-9));
-    feed.put_ins = static_cast<int>(std::clamp(put_ins, 1.0, most));
-    feed.each = rest / feed.put_ins;
-    feed.gap = time / (feed.put_ins + 1.0);
-}
-
-/// The feed of that name that is kept for slow bites, where there is one.
-const PlannedSlowFeed* slow_feed(const std::string& name, const SessionPlan& plan) {
+/// The feed of that name that is kept for slow bites, where there is one that may still go in.
+const PlannedSlowFeed* slow_feed(const std::string& name, const SessionPlan& plan, Time now) {
     for (const PlannedSlowFeed& slow : plan.slow)
-        if (slow.each.name == name) return &slow;
+        if (slow.each.name == name && !(slow.until && now >= *slow.until - hair)) return &slow;
     return nullptr;
 }
 
@@ -102,13 +86,44 @@ double times_kept(const PlannedSlowFeed& slow, Volume goes_in) {
 }
 
 /// What is kept back for slow bites goes in now, once, where they are slow; the rest of it is not spread.
-void keep_back(RestOfFeed& feed, const PlannedSlowFeed& slow, Bites bites) {
+void keep_back(RestOfFeed& feed, const PlannedSlowFeed& slow, const RestRequest& request) {
+    feed.for_slow = true;
     feed.kept = times_kept(slow, feed.goes_in);
-    feed.top_up = {};
-    if (bites != Bites::slow || feed.kept < 1) return;
+    if (request.bites != Bites::slow || feed.kept < 1 || request.now < slow.each.at - hair) return;
     feed.kept -= 1;
     feed.top_up = slow.each.volume;
     feed.top_up_as = slow.each.form;
+    if (const Length* width = std::get_if<Length>(&slow.each.size)) feed.ball = *width;
+}
+
+/// Not where some of it is due now anyway, nor where there is no time for the next.
+bool may_top_up(const std::string& name, const SessionPlan& plan, Time now) {
+    for (const PlannedFeed& put_in : plan.put_ins)
+        if (put_in.name == name && put_in.at >= now - hair && put_in.at <= now + hair) return false;
+    return plan.length - now > rhythm_of(name, plan);
+}
+
+/// The plan's put-ins that are still to come.
+void count_still_planned(RestOfFeed& feed, const SessionPlan& plan, Time now) {
+    for (const PlannedFeed& put_in : plan.put_ins) {
+        if (put_in.name != feed.name || put_in.at < now - hair) continue;
+        feed.still_planned += put_in.volume;
+        feed.still_planned_mass += put_in.mass;
+        ++feed.planned_put_ins;
+    }
+}
+
+/// The rest of it goes in by the plan, and what is more than that comes home.
+void spread(RestOfFeed& feed, Volume kept, const SessionPlan& plan, Time now) {
+    const Mass rest = (feed.goes_in - feed.top_up - kept) / feed.goes_in * feed.left_mass;
+    feed.then = rest_put_ins(feed.name, rest, plan, now);
+    Mass home = rest, least;
+    for (const RestPutIns& put_ins : feed.then) home = home - put_ins.mass();
+    for (const PlannedFeed& put_in : plan.put_ins)
+        if (put_in.name == feed.name && (least == Mass{} || put_in.each_mass < least)) least = put_in.each_mass;
+    if (!feed.then.empty() && home < 0.5 * least) return;
+    feed.home = std::max(Mass{}, home);
+    feed.home_left = feed.home / feed.left_mass * feed.left;
 }
 
 RestOfFeed rest_of(const LeftOver& left, const SessionPlan& plan, const RestRequest& request) {
@@ -118,20 +133,15 @@ RestOfFeed rest_of(const LeftOver& left, const SessionPlan& plan, const RestRequ
     feed.left = std::visit(AsVolume{planned}, left.amount);
     feed.left_mass = feed.left / planned.tub_volume * planned.wet_mass;
     feed.goes_in = feed.left / planned.tub_volume * planned.wet_volume;
-    for (const PlannedFeed& put_in : plan.put_ins) {
-        if (put_in.name != planned.name || put_in.at < request.now - hair) continue;
-        feed.still_planned += put_in.volume;
-        feed.still_planned_mass += put_in.mass;
-        ++feed.planned_put_ins;
-    }
-    const Volume portion = portion_of(planned, plan);
-    const PlannedSlowFeed* slow = slow_feed(planned.name, plan);
+    count_still_planned(feed, plan, request.now);
+    const PlannedSlowFeed* slow = slow_feed(planned.name, plan, request.now);
     if (slow)
-        keep_back(feed, *slow, request.bites);
-    else if (request.bites == Bites::slow)
-        top_up(feed, portion, planned.form == FeedForm::ball || holds_as_ball(feel_of(planned, plan)));
-    if (slow && feed.planned_put_ins == 0) return feed;  // what is not called for stays ready
-    spread(feed, slow ? feed.kept * slow->each.volume : Volume{}, portion, plan.length - request.now);
+        keep_back(feed, *slow, request);
+    else if (request.bites == Bites::slow && may_top_up(feed.name, plan, request.now))
+        top_up(feed, portion_of(planned, plan),
+               planned.form == FeedForm::ball || holds_as_ball(feel_of(planned, plan)));
+    if ((slow && feed.planned_put_ins == 0) || !(feed.left > Volume{})) return feed;  // what is not called for waits
+    spread(feed, slow ? feed.kept * slow->each.volume : Volume{}, plan, request.now);
     return feed;
 }
 

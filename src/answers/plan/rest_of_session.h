@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "answers/plan/plan_answer.h"
+#include "answers/plan/rest_put_ins.h"
 #include "answers/plan/rest_request.h"
 
 namespace baitwright {
@@ -20,10 +21,11 @@ struct RestOfFeed {
     Volume top_up;                         ///< to go in now; 0 for none
     FeedForm top_up_as = FeedForm::loose;  ///< ball or loose
     Length ball;                           ///< of a ball to top up with
-    int put_ins = 0;                       ///< that what is left after it makes
-    Volume each;
-    Time gap;         ///< between them; 0 for none
-    double kept = 0;  ///< times that are kept for slow bites, of what is left
+    std::vector<RestPutIns> then;          ///< that what is left after it makes
+    double kept = 0;                       ///< times that are kept for slow bites, of what is left
+    bool for_slow = false;                 ///< some of it still waits for slow bites
+    Mass home;                             ///< more than goes in; 0 where it is less than half of the least put-in
+    Volume home_left;                      ///< the same as `left`
 };
 
 /// What is kept for when bites slow, called for now.
@@ -41,12 +43,12 @@ struct RestOfSession {
     std::vector<PlanAdvice> advice;
 };
 
-/// Spreads what is left evenly over the time that is left: in as many put-ins as are still planned, but of half a
-/// portion to two; where none is planned, in whole portions; the last a gap before the end. Slow bites: one portion
-/// now, but at most a quarter of what is left; a mix firm enough goes in as a small tight ball with a pinch loose over
-/// it, everything else loose and wider. Where the strategy keeps something for it, that goes in first, once, and so
-/// much of what is left of it as is reckoned for later is kept back. No bites: nothing goes in until the next bite.
-/// **Source**: common practice, no source. **Test**: `tests/answers/plan_session_test.cpp`.
+/// What is left goes in by the plan's put-ins (`rest_put_ins`), none larger or sooner than by the strategy; what is
+/// more than that comes home. Slow bites: one portion now, but at most a quarter of what is left, where nothing of it
+/// is due now and there is time for more; a mix firm enough goes in as a small tight ball with a pinch loose over it,
+/// everything else loose and wider. Where the strategy keeps something for it, that goes in first, once, and so much of
+/// what is left of it as is reckoned for later is kept back. No bites: nothing goes in until the next bite.
+/// **Source**: common practice, no source. **Test**: `tests/answers/rest_of_session_test.cpp`.
 /// Throws UsageError: the moment is not within the session; something is left that the strategy does not feed.
 RestOfSession rest_of_session(const SessionPlan& plan, const RestRequest& request);
 
