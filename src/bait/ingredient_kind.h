@@ -24,6 +24,16 @@ constexpr bool takes_water(IngredientKind kind) {
     return is_solid(kind) && kind != IngredientKind::particle && kind != IngredientKind::expander;
 }
 
+/// Live, cooked or thawed: it is weighed on the day, for it does not stand a night in the open.
+constexpr bool is_fresh_feed(IngredientKind kind) {
+    return kind == IngredientKind::particle;
+}
+
+/// What takes no water is stirred into a mix whole, at the very end: a riddle crushes it, and dry meal dries it out.
+constexpr bool goes_in_last(IngredientKind kind) {
+    return is_solid(kind) && !takes_water(kind);
+}
+
 /// What a fish can pick up one by one.
 constexpr bool is_free_offering(IngredientKind kind) {
     return kind == IngredientKind::pellet || kind == IngredientKind::expander || kind == IngredientKind::seed ||

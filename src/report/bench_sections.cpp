@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "answers/mix/mix_doubt.h"
+#include "answers/plan/last_in_tub.h"
 #include "bait/caution.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
@@ -95,9 +96,15 @@ std::string heading_of(const PlannedBatch& batch) {
 
 CardSection batch_section(const PlannedBatch& batch) {
     CardSection section = section_of(heading_of(batch));
+    const std::vector<LastPart> last = last_in_tub(batch);
+    const auto goes_in_last = [&](const PlannedTotal& part) {
+        return std::any_of(last.begin(), last.end(),
+                           [&](const LastPart& one) { return one.name == part.name && !one.soaked; });
+    };
     for (std::size_t i = 0; i < batch.parts.size(); ++i) {
         const PlannedTotal& part = batch.parts[i];
         section.rows.push_back(is_dose(batch, i) ? dose_row(part) : mass_row(part_words(part), part.mass, part.volume));
+        if (goes_in_last(part)) section.rows.back().what += " (goes in last)";
     }
     add_water(batch, section.rows);
     for (const LetDown& wetter : batch.let_downs)
@@ -105,7 +112,7 @@ CardSection batch_section(const PlannedBatch& batch) {
             fmt::format("more, for {} of it, let down to {}", shown_mass(kitchen_mass(wetter.take)), wetter.feel),
             wetter.water));
     if (batch.kept_dry > Mass{})
-        section.rows.push_back(note_row("in two goes: " + shown_mass(kitchen_mass(batch.kept_dry)) +
+        section.rows.push_back(note_row("in two goes: " + shown_mass(kitchen_mass(kept_meal(batch))) +
                                         " stays dry, with its share of the water: see Keep it damp"));
     for (const KeptUse& use : batch.kept)
         section.rows.push_back(note_row("of it " + kept_amount(use) + ": " + kept_handling(use)));

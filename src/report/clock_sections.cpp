@@ -12,6 +12,7 @@
 #include "report/session_moment.h"
 #include "report/session_sheet.h"
 #include "report/sheet_sections.h"
+#include "report/stirred_in_last.h"
 
 namespace baitwright {
 
@@ -23,7 +24,7 @@ std::string job_words(const PrepJob& job) {
     const std::string& of = job.subject;
     switch (job.task) {
         case PrepTask::weigh:
-            return "weigh out " + of;
+            return (job.count > 1 && job.portions.size() == 1 ? "weigh out the dry parts of " : "weigh out ") + of;
         case PrepTask::pump:
             return "pump " + of;
         case PrepTask::pour_on:
@@ -46,6 +47,8 @@ std::string job_words(const PrepJob& job) {
             return "bring it all to hand; feel each mix again";
         case PrepTask::thaw:
             return "thaw " + of + ", covered, in the cool";
+        case PrepTask::stir_in:
+            return stirring_in_text(job);
         case PrepTask::load:
             break;
     }
@@ -62,7 +65,7 @@ CardRow job_row(const SessionPlan& plan, const PrepJob& job) {
     row.tick = CardRow::Tick::box;
     row.when = job.when == PrepJob::When::evening_before ? "evening" : moment_before(plan, job.at);
     row.what = job_words(job);
-    if (job.amount > 0.5 * gram)
+    if (job.amount > 0.5 * gram && job.task != PrepTask::stir_in)
         row.amount = is_water(job.task) ? shown_water(kitchen_water(job.amount)) : shown_weighed(job.amount);
     return row;
 }

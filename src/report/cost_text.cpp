@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
@@ -9,6 +10,7 @@
 #include "report/display.h"
 #include "report/keeping_report.h"
 #include "report/kept_text.h"
+#include "report/shown_units.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -43,6 +45,27 @@ bool has_stock(const StrategyCost& cost) {
                        [](const CostLine& line) { return line.from_stock > Mass{}; });
 }
 
+/// What is taken, to a tenth of a gram below ten; and what is left, to the same step, so that they come to what is
+/// bought.
+struct TakenAndLeft {
+    std::string taken, left;
+};
+
+std::string in_steps(Mass mass, Mass step) {
+    const Mass whole = std::max(1.0, std::round(mass / step)) * step;
+    return whole < 9999.5 * gram ? fmt::format("{:.6g} g", whole.in(gram)) : shown_mass(whole);
+}
+
+TakenAndLeft taken_and_left(const CostLine& line) {
+    const bool leaves = line.left_over > Mass{};
+    const Mass taken = kitchen_mass(line.need);
+    if (units_shown().ounces) return {shown_mass(taken), leaves ? shown_mass(kitchen_mass(line.left_over)) : ""};
+    const Mass step = (taken < 10.0 * gram ? 0.1 : taken < 50.0 * gram ? 1 : taken < 2000.0 * gram ? 5 : 10) * gram;
+    const Mass left_step = line.left_over < step ? 1.0 * gram : step;
+    return {taken < 10.0 * gram ? in_steps(line.need, step) : shown_mass(taken),
+            leaves ? in_steps(line.left_over, std::min(step, left_step)) : ""};
+}
+
 TextTable lines_table(const StrategyCost& cost) {
     const bool stock = has_stock(cost);
     std::vector<Align> columns(stock ? 7 : 6, Align::right);
@@ -55,9 +78,10 @@ TextTable lines_table(const StrategyCost& cost) {
     row({"take", mass_head(), "used", "in shed", "buy", "to pay", "left"});
     for (const CostLine& line : cost.lines) {
         if (!(line.need > Mass{})) continue;
-        row({line.name, shown_mass(kitchen_mass(line.need)), money_cell(line.used),
+        const TakenAndLeft mass = taken_and_left(line);
+        row({line.name, mass.taken, money_cell(line.used),
              line.from_stock > Mass{} ? shown_mass(kitchen_mass(line.from_stock)) : "", packs_of(cost, line.name),
-             money_cell(line.outlay), line.left_over > Mass{} ? shown_mass(kitchen_mass(line.left_over)) : ""});
+             money_cell(line.outlay), mass.left});
     }
     table.rule();
     row({cost.complete() ? "in all" : "in all that has a price", "", minor_text(cost.used_minor, cost), "", "",

@@ -21,8 +21,14 @@ std::string leaves_line(const DryAnswer& answer) {
     return fmt::format("It is drier than {} after {} to {}.", answer.feel, shown_time(*soonest), shown_time(*latest));
 }
 
+/// Of an hour or of all the time: less is not told.
+bool is_nothing(const LowHigh<Mass>& range) {
+    return range.high < 0.5 * gram;
+}
+
 std::string alone_line(const DryAnswer& answer) {
     const std::string lost = shown_range(answer.lost);
+    if (is_nothing(answer.lost)) return fmt::format("Left alone it stays {}.", answer.feel);
     if (answer.becomes == answer.feel) return fmt::format("Left alone it loses {} and stays {}.", lost, answer.feel);
     return fmt::format("Left alone it loses {} and could end up {}.", lost, answer.becomes);
 }
@@ -32,11 +38,16 @@ Told dry_told(const DryAnswer& answer) {
     told.title(fmt::format("{}, {}: {} dry, wetted, {} {} for {}", answer.recipe, answer.feel,
                            shown_mass(kitchen_mass(answer.dry_mass)), answer.covered ? "under a lid" : "in an open tub",
                            answer.in_sun ? "in the sun" : "in the shade", shown_time(answer.hours)));
-    told.line("Loses",
-              shown_range(answer.loss_per_hour) + " of water an hour: less in still air, more with the wind on it.");
+    told.line("Loses", is_nothing(answer.loss_per_hour)
+                           ? "Next to no water in this air."
+                           : shown_range(answer.loss_per_hour) +
+                                 " of water an hour: less in still air, more with the wind on it.");
     if (answer.until_it_leaves.low) told.line("Leaves", leaves_line(answer));  // else a warning tells of it
-    told.line("Spray", fmt::format("Give it back {} over that time, little and often, and turn it over. {}",
-                                   shown_range(answer.to_spray), alone_line(answer)));
+    if (is_nothing(answer.to_spray))
+        told.line("Spray", "It needs none back. " + alone_line(answer));
+    else
+        told.line("Spray", fmt::format("Give it back {} over that time, little and often, and turn it over. {}",
+                                       shown_range(answer.to_spray), alone_line(answer)));
     told.line("How sure",
               worded("Weigh the tub: what it has lost is what it needs back (baitwright water works from the weight). ",
                      "Weigh the tub: what it has lost is what it needs back (Tub works from the weight). ") +

@@ -5,12 +5,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "answers/plan/last_in_tub.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/session_moment.h"
 #include "report/shown_units.h"
+#include "report/stirred_in_last.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -37,8 +39,17 @@ std::string loss_text(const Range<Mass>& loss) {
     return shown_water(std::floor(loss.low / low) * low, std::ceil(loss.high / high) * high);
 }
 
-std::string kept_dry_text(Mass dry) {
-    return shown_mass(kitchen_mass(dry));
+std::string kept_dry_text(const PlannedBatch& batch) {
+    return shown_mass(kitchen_mass(kept_meal(batch)));
+}
+
+/// "stir in 45 g of casters at the very end": the share of what is wetted later; or nothing.
+std::string last_text(const PlannedBatch& batch) {
+    std::vector<std::string> last;
+    const double share = batch.kept_dry / batch.dry;
+    for (const LastPart& part : last_in_tub(batch))
+        last.push_back(told_last(part.name, part.soaked ? Mass{} : share * part.mass));
+    return last.empty() ? std::string() : stirred_in_last(last, {});
 }
 
 const PlannedBatch& batch_of(const SessionPlan& plan, const DampTub& tub) {
@@ -82,18 +93,20 @@ std::string tub_text(const SessionPlan& plan, const DampTub& tub) {
 
 std::string later_text(const SessionPlan& plan, const DampTub& tub) {
     const LaterWetting& later = *tub.later;
+    const PlannedBatch& batch = batch_of(plan, tub);
+    const std::string last = last_text(batch);
     return fmt::format(
-        "{}: keep {} of it dry. At {} stir {} into that, let it rest {}, riddle it, and add about {} by feel: ready "
-        "for {}.",
-        batch_of(plan, tub).name, kept_dry_text(later.dry), session_moment(plan, later.at),
-        damp_water_text(later.water_first), shown_time(later.rest), damp_water_text(later.water_rest),
-        session_moment(plan, later.needed));
+        "{}: keep {} of it dry. At {} stir {} into that, let it rest {}, riddle it, {}add about {} by "
+        "feel{}: ready for {}.",
+        batch.name, kept_dry_text(batch), session_moment(plan, later.at), damp_water_text(later.water_first),
+        shown_time(later.rest), last.empty() ? "and " : "", damp_water_text(later.water_rest),
+        last.empty() ? "" : ", and " + last, session_moment(plan, later.needed));
 }
 
 std::string how_to_keep(KeptCool kind) {
     switch (kind) {
         case KeptCool::live:
-            return "in a cool bag, dry, with air";
+            return "in a cool bag out of the sun until they go in; what crawls needs air";
         case KeptCool::cooked:
             return "in a cool bag, covered; throw away what smells sour";
         case KeptCool::fresh_bread:
@@ -138,12 +151,13 @@ CardRow damp_row(const std::string& when, const std::string& what, const std::st
 }
 
 void add_damp_rows(const SessionPlan& plan, const DampTub& tub, std::vector<CardRow>& rows) {
-    const std::string& name = batch_of(plan, tub).name;
+    const PlannedBatch& batch = batch_of(plan, tub);
+    const std::string &name = batch.name, last = tub.later ? last_text(batch) : std::string();
     if (tub.later)
         rows.push_back(damp_row(session_moment(plan, tub.later->at),
-                                fmt::format("wet the {} of {} kept dry: {}, rest {}, riddle, the rest by feel",
-                                            kept_dry_text(tub.later->dry), name,
-                                            damp_water_text(tub.later->water_first), shown_time(tub.later->rest)),
+                                fmt::format("wet the {} of {} kept dry: {}, rest {}, riddle, the rest by feel{}",
+                                            kept_dry_text(batch), name, damp_water_text(tub.later->water_first),
+                                            shown_time(tub.later->rest), last.empty() ? "" : "; " + last),
                                 damp_water_text(tub.later->water_first + tub.later->water_rest)));
     if (tub.sprays == 0) return;
     CardRow row;

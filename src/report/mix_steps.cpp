@@ -10,6 +10,8 @@
 #include "report/mix_targets_text.h"
 #include "report/remedy_text.h"
 #include "report/shape_text.h"
+#include "report/stirred_in_last.h"
+#include "report/text_table.h"
 
 namespace baitwright {
 
@@ -27,9 +29,23 @@ std::string soak_step(const MixAnswer& answer) {
         soaked.push_back(std::move(how));
     }
     if (soaked.empty()) return {};
-    return fmt::format("First soak {}{}; stir them in {}.", listed(soaked),
-                       answer.tubs.count > 1 ? ", for all the tubs" : "",
-                       lets_down(answer) ? "once all of it is " + answer.feel : "at the very end");
+    return fmt::format("First soak {}{}; they go in last.", listed(soaked),
+                       answer.tubs.count > 1 ? ", for all the tubs" : "");
+}
+
+/// After the last riddling, which would crush it. What is not soaked is weighed now, for one tub of several.
+std::string last_step(const MixAnswer& answer) {
+    const bool one_tub = answer.tubs.count == 1;
+    std::vector<std::string> last;
+    for (const PartAnswer& part : answer.parts) {
+        if (!part.goes_in_last) continue;
+        if (part.prepare == Preparation::soaked)
+            last.push_back((one_tub ? "" : "a share of ") + told_last(part.name, {}));
+        else
+            last.push_back(told_last(part.name, part.mass / answer.tubs.count));
+    }
+    if (last.empty()) return {};
+    return sentence(stirred_in_last(last, lets_down(answer) ? answer.feel : std::string()) + ", and riddle it no more");
 }
 
 std::string additive_step(const MixAnswer& answer) {
@@ -84,8 +100,10 @@ void add_dry_steps(const MixAnswer& answer, std::vector<std::string>& steps) {
             fmt::format("Stir all the dry parts together, then work in {} tubs of about {} dry each. What follows is "
                         "for one tub.",
                         answer.tubs.count, shown_mass(kitchen_mass(answer.tubs.dry_each))));
-    else
+    else if (answer.marks.slump > 0)
         add("Weigh the dry parts into a wide tub and stir them together dry.");
+    else
+        add("Weigh the parts into a wide tub and stir them together.");  // none of them takes water
     add(additive_step(answer));
 }
 
@@ -125,6 +143,7 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
                         shown_mass(kitchen_mass(answer.dry_to_add / answer.tubs.count)),
                         answer.all_parts_take_water ? "" : ", leaving out what takes no water",
                         shown_time(answer.rest)));
+        add(last_step(answer));
         return steps;
     }
     if (answer.water_to_add > Mass{} && answer.doubt) {
@@ -138,6 +157,7 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
         }
         add(creep_step(answer, first));
     }
+    add(last_step(answer));
     add_shape_steps(answer, steps);
     return steps;
 }

@@ -93,12 +93,6 @@ std::string let_down_step(const MixAnswer& answer, const FeelShare& share, bool 
     return text;
 }
 
-/// "5 to 7 balls", "1 ball".
-std::string count_text(const TargetAnswer& target) {
-    const std::string count = shown_count_range(target.count_range.low, target.count_range.high);
-    return count + " " + target.portions.called + (count == "1" ? "" : "s");
-}
-
 }  // namespace
 
 bool lets_down(const MixAnswer& answer) {
@@ -143,7 +137,7 @@ void tell_targets(Told& told, const MixAnswer& answer) {
         if (target.water_range.high > 1.02 * target.water_range.low)
             text += fmt::format(" (9 times in 10 {})", shown_water(kitchen_water(target.water_range.low),
                                                                    kitchen_water(target.water_range.high)));
-        text += fmt::format(", enough for {}.", count_text(target));
+        text += fmt::format(", enough for {}.", counted_range(target.count_range, target.portions.called));
         told.line("", text);
     }
 }

@@ -135,8 +135,7 @@ std::string made_text(const MixAnswer& answer) {
     if (answer.doubt && answer.doubt->wet_volume.high > 1.02 * answer.doubt->wet_volume.low)
         text += ", 9 times in 10 from " + shown_volume(answer.doubt->wet_volume.low, answer.doubt->wet_volume.high);
     if (answer.doubt && answer.doubt->portions)
-        text += ", enough for " + shown_count_range(answer.doubt->portions->low, answer.doubt->portions->high) + " " +
-                answer.portions->called + "s";
+        text += ", enough for " + counted_range(*answer.doubt->portions, answer.portions->called);
     return text;
 }
 

@@ -198,11 +198,13 @@ void tell_making(Told& told, const SessionPlan& plan) {
         told.line(soak.strokes > 0 ? "Pump" : "Soak", sentence(soak_text_of(soak)));
     for (const HookbaitNeed& hook : plan.hookbaits)
         told.line("Hook", sentence(fmt::format("{} {}", shown_count(hook.count), hook.name)));
+    const std::string tubs = plural(plan.containers, "tub");
+    if (plan.water_to_carry < 0.5 * gram)
+        return told.line("Carry", tubs + " for the mixes and feeds; they take no water.");
     const bool sprays = plan.hot_day && plan.hot_day->sprayed > Mass{};
     told.line("Carry", fmt::format("{} of water for all of this{}, and {} for the mixes and feeds.",
                                    shown_water(kitchen_water(plan.water_to_carry)),
-                                   sprays ? ", " + shown_water(plan.hot_day->sprayed) + " of it to spray" : "",
-                                   plural(plan.containers, "tub")));
+                                   sprays ? ", " + shown_water(plan.hot_day->sprayed) + " of it to spray" : "", tubs));
 }
 
 }  // namespace

@@ -5,12 +5,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "answers/plan/last_in_tub.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/clock.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/session_moment.h"
+#include "report/stirred_in_last.h"
 
 namespace baitwright {
 
@@ -31,7 +33,7 @@ std::string job_portions_text(const PrepJob& job, std::string_view word, std::st
 
 std::string weighing_text(const PrepJob& job) {
     if (job.count == 1 || job.portions.size() > 1) return "weigh " + job_portions_text(job, "of", shown_weighed);
-    return fmt::format("weigh the {} parts of {}, {} dry in all, and stir them together", job.count, job.subject,
+    return fmt::format("weigh the {} dry parts of {}, {} in all, and stir them together", job.count, job.subject,
                        shown_mass(kitchen_mass(job.amount)));
 }
 
@@ -64,6 +66,8 @@ std::string job_text(const PrepJob& job) {
         case PrepTask::thaw:
             return fmt::format("take {} of {} out of the freezer; thaw it covered in the cool overnight",
                                shown_mass(kitchen_mass(job.amount)), job.subject);
+        case PrepTask::stir_in:
+            return stirring_in_text(job);
         case PrepTask::first_wetting:
         case PrepTask::load:
             break;
@@ -71,13 +75,24 @@ std::string job_text(const PrepJob& job) {
     return {};
 }
 
+/// ", with corn steep liquor in it": what of the mix is poured.
+std::string with_liquids(const PlannedBatch& batch) {
+    std::vector<std::string> liquids;
+    for (const PlannedTotal& part : batch.parts)
+        if (part.liquid) liquids.push_back(part.name);
+    return liquids.empty() ? std::string() : ", with " + listed(liquids) + " in it";
+}
+
 std::string first_wetting_text(const SessionPlan& plan, const PrepJob& job) {
     if (!(job.amount > 0.5 * gram)) return job.subject + ": no water to pour; stir in what is wet already";
-    for (const PlannedBatch& batch : plan.batches)
-        if (batch.name == job.subject && batch.kept_dry > Mass{})
-            return fmt::format("{}: keep {} dry, stir the first {} of water into the rest", job.subject,
-                               shown_mass(kitchen_mass(batch.kept_dry)), shown_water_of(job.amount));
-    return fmt::format("{}: stir in the first {} of water", job.subject, shown_water_of(job.amount));
+    const auto batch = std::find_if(plan.batches.begin(), plan.batches.end(),
+                                    [&](const PlannedBatch& one) { return one.name == job.subject; });
+    const std::string liquids = batch == plan.batches.end() ? std::string() : with_liquids(*batch);
+    if (batch != plan.batches.end() && batch->kept_dry > Mass{})
+        return fmt::format("{}: keep {} dry, stir the first {} of water{} into the rest", job.subject,
+                           shown_mass(kitchen_mass(kept_meal(*batch))), shown_water_of(job.amount),
+                           liquids.empty() ? "" : liquids + ",");
+    return fmt::format("{}: stir in the first {} of water{}", job.subject, shown_water_of(job.amount), liquids);
 }
 
 std::string load_text(const SessionPlan& plan) {

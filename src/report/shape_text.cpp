@@ -27,6 +27,11 @@ std::string portions_text(const PortionsAnswer& portions) {
                                                     : shown_volume(portions.each));
 }
 
+std::string counted_range(const Range<Ratio>& count, const std::string& called) {
+    const std::string shown = shown_count_range(count.low, count.high);
+    return shown + " " + called + (shown == "1" ? "" : "s");
+}
+
 std::string shape_text(const PortionsAnswer& portions, MixState state, int tubs) {
     const std::string mass = shown_mass(kitchen_mass(portions.mass_each));
     const std::string ones = portions_text(portions);

@@ -135,6 +135,77 @@ TEST_CASE("single things are weighed in one job the evening before, with the han
     CHECK(singles.when == PrepJob::When::evening_before);
 }
 
+namespace {
+
+/// A mix of two dry parts, with casters, soaked pellets and a liquid.
+PlannedBatch lively_mix() {
+    PlannedBatch batch = mix_of("silt bed", 20);
+    batch.parts.push_back({"casters", 100.0 * gram, {}, {}, false, 0, IngredientKind::particle});
+    batch.parts.push_back({"micros", 200.0 * gram, 200.0 * gram, {}, false, 0, IngredientKind::pellet});
+    batch.parts.push_back({"corn steep liquor", 20.0 * gram, {}, {}, true, 0, IngredientKind::liquid});
+    batch.dry = 1800.0 * gram;
+    return batch;
+}
+
+}  // namespace
+
+// By hand: 1000 g of one part and 500 g of another are dry: 2 min to weigh, 2 to stir. The liquid is a minute more with
+// the first water. At the end a minute to weigh the casters and 2 to stir them and the pellets in, then 5 to settle.
+TEST_CASE("dry parts alone are weighed the evening before; live and soaked feed is stirred in after the riddle") {
+    const Bench bench{{lively_mix()}, {soak_of("micros", 3)}};
+    const std::vector<PrepJob> jobs = bench.jobs();
+    const std::vector<PrepJob> weighed = those_of(jobs, PrepTask::weigh);
+    REQUIRE(weighed.size() == 2);
+    const PrepJob& dry = weighed[0].count == 2 ? weighed[0] : weighed[1];
+    CHECK(dry.count == 2);
+    CHECK(dry.amount.in(gram) == Approx(1500));
+    CHECK(dry.hands_on.in(minute) == Approx(4));
+    CHECK(dry.when == PrepJob::When::evening_before);
+    const PrepJob &last = only(jobs, PrepTask::stir_in), &second = only(jobs, PrepTask::second_wetting);
+    CHECK(last.hands_on.in(minute) == Approx(3));
+    CHECK(last.amount.in(gram) == Approx(100));
+    REQUIRE(last.portions.size() == 2);
+    CHECK((last.portions[0].of == "casters" && last.portions[0].amount == 100.0 * gram));
+    CHECK((last.portions[1].of == "micros" && last.portions[1].amount == Mass{}));
+    CHECK(last.feel.empty());
+    CHECK(end_of(last) == Approx(-10 - 5));
+    CHECK(end_of(second) == Approx(last.at.in(minute)));
+    CHECK(only(jobs, PrepTask::riddle).amount.in(gram) == Approx(1500 + 500));
+    CHECK(only(jobs, PrepTask::first_wetting).hands_on.in(minute) == Approx(5 + 1));
+}
+
+TEST_CASE(
+    "where one part alone is dry it is weighed by its own name, and what is to be let down is stirred in before") {
+    PlannedBatch batch = as_it_is("bread", 1000);
+    batch.feel = "firm";
+    batch.rest = 10.0 * minute;
+    batch.water_first = batch.water_rest = 200.0 * gram;
+    batch.parts.push_back({"casters", 100.0 * gram, {}, {}, false, 0, IngredientKind::particle});
+    batch.dry = 1100.0 * gram;
+    batch.name = "bread and casters";
+    batch.let_downs.emplace_back();
+    batch.let_downs.back().feel = "soft";
+    const std::vector<PrepJob> jobs = Bench{{batch}, {}}.jobs();
+    CHECK(only(jobs, PrepTask::weigh).subject == "bread");
+    CHECK(only(jobs, PrepTask::weigh).amount.in(gram) == Approx(1000));
+    CHECK(only(jobs, PrepTask::stir_in).feel == "firm");
+    CHECK(end_of(only(jobs, PrepTask::stir_in)) <= only(jobs, PrepTask::let_down).at.in(minute) + hair_of_a_minute);
+}
+
+TEST_CASE("live feed is weighed on the day, by itself and where nothing dry is in the tub with it") {
+    PlannedBatch alone = as_it_is("casters", 300), wetted = as_it_is("hemp", 400);
+    alone.parts.front().kind = wetted.parts.front().kind = IngredientKind::particle;
+    wetted.feel = "firm";
+    const std::vector<PrepJob> jobs = Bench{{alone, wetted}, {}}.jobs();
+    double weighed = 0;
+    for (const PrepJob& job : those_of(jobs, PrepTask::weigh)) {
+        CHECK(job.when == PrepJob::When::on_the_day);
+        weighed += job.amount.in(gram);
+    }
+    CHECK(weighed == Approx(700));
+    CHECK(those_of(jobs, PrepTask::stir_in).empty());
+}
+
 // Three soaks of 8 min: 3 min to pour, 6 to drain, from the eighth minute on; the last lies 8 + 2 = 10 min, a quarter
 // longer. A fourth would lie 11.
 TEST_CASE("pellets of one soak are poured on together and drained together, but not so many that the last lies long") {

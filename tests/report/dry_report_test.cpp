@@ -42,3 +42,10 @@ TEST_CASE("a mix that dries out of its feel is told what it could end up as, and
     CHECK(text.find("Give it back 50 to 110 ml") != std::string::npos);
     CHECK(text.find("Left alone it loses 40 to 90 ml and could end up crumbly") != std::string::npos);
 }
+
+TEST_CASE("where nothing is lost nobody is told to give 0 ml back") {
+    DryAnswer answer = dried_from_to("firm", "firm");
+    answer.lost = answer.to_spray = answer.loss_per_hour = {};
+    CHECK(spray_line(answer) == "It needs none back. Left alone it stays firm.");
+    CHECK(dry_reply(answer).told().text().find("0 ml") == std::string::npos);
+}

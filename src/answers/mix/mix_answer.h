@@ -34,6 +34,7 @@ struct PartAnswer {
     std::optional<Money> cost;
     Mass kitchen_mass;
     std::optional<PartSoak> soak;  ///< of a part that goes in soaked
+    bool goes_in_last = false;     ///< soaked, live or cooked, in a mix with more: stirred in after the riddling
 };
 
 struct AdditiveAnswer {

@@ -56,6 +56,10 @@ Tub tub_with_water(const MixNumbers& numbers, const std::vector<Feel>& feels, co
     return tub;
 }
 
+bool goes_in_at_the_end(const SolidPart& part) {
+    return part.prepare == Preparation::soaked || goes_in_last(part.ingredient.kind);
+}
+
 std::vector<PartAnswer> parts_of(const ResolvedMix& mix, Mass dry) {
     std::vector<PartAnswer> parts;
     parts.reserve(mix.solids.size());
@@ -68,8 +72,11 @@ std::vector<PartAnswer> parts_of(const ResolvedMix& mix, Mass dry) {
         part.volume = part.mass / solid.ingredient.loose_density.value;
         part.free_offerings = free_offerings_in(solid.ingredient, part.mass);
         part.kitchen_mass = kitchen_mass(part.mass);
+        part.goes_in_last = goes_in_at_the_end(solid);
         parts.push_back(std::move(part));
     }
+    if (std::all_of(parts.begin(), parts.end(), [](const PartAnswer& part) { return part.goes_in_last; }))
+        for (PartAnswer& part : parts) part.goes_in_last = false;  // there is nothing to stir them into
     return parts;
 }
 
@@ -146,9 +153,9 @@ std::optional<Mass> riddled_into(const PortionsAnswer& portions, const Tub& tub)
 TubsAnswer tubs_of(const MixAnswer& answer) {
     constexpr Mass most_in_a_tub = 5.0 * kilogram;
     const double count = std::max(1.0, std::ceil(answer.wet_mass / most_in_a_tub - 1e-9));
-    Mass stirred_dry;  // soaked pellets go in at the very end
+    Mass stirred_dry;
     for (const PartAnswer& part : answer.parts)
-        if (part.prepare != Preparation::soaked) stirred_dry += part.mass;
+        if (!part.goes_in_last) stirred_dry += part.mass;
     return {static_cast<int>(count), answer.wet_mass / count, stirred_dry / count, answer.water_to_add / count};
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "answers/mix/tub_drying.h"
+#include "answers/plan/last_in_tub.h"
 #include "answers/plan/prep_minutes.h"
 #include "bait/kitchen_rounding.h"
 #include "quantities/hair.h"
@@ -151,7 +152,8 @@ std::optional<LaterWetting> by_halves(const TubCourse& tub, const PlannedBatch& 
     later.needed = tub.first_from(0.5 * tub.until());
     const double share = 1 - tub.share_before(later.needed);
     const double buckets = std::ceil(share * batch.buckets - 1e-9);
-    later.hands_on = buckets * (wet_a_bucket + riddle_a_bucket + finish_a_bucket);
+    later.hands_on =
+        buckets * (wet_a_bucket + riddle_a_bucket + finish_a_bucket) + stirring_in(last_in_tub(batch), buckets);
     later.rest = batch.rest;
     later.dry = share * batch.dry;
     later.water_first = share * batch.water_first;
@@ -248,8 +250,8 @@ std::optional<Warning> live_feed_warning(const HotDay& hot) {
         if (thing.kind == KeptCool::live) live.push_back(thing.name);
     if (live.empty()) return std::nullopt;
     return Warning{"live-feed-suffers", listed(live) +
-                                            " will suffer in this heat: keep cold and dry, with air, and "
-                                            "bring no more than you feed (common practice)"};
+                                            " will suffer in this heat: keep cold and out of the sun, what "
+                                            "crawls with air, and bring no more than you feed (common practice)"};
 }
 
 }  // namespace baitwright

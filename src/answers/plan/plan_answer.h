@@ -15,6 +15,7 @@
 #include "answers/shared/range.h"
 #include "answers/shared/warning.h"
 #include "answers/strategy/unroll_strategy.h"
+#include "bait/ingredient_kind.h"
 #include "quantities/temperature.h"
 
 /// What a person needs to know of one session, as values: nothing here is rounded and nothing is text for show, but the
@@ -59,12 +60,13 @@ enum class PrepTask {
     load,
     travel,
     bring_to_hand,
-    thaw
+    thaw,
+    stir_in
 };
 
-inline constexpr std::array<std::string_view, 13> prep_task_names{
+inline constexpr std::array<std::string_view, 14> prep_task_names{
     "weigh",    "pump",        "pour on", "drain",  "first wetting", "riddle", "second wetting",
-    "let down", "shape balls", "load",    "travel", "bring to hand", "thaw"};
+    "let down", "shape balls", "load",    "travel", "bring to hand", "thaw",   "stir in"};
 constexpr std::string_view name_of(PrepTask task) {
     return prep_task_names[static_cast<std::size_t>(task)];
 }
@@ -79,10 +81,10 @@ struct PrepJob {
     Time at;  ///< below zero
     PrepTask task = PrepTask::load;
     std::string subject;  ///< a mix, a pellet, several listed; empty for `load` and what comes after
-    Mass amount;  ///< water for pour_on, pump, let_down and the wettings; dry mass for weigh; wet for riddle, thaw;
-                  ///< else 0
+    Mass amount;  ///< water for pour_on, pump, let_down and the wettings; dry mass for weigh; wet for riddle, thaw; as
+                  ///< weighed for stir_in, of soaked pellets nothing; else 0
     Mass take;    ///< for let_down: of the wet mix
-    std::string feel;                   ///< for let_down: that it comes to
+    std::string feel;                   ///< for let_down: that it comes to; for stir_in: once it has it; or empty
     std::vector<PrepPortion> portions;  ///< of each subject; more than one where several are done in one job
     int count = 0;                      ///< balls to shape; parts to weigh
     int pair = 1;                       ///< which pair of hands
@@ -100,6 +102,7 @@ struct PlannedTotal {
     Volume volume;  ///< loose; of a liquid its own
     bool liquid = false;
     double grains = 0;  ///< single ones, of pellets, seeds and the like
+    IngredientKind kind = IngredientKind::base;
 };
 
 /// What is taken out of a tub once that is wetted to its own feel, and let down with more water to a wetter one.

@@ -217,7 +217,8 @@ PlannedTotal planned_total(const IngredientNeed& need) {
             need.soaked,
             need.mass / measured_density(need.ingredient),
             need.ingredient.kind == IngredientKind::liquid,
-            free_offerings_in(need.ingredient, need.mass)};
+            free_offerings_in(need.ingredient, need.mass),
+            need.ingredient.kind};
 }
 
 std::vector<PlannedBatch> plan_batches(const UnrolledStrategy& unrolled, Temperature water) {

@@ -8,6 +8,7 @@
 
 #include "answers/pellets/soak_timetable.h"
 #include "answers/plan/crew.h"
+#include "answers/plan/last_in_tub.h"
 #include "answers/plan/prep_minutes.h"
 #include "answers/plan/shared_moments.h"
 #include "quantities/hair.h"
@@ -84,19 +85,38 @@ private:
         const double buckets = std::ceil(share * batch.buckets - 1e-9);
         Time by = first_balls(batch) > 0 ? shape_first(batch) : ready_by(settle);
         by = let_down_all(batch, by);
+        const std::vector<LastPart> last = last_in_tub(batch);
+        if (!last.empty()) by = stir_in(batch, last, share, by);
         if (batch.kept.empty() || batch.water_rest > least_poured) {
             PrepJob finish =
                 job_for(PrepTask::second_wetting, batch.name, buckets * finish_a_bucket, share * batch.water_rest);
-            finish.waiting = settle;
+            if (last.empty()) finish.waiting = settle;
             by = crew_.do_by({finish}, by);
         }
         by = crew_.do_by({job_for(PrepTask::riddle, batch.name, buckets * riddle_a_bucket, share * to_riddle(batch))},
                          by);
         if (!batch.kept.empty() && !(batch.dry > Mass{})) return by;  // all of it was wetted before
+        const auto liquids =
+            std::count_if(batch.parts.begin(), batch.parts.end(), [](const PlannedTotal& part) { return part.liquid; });
         PrepJob wetting =
-            job_for(PrepTask::first_wetting, batch.name, buckets * wet_a_bucket, share * batch.water_first);
+            job_for(PrepTask::first_wetting, batch.name,
+                    buckets * wet_a_bucket + static_cast<double>(liquids) * weigh_a_part, share * batch.water_first);
         wetting.waiting = batch.rest;
         return crew_.do_by({wetting}, by);
+    }
+
+    /// Weighs and stirs in what goes in last; what is wetted later gets its share then.
+    Time stir_in(const PlannedBatch& batch, const std::vector<LastPart>& last, double share, Time by) {
+        PrepJob job =
+            job_for(PrepTask::stir_in, batch.name, stirring_in(last, std::ceil(share * batch.buckets - 1e-9)));
+        job.portions.clear();
+        for (const LastPart& part : last) {
+            job.portions.push_back({part.name, part.soaked ? Mass{} : share * part.mass});
+            job.amount += job.portions.back().amount;
+        }
+        if (!batch.let_downs.empty()) job.feel = batch.feel;
+        job.waiting = settle;
+        return crew_.do_by({job}, by);
     }
 
     static PrepJob let_down(const std::string& mix, Mass take, Mass water, const std::string& feel) {
@@ -127,7 +147,7 @@ private:
     }
 
     static Mass to_riddle(const PlannedBatch& batch) {
-        Mass mass = batch.dry + batch.water_first;
+        Mass mass = stirred_dry(batch) + batch.water_first;
         for (const KeptUse& use : batch.kept) mass += use.of.mass;
         return mass;
     }
@@ -142,13 +162,23 @@ private:
             crew_.do_by({job_for(PrepTask::thaw, mix, take_out_to_thaw, mass)}, evening_of(needs_.start));
     }
 
+    /// The dry parts, the evening before. Liquids go in with the first water, and the rest last.
     void weigh_parts(const PlannedBatch& batch, Time by) {
-        if (batch.parts.empty()) return;
-        const auto parts = static_cast<double>(batch.parts.size());
-        const Time stirring = batch.parts.size() > 1 ? stir_dry : Time{};
-        PrepJob weigh = job_for(PrepTask::weigh, batch.name, parts * weigh_a_part + stirring, batch.dry);
-        weigh.count = static_cast<int>(batch.parts.size());
+        const std::vector<std::string> parts = stirred_dry_parts(batch);
+        if (parts.empty()) return weigh_each(batch, by);
+        const Mass dry = stirred_dry(batch);
+        if (parts.size() == 1 && batch.parts.size() > 1) return weigh_alone(parts.front(), dry, evening(by));
+        const Time stirring = parts.size() > 1 ? stir_dry : Time{};
+        PrepJob weigh =
+            job_for(PrepTask::weigh, batch.name, static_cast<double>(parts.size()) * weigh_a_part + stirring, dry);
+        weigh.count = static_cast<int>(parts.size());
         crew_.do_by({weigh}, evening(by));
+    }
+
+    /// Where nothing is stirred together dry: on the day.
+    void weigh_each(const PlannedBatch& batch, Time by) {
+        for (const PlannedTotal& part : batch.parts)
+            if (!part.liquid && part.mass > part.soaked) weigh_alone(part.name, part.mass - part.soaked, by);
     }
 
     /// What goes in as it is and is not soaked is weighed on its own.
@@ -156,7 +186,7 @@ private:
         for (const PlannedTotal& part : batch.parts) {
             const Mass dry = part.mass - part.soaked;
             if (dry < 0.001 * part.mass || !measured_.insert(part.name).second) continue;
-            weigh_alone(part.name, all_dry(part.name), loaded_);
+            weigh_alone(part.name, all_dry(part.name), is_fresh_feed(part.kind) ? loaded_ : evening(loaded_));
         }
     }
 
@@ -217,13 +247,13 @@ private:
         PrepJob drain = merged(drains);
         drain.at = soaked;
         const Time poured = crew_.do_by({merged(pours), drain}, drained_by + drain.waiting);
-        for (const PlannedSoak* soak : group) weigh_alone(soak->name, soak->dry, poured);
+        for (const PlannedSoak* soak : group) weigh_alone(soak->name, soak->dry, evening(poured));
     }
 
     void weigh_alone(const std::string& name, Mass mass, Time by) {
         PrepJob weigh = job_for(PrepTask::weigh, name, weigh_a_part, mass);
         weigh.count = 1;
-        crew_.do_by({weigh}, evening(by));
+        crew_.do_by({weigh}, by);
     }
 
     static bool takes(const PlannedBatch& batch, const PlannedSoak& soak) {
