@@ -24,17 +24,21 @@ class TwoStores {
 public:
     template <class Change>
     explicit TwoStores(Change&& begin) {
-        begin(ours);
+        {
+            Store begun = open_store(folder_ / "a.db");
+            begin(begun);
+        }
         fs::copy_file(folder_ / "a.db", folder_ / "b.db");
+        ours.emplace(open_store(folder_ / "a.db"));
         theirs.emplace(open_store(folder_ / "b.db"));
     }
 
     /// Looked at first: what would be told is what is, and nothing is changed by looking.
     MergeAnswer merge() {
         const auto before = canonical_dump(folder_ / "a.db");
-        const MergeAnswer shown = merge_store(ours, folder_ / "b.db", told_day, MergeDoing::only_shown);
+        const MergeAnswer shown = merge_store(*ours, folder_ / "b.db", told_day, MergeDoing::only_shown);
         CHECK(canonical_dump(folder_ / "a.db") == before);
-        MergeAnswer done = merge_store(ours, folder_ / "b.db", told_day);
+        MergeAnswer done = merge_store(*ours, folder_ / "b.db", told_day);
         CHECK(shown.usual == done.usual);
         CHECK(shown.learnt == done.learnt);
         CHECK(shown.beliefs == done.beliefs);
@@ -43,8 +47,7 @@ public:
     }
 
     TemporaryFolder folder_;
-    Store ours = open_store(folder_ / "a.db");
-    std::optional<Store> theirs;
+    std::optional<Store> ours, theirs;
 };
 
 std::string text_told(const MergeAnswer& answer) {
@@ -70,7 +73,7 @@ TEST_CASE("what a merge changes of what is usual is told, by its key, and once")
     CHECK(tells(answer, "Usual from the other store: people and pump."));
     CHECK_FALSE(tells(answer, nothing_new));
     CHECK(merge_reply(answer).json()["usual"] == Json({"people", "pump"}));
-    CHECK(two.ours.usual().at("pump") == std::vector<std::string>{"120ml"});
+    CHECK(two.ours->usual().at("pump") == std::vector<std::string>{"120ml"});
     CHECK(tells(two.merge(), nothing_new));
 }
 
@@ -121,8 +124,8 @@ TEST_CASE("what both changed is something told, be it that yours stands") {
         });
     };
     note(*two.theirs, "theirs");
-    note(two.ours, "mine");
-    note(two.ours, "mine again");
+    note(*two.ours, "mine");
+    note(*two.ours, "mine again");
     const MergeAnswer answer = two.merge();
     REQUIRE(answer.conflicts.size() == 1);
     CHECK(answer.entries.empty());
