@@ -7,6 +7,7 @@
 #include "bait/entry_kind.h"
 #include "bait/log_entry.h"
 #include "bait/stock.h"
+#include "bait/strategy.h"
 
 namespace baitwright {
 
@@ -42,6 +43,16 @@ KeptColumn date(const char* heading, bool optional = never_empty) {
 }
 KeptColumn word(const char* heading, Words words) {
     return {heading, CellForm::word, never_empty, 0, 0, std::move(words)};
+}
+KeptColumn word_or_none(const char* heading, Words words) {
+    words.insert(words.begin(), "");
+    return word(heading, std::move(words));
+}
+KeptColumn clock(const char* heading) {
+    return {heading, CellForm::clock};
+}
+KeptColumn feel(bool optional = never_empty) {
+    return {"feel", CellForm::name, optional};
 }
 KeptColumn number(const char* heading) {
     return {heading, CellForm::number};
@@ -124,7 +135,7 @@ std::vector<KeptTable> tables_of_shed() {
         {"shed-lots",
          {number("lot"), item, word("kept", words_of(stock_state_names)), date("got on"),
           date("best before", may_be_empty), date("opened on", may_be_empty), whole("frozen again (times)", 0, many),
-          money("paid", may_be_empty), name("shop"), line("feel", may_be_empty), mark("mark")}},
+          money("paid", may_be_empty), name("shop"), feel(may_be_empty), mark("mark")}},
         {"shed-entries",
          {number("entry"), word("what", words_of(happening_names)), date("on"), item_alone, line("session"),
           number_of("takes back", "shed-entries", may_be_empty), mark("mark")}},
@@ -143,21 +154,22 @@ std::vector<KeptTable> tables_of_log() {
           quantity("after the start", "min", -longest_log, longest_log, may_be_empty),
           number_of("takes back", "log", may_be_empty), truth("believed"), mark("mark")}},
         {"log-sessions",
-         {entry, line("start"), quantity("length", "min", 0, longest_log), whole("anglers", 1, 10000), line("page"),
-          line("venue"), line("clarity"), warmth("water", may_be_empty), money("cost", may_be_empty), prose("note")}},
+         {entry, clock("start"), quantity("length", "min", 0, longest_log), whole("anglers", 1, 10000), line("page"),
+          line("venue"), word_or_none("clarity", words_of(clarity_names)), warmth("water", may_be_empty),
+          money("cost", may_be_empty), prose("note")}},
         {"log-used", {entry, amount("amount", {"mass", "volume"})}},
         {"log-catches", {entry, whole("fish", 0, 1e6), mass("mass", may_be_empty)}},
         {"log-mixes",
-         {entry, line("feel"), bare("wetness", 0, 20, may_be_empty), bare("within", 0, 20), mass("dry", may_be_empty),
+         {entry, feel(), bare("wetness", 0, 20, may_be_empty), bare("within", 0, 20), mass("dry", may_be_empty),
           mass("water", may_be_empty), mass("other wetting")}},
         {"log-parts",
          {number_of("entry", "log-mixes"), whole("place", 0, many), line("of"), mass("mass"),
           quantity("moisture", "%", 0, 1, may_be_empty)}},
         {"log-soaks",
          {entry, mass("dry"), mass("drained"), quantity("under water", "min", 0, longest_log), warmth("water")}},
-        {"log-weights", {entry, line("feel"), quantity("vessel", "ml", 0, 10), mass("mass")}},
+        {"log-weights", {entry, feel(), quantity("vessel", "ml", 0, 10), mass("mass")}},
         {"log-looks",
-         {entry, line("feel"), amount("cup or ball", {"volume", "length"}), word("squeeze", words_of(squeeze_names)),
+         {entry, feel(), amount("cup or ball", {"volume", "length"}), word("squeeze", words_of(squeeze_names)),
           length("depth"), quantity("held", "s", 0, longest_log, may_be_empty), length("broke at", may_be_empty),
           length("carpet", may_be_empty)}},
     };

@@ -19,9 +19,10 @@ enum class CellForm {
     name,      ///< what something is called
     line,      ///< plain letters
     prose,     ///< plain letters, in several lines where need be
-    word,      ///< one of `words`
+    word,      ///< one of `words`, of which the first may be empty: not said
     truth,     ///< yes or no
     date,      ///< 2026-03-01
+    clock,     ///< 09:30; empty: not said
     quantity,  ///< a number of `unit`, or with a unit of its own; `least` and `most` are in SI
     amount,    ///< a number with its unit, "500 g"; two values: one of `words`, for what it measures, and the SI number
     money,     ///< "£3.40"; two values: whole minor units and the currency's code

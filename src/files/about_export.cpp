@@ -39,6 +39,15 @@ std::string about_text(const AboutExport& about) {
     return text;
 }
 
+bool is_about_export(std::string_view text) {
+    FileFaults ignored(text, "");
+    const auto root = parse_toml(text, ignored);
+    if (!root) return false;
+    TableReader table(*root, {1, 1}, "this file", ignored);
+    return table.number("format", 1, most_rows_told).has_value() && table.has("store_version") && table.has("rows") &&
+           table.text("made_by").value_or("").starts_with("baitwright ");
+}
+
 std::optional<AboutExport> read_about(std::string_view text, const std::string& file_name, std::vector<Fault>& faults) {
     FileFaults found(text, file_name);
     AboutExport about;

@@ -28,6 +28,9 @@ inline constexpr std::int64_t newest_export_format = 1;
 
 std::string about_text(const AboutExport& about);
 
+/// Whether an export of this program wrote it, in any format; false of a person's own file of that name.
+bool is_about_export(std::string_view text);
+
 /// Nothing, and faults, where it cannot be read; one of a newer format is a fault.
 std::optional<AboutExport> read_about(std::string_view text, const std::string& file_name, std::vector<Fault>& faults);
 

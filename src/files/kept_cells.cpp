@@ -9,6 +9,7 @@
 #include "files/little_endian.h"
 #include "quantities/all_digits.h"
 #include "quantities/amount_range.h"
+#include "quantities/clock.h"
 #include "quantities/date.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
@@ -124,6 +125,21 @@ void read_money_cell(std::string_view cell, KeptValue* values) {
     values[1] = std::string(money.currency().code);
 }
 
+/// An empty cell is an empty text: what was not said.
+bool may_stay_unsaid(const KeptColumn& column) {
+    switch (column.form) {
+        case CellForm::line:
+        case CellForm::prose:
+        case CellForm::name:
+        case CellForm::clock:
+            return !column.optional;
+        case CellForm::word:
+            return !column.words.empty() && column.words.front().empty();
+        default:
+            return false;
+    }
+}
+
 std::string read_word(const KeptColumn& column, std::string_view cell) {
     for (const std::string_view word : column.words)
         if (word == cell) return std::string(cell);
@@ -133,9 +149,11 @@ std::string read_word(const KeptColumn& column, std::string_view cell) {
         if (word == folded) return folded;
         words.emplace_back(word);
     }
+    const bool may_be_empty = may_stay_unsaid(column);
+    if (may_be_empty) words.erase(words.begin());
     const std::string near = did_you_mean(folded, words);
     refuse_cell("unknown-word", in_quotes(cell) + " cannot stand here",
-                near.empty() ? "it is one of " + joined(words, ", ") : near);
+                !near.empty() ? near : "it is one of " + joined(words, ", ") + (may_be_empty ? ", or empty" : ""));
 }
 
 std::int64_t read_truth(std::string_view cell) {
@@ -201,10 +219,6 @@ std::string read_letters(const KeptColumn& column, std::string_view cell) {
     return std::string(cell);
 }
 
-bool holds_letters(CellForm form) {
-    return form == CellForm::line || form == CellForm::prose || form == CellForm::name;
-}
-
 /// Of a cell that is not empty and holds one value.
 KeptValue read_one_value(const KeptColumn& column, std::string_view cell) {
     const std::string_view plain = trimmed(cell);
@@ -229,6 +243,8 @@ KeptValue read_one_value(const KeptColumn& column, std::string_view cell) {
             return read_word(column, plain);
         case CellForm::date:
             return date_text(parse_stored_date(plain));
+        case CellForm::clock:
+            return plain.empty() ? std::string() : clock_text(parse_clock(plain));
         case CellForm::name:
         case CellForm::line:
         case CellForm::prose:
@@ -244,7 +260,7 @@ KeptValue read_one_value(const KeptColumn& column, std::string_view cell) {
 
 void read_kept_cell(const KeptColumn& column, std::string_view cell, KeptValue* values) {
     for (std::size_t i = 0; i < values_in(column.form); ++i) values[i] = std::monostate{};
-    if (trimmed(cell).empty() && !(holds_letters(column.form) && !column.optional)) {
+    if (trimmed(cell).empty() && !may_stay_unsaid(column)) {
         if (!column.optional && column.form == CellForm::numbers) values[0] = std::string();
         if (column.optional || column.form == CellForm::numbers) return;
         refuse_cell("missing-value", "'" + column.heading + "' must be said", "fill in the cell, or take the row out");

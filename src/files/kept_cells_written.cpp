@@ -88,6 +88,7 @@ std::string kept_cell(const KeptColumn& column, const KeptValue* values) {
         case CellForm::line:
         case CellForm::word:
         case CellForm::date:
+        case CellForm::clock:
             return written_out(text_of_value(values[0]));
     }
     return {};

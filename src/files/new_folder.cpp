@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cerrno>
 #include <cstdio>
+#include <fstream>
+#include <iterator>
 #include <system_error>
 #include <utility>
 
@@ -132,7 +134,37 @@ void NewFolder::take_place() {
     flush_name(folder_of(target_));
 }
 
-fs::path folder_to_replace(const fs::path& target, const std::vector<std::string>& names, const std::string& sign) {
+namespace {
+
+/// What a folder holds, as far as it tells whether it may be replaced.
+struct FolderLook {
+    bool empty = true, has_sign = false;
+    std::string stranger;  ///< the first by name
+};
+
+FolderLook look_into(const fs::path& folder, const std::vector<std::string>& names, const std::string& sign,
+                     std::error_code& failed) {
+    FolderLook look;
+    fs::directory_iterator entry(folder, failed);
+    for (const fs::directory_iterator end; !failed && entry != end; entry.increment(failed)) {
+        const std::string name = entry->path().filename().string();
+        look.empty = false;
+        look.has_sign = look.has_sign || name == sign;
+        if (std::find(names.begin(), names.end(), name) == names.end() && name != sign)
+            look.stranger = look.stranger.empty() ? name : std::min(look.stranger, name);
+    }
+    return look;
+}
+
+std::string text_of_sign(const fs::path& path) {
+    std::ifstream file(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+}
+
+}  // namespace
+
+fs::path folder_to_replace(const fs::path& target, const std::vector<std::string>& names, const std::string& sign,
+                           const std::function<bool(std::string_view)>& says_so) {
     std::error_code failed;
     fs::path whole = fs::weakly_canonical(fs::absolute(target), failed);
     if (failed) refuse_folder_made(target, failed.value());
@@ -146,22 +178,16 @@ fs::path folder_to_replace(const fs::path& target, const std::vector<std::string
     if (std::mismatch(whole.begin(), whole.end(), here.begin(), here.end()).first == whole.end())
         throw StorageError(FaultClass::cannot_create, "folder-in-use", "you are in " + folder_in_quotes(target),
                            "step out of it, or name another folder");
-    std::string stranger;
-    bool signed_once = false, empty = true;
-    fs::directory_iterator entry(whole, failed);
-    for (const fs::directory_iterator end; !failed && entry != end; entry.increment(failed)) {
-        const std::string name = entry->path().filename().string();
-        empty = false;
-        signed_once = signed_once || name == sign;
-        if (std::find(names.begin(), names.end(), name) == names.end() && name != sign)
-            stranger = stranger.empty() ? name : std::min(stranger, name);
-    }
+    const FolderLook look = look_into(whole, names, sign, failed);
     if (failed) refuse_folder_made(target, failed.value());
-    if (empty || (signed_once && stranger.empty())) return whole;
+    const bool is_ours =
+        look.has_sign && fs::is_regular_file(whole / sign, failed) && says_so(text_of_sign(whole / sign));
+    if (look.empty || (is_ours && look.stranger.empty())) return whole;
+    const std::string held = !look.stranger.empty() ? in_quotes(look.stranger)
+                             : look.has_sign        ? in_quotes(sign) + " of your own"
+                                                    : "other files";
     throw StorageError(FaultClass::cannot_create, "folder-not-empty",
-                       folder_in_quotes(target) + " holds " +
-                           (stranger.empty() ? std::string("other files") : in_quotes(stranger)) + " already",
-                       "name a new folder, or an empty one");
+                       folder_in_quotes(target) + " holds " + held + " already", "name a new folder, or an empty one");
 }
 
 }  // namespace baitwright

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -45,9 +46,9 @@ private:
 };
 
 /// The target, by its full name and behind links. Throws StorageError "not-a-folder", "folder-in-use" (the one that
-/// this process works in), or "folder-not-empty" where it holds anything but files of these names, without `sign`, a
-/// file that only an earlier folder of the kind has.
+/// this process works in), or "folder-not-empty" where it holds anything but files of these names and `sign`, a
+/// file that an earlier folder of the kind has, and whose text says so.
 std::filesystem::path folder_to_replace(const std::filesystem::path& target, const std::vector<std::string>& names,
-                                        const std::string& sign);
+                                        const std::string& sign, const std::function<bool(std::string_view)>& says_so);
 
 }  // namespace baitwright

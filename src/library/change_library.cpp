@@ -127,6 +127,15 @@ public:
             faults_.insert(faults_.end(), found.begin(), found.end());
         }
     }
+    /// Feels of the file take the place of those of their names; all of them together must rise.
+    void feels() {
+        if (file_.feels.empty()) return;
+        std::vector<Feel> feels = on_top_.feels();
+        sort_by_band(feels);
+        if (const std::string wrong = told_not_rising(feels); !wrong.empty())
+            faults_.push_back(fault_of_file("not-rising", "with those of your library, " + wrong,
+                                            "write each of these into the file, the driest first", file_.name));
+    }
     void refuse() {
         if (!faults_.empty()) throw InputError(std::move(faults_));
     }
@@ -174,6 +183,7 @@ void check_file(const LibraryFile& file, const std::string& text, const Store& s
     });
     check.each(file.venues, [](const Venue& venue, const Shelf& shelf) { return unknown_names(venue, shelf); });
     check.each(file.blends, unfit_candidates);
+    check.feels();
     check.refuse();
 }
 

@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "bait/feel.h"
 #include "library/change_library.h"
 #include "library/entry_references.h"
 #include "library/own_entries.h"
@@ -115,6 +116,19 @@ void check_usual_venue(const Store& store, StoreFindings& findings) {
                           "no longer take it: baitwright usual --forget venue", false});
 }
 
+/// Of feels that can be feels, each for itself.
+void check_feels(const Store& store, StoreFindings& findings) {
+    const std::vector<Feel> feels = store.feels();
+    for (const Feel& feel : feels)
+        if (first_not_rising({feel})) return;
+    const std::string wrong = told_not_rising(feels);
+    if (!wrong.empty())
+        findings.add(
+            {"not-rising", wrong,
+             "write all feels, the driest first, into a file with a mix, and add it: baitwright recipe add FILE",
+             false});
+}
+
 bool mend_entry(Store& store, EntryKind kind, const std::string& name, Date today) {
     std::string text;
     LibraryFile file = as_file(store, kind, name, text);
@@ -142,6 +156,7 @@ void check_entries(const Store& store, StoreFindings& findings) {
         }
     });
     check_usual_venue(store, findings);
+    check_feels(store, findings);
 }
 
 void mend_references(Store& store, Date today) {

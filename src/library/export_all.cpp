@@ -138,7 +138,8 @@ private:
 
 ExportAnswer export_all(const Store& store, const std::filesystem::path& folder, const std::string& made_by, Date today,
                         Doing doing) {
-    const std::filesystem::path target = folder_to_replace(folder, exported_file_names(), export_about);
+    const std::filesystem::path target =
+        folder_to_replace(folder, exported_file_names(), export_about, is_about_export);
     const AllDigitsHere exactly;
     NewFolder made(target);
     ExportAnswer answer{doing, folder.string(), {}};

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <optional>
 
+#include "answers/shared/wanted_feel.h"
+#include "bait/stock.h"
 #include "library/exported_files.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
@@ -38,6 +40,13 @@ std::string told_value(const KeptValue& value) {
     return "number " + std::to_string(std::get<std::int64_t>(value));
 }
 
+/// What the store says of itself, said of the folder.
+std::string without_store(std::string_view message) {
+    constexpr std::string_view in_store = "in the store, ";
+    if (message.starts_with(in_store)) message.remove_prefix(in_store.size());
+    return std::string(message);
+}
+
 std::string file_referred_to(std::string_view table) {
     return std::string(table) + (table == "ingredients" ? ".toml" : ".csv");
 }
@@ -49,14 +58,57 @@ struct KeptFromFolder::Places {
     explicit Places(const KeptTable& table)
         : mark(value_of_column(table, "mark")),
           takes_back(value_of_column(table, "takes back")),
-          session(table.name == "log" ? value_of_column(table, "session") : std::nullopt) {}
+          session(table.name == "log" ? value_of_column(table, "session") : std::nullopt),
+          feel(value_of_column(table, "feel")) {}
 
     [[nodiscard]] Which kind_of(const KeptRow& row) const {
         return says(row, takes_back) ? Which::taking_back : says(row, session) ? Which::of_session : Which::plain;
     }
 
-    std::optional<std::size_t> mark, takes_back, session;
+    std::optional<std::size_t> mark, takes_back, session, feel;
 };
+
+/// An undoing takes back one entry that stands and is none itself; others take nothing back.
+bool KeptFromFolder::may_take_back(const KeptTable& table, const Places& places, KeptCsvReader& reader,
+                                   const KeptRow& row) {
+    if (!places.takes_back) return true;
+    const std::string_view undone = name_of(Happening::undone);
+    const bool is_undoing = std::get<std::string>(row[table.column("what")]) == undone;
+    const auto refuse = [&](const std::string& why, const std::string& hint) {
+        reader.fault(table.column("takes back"), "inconsistent-values", "'takes back': " + why, hint);
+        return false;
+    };
+    if (!says(row, places.takes_back))
+        return !is_undoing || refuse("an entry that is 'undone' says which one it takes back",
+                                     "write the number of that entry, or take the row out");
+    const auto entry = std::get<std::int64_t>(row[0]), of = std::get<std::int64_t>(row[*places.takes_back]);
+    const std::string number = std::to_string(of);
+    if (!is_undoing)
+        return refuse("only an entry that is 'undone' takes another back", "leave the cell empty, or write undone");
+    if (undoings_[table.name].count(of) > 0)
+        return refuse("entry " + number + " is itself an undoing", "enter again what happened");
+    const auto [first, is_first] = undone_.try_emplace({table.name, of}, entry);
+    return is_first || first->second == entry ||
+           refuse("entry " + number + " is undone already, by entry " + std::to_string(first->second),
+                  "take one of the two out");
+}
+
+/// Of what a person added: what came home with notes keeps the word that was written there.
+bool KeptFromFolder::knows_feel(const KeptTable& table, const Places& places, KeptCsvReader& reader, KeptRow& row) {
+    if (!places.feel || !says(row, places.feel)) return true;
+    auto& word = std::get<std::string>(row[*places.feel]);
+    const bool by_hand =
+        places.mark ? !says(row, places.mark) : logged_by_hand_.count(std::get<std::int64_t>(row[0])) > 0;
+    if (word.empty() || !by_hand) return true;
+    try {
+        word = wanted_feel(store_.feels(), Feel{}, word).name;
+        return true;
+    } catch (const Error& error) {
+        const Fault& fault = error.faults().front();
+        reader.fault(table.column("feel"), fault.code, "'feel': " + fault.message, fault.hint);
+        return false;
+    }
+}
 
 bool KeptFromFolder::can_write(const KeptTable& table) const {
     if (faulty_.count(table.name) > 0) return false;
@@ -107,9 +159,14 @@ void KeptFromFolder::take(const KeptTable& table, Which which) {
         progress.step();
         const Which is = places.kind_of(row);
         if (which == Which::plain) seen_.insert({table.name, is});
+        if (which == Which::plain && is == Which::taking_back)
+            undoings_[table.name].insert(std::get<std::int64_t>(row[0]));
         if (!writes || (which != Which::all && which != is)) continue;
-        if (places.mark && !says(row, places.mark) && !says(row, places.takes_back))
+        if (!may_take_back(table, places, reader, row) || !knows_feel(table, places, reader, row)) continue;
+        if (places.mark && !says(row, places.mark) && !says(row, places.takes_back)) {
+            if (table.name == "log") logged_by_hand_.insert(std::get<std::int64_t>(row[0]));
             row[*places.mark] = mark_of_row(table, row);
+        }
         take_row(table, reader, row);
     }
     if (!writes || file->faults.count() > before) faulty_.insert(table.name);
@@ -135,21 +192,48 @@ void KeptFromFolder::take_all_but(std::string_view name) {
     check_learnt();
 }
 
-void KeptFromFolder::check_log() {
-    const KeptTable& table = kept_table("log");
-    FolderFiles::File* file = files_.find(file_of(table));
-    if (!file || !faulty_.empty()) return;
-    const std::vector<std::int64_t> unwhole = kept_.unwhole_in_log();
-    if (unwhole.empty()) return;
-    KeptCsvReader reader(table, file->text, file->faults);
+void KeptFromFolder::check_all() {
+    StoreFindings findings;
+    store_.check().look(findings);
+    for (const StoreFinding& finding : findings.told())
+        if (!finding.mendable)
+            files_.add(fault_of_file(finding.code, without_store(finding.what),
+                                     "put back what stood in the folder, or write what can be", files_.path_of("")));
+}
+
+void KeptFromFolder::refuse_in_log(const std::function<void(KeptCsvReader&, const KeptRow&)>& look) {
+    FolderFiles::File* file = files_.find(file_of(kept_table("log")));
+    KeptCsvReader reader(kept_table("log"), file->text, file->faults);
     KeptRow row;
-    while (reader.next(row)) {
-        const auto number = std::get<std::int64_t>(row[0]);
-        if (std::find(unwhole.begin(), unwhole.end(), number) == unwhole.end()) continue;
-        reader.fault(0, "inconsistent-values",
-                     "entry " + std::to_string(number) + " is not whole: a '" + std::get<std::string>(row[1]) +
-                         "' has a row in the table of its kind, and in no other",
-                     "add that row, or take this one out");
+    while (reader.next(row)) look(reader, row);
+}
+
+/// Each entry has its rows, and what they say together can be.
+void KeptFromFolder::check_log() {
+    if (!faulty_.empty()) return;
+    if (const std::vector<std::int64_t> unwhole = kept_.unwhole_in_log(); !unwhole.empty()) {
+        refuse_in_log([&](KeptCsvReader& reader, const KeptRow& row) {
+            const auto number = std::get<std::int64_t>(row[0]);
+            if (std::find(unwhole.begin(), unwhole.end(), number) == unwhole.end()) return;
+            reader.fault(0, "inconsistent-values",
+                         "entry " + std::to_string(number) + " is not whole: a '" + std::get<std::string>(row[1]) +
+                             "' has a row in the table of its kind, and in no other",
+                         "add that row, or take this one out");
+        });
+        return;
+    }
+    try {
+        static_cast<void>(store_.log().all_entries());
+    } catch (const StorageError&) {
+        refuse_in_log([&](KeptCsvReader& reader, const KeptRow& row) {
+            try {
+                static_cast<void>(store_.log().find(std::get<std::int64_t>(row[0])));
+            } catch (const StorageError& error) {
+                if (error.fault_class() != FaultClass::bad_data) throw;
+                reader.fault(0, error.faults().front().code, without_store(error.what()),
+                             "look at the row of that entry in the table of its kind");
+            }
+        });
     }
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <set>
 #include <string>
@@ -25,6 +26,9 @@ public:
     /// All others but `stamps`, each behind those that it refers to.
     void take_all_but(std::string_view table);
 
+    /// Last, once all is taken: what the doctor would say of the store, and could not mend.
+    void check_all();
+
     /// How many rows each file has.
     [[nodiscard]] const std::map<std::string, std::int64_t>& rows() const { return rows_; }
 
@@ -36,7 +40,10 @@ private:
 
     void take(const KeptTable& table, Which which);
     void take_row(const KeptTable& table, KeptCsvReader& reader, KeptRow& row);
+    bool may_take_back(const KeptTable& table, const Places& places, KeptCsvReader& reader, const KeptRow& row);
+    bool knows_feel(const KeptTable& table, const Places& places, KeptCsvReader& reader, KeptRow& row);
     void check_log();
+    void refuse_in_log(const std::function<void(KeptCsvReader&, const KeptRow&)>& look);
     void check_learnt();
     [[nodiscard]] bool can_write(const KeptTable& table) const;
 
@@ -45,7 +52,10 @@ private:
     FolderFiles& files_;
     std::set<std::string_view> faulty_;  ///< tables
     std::map<std::string, std::int64_t> rows_;
-    std::set<std::pair<std::string_view, Which>> seen_;  ///< rows of that sort are in a table
+    std::set<std::pair<std::string_view, Which>> seen_;                         ///< rows of that sort are in a table
+    std::map<std::string_view, std::set<std::int64_t>> undoings_;               ///< the entries that take others back
+    std::map<std::pair<std::string_view, std::int64_t>, std::int64_t> undone_;  ///< by which entry, of a table
+    std::set<std::int64_t> logged_by_hand_;
 };
 
 }  // namespace baitwright

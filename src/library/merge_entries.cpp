@@ -3,13 +3,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <tuple>
 
-#include "bait/feel.h"
 #include "bait/pack.h"
 #include "files/library_file.h"
-#include "files/library_text.h"
-#include "library/the_one_entry.h"
+#include "library/merge_feels.h"
 #include "quantities/suggestion.h"
 
 namespace baitwright {
@@ -64,7 +63,8 @@ MergingEntries::MergingEntries(Store& ours, Store& theirs, Date today, MergeAnsw
       their_packs_(theirs.merging().clocks(stamp_of_packs)) {}
 
 void MergingEntries::merge() {
-    merge_feels();
+    if (const std::int64_t feels = merge_feels(ours_, theirs_, today_, answer_); feels > 0)
+        answer_.entries.emplace_back("feel", feels);
     for (const EntryKind kind : entry_kinds) merge_kind(kind);
 }
 
@@ -235,36 +235,6 @@ void MergingEntries::keep_loser(EntryKind kind, const std::string& name, const V
     answer_.conflicts.push_back({std::string(name_of(kind)), name,
                                  ours_stands ? MergeConflict::Stands::ours : MergeConflict::Stands::theirs,
                                  best == nullptr});
-}
-
-void MergingEntries::merge_feels() {
-    const auto ours_at = ours_.merging().clocks("feel"), theirs_at = theirs_.merging().clocks("feel");
-    const std::vector<Feel> known = ours_.feels();
-    for (const Feel& feel : theirs_.feels()) {
-        const std::string folded = folded_name(feel.name), text = toml_text(std::vector<Feel>{feel});
-        const auto same = std::find_if(known.begin(), known.end(),
-                                       [&](const Feel& other_one) { return folded_name(other_one.name) == folded; });
-        const std::string our_text = same == known.end() ? "" : toml_text(std::vector<Feel>{*same});
-        const std::int64_t clock = clock_in(theirs_at, folded), our_clock = clock_in(ours_at, folded);
-        const bool takes = std::tie(our_clock, our_text) < std::tie(clock, text);
-        if (our_text == text || (!takes && our_clock == 0 && clock == 0)) {
-            ours_.merging().set_stamp("feel", folded, std::max(clock, our_clock), 0);
-            if (our_text == text || !takes) continue;
-        }
-        const std::string& lost = takes ? our_text : text;
-        const std::vector<RetiredEntry> kept = ours_.retired("feel", feel.name);
-        if (!lost.empty() && (takes ? our_clock : clock) > 0 &&
-            std::none_of(kept.begin(), kept.end(),
-                         [&](const RetiredEntry& other_one) { return other_one.text == lost; })) {
-            ours_.retire({"feel", feel.name, date_text(today_), lost});
-            answer_.conflicts.push_back(
-                {"feel", feel.name, takes ? MergeConflict::Stands::theirs : MergeConflict::Stands::ours, false});
-        }
-        if (!takes) continue;
-        ours_.put(feel, clock > 0 ? EntryOwner::person : EntryOwner::shipped);
-        ours_.merging().set_stamp("feel", folded, clock, 0);
-        count("feel");
-    }
 }
 
 }  // namespace baitwright

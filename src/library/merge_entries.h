@@ -53,7 +53,6 @@ private:
     std::int64_t choose_packs(const Contest& contest, Version& best);
     void keep_loser(EntryKind kind, const std::string& name, const Version& loser, const Version* best);
     [[nodiscard]] bool is_kept(EntryKind kind, const std::string& name, const Version& loser) const;
-    void merge_feels();
     void count(std::string_view kind);
 
     bool mend_once();

@@ -36,7 +36,7 @@ std::map<std::string, Milligrams> overdrawn_by_name(const MergeBook& book) {
 void merge_all(Store& store, Store& other, Date today, MergeAnswer& answer) {
     MergeBook book = store.merging();
     const std::map<std::string, Milligrams> over_before = overdrawn_by_name(book);
-    const std::int64_t clock = std::max(book.clock(), other.merging().clock());
+    std::int64_t clock = std::max(book.clock(), other.merging().clock());
     book.begin();
     MergingEntries entries(store, other, today, answer);
     const RowsBrought rows = book.bring_rows();
@@ -44,10 +44,14 @@ void merge_all(Store& store, Store& other, Date today, MergeAnswer& answer) {
     entries.mend_references();
     book.bring_prices(entries.ingredients_now());
     book.end();
+    for (const auto& [feel, changed] : book.clocks("feel")) clock = std::max(clock, changed);  // that stand as one
     book.set_clock(clock);
     answer.shed_entries = rows.shed_entries;
     answer.log_entries = rows.log_entries;
     answer.sessions = rows.sessions;
+    answer.usual = rows.usual;
+    answer.learnt = rows.learnt;
+    answer.beliefs = rows.beliefs;
     for (const auto& [name, by] : overdrawn_by_name(book)) {
         const auto before = over_before.find(name);
         if (before == over_before.end() || before->second < by) answer.overdrawn.emplace_back(name, by);

@@ -61,6 +61,7 @@ FolderTaken fill_from_folder(Store& store, const std::filesystem::path& folder) 
         store.kept().set_clock(about.clock);
         kept.take("stamps");
         taken.changed = library.stamp_changes();
+        if (files.faults().empty()) kept.check_all();
         if (const std::vector<Fault> faults = files.faults(); !faults.empty()) throw InputError(faults);
         std::map<std::string, std::int64_t> rows = kept.rows();
         rows.merge(library.rows());

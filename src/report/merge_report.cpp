@@ -40,7 +40,9 @@ std::string brought(const MergeAnswer& answer) {
 std::string conflict_text(const MergeConflict& conflict) {
     const bool ours = conflict.stands == MergeConflict::Stands::ours;
     std::string text = conflict.kind + " " + in_quotes(conflict.name) + ": ";
-    if (conflict.is_gone)
+    if (conflict.is_gone && conflict.kind == "feel")
+        text += "has no place among the others, so it is gone";
+    else if (conflict.is_gone)
         text += ours ? "removed here later, so it is gone" : "removed there later, so it is gone";
     else
         text += ours ? "yours stands" : "theirs stands";
@@ -65,6 +67,24 @@ void say_conflicts(const MergeAnswer& answer, Told& told) {
     if (named != answer.conflicts.end() && !answer.only_shown) told.say("To have the other back: " + way_back(*named));
 }
 
+/// What is one thing for a whole store, and goes by its later change.
+void say_of_whole_store(const MergeAnswer& answer, Told& told) {
+    const bool shown = answer.only_shown;
+    if (!answer.usual.empty())
+        told.say((shown ? "Would be usual from the other store: " : "Usual from the other store: ") +
+                 listed(answer.usual) + ".");
+    if (answer.learnt)
+        told.say(std::string("What was learnt ") + (shown ? "would be" : "is") +
+                 " the other store's, which learnt or unlearnt later.");
+    if (answer.beliefs > 0)
+        told.say((shown ? "Would be believed, or no more, as there: " : "Believed, or no more, as there: ") +
+                 counted(answer.beliefs, "entry of the log", "entries of the log") + ".");
+    if (answer.feels_as_one)
+        told.say("Put together, the feels would not rise from the driest to the wettest: all are as " +
+                 std::string(*answer.feels_as_one == MergeConflict::Stands::ours ? "you have" : "the other store has") +
+                 " them.");
+}
+
 void say_renamed(const MergeAnswer& answer, Told& told) {
     std::vector<std::string> names;
     for (const auto& [from, to] : answer.renamed) {
@@ -87,6 +107,7 @@ Told merge_told(const MergeAnswer& answer) {
         told.say((answer.only_shown ? "Would come in from " : "Taken in from ") + in_quotes(answer.other) + ": " +
                  what + ".");
     say_renamed(answer, told);
+    say_of_whole_store(answer, told);
     say_conflicts(answer, told);
     if (!answer.kept_for_use.empty())
         told.say("Removed in one, but used in the other, so it stays: " + listed(answer.kept_for_use) + ".");
@@ -99,6 +120,10 @@ Told merge_told(const MergeAnswer& answer) {
                  " cannot be made as the two have it: look with: baitwright recipe check \"" + name + "\"");
     if (answer.only_shown) told.say("Nothing was written.");
     return told;
+}
+
+const char* stands_word(MergeConflict::Stands stands) {
+    return stands == MergeConflict::Stands::ours ? "ours" : "theirs";
 }
 
 Json merge_json(const MergeAnswer& answer) {
@@ -117,11 +142,15 @@ Json merge_json(const MergeAnswer& answer) {
     Json renamed = Json::array();
     for (const auto& [from, to] : answer.renamed) renamed.push_back({{"from", from}, {"to", to}});
     json["renamed"] = std::move(renamed);
+    json["usual"] = answer.usual;
+    json["learnt"] = answer.learnt;
+    json["beliefs"] = answer.beliefs;
+    json["feels_as_one"] = answer.feels_as_one ? Json(stands_word(*answer.feels_as_one)) : Json();
     Json conflicts = Json::array();
     for (const MergeConflict& conflict : answer.conflicts)
         conflicts.push_back({{"kind", conflict.kind},
                              {"name", conflict.name},
-                             {"stands", conflict.stands == MergeConflict::Stands::ours ? "ours" : "theirs"},
+                             {"stands", stands_word(conflict.stands)},
                              {"gone", conflict.is_gone}});
     json["conflicts"] = std::move(conflicts);
     json["kept_for_use"] = answer.kept_for_use;

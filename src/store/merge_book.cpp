@@ -34,6 +34,7 @@ constexpr const char* select_held = "SELECT name, kind FROM stock_item WHERE lef
 constexpr const char* select_overdrawn_items = "SELECT name, over_mg FROM stock_item WHERE over_mg > 0 ORDER BY folded";
 constexpr const char* select_merge_clock = "SELECT CAST(value AS INTEGER) FROM meta WHERE key = 'clock'";
 constexpr const char* put_merge_clock = "INSERT OR REPLACE INTO meta VALUES ('clock', CAST(?1 AS TEXT))";
+constexpr const char* delete_merged_feel = "DELETE FROM feel WHERE folded = ?1";
 constexpr const char* forget_stamp = "DELETE FROM stamp WHERE kind = ?1 AND folded = ?2";
 constexpr const char* replace_stamp = "INSERT OR REPLACE INTO stamp VALUES (?1, ?2, ?3, ?4)";
 constexpr const char* replace_gone = "INSERT OR REPLACE INTO gone VALUES (?1, ?2, ?3, ?4, ?5)";
@@ -201,6 +202,13 @@ void MergeBook::remove(EntryKind kind, const std::string& name) {
     });
 }
 
+void MergeBook::remove_feel(const std::string& folded) {
+    connection_->guarded([&] {
+        Query(*connection_, delete_merged_feel, folded).run();
+        Query(*connection_, forget_stamp, "feel", folded).run();
+    });
+}
+
 void MergeBook::begin() {
     connection_->guarded([&] { rest_triggers(*connection_); });
 }
@@ -210,7 +218,7 @@ RowsBrought MergeBook::bring_rows() {
         RowsBrought brought;
         bring_ledger(*connection_, brought);
         bring_log(*connection_, brought);
-        bring_sets(*connection_);
+        bring_sets(*connection_, brought);
         return brought;
     });
 }

@@ -63,6 +63,9 @@ public:
     /// Takes an entry out, with all that belongs to it; no key that refers to it does so by itself.
     void remove(EntryKind kind, const std::string& name);
 
+    /// Takes a feel out, with its stamp.
+    void remove_feel(const std::string& folded);
+
     // Between them the other store is attached, and triggers rest.
     void begin();
     RowsBrought bring_rows();

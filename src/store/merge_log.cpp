@@ -57,11 +57,16 @@ constexpr std::array map_log{
     " ON o.id = m.other_id WHERE NOT m.is_new AND e.id = m.id AND (o.folded, o.name) > (e.folded, e.name)",
 };
 
+constexpr const char* find_beliefs =
+    "CREATE TEMP TABLE belief AS SELECT e.id, o.believed FROM other.stamp s JOIN other.log_entry o ON o.mark = s.folded"
+    " JOIN main.log_entry e ON e.mark = o.mark WHERE s.kind = 'believed' AND o.believed <> e.believed"
+    " AND (s.clock, o.believed) > (ifnull((SELECT t.clock FROM main.stamp t WHERE t.kind = 'believed'"
+    " AND t.folded = s.folded), 0), e.believed)";
+constexpr const char* count_beliefs = "SELECT count(*) FROM temp.belief";
+
 // Of what both have, belief goes by its last stamp; names are the greater where they are not one.
 constexpr std::array settle_log_names{
-    "UPDATE main.log_entry AS e SET believed = o.believed FROM other.stamp s JOIN other.log_entry o ON o.mark = s.folded"
-    " WHERE s.kind = 'believed' AND e.mark = o.mark AND (s.clock, o.believed) > (ifnull((SELECT t.clock"
-    " FROM main.stamp t WHERE t.kind = 'believed' AND t.folded = s.folded), 0), e.believed)",
+    "UPDATE main.log_entry AS e SET believed = b.believed FROM temp.belief b WHERE e.id = b.id",
     "UPDATE main.log_session AS e SET venue = o.venue, venue_folded = o.venue_folded FROM merged_log m"
     " JOIN other.log_session o ON o.entry_id = m.other_id WHERE NOT m.is_new AND e.entry_id = m.id"
     " AND m.id NOT IN (SELECT id FROM unlike) AND (o.venue_folded, o.venue) > (e.venue_folded, e.venue)",
@@ -131,6 +136,12 @@ void bring_log(StoreConnection& connection, RowsBrought& brought) {
     for (const LogColumns& one : log_columns()) find_unlike(connection, one);
     for (const LogColumns& one : log_columns()) bring_log_table(connection, one);
     take_unlike(connection);
+    connection.run_once(find_beliefs);
+    {
+        Query row(connection, count_beliefs);
+        row.next();
+        brought.beliefs = row.whole(0);
+    }
     for (const char* sql : settle_log_names) connection.run_once(sql);
     {
         Query row(connection, count_new_logged);
@@ -138,7 +149,7 @@ void bring_log(StoreConnection& connection, RowsBrought& brought) {
         brought.log_entries = row.whole(0);
         brought.sessions = row.whole(1);
     }
-    for (const char* table : {"merged_log", "unlike", "taken"})
+    for (const char* table : {"merged_log", "unlike", "taken", "belief"})
         connection.run_once("DROP TABLE temp." + std::string(table));
 }
 

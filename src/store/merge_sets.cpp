@@ -17,14 +17,20 @@ constexpr std::array merge_sets{
     " AND r.retired_on = o.retired_on AND r.text = o.text) ORDER BY o.id",
     "INSERT INTO main.shop (name, folded) SELECT name, folded FROM other.shop WHERE 1"
     " ON CONFLICT (folded) DO UPDATE SET name = max(name, excluded.name)",
-    "CREATE TEMP TABLE usual_taken AS SELECT s.folded AS key FROM other.stamp s WHERE s.kind = 'usual' AND (s.clock,"
-    " ifnull((SELECT group_concat(value, char(31)) FROM (SELECT value FROM other.usual WHERE key = s.folded"
-    " ORDER BY position)), '')) > (ifnull((SELECT clock FROM main.stamp t WHERE t.kind = 'usual' AND t.folded = s.folded),"
-    " 0), ifnull((SELECT group_concat(value, char(31)) FROM (SELECT value FROM main.usual WHERE key = s.folded"
-    " ORDER BY position)), ''))",
-    "DELETE FROM main.usual WHERE key IN (SELECT key FROM usual_taken)",
-    "INSERT INTO main.usual SELECT u.* FROM other.usual u JOIN usual_taken t ON t.key = u.key",
-    "DROP TABLE temp.usual_taken",
+};
+
+/// Values of a key with what parts them, so that two sets of them are compared.
+constexpr const char* find_usual_taken =
+    "CREATE TEMP TABLE usual_taken AS SELECT s.folded AS key, s.clock, ifnull((SELECT t.clock FROM main.stamp t"
+    " WHERE t.kind = 'usual' AND t.folded = s.folded), 0) AS our_clock, ifnull((SELECT group_concat(value, char(31))"
+    " FROM (SELECT value FROM other.usual WHERE key = s.folded ORDER BY position)), '') AS said,"
+    " ifnull((SELECT group_concat(value, char(31)) FROM (SELECT value FROM main.usual WHERE key = s.folded"
+    " ORDER BY position)), '') AS our_said FROM other.stamp s WHERE s.kind = 'usual'";
+constexpr const char* select_usual_changed = "SELECT key FROM temp.usual_taken ORDER BY key";
+constexpr std::array take_usual{
+    "DELETE FROM temp.usual_taken WHERE (clock, said) <= (our_clock, our_said) OR said = our_said",
+    "DELETE FROM main.usual WHERE key IN (SELECT key FROM temp.usual_taken)",
+    "INSERT INTO main.usual SELECT u.* FROM other.usual u JOIN temp.usual_taken t ON t.key = u.key",
 };
 
 constexpr std::array learnt_tables{"learnt_water", "learnt_mix", "learnt_water_before", "learnt_mix_before",
@@ -80,20 +86,36 @@ std::string digest_of_learnt(const std::string& schema) {
            rows("folded, name, text_before, text_after", "learnt_written") + "))";
 }
 
+struct LearntTaken {
+    bool takes = false, changes = false;
+};
+
 /// What was learnt goes together: all of it is as one of the two learnt last.
-bool takes_learnt(StoreConnection& connection) {
+LearntTaken learnt_taken(StoreConnection& connection) {
     connection.run_once(
-        "CREATE TEMP TABLE learnt_taken AS SELECT (ifnull((SELECT clock FROM other.stamp WHERE kind ="
-        " 'learnt'), 0), " +
-        digest_of_learnt("other") + ") > (ifnull((SELECT clock FROM main.stamp WHERE kind = 'learnt'), 0), " +
-        digest_of_learnt("main") + ") AS takes");
-    bool takes = false;
+        "CREATE TEMP TABLE learnt_taken AS SELECT (clock, theirs) > (our_clock, ours) AS takes, theirs <> ours AS changes"
+        " FROM (SELECT ifnull((SELECT clock FROM other.stamp WHERE kind = 'learnt'), 0) AS clock,"
+        " ifnull((SELECT clock FROM main.stamp WHERE kind = 'learnt'), 0) AS our_clock, " +
+        digest_of_learnt("other") + " AS theirs, " + digest_of_learnt("main") + " AS ours)");
+    LearntTaken taken;
     {
-        Query row(connection, "SELECT takes FROM temp.learnt_taken");
-        takes = row.next() && row.whole(0) != 0;
+        Query row(connection, "SELECT takes, takes AND changes FROM temp.learnt_taken");
+        if (row.next()) taken = {row.whole(0) != 0, row.whole(1) != 0};
     }
     connection.run_once("DROP TABLE temp.learnt_taken");
-    return takes;
+    return taken;
+}
+
+std::vector<std::string> bring_usual(StoreConnection& connection) {
+    connection.run_once(find_usual_taken);
+    for (const char* sql : take_usual) connection.run_once(sql);
+    std::vector<std::string> changed;
+    {
+        Query row(connection, select_usual_changed);
+        while (row.next()) changed.push_back(row.text(0));
+    }
+    connection.run_once("DROP TABLE temp.usual_taken");
+    return changed;
 }
 
 /// The triggers of the ledger and the log, by name, with what made them.
@@ -117,9 +139,12 @@ void wake_triggers(StoreConnection& connection) {
     connection.run_once("DROP TABLE temp.resting");
 }
 
-void bring_sets(StoreConnection& connection) {
+void bring_sets(StoreConnection& connection, RowsBrought& brought) {
     for (const char* sql : merge_sets) connection.run_once(sql);
-    if (takes_learnt(connection))
+    brought.usual = bring_usual(connection);
+    const LearntTaken learnt = learnt_taken(connection);
+    brought.learnt = learnt.changes;
+    if (learnt.takes)
         for (const char* table : learnt_tables)
             connection.run_once(
                 fmt::format("DELETE FROM main.{0}; INSERT INTO main.{0} SELECT * FROM other.{0}", table));

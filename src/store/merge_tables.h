@@ -1,6 +1,8 @@
 #pragma once
 
 #include <cstdint>
+#include <string>
+#include <vector>
 
 namespace baitwright {
 
@@ -12,6 +14,9 @@ class StoreConnection;
 /// end.
 struct RowsBrought {
     std::int64_t shed_entries = 0, log_entries = 0, sessions = 0;
+    std::int64_t beliefs = 0;        ///< entries that both have, and that are believed now or are no more
+    std::vector<std::string> usual;  ///< keys whose values are others now
+    bool learnt = false;             ///< what was learnt is another now
 };
 
 /// Prepares for many rows: the triggers of the ledger and the log rest, and come back with `finish`.
@@ -25,7 +30,7 @@ void bring_ledger(StoreConnection& connection, RowsBrought& brought);
 void bring_log(StoreConnection& connection, RowsBrought& brought);
 
 /// Sets of things: old versions, shops, and what is believed; what was learnt and what is usual by its last stamp.
-void bring_sets(StoreConnection& connection);
+void bring_sets(StoreConnection& connection, RowsBrought& brought);
 
 /// The prices that ingredients had, once the library is one: what `name_now` says they are called.
 void bring_prices(StoreConnection& connection);

@@ -18,6 +18,19 @@ TEST_CASE("each feel's aim lies in its own band") {
     for (const Feel& feel : feels) CHECK(feel_of(feels, feel.aim).name == feel.name);
 }
 
+TEST_CASE("feels rise where each aim lies in its own band and no band reaches into another") {
+    CHECK(first_not_rising({}) == nullptr);
+    CHECK(first_not_rising(draft::feels()) == nullptr);
+    const auto wrong = [](const std::vector<Feel>& feels) {
+        const Feel* found = first_not_rising(feels);
+        return found ? found->name : std::string();
+    };
+    CHECK(wrong({{"a", 0.8, 1.0, ""}, {"b", 1.0, 1.1, ""}}).empty());
+    CHECK(wrong({{"a", 1.0, 1.0, ""}}) == "a");
+    CHECK(wrong({{"a", 0.8, 1.45, ""}, {"b", 1.35, 1.5, ""}}) == "b");
+    CHECK(wrong({{"a", 0.8, 1.0, ""}, {"b", 1.0, 1.0, ""}}) == "b");
+}
+
 TEST_CASE("a band ends where the next begins, and the last takes all above") {
     const auto feels = draft::feels();
     CHECK(feel_of(feels, 0.0).name == "dusty");

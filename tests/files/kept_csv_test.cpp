@@ -78,6 +78,8 @@ void fill_cell(const KeptColumn& column, KeptRow& row) {
             return row.push_back(any_prose());
         case CellForm::word:
             return row.push_back(std::string(*rc::gen::elementOf(column.words)));
+        case CellForm::clock:
+            return row.push_back(*rc::gen::element<std::string>("", "00:00", "09:30", "23:59"));
         case CellForm::truth:
             return row.push_back(std::int64_t{*rc::gen::inRange(0, 2)});
         case CellForm::date:

@@ -124,3 +124,23 @@ TEST_CASE("a store filled by an older program is given the strategies it lacks, 
     CHECK(again.strategy("margin").note == "mine");
     CHECK(again.strategy_names() == shipped_shelf()->strategy_names());
 }
+
+TEST_CASE("a feel that would contradict those of the library is refused, and comes in with those that it goes with") {
+    const StoreFolder shed;
+    Store store = open_store(shed.path());
+    const auto put = [&](const std::string& text) {
+        static_cast<void>(put_file(store, read_library_file(text, "mine.toml"), text, parse_date("2026-03-01")));
+    };
+    const std::string firm = "[[feel]]\nname = \"firm\"\naim = 1.2\nbelow = 1.45\n";
+    try {
+        put(firm);
+        FAIL("it came in");
+    } catch (const InputError& error) {
+        CHECK(error.faults().front().code == "not-rising");
+        CHECK(error.faults().front().file == "mine.toml");
+        CHECK(error.faults().front().message.find("'firm' before it ends at 1.45") != std::string::npos);
+    }
+    CHECK(find_feel(store.feels(), "firm")->below == 1.3);
+    put(firm + "[[feel]]\nname = \"tacky\"\naim = 1.5\nbelow = 1.55\n");
+    CHECK(find_feel(store.feels(), "firm")->below == 1.45);
+}

@@ -292,3 +292,12 @@ TEST_CASE("a damaged file is named as such, and of a damaged index alone it is m
     CHECK(codes_of(health.findings) == std::set<std::string>{"damaged-store"});
     CHECK(fs::file_size(health.copy) == size - 1000);
 }
+
+TEST_CASE("feels that do not rise from the driest to the wettest are found, and the two are named") {
+    const DoctorsFolder folder;
+    REQUIRE(run_past_triggers(folder.path(), "UPDATE feel SET aim = 1.25 WHERE folded = 'tacky'"));
+    const StoreHealth health = folder.look();
+    CHECK(codes_of(health.findings) == std::set<std::string>{"not-rising"});
+    CHECK(told_of(health.findings).find("'tacky' is aimed at 1.25") != std::string::npos);
+    CHECK(told_of(health.findings).find("'firm' before it ends at 1.3") != std::string::npos);
+}

@@ -1,0 +1,135 @@
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <filesystem>
+#include <optional>
+
+#include "library/canonical_dump.h"
+#include "library/merge_store.h"
+#include "library/open_library.h"
+#include "quantities/units.h"
+#include "report/merge_report.h"
+#include "store/temporary_folder.h"
+
+using namespace baitwright;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+const Date told_day = parse_date("2026-11-28");
+constexpr const char* nothing_new = "is here already";
+
+/// A store, and a copy of it that goes its own way.
+class TwoStores {
+public:
+    template <class Change>
+    explicit TwoStores(Change&& begin) {
+        {
+            Store begun = open_store(folder_ / "a.db");
+            begin(begun);
+        }
+        fs::copy_file(folder_ / "a.db", folder_ / "b.db");
+        ours.emplace(open_store(folder_ / "a.db"));
+        theirs.emplace(open_store(folder_ / "b.db"));
+    }
+
+    /// Looked at first: what would be told is what is, and nothing is changed by looking.
+    MergeAnswer merge() {
+        const auto before = canonical_dump(folder_ / "a.db");
+        const MergeAnswer shown = merge_store(*ours, folder_ / "b.db", told_day, MergeDoing::only_shown);
+        CHECK(canonical_dump(folder_ / "a.db") == before);
+        MergeAnswer done = merge_store(*ours, folder_ / "b.db", told_day);
+        CHECK(shown.usual == done.usual);
+        CHECK(shown.learnt == done.learnt);
+        CHECK(shown.beliefs == done.beliefs);
+        CHECK(shown.anything() == done.anything());
+        return done;
+    }
+
+    TemporaryFolder folder_;
+    std::optional<Store> ours, theirs;
+};
+
+std::string text_told(const MergeAnswer& answer) {
+    std::string text = merge_reply(answer).told().text();
+    std::replace(text.begin(), text.end(), '\n', ' ');
+    return text;
+}
+
+bool tells(const MergeAnswer& answer, const std::string& words) {
+    return text_told(answer).find(words) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("what a merge changes of what is usual is told, by its key, and once") {
+    TwoStores two([](Store& store) { store.change([&] { store.put_usual("pump", {"80ml"}); }); });
+    two.theirs->change([&] {
+        two.theirs->put_usual("pump", {"120ml"});
+        two.theirs->put_usual("people", {"3"});
+    });
+    const MergeAnswer answer = two.merge();
+    CHECK(answer.usual == std::vector<std::string>{"people", "pump"});
+    CHECK(tells(answer, "Usual from the other store: people and pump."));
+    CHECK_FALSE(tells(answer, nothing_new));
+    CHECK(merge_reply(answer).json()["usual"] == Json({"people", "pump"}));
+    CHECK(two.ours->usual().at("pump") == std::vector<std::string>{"120ml"});
+    CHECK(tells(two.merge(), nothing_new));
+}
+
+TEST_CASE("what is said of what is usual again, in the same words, is nothing new") {
+    TwoStores two([](Store& store) { store.change([&] { store.put_usual("pump", {"80ml"}); }); });
+    two.theirs->change([&] { two.theirs->put_usual("pump", {"80ml"}); });
+    CHECK(tells(two.merge(), nothing_new));
+}
+
+TEST_CASE("what a merge takes of what was learnt is told") {
+    TwoStores two([](Store&) {});
+    two.theirs->change([&] {
+        two.theirs->log().put_learnt({0.1, 0.2, {}, 1, {0.1, 0.2}},
+                                     {{"silt bed", LearntFactor{0.1, 0.1, 2}, std::nullopt, std::nullopt}});
+    });
+    const MergeAnswer answer = two.merge();
+    CHECK(answer.learnt);
+    CHECK(tells(answer, "What was learnt is the other store's"));
+    CHECK_FALSE(tells(answer, nothing_new));
+    CHECK(merge_reply(answer).json()["learnt"] == true);
+    CHECK(tells(two.merge(), nothing_new));
+}
+
+TEST_CASE("entries of the log that are believed by a merge, or no more, are counted and told") {
+    std::int64_t first = 0;
+    TwoStores two([&](Store& store) {
+        store.change([&] {
+            first = store.log().add({0, told_day, 0, LoggedBag{"brown crumb"}});
+            store.log().add({0, told_day, 0, LoggedBag{"brown crumb"}});
+        });
+    });
+    two.theirs->change([&] { two.theirs->log().believe(first, true); });
+    const MergeAnswer answer = two.merge();
+    CHECK(answer.beliefs == 1);
+    CHECK(tells(answer, "Believed, or no more, as there: 1 entry of the log."));
+    CHECK_FALSE(tells(answer, nothing_new));
+    CHECK(merge_reply(answer).json()["beliefs"] == 1);
+    CHECK(tells(two.merge(), nothing_new));
+}
+
+TEST_CASE("what both changed is something told, be it that yours stands") {
+    TwoStores two([](Store&) {});
+    const auto note = [](Store& store, const std::string& words) {
+        store.change([&] {
+            Recipe mix = store.recipe("silt bed");
+            mix.note = words;
+            store.put(mix, EntryOwner::person);
+        });
+    };
+    note(*two.theirs, "theirs");
+    note(*two.ours, "mine");
+    note(*two.ours, "mine again");
+    const MergeAnswer answer = two.merge();
+    REQUIRE(answer.conflicts.size() == 1);
+    CHECK(answer.entries.empty());
+    CHECK(tells(answer, "Changed in both"));
+    CHECK_FALSE(tells(answer, nothing_new));
+    CHECK(tells(two.merge(), nothing_new));
+}
