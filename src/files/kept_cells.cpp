@@ -25,6 +25,7 @@ namespace {
 constexpr std::int64_t largest_number_of_row = 1'000'000'000'000'000;
 /// A number at the end of its range may be a hair beyond, whatever its unit rounds to.
 constexpr double cell_slack = 1e-9;
+constexpr double most_cubic_metres = 10, most_metres = 1000;
 
 // ---- written
 
@@ -109,7 +110,10 @@ void read_amount_cell(const KeptColumn& column, std::string_view cell, KeptValue
         const Measure wanted = word == "mass" ? Measure::mass : word == "volume" ? Measure::volume : Measure::length;
         if (measure != wanted) continue;
         const double si = si_with_unit(wanted, cell);
-        hold_range(column, si, "0", "10000 kg, 10000 l or 1000 m");
+        KeptColumn of_measure = column;
+        if (wanted == Measure::volume) of_measure.most = most_cubic_metres;
+        if (wanted == Measure::length) of_measure.most = most_metres;
+        hold_range(of_measure, si, "0", "10000 kg, 10000 l or 1000 m");
         values[0] = std::string(word);
         values[1] = si;
         return;

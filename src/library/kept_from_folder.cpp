@@ -201,39 +201,21 @@ void KeptFromFolder::check_all() {
                                      "put back what stood in the folder, or write what can be", files_.path_of("")));
 }
 
-void KeptFromFolder::refuse_in_log(const std::function<void(KeptCsvReader&, const KeptRow&)>& look) {
-    FolderFiles::File* file = files_.find(file_of(kept_table("log")));
-    KeptCsvReader reader(kept_table("log"), file->text, file->faults);
-    KeptRow row;
-    while (reader.next(row)) look(reader, row);
-}
-
-/// Each entry has its rows, and what they say together can be.
 void KeptFromFolder::check_log() {
-    if (!faulty_.empty()) return;
-    if (const std::vector<std::int64_t> unwhole = kept_.unwhole_in_log(); !unwhole.empty()) {
-        refuse_in_log([&](KeptCsvReader& reader, const KeptRow& row) {
-            const auto number = std::get<std::int64_t>(row[0]);
-            if (std::find(unwhole.begin(), unwhole.end(), number) == unwhole.end()) return;
-            reader.fault(0, "inconsistent-values",
-                         "entry " + std::to_string(number) + " is not whole: a '" + std::get<std::string>(row[1]) +
-                             "' has a row in the table of its kind, and in no other",
-                         "add that row, or take this one out");
-        });
-        return;
-    }
-    try {
-        static_cast<void>(store_.log().all_entries());
-    } catch (const StorageError&) {
-        refuse_in_log([&](KeptCsvReader& reader, const KeptRow& row) {
-            try {
-                static_cast<void>(store_.log().find(std::get<std::int64_t>(row[0])));
-            } catch (const StorageError& error) {
-                if (error.fault_class() != FaultClass::bad_data) throw;
-                reader.fault(0, error.faults().front().code, without_store(error.what()),
-                             "look at the row of that entry in the table of its kind");
-            }
-        });
+    const KeptTable& table = kept_table("log");
+    FolderFiles::File* file = files_.find(file_of(table));
+    if (!file || !faulty_.empty()) return;
+    const std::vector<std::int64_t> unwhole = kept_.unwhole_in_log();
+    if (unwhole.empty()) return;
+    KeptCsvReader reader(table, file->text, file->faults);
+    KeptRow row;
+    while (reader.next(row)) {
+        const auto number = std::get<std::int64_t>(row[0]);
+        if (std::find(unwhole.begin(), unwhole.end(), number) == unwhole.end()) continue;
+        reader.fault(0, "inconsistent-values",
+                     "entry " + std::to_string(number) + " is not whole: a '" + std::get<std::string>(row[1]) +
+                         "' has a row in the table of its kind, and in no other",
+                     "add that row, or take this one out");
     }
 }
 

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <cstdint>
-#include <functional>
 #include <map>
 #include <set>
 #include <string>
@@ -43,7 +42,6 @@ private:
     bool may_take_back(const KeptTable& table, const Places& places, KeptCsvReader& reader, const KeptRow& row);
     bool knows_feel(const KeptTable& table, const Places& places, KeptCsvReader& reader, KeptRow& row);
     void check_log();
-    void refuse_in_log(const std::function<void(KeptCsvReader&, const KeptRow&)>& look);
     void check_learnt();
     [[nodiscard]] bool can_write(const KeptTable& table) const;
 

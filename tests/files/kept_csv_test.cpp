@@ -86,7 +86,7 @@ void fill_cell(const KeptColumn& column, KeptRow& row) {
             return row.push_back(date_text(Date(std::chrono::days(*rc::gen::inRange(0, 30000)))));
         case CellForm::amount:
             row.push_back(std::string(*rc::gen::elementOf(column.words)));
-            return row.push_back(any_number_between(0, 100));
+            return row.push_back(any_number_between(0, 10));
         case CellForm::money:
             row.push_back(std::int64_t{*rc::gen::inRange(0, 100000000)});
             return row.push_back(*rc::gen::element<std::string>("GBP", "EUR", "CHF", "JPY", "KWD"));
@@ -205,6 +205,8 @@ TEST_CASE("a wrong cell is named with its line and column, what is wrong and how
     CHECK(only_fault("log-catches", "entry,fish,mass (g)\n1,2,3 l\n").code == "wrong-dimension");
     CHECK(only_fault("log-catches", "entry,fish,mass (g)\n1,2,1e999\n").code == "too-large");
     CHECK(only_fault("log-used", "entry,amount\n1,500\n").code == "wrong-dimension");
+    CHECK(only_fault("log-used", "entry,amount\n1,20000 l\n").code == "out-of-range");
+    CHECK(only_fault("log-used", "entry,amount\n1,20000 kg\n").code == "out-of-range");
     CHECK(only_fault("old-prices", "ingredient,pack,price,on,shop\nbran,1 kg,dear,,\n").column == 11);
     CHECK(only_fault("old-prices",
                      "ingredient,pack,price,on,shop\nbran,1 kg,\xC2\xA3"

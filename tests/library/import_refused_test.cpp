@@ -147,20 +147,7 @@ TEST_CASE("a feel in a row of one's own is one that is known, and what came home
     lay(folder.kept() / "log.csv", log);
     lay(folder.kept() / "log-mixes.csv", std::string(mixes).replace(firm, 6, ",gooey,"));
     CHECK(folder.faults().empty());
-    CHECK(folder.fault_with_row("shed-lots.csv", "99999,silt bed,cold,2026-11-28,,,0,,,gooey,").code ==
-          "unknown-row");  // the shed holds none of it yet
-}
-
-TEST_CASE("an entry of the log that cannot be is named by its row") {
-    const ExportedFolder folder;
-    const std::string log = folder.text("log.csv");
-    lay(folder.kept() / "log.csv", log + "99999,mix,2026-11-28,,silt bed,,,no,\n");
-    lay(folder.kept() / "log-mixes.csv", folder.text("log-mixes.csv") + "99999,firm,15,0.1,1000,600,0\n");
-    const std::vector<Fault> faults = folder.faults();
-    REQUIRE(faults.size() == 1);
-    CHECK(faults[0].file == (folder.kept() / "log.csv").string());
-    CHECK(faults[0].line == std::count(log.begin(), log.end(), '\n') + 1);
-    CHECK(faults[0].message.find("entry 99999 of the log") == 0);
+    CHECK(folder.fault_with_row("shed-lots.csv", "99999,silt bed,cold,2026-11-28,,,0,,,gooey,").code == "unknown-feel");
 }
 
 TEST_CASE("what the doctor would find in the store and could not mend is refused with the folder") {
