@@ -63,8 +63,12 @@ std::set<std::string> amounts_of(const Json& plan) {
         add_water(amounts, soak["water_to_pour_g"]);
     }
     const std::set<std::string> watery{"pump", "pour on", "first wetting", "second wetting"};
-    for (const Json& job : plan["prep"])
-        watery.count(job["task"]) ? add_water(amounts, job["amount_g"]) : add_mass(amounts, job["amount_g"]);
+    for (const Json& job : plan["prep"]) {
+        if (job["task"] == "stir in")  // each by itself, in its words
+            for (const Json& portion : job["portions"]) add_mass(amounts, portion["amount_g"]);
+        else
+            watery.count(job["task"]) ? add_water(amounts, job["amount_g"]) : add_mass(amounts, job["amount_g"]);
+    }
     add_water(amounts, plan["water_to_carry_g"]);
     add_mass(amounts, plan["wet_mass_g"]);
     return amounts;

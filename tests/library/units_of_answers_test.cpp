@@ -47,7 +47,7 @@ std::string imperial_in(const std::string& text) {
 /// or ball, nor a pack as its label has it, nor a rate.
 std::string metric_in(const std::string& text) {
     static const std::regex apart(
-        R"(\([^)]*\)|[0-9]+ x [0-9.]+ k?g|[0-9.]+ g of water per g|[0-9.]+ m?[gl] per k?[gl]\b)");
+        R"(\([^)]*\)|[0-9]+ x [0-9.]+ (?:k?g|m?l)|[0-9.]+ g of water per g|[0-9.]+ m?[gl] per k?[gl]\b)");
     static const std::regex amount(R"([0-9] (kg|g|ml|l|cm|m|degC|°C)( |$|[.,;:)])|\bgrams\b)");
     const std::string line = std::regex_replace(in_one_line(text), apart, "");
     std::smatch found;
