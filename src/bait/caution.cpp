@@ -36,7 +36,7 @@ std::vector<Caution> make_cautions() {
          "Fine dust: damp it, do not breathe it.", "HSE EH40/2005", false},
         {"mould", "Mould: throw away bait that smells sour or shows mould; never feed it.",
          "Sour or mouldy bait: throw it away.", "common practice, no source", false},
-        {"live", "Live bait: keep it cool and dry, check that the venue allows it, take home what is left.",
+        {"live", "Live bait: keep it cool, check that the venue allows it, take home what is left.",
          "Live bait: keep it cool, take home what is left.", "common practice, no source", false},
     };
     for (const std::string_view word : {"nuts", "peanuts", "fish", "crustacean", "molluscs", "gluten", "soya", "milk",

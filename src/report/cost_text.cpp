@@ -46,7 +46,7 @@ bool has_stock(const StrategyCost& cost) {
 }
 
 /// What is taken, to a tenth of a gram below ten; and what is left, to the same step, so that they come to what is
-/// bought.
+/// bought. Nobody weighs the rest of a bag to a tenth: from 100 g it is whole.
 struct TakenAndLeft {
     std::string taken, left;
 };
@@ -61,9 +61,10 @@ TakenAndLeft taken_and_left(const CostLine& line) {
     const Mass taken = kitchen_mass(line.need);
     if (units_shown().ounces) return {shown_mass(taken), leaves ? shown_mass(kitchen_mass(line.left_over)) : ""};
     const Mass step = (taken < 10.0 * gram ? 0.1 : taken < 50.0 * gram ? 1 : taken < 2000.0 * gram ? 5 : 10) * gram;
-    const Mass left_step = line.left_over < step ? 1.0 * gram : step;
+    Mass left_step = line.left_over < step ? std::min(step, 1.0 * gram) : step;
+    if (line.left_over >= 100.0 * gram) left_step = std::max(left_step, 1.0 * gram);
     return {taken < 10.0 * gram ? in_steps(line.need, step) : shown_mass(taken),
-            leaves ? in_steps(line.left_over, std::min(step, left_step)) : ""};
+            leaves ? in_steps(line.left_over, left_step) : ""};
 }
 
 TextTable lines_table(const StrategyCost& cost) {

@@ -146,7 +146,8 @@ TEST_CASE("the sheet of a shipped strategy says in the plan's words what goes in
     }
 }
 
-// What was bought is what is taken and what is left: to the gram, and below ten grams to a tenth.
+// What was bought is what is taken and what is left: to the gram; below ten grams to a tenth, where what is left is
+// below a hundred.
 TEST_CASE("in the costs of each shipped strategy what is taken and what is left come to what is bought") {
     int checked = 0;
     for (const std::string& name : fresh_feed_shelf().strategy_names()) {
@@ -161,7 +162,7 @@ TEST_CASE("in the costs of each shipped strategy what is taken and what is left 
                 const double bought = std::stod(row[3]) * parse<Mass>(row[3].substr(row[3].find(" x ") + 3)).in(gram);
                 const double taken = parse<Mass>(row[1]).in(gram),
                              left = row[5].empty() ? 0.0 : parse<Mass>(row[5]).in(gram);
-                CHECK(taken + left == Approx(bought).margin(1e-6));
+                CHECK(taken + left == Approx(bought).epsilon(0).margin(taken < 10 && left >= 100 ? 0.5 : 1e-6));
                 if (taken < 10) ++checked;
             }
         }

@@ -4,8 +4,10 @@
 #include <optional>
 
 #include "library/canonical_dump.h"
+#include "library/change_shed.h"
 #include "library/merge_store.h"
 #include "library/open_library.h"
+#include "quantities/fault_of.h"
 #include "quantities/units.h"
 #include "report/merge_report.h"
 #include "store/temporary_folder.h"
@@ -132,4 +134,23 @@ TEST_CASE("what both changed is something told, be it that yours stands") {
     CHECK(tells(answer, "Changed in both"));
     CHECK_FALSE(tells(answer, nothing_new));
     CHECK(tells(two.merge(), nothing_new));
+}
+
+TEST_CASE("after a merge the last count is that of the latest day, whichever came in last") {
+    const auto on = [](const char* day) { return Reach{parse_date(day), std::nullopt}; };
+    const auto grams = [](double mass) { return in_milligrams(mass * gram); };
+    TwoStores two([&](Store& store) {
+        Arrival bag{"brown crumb", StockKind::ingredient, {}};
+        bag.lot.got_on = parse_date("2026-11-01");
+        bag.lot.left = grams(3000);
+        keep(store, bag);
+    });
+    count(*two.ours, {"brown crumb", StockKind::ingredient, grams(2500), std::nullopt}, on("2026-11-10"));
+    const StockChangeAnswer used = take(*two.ours, Happening::used, {"brown crumb", grams(300)}, on("2026-11-12"));
+    count(*two.theirs, {"brown crumb", StockKind::ingredient, grams(2400), std::nullopt}, on("2026-11-05"));
+    two.merge();
+    CHECK(fault_of([&] {
+              take(*two.ours, Happening::used, {"brown crumb", grams(100)}, on("2026-11-07"));
+          }).code == "before-count");
+    CHECK(fault_of([&] { undo(*two.ours, used.receipt.entry, told_day); }).code == "");
 }
