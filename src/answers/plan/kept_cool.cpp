@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "answers/plan/hot_day.h"
+#include "bait/ingredient_cautions.h"
 #include "quantities/sort_stably.h"
 #include "quantities/units.h"
 
@@ -10,14 +11,10 @@ namespace {
 
 constexpr Time fresh_for = 14.0 * 24.0 * hour;  // what keeps no longer in the bag is fresh
 
-bool is_live(const Ingredient& one) {
-    return std::find(one.cautions.begin(), one.cautions.end(), "live") != one.cautions.end();
-}
-
 /// By its kind and how it keeps; nothing for what a warm day does no harm.
 std::optional<KeptCool> cool_kind(const Ingredient& one) {
     if (one.kind == IngredientKind::particle) {
-        if (is_live(one)) return KeptCool::live;
+        if (has_caution(one, "live")) return KeptCool::live;
         return one.keeps.dry ? std::nullopt : std::optional(KeptCool::cooked);
     }
     if (one.kind == IngredientKind::pellet || one.kind == IngredientKind::expander) return KeptCool::pellets;
