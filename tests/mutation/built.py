@@ -51,7 +51,7 @@ class Built:
                     continue
                 batch, out = self.work / (found[1].replace("/", "-") + ".cxx"), self.work / found[1].replace("/", "-")
                 objects[room][-1] = str(out)
-                if out.exists() and batch.exists() and batch.read_text() == text and self._same(batch, slips):
+                if self._held(out, found[1]) and batch.exists() and batch.read_text() == text and self._same(batch, slips):
                     continue
                 batch.write_text(text)
                 told = self._told(re.sub(r" -M[DTF]( \S+\.o(\.d)?)?", "", command[:found.start()]) + f" -o {out} -c {batch}")
@@ -65,6 +65,10 @@ class Built:
                     batch.with_suffix(".slips").write_text(self._key(batch, slips))
         self.objects = objects
         return bad
+
+    def _held(self, out, own):
+        """Whether the batch was compiled after the build's own, which is made anew when anything that it reads has changed."""
+        return out.exists() and out.stat().st_mtime >= (self.build / own).stat().st_mtime
 
     def _key(self, batch, slips):
         text = batch.read_text()
