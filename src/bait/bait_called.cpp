@@ -47,9 +47,9 @@ Recipe mix_of_one(const Ingredient& ingredient, const Shelf& shelf, BaitUse use)
     return recipe;
 }
 
-/// A hint that names nothing which may be meant.
+/// A hint that names nothing which may be meant, and tells nothing of what became of it.
 bool points_elsewhere(const std::string& hint) {
-    return hint.starts_with("see ") || hint.find("baitwright") != std::string::npos;
+    return hint.starts_with("see ");
 }
 
 }  // namespace

@@ -42,7 +42,7 @@ int whole_count(std::string_view count, std::string_view whole) {
         throw InputError(
             "bad-count",
             fmt::format("{} does not count in whole numbers from 1 to {}", in_quotes(whole), largest_count),
-            "say how many, as in 12x55mm");
+            "say how many first, as in 12x55mm or 3x250ml");
     }
     return static_cast<int>(*value);
 }
@@ -60,13 +60,13 @@ CountedSize parse_counted_size(std::string_view text) {
     const auto count = trimmed(whole.substr(0, times.place));
     if (times.width == 0 || !means_a_number(count)) {
         throw InputError("no-count", fmt::format("{} does not say how many", in_quotes(whole)),
-                         "say how many, as in 12x55mm");
+                         "say how many first, as in 12x55mm or 3x250ml");
     }
     const auto size = trimmed(whole.substr(times.place + times.width));
     const int number = whole_count(count, whole);
     if (size.empty()) {
         throw InputError("no-count", fmt::format("{} does not say how many of what", in_quotes(whole)),
-                         "say the size too, as in 12x55mm");
+                         "say the size too, as in 12x55mm or 3x250ml");
     }
     return {number, std::string(size)};
 }

@@ -117,7 +117,7 @@ TimedWord timed_word(const std::string& word) {
 std::vector<TimedWord> compared_words(const Arguments& arguments) {
     if (arguments.words().size() < 2)
         throw UsageError("missing-word", "there is nothing to compare '" + arguments.words().front() + "' with",
-                         worded("name two or more; what one costs says: baitwright cost", "choose two or more"));
+                         worded("name two or more; to see what one costs: baitwright cost", "choose two or more"));
     std::vector<TimedWord> words;
     for (const std::string& word : arguments.words()) words.push_back(timed_word(word));
     return words;

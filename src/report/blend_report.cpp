@@ -59,12 +59,17 @@ std::string cost_sentence(const BlendAnswer& answer) {
     return answer.goal == BlendGoal::per_litre ? litre + ", " + kilo : kilo + ", " + litre;
 }
 
+/// In a column the pounds go with the pounds; of less than a tenth of one the tenths of pennies tell.
+std::string price_cell(double minor, const Currency& currency) {
+    return minor < 9.95 ? shown_rate(minor, currency) : money_text(Money(round_half_even(minor), currency));
+}
+
 TextTable shares_table(const BlendAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right});
     table.row({"made of", "share", "weigh", "a kilo costs", "cost"});
     for (const BlendShare& share : answer.shares)
         table.row({share.ingredient.name, shown_percent(share.share), shown_mass(share.weigh),
-                   shown_rate(share.price_per_kilogram, *answer.currency), money_text(share.cost)});
+                   price_cell(share.price_per_kilogram, *answer.currency), money_text(share.cost)});
     table.rule();
     table.row({"in all", "", shown_mass(answer.batch), "", money_text(answer.cost)});
     return table;

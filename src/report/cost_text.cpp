@@ -27,11 +27,6 @@ std::string minor_text(std::int64_t minor, const StrategyCost& cost) {
     return cost.currency ? money_text(Money(minor, *cost.currency)) : "no price";
 }
 
-std::string session_length(Time length) {
-    const double minutes = length.in(minute);
-    return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", length.in(hour));
-}
-
 std::string packs_of(const StrategyCost& cost, const std::string& name) {
     std::string text;
     for (const PackBought& bought : cost.packs)
@@ -146,7 +141,7 @@ std::string left_text(const StrategyCost& cost) {
 
 std::string title(const StrategyCost& cost) {
     const UnrolledStrategy& unrolled = cost.unrolled;
-    std::string text = cost_name(cost) + (unrolled.times > 1 ? " of " : ", ") + session_length(unrolled.length);
+    std::string text = cost_name(cost) + (unrolled.times > 1 ? " of " : ", ") + shown_moment(unrolled.length);
     if (unrolled.people > 1) text += fmt::format(", {} anglers", unrolled.people);
     if (cost.complete()) return text;
     text += cost.currency ? ": at least " + minor_text(cost.outlay_minor, cost) + " to pay; " : ": no sum; ";
@@ -176,6 +171,16 @@ std::string cost_name(const StrategyCost& cost) {
     return cost.unrolled.name + (times > 1 ? fmt::format(", {} sessions", times) : "");
 }
 
+namespace {
+
+/// "pellet led for 40 sessions".
+std::string name_in_sentence(const StrategyCost& cost) {
+    const int times = cost.unrolled.times;
+    return cost.unrolled.name + (times > 1 ? fmt::format(" for {} sessions", times) : "");
+}
+
+}  // namespace
+
 Told cost_told(const StrategyCost& cost) {
     Told told;
     told.title(title(cost));
@@ -197,9 +202,9 @@ std::vector<std::string> difference_sentences(const StrategyComparison& comparis
     std::vector<std::string> sentences;
     for (const CostDifference& one_of : comparison.differences) {
         const Currency& currency = *comparison.currency;
-        std::string text = cost_name(comparison.costs[one_of.dearer]) + " uses " +
+        std::string text = name_in_sentence(comparison.costs[one_of.dearer]) + " uses " +
                            money_text(Money(one_of.more_minor, currency)) + " more than " +
-                           cost_name(comparison.costs[one_of.cheaper]);
+                           name_in_sentence(comparison.costs[one_of.cheaper]);
         if (!one_of.ingredient.empty())
             text += fmt::format(": {} for {}, {} against {}", money_text(Money(one_of.ingredient_more_minor, currency)),
                                 one_of.ingredient, shown_mass(kitchen_mass(one_of.here)),
@@ -231,8 +236,11 @@ void tell_at_least(Told& told, const StrategyComparison& comparison) {
 
 std::string cheapest_text(const StrategyComparison& comparison) {
     const std::string among = all_priced(comparison) ? "" : "among those with every price known, ";
-    return sentence(among + cost_name(comparison.costs[*comparison.cheapest_used]) + " uses least; " +
-                    cost_name(comparison.costs[*comparison.cheapest_outlay]) + " costs least to buy today");
+    const std::string least = name_in_sentence(comparison.costs[*comparison.cheapest_used]);
+    if (comparison.cheapest_used == comparison.cheapest_outlay)
+        return sentence(among + least + " uses least and costs least to buy today");
+    return sentence(among + least + " uses least; " + name_in_sentence(comparison.costs[*comparison.cheapest_outlay]) +
+                    " costs least to buy today");
 }
 
 }  // namespace

@@ -163,8 +163,10 @@ std::string shown_time(Time time) {
 }
 
 std::string shown_moment(Time time) {
-    const double minutes = time.in(minute);
-    return minutes < 60 ? fmt::format("{:.3g} min", minutes) : fmt::format("{:.4g} h", time.in(hour));
+    const double minutes = time.in(minute), tenths = 10 * time.in(hour);
+    if (minutes < 60) return fmt::format("{:.3g} min", minutes);
+    return std::abs(tenths - std::round(tenths)) < 1e-6 ? fmt::format("{:g} h", std::round(tenths) / 10)
+                                                        : hours_and_minutes(time);
 }
 
 std::string shown_gap(Time gap) {
@@ -231,11 +233,13 @@ std::string shown_percent(Ratio share) {
 
 std::string shown_temperature(Temperature temperature) {
     if (units_shown().fahrenheit) return fahrenheit_text(temperature);
-    return fmt::format("{:.3g} degC", temperature.in_celsius());
+    return fmt::format("{:g} degC", std::round(10 * temperature.in_celsius()) / 10);
 }
 
 std::string shown_count(double count) {
-    return count == 0 ? "none" : significant(count, 2);
+    if (count == 0) return "none";
+    if (count < 0.5) return "less than 1";
+    return count < 9.5 ? fmt::format("{:.0f}", count) : significant(count, 2);
 }
 
 std::string shown_count_range(double low, double high) {

@@ -55,8 +55,9 @@ std::vector<std::string> part_line(std::string name, MassCells mass, std::vector
     return cells;
 }
 
-/// Ounces alone are of what is weighed, so that the steps say the same.
+/// Ounces alone are of what is weighed, so that the steps say the same, and a pinch has its grams beside it.
 MassCells cells_of(Mass mass, Mass kitchen) {
+    if (!tells_both_masses()) return {shown_grams(kitchen), shown_weighed(kitchen)};
     return {shown_grams(kitchen), shown_ounces(units_shown().ounces ? kitchen : mass)};
 }
 

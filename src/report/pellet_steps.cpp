@@ -29,11 +29,11 @@ std::string dressing(const MixAnswer& answer) {
 }
 
 std::string pressed(const PortionsAnswer& portions) {
-    const std::string each = shown_mass(kitchen_mass(portions.mass_each));
+    const std::string each = mass_of_each(portions);
     if (portions.diameter > Length{})
-        return fmt::format("Squeeze {} {} of {:.0f} mm, about {} each.", portions.count,
-                           portions.count == 1 ? "ball" : "balls", portions.diameter.in(millimetre), each);
-    return fmt::format("Press {} {} of {} full, about {} each.", portions.count,
+        return fmt::format("Squeeze {} {} of {:.0f} mm, {}.", portions.count, portions.count == 1 ? "ball" : "balls",
+                           portions.diameter.in(millimetre), each);
+    return fmt::format("Press {} {} of {} full, {}.", portions.count,
                        portions.count == 1 ? portions.called : portions.called + "s", shown_volume(portions.each),
                        each);
 }

@@ -4,8 +4,12 @@
 
 namespace baitwright {
 
+std::string stroke_count(int strokes) {
+    return fmt::format("{} stroke{}", strokes, strokes == 1 ? "" : "s");
+}
+
 std::string pump_words(const PlannedSoak& soak) {
-    const std::string strokes = fmt::format("{} stroke{}", soak.strokes, soak.strokes == 1 ? "" : "s");
+    const std::string strokes = stroke_count(soak.strokes);
     return soak.lots > 1 ? fmt::format("{} lots, {} each", soak.lots, strokes) : strokes + " of the pump";
 }
 

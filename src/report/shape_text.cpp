@@ -27,19 +27,22 @@ std::string portions_text(const PortionsAnswer& portions) {
                                                     : shown_volume(portions.each));
 }
 
+std::string mass_of_each(const PortionsAnswer& portions) {
+    return "about " + shown_mass(kitchen_mass(portions.mass_each)) + (portions.count == 1 ? "" : " each");
+}
+
 std::string counted_range(const Range<Ratio>& count, const std::string& called) {
     const std::string shown = shown_count_range(count.low, count.high);
     return shown + " " + called + (shown == "1" ? "" : "s");
 }
 
 std::string shape_text(const PortionsAnswer& portions, MixState state, int tubs) {
-    const std::string mass = shown_mass(kitchen_mass(portions.mass_each));
+    const std::string mass = mass_of_each(portions);
     const std::string ones = portions_text(portions);
     if (state == MixState::squeezed)
-        return fmt::format("{} {}, about {} each.", tubs > 1 ? "From all the tubs squeeze" : "Squeeze", ones, mass);
-    const std::string filled =
-        fmt::format("{} {} level {}, about {} each", tubs > 1 ? "From all the tubs fill" : "Fill", portions.count,
-                    ones.substr(ones.find(' ') + 1), mass);
+        return fmt::format("{} {}, {}.", tubs > 1 ? "From all the tubs squeeze" : "Squeeze", ones, mass);
+    const std::string filled = fmt::format("{} {} level {}, {}", tubs > 1 ? "From all the tubs fill" : "Fill",
+                                           portions.count, ones.substr(ones.find(' ') + 1), mass);
     return portions.called == "cup" ? filled + level_cup_text(portions) : filled + "; do not press.";
 }
 

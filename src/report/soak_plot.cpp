@@ -8,6 +8,7 @@
 #include "quantities/sort_stably.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/pump_words.h"
 #include "report/svg.h"
 
 namespace baitwright {
@@ -116,8 +117,8 @@ std::string description(const SoakAnswer& answer) {
             soaked.name, shown_temperature(answer.water), shown_soak_time(soaked.drained.at),
             shown_soak_time(soaked.ready.at), shown_soak_time(soaked.even.at), shown_percent(soaked.uptake));
     for (const PumpedAnswer& pumped : answer.pumped)
-        text += pumped.fewest ? fmt::format("{}: sinks from {} strokes; after {} its pores are {} full. ", pumped.name,
-                                            *pumped.fewest, pumped.by_stroke.back().strokes,
+        text += pumped.fewest ? fmt::format("{}: sinks from {} on; after {} its pores are {} full. ", pumped.name,
+                                            stroke_count(*pumped.fewest), pumped.by_stroke.back().strokes,
                                             shown_percent(pumped.by_stroke.back().fill))
                               : fmt::format("{}: no number of strokes sinks it. ", pumped.name);
     return text;

@@ -11,6 +11,7 @@
 #include "report/display.h"
 #include "report/hand_measure.h"
 #include "report/over_soaked_text.h"
+#include "report/pump_words.h"
 #include "report/shown_units.h"
 #include "report/text_table.h"
 
@@ -179,7 +180,7 @@ TextTable strokes_table(const PumpedAnswer& pumped) {
 
 std::string strokes_line(const PumpedAnswer& pumped) {
     if (!pumped.fewest) return "No number of strokes sinks them: they stay lighter than water.";
-    std::string text = fmt::format("{} strokes sink the usual bag", *pumped.fewest);
+    std::string text = stroke_count(*pumped.fewest) + (*pumped.fewest == 1 ? " sinks" : " sink") + " the usual bag";
     if (!pumped.fewest_sure) return text + "; some bags never sink.";
     text += *pumped.fewest_sure > *pumped.fewest ? fmt::format(", {} nearly every bag.", *pumped.fewest_sure)
                                                  : " and nearly every other.";
@@ -204,8 +205,7 @@ void tell_pumped(Told& told, const PumpedAnswer& pumped, const SoakAnswer& answe
         "", fmt::format(
                 "After {} a pellet {}: {} of its pores are full once the air is let back in. Hold each pull until the "
                 "bubbles stop, let the air in, and leave them 5 to 10 min.",
-                pumped.at.strokes == 1 ? "1 stroke" : fmt::format("{} strokes", pumped.at.strokes),
-                buoyancy_word(pumped.at.buoyancy), shown_percent(pumped.at.fill)));
+                stroke_count(pumped.at.strokes), buoyancy_word(pumped.at.buoyancy), shown_percent(pumped.at.fill)));
     told.gap();
     told.table(strokes_table(pumped));
     told.gap();

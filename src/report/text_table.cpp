@@ -131,7 +131,7 @@ std::string TextTable::text() const {
     for (std::size_t i = 1; i < widths.size(); ++i) others += widths[i] + between.size();
     const std::size_t columns = columns_shown();
     const bool fits = columns >= others + std::min(widths[0], fewest_of_first);
-    if (!fits && columns < text_columns) return below_each_other(widths);
+    if (!fits) return below_each_other(widths);
     widths[0] = std::min(widths[0], columns > others + fewest_of_first ? columns - others : fewest_of_first);
     return side_by_side(widths);
 }

@@ -9,8 +9,8 @@
 namespace baitwright {
 
 /// A table in plain text: the first column to the left, the others to the right unless told otherwise, two blanks
-/// between, indented by two. The first column is broken over lines where the whole would pass `columns_shown`; on a
-/// narrow terminal, where that does not help, it stands on lines of its own, above the others.
+/// between, indented by two. The first column is broken over lines where the whole would pass `columns_shown`; where
+/// that does not help, it stands on lines of its own, above the others.
 class TextTable {
 public:
     enum class Align { left, right };

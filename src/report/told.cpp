@@ -16,9 +16,8 @@ constexpr std::size_t told_label_width = 10, told_amounts_width = 13, step_width
 /// Of a row: "07:35", then "5 min".
 constexpr std::size_t first_cell_width = 6, next_cell_width = 7;
 
-std::string to_left(std::string text, std::size_t width) {
-    text.resize(std::max(text.size(), width), ' ');
-    return text;
+std::string to_left(const std::string& text, std::size_t width) {
+    return text + std::string(width - std::min(width, text_width(text)), ' ');
 }
 
 std::string to_right(const std::string& text, std::size_t width) {

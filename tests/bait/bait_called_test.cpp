@@ -2,8 +2,10 @@
 
 #include <catch2/catch.hpp>
 
+#include "bait/memory_shelf.h"
 #include "bait/seeds.h"
 #include "quantities/fault_of.h"
+#include "quantities/worded.h"
 
 using namespace baitwright;
 
@@ -20,4 +22,29 @@ TEST_CASE("raw seed is no bait by itself, wetted or dropped; cooked feed and mea
             CHECK(called(fit).parts.at(0).of == fit);
         }
     }
+}
+
+namespace {
+
+/// A shelf from which an ingredient was taken.
+class ShelfWithoutRye : public MemoryShelf {
+public:
+    ShelfWithoutRye() : MemoryShelf(&draft::seeds()) {}
+    [[nodiscard]] std::string what_became_of(std::string_view kind, std::string_view name) const override {
+        return kind == "ingredient" && name == "rye crumb" ? "it was removed; to have it back: fetch it" : "";
+    }
+};
+
+}  // namespace
+
+TEST_CASE("what is neither mix nor ingredient says what became of it, or where else to look") {
+    const ShelfWithoutRye shelf;
+    const auto fault = [&](const char* name) {
+        return fault_of([&] { (void)bait_called(name, shelf, BaitUse::wetted); });
+    };
+    CHECK(fault("rye crumb").hint == "it was removed; to have it back: fetch it");
+    CHECK(fault("rye crumb").message == "no mix or ingredient is called 'rye crumb'");
+    CHECK(fault("xyzzy").hint == "see them all with: baitwright recipe list");
+    const WordedHere phone(WordsFor::phone);
+    CHECK(fault("xyzzy").message == "no mix is called 'xyzzy'");
 }

@@ -218,6 +218,20 @@ TEST_CASE("a wrong cell is named with its line and column, what is wrong and how
     CHECK(only_fault("stamps", "kind,of,changed,there since\nmix,a,-1,0\n").code == "out-of-range");
 }
 
+TEST_CASE("water may be a little below freezing and a little above boiling, as a thermometer is wrong, and no more") {
+    const std::string head = "entry,dry (g),drained (g),under water (min),water (degC)\n1,500,900,60,";
+    std::vector<Fault> faults;
+    for (const char* fit : {"-5", "100.5", "4"}) {
+        CAPTURE(fit);
+        CHECK(read_all(kept_table("log-soaks"), head + fit + "\n", faults).size() == 1);
+        CHECK(faults.empty());
+    }
+    for (const char* unfit : {"-5.1", "100.6", "110"}) {
+        CAPTURE(unfit);
+        CHECK(only_fault("log-soaks", head + unfit + "\n").code == "out-of-range");
+    }
+}
+
 TEST_CASE("what is wrong in many rows is counted, and the first of it told") {
     std::string text = kept_headings(kept_table("shed-movements"));
     for (int i = 0; i < 1000; ++i) text += "x,y,z\n";

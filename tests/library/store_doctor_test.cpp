@@ -140,6 +140,16 @@ TEST_CASE("each number of a store is found where it is none of bait") {
         }
 }
 
+TEST_CASE("of many rows with the same fault the first five are told and the others counted") {
+    const DoctorsFolder folder;
+    REQUIRE(run_past_triggers(folder.path(), "UPDATE pack SET size = -1"));
+    const StoreFindings findings = folder.look().findings;
+    CHECK(findings.told().size() == 5);
+    CHECK(findings.untold() > 0);
+    SQLite::Database database(folder.path().string());
+    CHECK(findings.count() == static_cast<std::size_t>(database.execAndGet("SELECT count(*) FROM pack").getInt()));
+}
+
 TEST_CASE("balances that do not come to the movements are found and reckoned anew") {
     for (const char* sql : {"UPDATE stock_lot SET left_mg = left_mg + 7", "UPDATE stock_item SET left_mg = 0",
                             "UPDATE stock_item SET over_mg = 5", "UPDATE stock_lot SET left_mg = 4611686018427387904",

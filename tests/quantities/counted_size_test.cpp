@@ -54,5 +54,5 @@ TEST_CASE("a size without a count is refused, and so is a count that is none") {
     const auto fault = fault_of([&] { parse_counted_size(row.text); });
     CHECK(fault.code == row.code);
     CHECK(fault.message == (row.message ? row.message : "'" + std::string(row.text) + "'" + whole));
-    CHECK_THAT(fault.hint, Catch::EndsWith("as in 12x55mm"));
+    CHECK_THAT(fault.hint, Catch::EndsWith("as in 12x55mm or 3x250ml"));
 }

@@ -261,3 +261,9 @@ TEST_CASE("a name that another took meanwhile, or that leads nowhere, is told an
     fs::create_symlink(folder / "nowhere/backup.db", folder / "link.db");
     CHECK(fault_of([&] { back_up(order_of(folder / "shed.db", folder / "link.db")); }).code == "file-exists");
 }
+
+TEST_CASE("one file after the other is made in a folder, however many") {
+    const TemporaryFolder folder;
+    for (int i = 0; i < 1100; ++i) CHECK_NOTHROW(FileInMaking(folder.path()));
+    CHECK(names_in(folder.path()).empty());
+}

@@ -1,5 +1,7 @@
 #include "answers/plan/venue_breaches.h"
 
+#include <cmath>
+
 #include "bait/amount.h"
 #include "bait/wetted_mix.h"
 #include "quantities/number_text.h"
@@ -90,12 +92,22 @@ std::optional<PlanBreach> breach_of(const VenueLimit& limit, const UnrolledStrat
     return breach;
 }
 
-/// To a gram or a millilitre.
+/// In whole quarters.
+bool is_neat(double number) {
+    return std::abs(4 * number - std::round(4 * number)) < 1e-6;
+}
+
+/// As a rule of so many pints or pounds was said; to a gram or a millilitre otherwise.
 std::string amount_text(const std::variant<Mass, Volume>& amount) {
-    if (const Mass* mass = std::get_if<Mass>(&amount))
+    if (const Mass* mass = std::get_if<Mass>(&amount)) {
+        if (is_neat(mass->in(pound)) && !is_neat(mass->in(kilogram)*100))
+            return number_text_within(mass->in(pound), 1e-4) + " lb";
         return *mass < 1.0 * kilogram ? number_text_within(mass->in(gram), 0.5) + " g"
                                       : number_text_within(mass->in(kilogram), 5e-4) + " kg";
+    }
     const Volume volume = std::get<Volume>(amount);
+    if (is_neat(volume.in(imperial_pint)) && !is_neat(volume.in(litre)*100))
+        return number_text_within(volume.in(imperial_pint), 1e-4) + " pt";
     return volume < 1.0 * litre ? number_text_within(volume.in(millilitre), 0.5) + " ml"
                                 : number_text_within(volume.in(litre), 5e-4) + " l";
 }

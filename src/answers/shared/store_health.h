@@ -8,10 +8,10 @@
 
 namespace baitwright {
 
-/// One thing that is wrong with a store.
 /// What is to be done about what the doctor mends.
 inline constexpr const char* put_right_todo = "put it right: baitwright doctor --mend";
 
+/// One thing that is wrong with a store.
 struct StoreFinding {
     std::string code;       ///< short and stable, for programs
     std::string what;       ///< a sentence without its end
