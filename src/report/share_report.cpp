@@ -65,13 +65,9 @@ class Label {
 public:
     Label() { line_ = "  +" + std::string(share_label_width + 2, '-') + "+\n"; }
     void add(const std::string& text) {
-        std::string left = text;
-        while (!left.empty()) {
-            std::string taken = left;
-            while (text_width(taken) > share_label_width) taken.resize(taken.find_last_of(' '));
-            lines_ += "  | " + taken + std::string(share_label_width - text_width(taken), ' ') + " |\n";
-            left.erase(0, std::min(left.size(), taken.size() + 1));
-        }
+        for (const std::string& line : broken_at_blanks(text, share_label_width))
+            lines_ += "  | " + line +
+                      std::string(share_label_width - std::min(share_label_width, text_width(line)), ' ') + " |\n";
     }
     [[nodiscard]] std::string text() const { return line_ + lines_ + line_; }
 

@@ -33,6 +33,17 @@ std::string_view next_word(std::string_view text) {
     return is_unit(unit) ? text.substr(0, after) : text.substr(0, end);
 }
 
+std::string padded(const std::string& cell, std::size_t width, TextTable::Align align) {
+    const std::string blanks(width - std::min(width, text_width(cell)), ' ');
+    return align == TextTable::Align::left ? cell + blanks : blanks + cell;
+}
+
+void trim_right(std::string& line) {
+    line.erase(line.find_last_not_of(' ') + 1);
+}
+
+}  // namespace
+
 std::vector<std::string> broken_at_blanks(std::string_view text, std::size_t width) {
     std::vector<std::string> lines;
     std::string line;
@@ -52,17 +63,6 @@ std::vector<std::string> broken_at_blanks(std::string_view text, std::size_t wid
     lines.push_back(std::move(line));
     return lines;
 }
-
-std::string padded(const std::string& cell, std::size_t width, TextTable::Align align) {
-    const std::string blanks(width - std::min(width, text_width(cell)), ' ');
-    return align == TextTable::Align::left ? cell + blanks : blanks + cell;
-}
-
-void trim_right(std::string& line) {
-    line.erase(line.find_last_not_of(' ') + 1);
-}
-
-}  // namespace
 
 void TextTable::row(std::vector<std::string> cells) {
     cells.resize(columns_.size());

@@ -38,6 +38,9 @@ private:
 /// Columns that a text takes on a terminal: accents and wide letters counted right.
 std::size_t text_width(std::string_view text);
 
+/// Lines of at most so many columns, but for a word that is longer; a number keeps its unit.
+std::vector<std::string> broken_at_blanks(std::string_view text, std::size_t width);
+
 /// A paragraph broken at blanks so that no line passes `columns_shown`; the first line starts with `first`, the others
 /// with as many blanks. On a narrow terminal that leaves no room beside `first` it begins below it. Ends with a line
 /// end.
