@@ -5,6 +5,8 @@ target_include_directories(baitwright_flags INTERFACE ${PROJECT_SOURCE_DIR}/src)
 # Who only runs the program is told nothing of what might be wrong in it, which takes a seventh of the time: the tests' build is.
 if(CMAKE_BUILD_TYPE STREQUAL Release AND NOT BAITWRIGHT_STRICT AND NOT EMSCRIPTEN)
     target_compile_options(baitwright_flags INTERFACE -w)
+    # And its format strings are held against their values by that build alone.
+    target_compile_definitions(baitwright_flags INTERFACE FMT_CONSTEVAL=)
 else()
     target_compile_options(baitwright_flags INTERFACE -Wall -Wextra -Wpedantic -Wconversion -Wnon-virtual-dtor)
 endif()
@@ -59,11 +61,48 @@ endif()
 
 # Where speed is wanted (`Release`), the equations are compiled for it; the rooms of words, which wait for a person or a
 # disk, as soon as they are good: more would take half as long again to compile and bring nothing (docs/decisions.md).
-set(rooms_that_reckon physics bait)
+# So are the tests, and the same rooms where the tests are built in batches.
+set(as_soon_as_good $<$<CONFIG:Release>:-Og>)
+if(CMAKE_UNITY_BUILD AND NOT BAITWRIGHT_SANITIZE AND NOT BAITWRIGHT_COVERAGE)
+    list(APPEND as_soon_as_good $<$<CONFIG:Debug>:-Og>)
+endif()
 if(CMAKE_CXX_COMPILER_ID STREQUAL GNU)
     # The compiler may use half a gigabyte before it tidies up: less time, the same program.
     target_compile_options(baitwright_flags INTERFACE "SHELL:--param ggc-min-heapsize=500000")
 endif()
+
+# The standard library is most of what is read file by file: without this a change of one header takes half as long again
+# (docs/decisions.md). A batch reads it once anyway.
+function(read_standard_library_once target)
+    if(NOT EMSCRIPTEN AND NOT CMAKE_UNITY_BUILD)
+        target_precompile_headers(${target} PRIVATE <algorithm> <array> <chrono> <cmath> <cstdint> <filesystem> <functional>
+            <limits> <map> <memory> <numeric> <optional> <span> <string> <string_view> <utility> <variant> <vector>)
+        if(CMAKE_CXX_COMPILER_ID STREQUAL GNU)
+            target_compile_options(${target} PRIVATE -fpch-preprocess)  # for ccache
+        endif()
+    endif()
+endfunction()
+
+# In `dev` nothing else is optimised: the tests by random cases of the rooms above take half as long for it.
+function(reckon_in_dev target)
+    if(NOT EMSCRIPTEN AND NOT CMAKE_UNITY_BUILD AND NOT BAITWRIGHT_COVERAGE)
+        target_compile_options(${target} PRIVATE $<$<CONFIG:Debug>:-O1>)
+    endif()
+endfunction()
+
+# add_sums(NAME LEVEL SOURCES file... ROOMS room...)
+# makes of the files of a room that reckon a batch of their own, optimised so far in a release; the room takes in its objects.
+function(add_sums name level)
+    cmake_parse_arguments(sums "" "" "SOURCES;ROOMS" ${ARGN})
+    add_library(baitwright_${name} OBJECT ${sums_SOURCES})
+    list(TRANSFORM sums_ROOMS PREPEND baitwright_)
+    target_link_libraries(baitwright_${name} PRIVATE baitwright_flags ${sums_ROOMS})
+    read_standard_library_once(baitwright_${name})
+    reckon_in_dev(baitwright_${name})
+    if(NOT EMSCRIPTEN)
+        target_compile_options(baitwright_${name} PRIVATE $<$<CONFIG:Release>:${level}>)
+    endif()
+endfunction()
 
 # add_room(NAME SOURCES file... [ROOMS room...] [LIBRARIES library...])
 # makes the static library `baitwright_NAME` of src/NAME, which may include the rooms named and links the libraries.
@@ -73,20 +112,10 @@ function(add_room name)
     set(below ${room_ROOMS})
     list(TRANSFORM below PREPEND baitwright_)
     target_link_libraries(baitwright_${name} PUBLIC baitwright_flags ${below} PRIVATE ${room_LIBRARIES})
-    if(NOT EMSCRIPTEN AND NOT CMAKE_UNITY_BUILD)
-        # File by file, the standard library is most of what is read: without this a change of one header takes half as
-        # long again (docs/decisions.md). A batch reads it once anyway.
-        target_precompile_headers(baitwright_${name} PRIVATE <algorithm> <array> <chrono> <cmath> <cstdint> <filesystem>
-            <functional> <limits> <map> <memory> <numeric> <optional> <span> <string> <string_view> <utility> <variant>
-            <vector>)
-        if(CMAKE_CXX_COMPILER_ID STREQUAL GNU)
-            target_compile_options(baitwright_${name} PRIVATE -fpch-preprocess)  # for ccache
-        endif()
-    endif()
-    if(NOT EMSCRIPTEN AND NOT name IN_LIST rooms_that_reckon)
-        target_compile_options(baitwright_${name} PRIVATE $<$<CONFIG:Release>:-Og>)
-    elseif(NOT CMAKE_UNITY_BUILD AND NOT BAITWRIGHT_COVERAGE)
-        # In `dev` nothing else is: the tests by random cases of the rooms above take half as long for it.
-        target_compile_options(baitwright_${name} PRIVATE $<$<CONFIG:Debug>:-O1>)
+    read_standard_library_once(baitwright_${name})
+    if(name STREQUAL physics)
+        reckon_in_dev(baitwright_${name})
+    elseif(NOT EMSCRIPTEN)
+        target_compile_options(baitwright_${name} PRIVATE ${as_soon_as_good})
     endif()
 endfunction()
