@@ -130,6 +130,29 @@ static BlendAnswer blended_or_next(const std::vector<Made>& all, const BlendSpec
     }
 }
 
+TEST_CASE("what no scale shows of a batch is left out, and each limit that it was for is told of") {
+    const std::vector<Made> all{{"bulk", 20, 5, 1, 100}, {"glue", 20, 5, 1, 5000}};
+    MemoryShelf shelf(&draft::shelf());
+    for (const Made& made : all) {
+        Ingredient ingredient = MadeShelf(all).ingredient(made.name);
+        ingredient.binder = draft::stated<Ratio>(made.name == "glue" ? 10.0 : 0.0);
+        shelf.put(ingredient);
+    }
+    BlendSpec spec = spec_of(all, {on(P::binder, 0.04)});
+    spec.candidates[1].share.least = 0.004;
+    BlendRequest request;
+    request.batch = 100.0 * gram;  // 0.4 g of glue
+    ClpSolver solver;
+    const BlendAnswer answer = blend_mix(shelf, spec, request, solver);
+    CHECK(answer.shares.size() == 1);
+    REQUIRE(answer.warnings.size() == 2);
+    CHECK(answer.warnings[0].message == "mixed, the binder comes to 0, below the 0.04 asked for");
+    CHECK(answer.warnings[1].message ==
+          "without what no scale shows of so little, the glue comes to 0 %, below the 0.4 % asked for");
+    request.batch = 1.0 * kilogram;
+    CHECK(blend_mix(shelf, spec, request, solver).warnings.empty());
+}
+
 TEST_CASE("masses come to the batch to the gram and costs to the penny") {
     CHECK(rc::check([] {
         const std::vector<Made> all = random_candidates();

@@ -19,7 +19,7 @@ double step_of(const BlendLimitEnd& limit);
 std::vector<double> shares_kept(const LinearSolution& solution, Mass batch);
 
 /// The masses of the candidates: in the steps that a scale shows, or to the gram where those would break a limit.
-/// Nothing where whole grams would too, by a step or more: the batch is too small.
+/// Nothing where whole grams would too, by more than a step: the batch is too small.
 std::optional<std::vector<Mass>> weighed_blend(const BlendProgramme& blend, const LinearSolution& solution, Mass batch);
 
 /// The least batch in whole grams above this one that can be weighed so; nothing up to `most_grams_tried`.
