@@ -88,8 +88,8 @@ std::optional<Warning> price_that_stands(const Store& store, const StockReceipt:
         if (!pack.price || pack.on != line.lot.got_on || pack.shop != line.lot.shop) continue;
         return Warning{"price-stands", "the price told with it still counts: " + shown_pack(pack) + " of " + line.name +
                                            " at " + money_text(*pack.price) +
-                                           "; if that was wrong, tell the right one with " +
-                                           in_quotes(price_command(line.name, pack))};
+                                           "; if that was wrong, tell the right one with '" +
+                                           price_command(line.name, pack) + "'"};
     }
     return std::nullopt;
 }
