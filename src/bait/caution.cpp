@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "quantities/listed.h"
 #include "quantities/worded.h"
 
 namespace baitwright {
@@ -10,6 +11,7 @@ namespace {
 
 constexpr std::string_view allergens_begin = "Allergens: holds ",
                            allergens_end = "; name them on the tub and wash your hands.";
+constexpr std::string_view not_known_begins = "allergens not known: ";
 constexpr std::string_view allergen_source = "UK declarable allergens, Regulation (EU) 1169/2011 annex II";
 
 std::vector<Caution> make_cautions() {
@@ -58,6 +60,10 @@ const Caution* find_caution(std::string_view word) {
     return nullptr;
 }
 
+std::string allergens_not_known(std::string_view ingredient) {
+    return std::string(not_known_begins) + std::string(ingredient);
+}
+
 std::vector<std::string> caution_sentences(const std::vector<std::string>& words) {
     std::vector<std::string> sentences;
     std::string allergens;
@@ -69,6 +75,15 @@ std::vector<std::string> caution_sentences(const std::vector<std::string>& words
             sentences.emplace_back(caution.sentence);
     }
     if (!allergens.empty()) sentences.push_back(std::string(allergens_begin) + allergens + std::string(allergens_end));
+    std::vector<std::string> not_known;
+    for (const std::string& word : words)
+        if (word.starts_with(not_known_begins)) {
+            const std::string name = word.substr(not_known_begins.size());
+            if (std::find(not_known.begin(), not_known.end(), name) == not_known.end()) not_known.push_back(name);
+        }
+    if (!not_known.empty())
+        sentences.push_back("Allergens of " + listed(not_known) +
+                            " are not known here: find out, and name them on the tub.");
     return sentences;
 }
 

@@ -22,6 +22,12 @@ const std::vector<Caution>& all_cautions();
 /// The caution of that word, or null.
 const Caution* find_caution(std::string_view word);
 
+/// Stands among the cautions of an ingredient of which its allergens are known: it holds none of them.
+inline constexpr std::string_view no_allergens = "no allergens";
+
+/// What is told in place of the words of an ingredient whose allergens nobody stated; `caution_sentences` names it.
+std::string allergens_not_known(std::string_view ingredient);
+
 /// The sentences for these words, each once, allergens gathered into one sentence.
 std::vector<std::string> caution_sentences(const std::vector<std::string>& words);
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "bait/caution.h"
+
 namespace baitwright {
 
 namespace {
@@ -26,8 +28,10 @@ std::vector<std::string> caution_words(const Ingredient& ingredient) {
 
 void add_caution_words(const Ingredient& ingredient, std::vector<std::string>& words) {
     const bool whole = is_whole(ingredient.kind);
+    if (whole && ingredient.cautions.empty()) words.push_back(allergens_not_known(ingredient.name));
     bool told = false;
     for (const std::string& word : ingredient.cautions) {
+        if (word == no_allergens) continue;
         const bool of_seed = word == "pulse" || word == "hard seed" || word == "raw meal";
         if (whole || !of_seed)
             words.push_back(word);

@@ -9,6 +9,7 @@
 #include "bait/caution.h"
 #include "bait/ingredient_cautions.h"
 #include "quantities/in_quotes.h"
+#include "quantities/listed.h"
 #include "quantities/loose_words.h"
 #include "quantities/worded.h"
 
@@ -67,8 +68,10 @@ Fault raw_seed_fault(const Ingredient& ingredient, const Shelf& shelf, std::stri
         cooked ? " Then name it cooked: " + in_quotes(*cooked)
                : " Then give what you cooked a name of its own" +
                      worded(", for example: baitwright ingredient add \"" + name_when_cooked(ingredient.name) +
-                                "\" --kind particle --set \"loose_density=700 g/l\"",
-                            ", of the kind particle, and put that in");
+                                "\" --kind particle --set \"loose_density=700 g/l\" --set \"cautions=" +
+                                joined(ingredient.cautions, ", ") + "\"",
+                            ", of the kind particle, with its cautions (" + joined(ingredient.cautions, ", ") +
+                                "), and put that in");
     return {cook_first, in_quotes(ingredient.name) + " is never fed as it is bought", how + then, std::move(subject)};
 }
 

@@ -52,8 +52,15 @@ CommandResult run_log_mix(const Arguments& arguments, const Surroundings& around
     entry.on = on;
     entry.what = logged.mix;
     names.complete(entry, moistures);
-    refuse_moisture_beside(std::get<LoggedMix>(entry.what), moistures);
+    const auto& mix = std::get<LoggedMix>(entry.what);
+    refuse_moisture_beside(mix, moistures);
     LogAnswer answer;
+    if (mix.parts.empty())
+        answer.warnings.push_back({"soaked-alone",
+                                   "pellets alone are soaked, so this teaches nothing of your hand; what teaches how "
+                                   "they drink is a weighed soak: baitwright log soak"});
+    else
+        require_feel(mix);
     store.change([&] { answer.entered.push_back(enter(store.log(), {entry})); });
     return given(arguments, log_reply("log mix", answer));
 }
@@ -79,7 +86,7 @@ CommandSpec command_log_mix() {
             {{"RECIPE", "the mix, or one ingredient: its name"}},
             {{"--dry", "MASS", "all that went in dry: 1kg"},
              {"--water", "AMOUNT", "what you poured: 680ml, or weighed: 680g"},
-             {"--feel", "FEEL", "how it felt: firm"},
+             {"--feel", "FEEL", "how it felt: firm; of pellets alone nothing"},
              {"--wetness", "NUMBER", "the same as a number, if you read it closer: 1.25"},
              {"--moisture", "NAME=SHARE", "of a bag, if you measured it: \"brown crumb=9%\"; may be repeated", true},
              logged_on_flag()},

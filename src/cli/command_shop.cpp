@@ -33,7 +33,11 @@ CommandResult shop(const Arguments& arguments, const Surroundings& around) {
     const std::unique_ptr<Shelf> shelf = open_library(around.library);
     const StockOnHand stock = stock_on_hand(arguments, *shelf, around);
     std::vector<SessionNeed> sessions = sessions_of(words, *shelf, stock, what_if, days);
-    return given(arguments, shop_reply(shop_sessions(std::move(sessions), stock, request)));
+    ShopAnswer answer = shop_sessions(std::move(sessions), stock, request);
+    const bool goes_where_usual = answer.rather_at.has_value();
+    CommandResult result = given(arguments, shop_reply(std::move(answer)));
+    if (!goes_where_usual) result.unheeded.emplace_back("--at");
+    return result;
 }
 
 }  // namespace
@@ -45,7 +49,7 @@ CommandSpec command_shop() {
             {{"--on", "DATE", "the day of the first session: 2026-11-28 (default: today)"},
              {"--every", "TIME", "from one session to the next, in whole days (default: 7d)"},
              {"--people", "NUMBER", "how many anglers, each feeding all of it", false, "people"},
-             {"--at", "SHOP", "buy only at this shop; may be repeated", true},
+             {"--at", "SHOP", "buy only at this shop; may be repeated", true, "shop"},
              {"--one-shop", "", "buy all of it at one shop"},
              {"--delivery", "SHOP=CHARGE", "what a shop charges to deliver, once: \"the mill=£4.50\"; may be repeated",
               true},

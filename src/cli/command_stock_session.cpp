@@ -17,7 +17,7 @@ CommandResult run_stock_session(const Arguments& arguments, const Surroundings& 
     StrategyRequest request;
     read_flag(arguments, "--length", [&](const std::string& text) { request.length = in_range(read_hours(text)); });
     read_flag(arguments, "--people",
-              [&](const std::string& text) { request.people = static_cast<int>(parse_number(text)); });
+              [&](const std::string& text) { request.people = read_count(text, "for example --people 2"); });
     const Date on = day_of(arguments, around);
     Store store = store_of(around);
     const Named<Strategy> named = named_strategy(arguments.words().front(), store);
@@ -36,7 +36,7 @@ CommandSpec command_stock_session() {
             "take all that a session needs out of the shed at once, hookbaits too; stock undo puts it back",
             {{"STRATEGY", "its name, a TOML file, or - for standard input"}},
             {{"--length", "TIME", "how long the session lasts: 3h"},
-             {"--people", "NUMBER", "how many anglers, each feeding all of it"},
+             {"--people", "NUMBER", "how many anglers, each feeding all of it", false, "people"},
              {"--on", "DATE", "the day of the session: 2026-11-28 (default: today)"},
              {"--csv", "", "as CSV for a spreadsheet, unrounded"}},
             run_stock_session,

@@ -93,6 +93,7 @@ Keeping read_keeping(TableReader& ingredient) {
 std::string caution_hint(std::string_view word) {
     std::vector<std::string> words;
     for (const Caution& caution : all_cautions()) words.emplace_back(caution.word);
+    words.emplace_back(no_allergens);
     std::string near = did_you_mean(word, words);
     if (!near.empty()) return near;
     std::string all = "known here:";
@@ -113,7 +114,7 @@ std::vector<std::string> read_cautions(TableReader& table) {
     for (const toml::node& entry : *list) {
         const auto word = text_of(entry, "cautions", "dust", table.faults());
         if (!word) continue;
-        if (!find_caution(*word))
+        if (!find_caution(*word) && *word != no_allergens)
             table.faults().add(place_of(entry), "unknown-caution", in_quotes(*word) + " is not a known caution",
                                table.faults().tells_of(place_of(entry)) ? caution_hint(*word) : "take it out");
         else if (std::find(cautions.begin(), cautions.end(), *word) == cautions.end())  // once is as good as twice

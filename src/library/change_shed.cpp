@@ -1,6 +1,7 @@
 #include "library/change_shed.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "answers/mix/mix_for_once.h"
 #include "answers/shared/stale_prices.h"
@@ -8,6 +9,7 @@
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/listed.h"
+#include "quantities/quantity_text.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 #include "questions/stock_amount.h"
@@ -57,6 +59,25 @@ std::optional<Warning> prices_apart(const Store& store, const Money& told) {
                        in_quotes(convert_command(told.currency()))};
 }
 
+/// A pack's size as it is typed, that of the label where it says all: "20kg", "1lb4oz".
+std::string typed_pack_size(const Pack& pack) {
+    std::string label = shown_pack(pack);
+    label.erase(std::remove(label.begin(), label.end(), ' '), label.end());
+    const auto same = [&](auto size) {
+        return std::abs(parse<decltype(size)>(label).si() - size.si()) <= 1e-9 * size.si();
+    };
+    if (std::visit(same, pack.size)) return label;
+    if (const Mass* mass = std::get_if<Mass>(&pack.size)) return in_quotes(exact_text(*mass, gram, "g"));
+    return in_quotes(exact_text(std::get<Volume>(pack.size), millilitre, "ml"));
+}
+
+/// How a price is told anew, but for the price.
+std::string price_command(const std::string& ingredient, const Pack& pack) {
+    std::string command = "baitwright price \"" + ingredient + "\" --pack " + typed_pack_size(pack) + " --is PRICE";
+    if (!pack.shop.empty()) command += " --shop \"" + pack.shop + "\"";
+    return command;
+}
+
 /// Of a purchase that was taken back: the price told with it, where it is still in use.
 std::optional<Warning> price_that_stands(const Store& store, const StockReceipt::Line& line) {
     if (line.kind != StockKind::ingredient || line.by >= Milligrams{} || !line.lot.paid || line.lot.left > Milligrams{})
@@ -67,8 +88,8 @@ std::optional<Warning> price_that_stands(const Store& store, const StockReceipt:
         if (!pack.price || pack.on != line.lot.got_on || pack.shop != line.lot.shop) continue;
         return Warning{"price-stands", "the price told with it still counts: " + shown_pack(pack) + " of " + line.name +
                                            " at " + money_text(*pack.price) +
-                                           "; if that was wrong, tell the right one with " +
-                                           in_quotes("baitwright price \"" + line.name + "\"")};
+                                           "; if that was wrong, tell the right one with '" +
+                                           price_command(line.name, pack) + "'"};
     }
     return std::nullopt;
 }

@@ -25,7 +25,22 @@ bool has_spread_and_source(const std::string& key) {
     return found;
 }
 
+/// "hard seed, peanuts", parted as a table has them or as they are said.
+std::string toml_list(std::string_view words) {
+    std::string list;
+    while (!words.empty()) {
+        const std::size_t end = std::min(words.find_first_of(",;"), words.size());
+        std::string_view word = words.substr(0, end);
+        words.remove_prefix(std::min(end + 1, words.size()));
+        word.remove_prefix(std::min(word.find_first_not_of(' '), word.size()));
+        word = word.substr(0, word.find_last_not_of(' ') + 1);
+        if (!word.empty()) list += (list.empty() ? "" : ", ") + toml_quoted(std::string(word));
+    }
+    return "[" + list + "]";
+}
+
 std::string toml_value(const KeyValue& given) {
+    if (given.key == "cautions") return toml_list(given.value);
     std::string value = is_bare(given.key) ? given.value : toml_quoted(given.value);
     if (!has_spread_and_source(given.key) || given.source.empty()) return value;
     std::string text = "{ value = " + value + ", source = " + toml_quoted(given.source);

@@ -4,9 +4,10 @@
 #include <array>
 
 #include "answers/shared/wanted_feel.h"
-#include "bait/resolve_mix.h"
+#include "bait/pellets_alone.h"
 #include "library/named.h"
 #include "quantities/in_quotes.h"
+#include "quantities/number_text.h"
 #include "quantities/said_name.h"
 #include "quantities/suggestion.h"
 
@@ -38,9 +39,10 @@ struct LogNames::Completing {
     void operator()(LoggedCatch&) const {}
     void operator()(LoggedMix& mix) const {
         mix.of = names.written(Kind::bait, mix.of);
+        const ResolvedMix* resolved = names.mix_called(mix.of);
+        if (resolved && is_pellets_alone(*resolved)) return names.take_as_soaked(mix);
         mix.feel = names.feel(mix.feel);
         read_feel(mix, names.feels_);
-        const ResolvedMix* resolved = names.mix_called(mix.of);
         if (!resolved) return;
         weigh_parts(mix, *resolved, moistures);
         names.refuse(mix.dry && mix.water && mix.parts.empty(), "takes-no-water", in_quotes(mix.of) + " takes no water",
@@ -55,14 +57,14 @@ struct LogNames::Completing {
     }
     void operator()(LoggedWeight& weight) const {
         weight.of = names.written(Kind::bait, weight.of);
-        weight.feel = names.feel(weight.feel);
         names.refuse(!weight.feel.empty() && !names.shelf_.find_recipe(weight.of), "unfit-flag",
                      "--feel goes with a mix, and " + in_quotes(weight.of) + " is an ingredient, weighed dry",
                      "leave it out");
+        weight.feel = names.feel_of(weight.of, weight.feel);
     }
     void operator()(LoggedLook& look) const {
         look.of = names.written(Kind::bait, look.of);
-        look.feel = names.feel(look.feel);
+        look.feel = names.feel_of(look.of, look.feel);
     }
     void operator()(LoggedBag& bag) const { bag.of = names.written(Kind::ingredient, bag.of); }
     void operator()(LogUndone&) const {}
@@ -126,6 +128,34 @@ std::string LogNames::feel(const std::string& word) {
     return word;
 }
 
+bool LogNames::tells_of_feel(const std::string& of, const std::string& feel) {
+    if (feel.empty() || folded_name(feel) == feel_of_pellets) return false;
+    constexpr const char* no_feel = "no-feel";
+    const std::string what = in_quotes(of) + " is pellets alone: they are soaked and drained, and have no feel";
+    refuse(true, no_feel, what,
+           "leave the feel out; what teaches how they drink is a weighed soak: baitwright log soak");
+    warn({no_feel, what + ", so what you wrote of one is left out"});
+    return true;
+}
+
+void LogNames::take_as_soaked(LoggedMix& mix) {
+    if (!tells_of_feel(mix.of, mix.feel) && mix.wetness)
+        static_cast<void>(tells_of_feel(mix.of, "wetness " + number_text(*mix.wetness)));
+    mix.feel.clear();
+    mix.wetness.reset();
+    mix.within = 0.0;
+    mix.wetting = Mass{};
+    mix.parts.clear();
+}
+
+std::string LogNames::feel_of(const std::string& of, const std::string& word) {
+    if (word.empty() || !shelf_.find_recipe(of)) return feel(word);
+    const ResolvedMix* mix = mix_called(of);
+    if (!mix || !is_pellets_alone(*mix)) return feel(word);
+    static_cast<void>(tells_of_feel(of, word));
+    return {};
+}
+
 void LogNames::refuse(bool unfit, const char* code, const std::string& message, const char* hint) const {
     if (unfit && unknown_ == UnknownName::refused) throw UsageError(code, message, hint);
 }
@@ -136,7 +166,7 @@ const ResolvedMix* LogNames::mix_called(const std::string& name) {
     auto& mix = mixes_[name];
     if (!shelf_.find_recipe(name) && !shelf_.find_ingredient(name)) return nullptr;
     try {
-        mix = resolve(named_bait(name, shelf_, BaitUse::wetted).value, shelf_);
+        mix = resolve_as_made(named_bait(name, shelf_, BaitUse::wetted).value, shelf_);
     } catch (const Error& error) {
         if (unknown_ == UnknownName::refused) throw;
         warnings_.push_back({"unweighed", "what went into " + in_quotes(name) + " is not known: " + error.what()});
@@ -145,8 +175,11 @@ const ResolvedMix* LogNames::mix_called(const std::string& name) {
 }
 
 void LogNames::warn(const std::string& what, const std::string& word) {
-    Warning warning{"unknown-name",
-                    "no " + what + " here is called " + in_quotes(word) + "; it stands in the log as you wrote it"};
+    warn({"unknown-name",
+          "no " + what + " here is called " + in_quotes(word) + "; it stands in the log as you wrote it"});
+}
+
+void LogNames::warn(Warning warning) {
     const bool told = std::any_of(warnings_.begin(), warnings_.end(),
                                   [&](const Warning& other) { return other.message == warning.message; });
     if (!told) warnings_.push_back(std::move(warning));

@@ -24,7 +24,7 @@ public:
         : shelf_(shelf), place_(std::move(place)), unknown_(unknown), feels_(shelf.feels()) {}
 
     /// Where unknown names are refused, throws NotFound, and UsageError for what teaches nothing: a soak of no pellet,
-    /// a mix that takes no water.
+    /// a mix that takes no water, a feel of pellets alone.
     void complete(LogEntry& entry, const BagMoistures& moistures = {});
     /// What was kept as it was written, once each.
     [[nodiscard]] const std::vector<Warning>& warnings() const { return warnings_; }
@@ -41,9 +41,16 @@ private:
     [[nodiscard]] std::optional<std::string> found(Kind kind, const std::string& word) const;
     std::string look_up(Kind kind, const std::string& word);
     std::string feel(const std::string& word);
+    /// The feel of such a bait; empty of pellets alone, which have none.
+    std::string feel_of(const std::string& of, const std::string& word);
+    /// Whether pellets alone were said to have a feel, which is refused, or left out with a word.
+    bool tells_of_feel(const std::string& of, const std::string& feel);
+    /// Pellets alone: what they were soaked in teaches nothing of a hand that wets meal, so no part of theirs is kept.
+    void take_as_soaked(LoggedMix& mix);
     const ResolvedMix* mix_called(const std::string& name);
     void refuse(bool unfit, const char* code, const std::string& message, const char* hint) const;
     void warn(const std::string& what, const std::string& word);
+    void warn(Warning warning);
 
     const Shelf& shelf_;
     LibraryPlace place_;

@@ -129,8 +129,6 @@ LoggedSession session_told(const Arguments& arguments, const std::string& strate
 MixToLog mix_to_log(const Arguments& arguments) {
     require_flag(arguments, "--dry", "how much dry mix was it?", "--dry 1kg");
     require_flag(arguments, "--water", "how much water went in?", "--water 680ml");
-    if (!arguments.has("--feel") && !arguments.has("--wetness"))
-        throw UsageError("missing-flag", "how did it feel?", "say it with --feel firm; see: baitwright help feels");
     MixToLog logged;
     LoggedMix& mix = logged.mix;
     mix.of = arguments.words().front();
@@ -150,6 +148,11 @@ MixToLog mix_to_log(const Arguments& arguments) {
     }
     mix = checked_for_log(mix);
     return logged;
+}
+
+void require_feel(const LoggedMix& mix) {
+    if (mix.feel.empty() && !mix.wetness)
+        throw UsageError("missing-flag", "how did it feel?", "say it with --feel firm; see: baitwright help feels");
 }
 
 LoggedSoak soak_to_log(const Arguments& arguments) {

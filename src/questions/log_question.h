@@ -11,6 +11,8 @@ namespace baitwright {
 /// What is to go into the log, as words and flags say; names as they were typed. All throw UsageError, naming the flag:
 /// what cannot be read, what is missing, and what cannot be (`bait/log_limits.h`).
 MixToLog mix_to_log(const Arguments& arguments);
+/// Of a mix that has a feel: that it was said.
+void require_feel(const LoggedMix& mix);
 LoggedSoak soak_to_log(const Arguments& arguments);
 LoggedWeight weight_to_log(const Arguments& arguments);
 LoggedLook look_to_log(const Arguments& arguments);

@@ -33,7 +33,10 @@ ShopRequest shop_request(const Arguments& arguments, Date today) {
     ShopRequest request;
     request.today = today;
     request.usual_currency = usual_currency(arguments);
-    request.at = arguments.values("--at");
+    if (arguments.typed("--at") || !arguments.has("--at"))
+        request.at = arguments.values("--at");
+    else if (!arguments.has("--one-shop"))
+        request.rather_at = arguments.value("--at");
     for (const std::string& text : arguments.values("--delivery"))
         request.deliveries.push_back(flag_value("--delivery", [&] { return read_delivery(text, arguments); }));
     if (arguments.has("--one-shop")) request.trips = ShopRequest::Trips::one_shop;

@@ -36,6 +36,8 @@ void heed_text(std::string_view text, ShownUnits& units) {
         heed_text(text.substr(at + between.size()), units);
         return;
     }
+    if (const auto blank = text.find(' '); blank != std::string_view::npos && is_bare_number(text.substr(0, blank)))
+        heed_text(text.substr(blank + 1), units);  // "1 2lb": a fish of two pounds
 }
 
 }  // namespace

@@ -24,6 +24,18 @@ void refuse_mixed_shares(const std::vector<std::string>& words) {
                      R"(give all of them in %, or all in parts: "expander 4 mm=2 parts" "expander 6 mm=1 part")");
 }
 
+/// What is shared out is all of it, and no more.
+void refuse_more_than_all(const std::vector<std::string>& words, const std::vector<SoakItem>& items) {
+    constexpr double all = 100 + 1e-9;
+    double sum = 0;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        if (is_percent(words[i])) sum += items[i].parts;
+    if (sum > all)
+        throw UsageError("more-than-all",
+                         "the shares come to " + number_text_within(sum, 1e-6 * sum) + " %, more than all of it",
+                         "let them come to 100 %, or say them in parts: \"expander 4 mm=2 parts\"");
+}
+
 /// "2 parts", "1 part", "50 %": shares of the whole.
 std::optional<double> read_parts(const std::string& text) {
     for (const char* ending : {"parts", "part", "%"})
@@ -142,6 +154,7 @@ SoakRequest soak_request(const Arguments& arguments) {
     SoakRequest request;
     refuse_mixed_shares(arguments.words());
     for (const std::string& word : arguments.words()) request.items.push_back(read_item(word));
+    refuse_more_than_all(arguments.words(), request.items);
     request.total = read_total(arguments);
     read_flag(arguments, "--spare", [&](const std::string& text) { request.spare = parse<Ratio>(text); });
     read_flag(arguments, "--water-temp",

@@ -176,18 +176,22 @@ std::string shown_gap(Time gap) {
     return minutes < 60 ? fmt::format("{:.3g} min", minutes) : hours_and_minutes(gap);
 }
 
+constexpr double least_soak_told = 5;  // seconds
+
 std::string shown_soak_time(Time time) {
     const Time kitchen = kitchen_soak_time(time);
     const double seconds = kitchen.in(second);
-    if (seconds < 57.5) return fmt::format("{:.0f} s", std::max(5.0, seconds));
+    if (seconds < 57.5) return fmt::format("{:.0f} s", std::max(least_soak_told, seconds));
     return seconds < 285 ? fmt::format("{:g} min", seconds / 60) : hours_and_minutes(kitchen);
 }
 
 std::string shown_soak_time(Time low, Time high) {
     const double seconds = high.in(second);
     const auto both = [&](double step, double unit, const char* symbol) {
-        const double from = step * std::round(low.in(second) / unit / step),
-                     to = step * std::round(seconds / unit / step);
+        const auto shown = [&](double time) {
+            return step * std::round(std::max(time, least_soak_told) / unit / step);
+        };
+        const double from = shown(low.in(second)), to = shown(seconds);
         return from == to ? fmt::format("{:g} {}", to, symbol) : fmt::format("{:g} to {:g} {}", from, to, symbol);
     };
     if (seconds < 117.5) return both(5, 1, "s");

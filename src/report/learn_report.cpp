@@ -122,10 +122,7 @@ void tell_set_aside(Told& told, const LearnAnswer& answer) {
     }
     if (answer.set_aside.size() > shown)
         told.entry("  - ", fmt::format("and {} more", answer.set_aside.size() - shown));
-    told.say(
-        fmt::format("If it is a slip, mend it: baitwright log edit {0}. If it is true, say so: baitwright learn "
-                    "--believe {0}",
-                    answer.set_aside.front().entry.id));
+    told.say(what_to_do_with(std::span(answer.set_aside).first(shown)));
 }
 
 std::string test_text(const NextTest& next) {

@@ -99,6 +99,17 @@ std::string told_of(const Learnt& learnt) {
     return told + " (9 in 10: " + more_or_less(low, high) + ")";
 }
 
+std::string what_to_do_with(std::span<const SetAside> set_aside) {
+    std::string edits, beliefs;
+    for (const SetAside& aside : set_aside) {
+        edits += fmt::format("{}baitwright log edit {}", edits.empty() ? "" : "; ", aside.entry.id);
+        beliefs += fmt::format(" --believe {}", aside.entry.id);
+    }
+    return set_aside.size() == 1
+               ? "If it is a slip, mend it: " + edits + ". If it is true, say so: baitwright learn" + beliefs
+               : "Mend what is a slip: " + edits + ". Say what is true: baitwright learn" + beliefs;
+}
+
 bool says_something(const Learnt& learnt) {
     return learnt.times > 0 && learnt.sd < 0.9 * learnt.prior_sd;
 }

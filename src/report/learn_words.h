@@ -1,5 +1,6 @@
 #pragma once
 
+#include <span>
 #include <string>
 
 #include "answers/learn/learn_answer.h"
@@ -22,6 +23,9 @@ std::string key_of(Learnt::Property property);
 
 /// The clause of one thing that was learnt: "takes 12 % more than the library says (9 in 10: 6 to 18 % more)".
 std::string told_of(const Learnt& learnt);
+
+/// How what was set aside is mended where it is a slip, and believed where it is true.
+std::string what_to_do_with(std::span<const SetAside> set_aside);
 
 /// Whether the log says something of it: its range is narrower than before by a tenth.
 bool says_something(const Learnt& learnt);

@@ -131,11 +131,12 @@ TextTable lines_table(const ShopAnswer& answer) {
 }
 
 std::string sure_text(const ShopAnswer& answer) {
+    const std::string usual = answer.rather_at ? "What " + *answer.rather_at + " sells is bought there. " : "";
     if (answer.gap_minor() > 0)
-        return "There are too many ways to buy so much to try them all: other whole packs may cost up to " +
+        return usual + "There are too many ways to buy so much to try them all: other whole packs may cost up to " +
                minor_text(answer.gap_minor(), answer) + " less, and no more than that.";
-    if (!answer.least_left) return "No other whole packs cost less.";
-    return "No other whole packs cost less; of those that cost the same, these leave least over.";
+    if (!answer.least_left) return usual + "No other whole packs cost less.";
+    return usual + "No other whole packs cost less; of those that cost the same, these leave least over.";
 }
 
 std::string past_best_text(const ShopAnswer& answer) {

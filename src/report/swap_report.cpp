@@ -23,8 +23,8 @@ using Align = TextTable::Align;
 TextTable shares_table(const SwapAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right});
     table.row({"made of", "was", "is"});
-    const auto name = [](const SwapShare& share) {
-        return share.name + (share.prepare == Preparation::soaked ? " (soaked)" : "");
+    const auto name = [&](const SwapShare& share) {
+        return share.name + (share.prepare == Preparation::soaked && !answer.soaked_alone ? " (soaked)" : "");
     };
     for (const SwapShare& share : answer.gone) table.row({name(share), shown_percent(share.was), "out"});
     for (const SwapShare& share : answer.stand_ins) table.row({name(share), "new", shown_percent(share.is)});
@@ -75,19 +75,25 @@ std::string water_text(const SwapAnswer& answer) {
     const Mass dry = imperial ? 1.0 * pound : 1.0 * kilogram, was = kitchen_water(answer.water_was * dry),
                is = kitchen_water(answer.water_is * dry);
     const char* each = imperial ? "a pound" : "a kilo";
+    if (answer.soaked_alone)
+        return was == is
+                   ? fmt::format("Soaked as before, they keep {} {}.", shown_water(is), each)
+                   : fmt::format("Soaked, they keep {} {}, in place of {}.", shown_water(is), each, shown_water(was));
     if (was == is) return fmt::format("As before: {} {} for {}.", shown_water(is), each, answer.feel);
     return fmt::format("{} {} for {}, in place of {}.", shown_water(is), each, answer.feel, shown_water(was));
 }
 
 std::string feel_text(const SwapAnswer& answer) {
-    std::string text = fmt::format("With the old water it would be {} (wetness {:.2f}).", answer.feel_of_old_water,
-                                   double(answer.wetness_of_old_water));
+    std::string text;
+    if (!answer.soaked_alone)
+        text = fmt::format("With the old water it would be {} (wetness {:.2f}). ", answer.feel_of_old_water,
+                           double(answer.wetness_of_old_water));
     if (answer.hold > 1.1)
-        text += fmt::format(" A ball holds about {} times as long.", significant(answer.hold, 2));
+        text += fmt::format("A ball holds about {} times as long.", significant(answer.hold, 2));
     else if (answer.hold < 0.9)
-        text += fmt::format(" A ball breaks up in about {} of the time.", shown_percent(answer.hold));
+        text += fmt::format("A ball breaks up in about {} of the time.", shown_percent(answer.hold));
     else
-        text += " A ball holds about as long.";
+        text += "A ball holds about as long.";
     return text;
 }
 

@@ -14,6 +14,7 @@
 #include "bait/seeds.h"
 #include "drawn_number.h"
 #include "quantities/fault_of.h"
+#include "quantities/quantity_text.h"
 #include "reference/numbers_in.h"
 #include "solver/reference_programmes.h"
 
@@ -113,12 +114,52 @@ TEST_CASE("each limit that binds costs what moving it costs") {
     CHECK(prices > 20);
 }
 
+/// Where whole grams break its limits, a small batch is refused, and the one that is named instead works.
+static BlendAnswer blended_or_next(const std::vector<Made>& all, const BlendSpec& spec, BlendRequest& request) {
+    try {
+        return blended(all, spec, request);
+    } catch (const UsageError& error) {
+        const Fault& fault = error.faults().front();
+        RC_ASSERT(fault.code == "batch-too-small");
+        const auto at = fault.hint.find("--batch ");
+        RC_ASSERT(at != std::string::npos);
+        const Mass next = parse<Mass>(fault.hint.substr(at + 8));
+        RC_ASSERT(next > *request.batch);
+        request.batch = next;
+        return blended(all, spec, request);
+    }
+}
+
+TEST_CASE("what no scale shows of a batch is left out, and each limit that it was for is told of") {
+    const std::vector<Made> all{{"bulk", 20, 5, 1, 100}, {"glue", 20, 5, 1, 5000}};
+    MemoryShelf shelf(&draft::shelf());
+    for (const Made& made : all) {
+        Ingredient ingredient = MadeShelf(all).ingredient(made.name);
+        ingredient.binder = draft::stated<Ratio>(made.name == "glue" ? 10.0 : 0.0);
+        shelf.put(ingredient);
+    }
+    BlendSpec spec = spec_of(all, {on(P::binder, 0.04)});
+    spec.candidates[1].share.least = 0.004;
+    BlendRequest request;
+    request.batch = 100.0 * gram;  // 0.4 g of glue
+    ClpSolver solver;
+    const BlendAnswer answer = blend_mix(shelf, spec, request, solver);
+    CHECK(answer.shares.size() == 1);
+    REQUIRE(answer.warnings.size() == 2);
+    CHECK(answer.warnings[0].message == "mixed, the binder comes to 0, below the 0.04 asked for");
+    CHECK(answer.warnings[1].message ==
+          "without what no scale shows of so little, the glue comes to 0 %, below the 0.4 % asked for");
+    request.batch = 1.0 * kilogram;
+    CHECK(blend_mix(shelf, spec, request, solver).warnings.empty());
+}
+
 TEST_CASE("masses come to the batch to the gram and costs to the penny") {
     CHECK(rc::check([] {
         const std::vector<Made> all = random_candidates();
         BlendRequest request;
         request.batch = between(1, 40000) * gram;
-        const BlendAnswer answer = blended(all, random_spec(all), request);
+        const BlendSpec spec = random_spec(all);
+        const BlendAnswer answer = blended_or_next(all, spec, request);
         if (answer.status != BlendAnswer::Status::optimal) return;
         double grams = 0, shares = 0;
         std::int64_t pence = 0;
@@ -130,6 +171,19 @@ TEST_CASE("masses come to the batch to the gram and costs to the penny") {
             RC_ASSERT(std::abs(share.weigh.in(gram)-std::round(share.weigh.in(gram))) < 1e-6);
         }
         RC_ASSERT(std::abs(grams - request.batch->in(gram)) < 1e-6);
+        for (const BlendLimit& limit : spec.limits) {  // what is weighed holds them, within a step
+            if (!limit.on || *limit.on == MixProperty::price) continue;
+            double sum = 0, weight = 0;
+            for (const BlendShare& share : answer.shares) {
+                const auto terms = terms_of(*limit.on, share.ingredient);
+                if (!terms) continue;
+                sum += share.weigh.in(gram)*terms->amount;
+                weight += share.weigh.in(gram)*terms->weight;
+            }
+            const double step = facts_of(*limit.on).step + 1e-9;
+            if (limit.bounds.least) RC_ASSERT(sum / weight > *limit.bounds.least - step);
+            if (limit.bounds.most) RC_ASSERT(sum / weight < *limit.bounds.most + step);
+        }
         RC_ASSERT(pence == answer.cost.minor());
         RC_ASSERT(std::abs(shares - 1) < 1e-12);
         double parts = 0, cost = 0;  // of the shares as they are saved

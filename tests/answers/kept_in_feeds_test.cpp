@@ -88,6 +88,22 @@ TEST_CASE("mix from the freezer at the same feel takes the place of as much fres
     CHECK(std::abs(found.kept[0].more_water.in(gram)) < 1e-9);
 }
 
+// By the same sum: soaked pellets of 300 g hold the water that they keep, and were not weighed so dry.
+TEST_CASE("soaked pellets from the freezer take the place of as many soaked ones") {
+    MemoryShelf shelf(&bank());
+    shelf.put(draft::micro_mix());
+    Feed feeder = cups("micro mix", 45, 20);
+    feeder.form = FeedForm::feeder;
+    const Strategy strategy = session({feeder});
+    const UnrolledStrategy bare = unroll_strategy(shelf, strategy);
+    const UnrolledStrategy found = unroll_strategy(shelf, strategy, with_tubs({tub_of("micro mix", 300)}));
+    const double r = bare.soak_water / bare.dry;
+    CHECK(r > 0.2);
+    CHECK(fresh_of(found).dry == Approx(bare.dry.in(gram)-300 / (1 + r)));
+    CHECK(found.soak_water.in(gram) == Approx(bare.soak_water.in(gram)-300 * r / (1 + r)));
+    CHECK(found.wet_mass.in(gram) == Approx(bare.wet_mass.in(gram)));
+}
+
 // What is wetter gives its water to the whole tub, which is wetted to the driest of its feels.
 TEST_CASE("beside a drier feel, mix kept wetter goes only into what is as wet") {
     const Strategy two = session({cups("crumb alone", 250, 4, "soft"), cups("crumb alone", 250, 2, "firm")});

@@ -194,3 +194,25 @@ TEST_CASE("nothing is learnt from an empty log, nor from mixes that leave out wh
     REQUIRE(gone.warnings.size() == 1);
     CHECK(gone.warnings[0].code == "unknown-ingredient");
 }
+
+TEST_CASE("pellets alone teach nothing of the hand, whatever was felt of them; with meal they do") {
+    MemoryShelf shelf;
+    shelf.put(thirsty("meal", 0.6, 1.0));
+    Ingredient pellet = thirsty("pellet", 0.4, 0.7);
+    pellet.kind = IngredientKind::pellet;
+    shelf.put(pellet);
+    LearnRequest request;
+    request.log = {mixed(1, parse_date("2026-05-01"), kilo_of("pellet", 1.2, 350))};
+    const LearnAnswer alone = learn_from_log(shelf, request);
+    CHECK_FALSE(alone.water.known());
+    CHECK(alone.observations == 0);
+    REQUIRE(alone.warnings.size() == 1);
+    CHECK(alone.warnings[0].code == "soaked-alone");
+    LoggedMix with_meal = kilo_of("pellet", 1.2, 500);
+    with_meal.parts = {{"pellet", 0.4 * kilogram}, {"meal", 0.6 * kilogram}};
+    request.log.push_back(mixed(2, parse_date("2026-05-02"), with_meal));
+    const LearnAnswer both = learn_from_log(shelf, request);
+    CHECK(both.observations == 1);
+    request.log.erase(request.log.begin());
+    CHECK(learn_from_log(shelf, request).water.covariance(0, 0) == both.water.covariance(0, 0));
+}

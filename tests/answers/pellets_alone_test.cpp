@@ -5,6 +5,9 @@
 
 #include "answers/asking.h"
 #include "answers/drop/drop_feed.h"
+#include "answers/learn/mix_looks.h"
+#include "answers/mix/dose_amounts.h"
+#include "answers/mix/dry_out.h"
 #include "answers/pellets/soak_pellets.h"
 #include "answers/plan/plan_session.h"
 #include "answers/sessions.h"
@@ -102,6 +105,31 @@ TEST_CASE("pellets that go in dry by the cup stay dry, and with meal they are pa
     const MixAnswer mixed = answer_mix(micro_bank(), draft::micro_mix(), request);
     CHECK_FALSE(mixed.soaked_alone);
     CHECK(mixed.water_to_add > Mass{});
+}
+
+TEST_CASE("dosed, dried and weighed in a cup, pellets alone are the same soaked pellets") {
+    const MixRequest request = draft::request_for(WetVolume{2.0 * litre});
+    const DoseAnswer dosed = dose_mix(micro_bank(), draft::micro_mix(), request);
+    const MixAnswer mixed = answer_mix(micro_bank(), draft::micro_mix(), request);
+    CHECK(dosed.dry_mass.in(gram) == Approx(mixed.dry_mass.in(gram)).epsilon(1e-12));
+    CHECK(dosed.water == Mass{});
+    DryRequest tub;
+    tub.face = (40.0 * centimetre) * (30.0 * centimetre);
+    tub.hours = 5.0 * hour;
+    CHECK(fault_of([&] { dry_out(micro_bank(), draft::micro_mix(), tub); }).code == "soaked-alone");
+    const LoggedWeight cup{draft::micro_mix().name, {}, 250.0 * millilitre, 150.0 * gram};
+    const MixAnswer cups = micros_for(Vessels{1, 250.0 * millilitre, "cup"});
+    CHECK(cup_seen(micro_bank(), cup).value().modelled == Approx(cups.wet_mass.in(gram)).epsilon(1e-9));
+    LoggedWeight at_a_feel = cup;
+    at_a_feel.feel = "firm";
+    CHECK_FALSE(cup_seen(micro_bank(), at_a_feel));
+}
+
+TEST_CASE("what pellets alone keep is what the weight says") {
+    const ResolvedMix mix = resolve_as_made(draft::micro_mix(), micro_bank());
+    CHECK(is_soaked_alone(mix));
+    const MixAnswer kilo = micros_for(DryMass{1.0 * kilogram});
+    CHECK(1000 * water_kept_soaked(mix) == Approx((kilo.wet_mass - kilo.dry_mass).in(gram)).epsilon(1e-9));
 }
 
 TEST_CASE("a feel asked of pellets alone is told off, and water in the tub is refused") {

@@ -171,6 +171,22 @@ TEST_CASE("what has no price, or is not sold where one goes, is named and left o
     CHECK(fault_of([&] { shop(sessions, {}, request); }).hint == "did you mean 'the mill'?");
 }
 
+TEST_CASE("what the usual shop sells is bought there, dear or not, and the rest where it is sold") {
+    const auto sessions =
+        weekly({{need("brown crumb", 900, {shop_pack(1000, 210, "the village shop"), shop_pack(1000, 260, "the mill")}),
+                 need("casters", 300, {shop_pack(320, 390, "the village shop")})}});
+    ShopRequest request = asking();
+    request.rather_at = "the mill";
+    const ShopAnswer answer = shop(sessions, {}, request);
+    CHECK(answer.complete());
+    CHECK(answer.total_minor == 260 + 390);
+    CHECK(answer.rather_at == "the mill");
+    request.rather_at = "the kiosk";  // sells none of it
+    const ShopAnswer elsewhere = shop(sessions, {}, request);
+    CHECK(elsewhere.total_minor == 210 + 390);
+    CHECK_FALSE(elsewhere.rather_at);
+}
+
 TEST_CASE("what has no price and is in the shed is no lack") {
     StockOnHand stock;
     stock.put("brown crumb", {1.0 * kilogram});

@@ -161,4 +161,16 @@ TEST_CASE("both mixes of a swap are priced in one currency, and what that leaves
     CHECK_THAT(answer.warnings[0].message, Catch::Contains(recipe.parts[0].of + " (€2.00)"));
 }
 
+TEST_CASE("pellets alone are compared soaked, and are written as the recipe had them") {
+    const SwapAnswer answer = swapped(draft::micro_mix(), without({"fishmeal micro pellet 2 mm"}));
+    CHECK(answer.soaked_alone);
+    CHECK(answer.feel == "soaked");
+    const MixAnswer kilo = answer_mix(draft::shelf(), draft::micro_mix(), draft::request_for(DryMass{1.0 * kilogram}));
+    CHECK(double(answer.water_was) == Approx(kilo.wet_mass / kilo.dry_mass - 1).epsilon(1e-9));
+    for (const SwapChange& change : answer.changes) CHECK(change.name != "absorption");
+    REQUIRE(answer.changed);
+    for (const Part& part : answer.changed->parts) CHECK(part.prepare == Preparation::as_bought);
+    CHECK_FALSE(swapped(draft::fishmeal_mix(), without({"brown crumb"})).soaked_alone);
+}
+
 }  // namespace baitwright

@@ -42,6 +42,7 @@ TEST_CASE("raw seed is told how to be cooked, and by what name it is fed then") 
 TEST_CASE("where the shelf has no such seed cooked, the hint gives it a name") {
     CHECK_THAT(hint_of_seed("vetches, raw"), Catch::Contains("ingredient add \"cooked vetches\" --kind particle"));
     CHECK_THAT(hint_of_seed("pearl millet"), Catch::Contains("\"cooked pearl millet\""));
+    CHECK_THAT(hint_of_seed("vetches, raw"), Catch::EndsWith("--set \"cautions=pulse\""));
     const WordedHere on_phone(WordsFor::phone);
     CHECK_THAT(hint_of_seed("vetches, raw"), !Catch::Contains("baitwright") && Catch::Contains("a name of its own"));
 }

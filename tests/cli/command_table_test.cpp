@@ -55,3 +55,15 @@ TEST_CASE("the document says of just those commands that they take --csv which d
         if (takes(command, "--csv")) takers.emplace_back(command.verb);
     CHECK(code_in(document.substr(begin, end - begin)) == takers);
 }
+
+TEST_CASE("each command that asks how many anglers feed, or where one buys, takes what is usual") {
+    for (const CommandSpec& command : all_commands()) {
+        if (command.verb == "usual" || command.verb == "price list") continue;  // told there; a list of all shops
+        for (const Flag& flag : command.flags) {
+            CAPTURE(command.verb, flag.name);
+            if (flag.name == "--people") CHECK(flag.usual == "people");
+            if (flag.name == "--shop") CHECK(flag.usual == "shop");
+            if (flag.name == "--at" && flag.value == "SHOP") CHECK(flag.usual == "shop");
+        }
+    }
+}

@@ -67,6 +67,8 @@ TEST_CASE("a purchase that is taken back leaves its price, and says so; anything
     REQUIRE(undone.warnings.size() == 1);
     CHECK(undone.warnings[0].code == "price-stands");
     CHECK_THAT(undone.warnings[0].message, Catch::Contains("1 kg of brown crumb at £23.50"));
+    CHECK_THAT(undone.warnings[0].message,
+               Catch::EndsWith("'baitwright price \"brown crumb\" --pack 1kg --is PRICE --shop \"the mill\"'"));
 }
 
 TEST_CASE("a purchase in another currency is in the shed, and the way to one currency is told") {

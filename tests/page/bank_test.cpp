@@ -229,6 +229,8 @@ TEST_CASE("what is typed in feet, pints, ounces or degF is answered in them") {
     CHECK(units({"16 × 12 in"}).feet);
     CHECK(units({"46F"}).fahrenheit);
     CHECK(units({"2pt"}).pints);
+    CHECK(units({"carp=1 2lb"}).ounces);  // one of two pounds
+    CHECK_FALSE(units({"carp=1 2kg"}).ounces);
     CHECK(units({"15ml in 0.5pt of lake water"}).pints);
     CHECK(units({"brown crumb=2lb"}).ounces);
     CHECK(units({"2 oz per lb"}).ounces);

@@ -63,6 +63,8 @@ TEST_CASE("a soak is told to half a minute while that matters, and a short one i
     CHECK(shown_whole_percent(0.045 - 1e-16) == "5 %");
     CHECK(shown_whole_percent(0.0449) == "4 %");
     CHECK(shown_soak_time(56.0 * minute) == "55 min");
+    CHECK(shown_soak_time(0.4 * second, 1.7 * second) == "5 s");  // as the middle of it, which lies within
+    CHECK(shown_soak_time(2.0 * second, 12.0 * second) == "5 to 10 s");
     CHECK(shown_soak_time(40.0 * second, 100.0 * second) == "40 to 100 s");
     CHECK(shown_soak_time(0.7 * minute, 3.0 * minute) == "0.5 to 3 min");
     CHECK(shown_soak_time(5.2 * minute, 9.4 * minute) == "5 to 9 min");

@@ -124,3 +124,11 @@ TEST_CASE("a panel of a mix says how much water it takes, and a thing that says 
     answer.courses.front().seen.front().sd = 0.5;
     CHECK(learn_plot(answer).size() < closely.size());
 }
+
+TEST_CASE("each entry that was set aside has its way to be mended or believed") {
+    LearnReport report{answer_of_a_season()};
+    report.answer.set_aside.push_back({mix_entry(12), 5.1, 300, 741});
+    const std::string text = told_text(report);
+    CHECK_THAT(text, Contains("log edit 8") && Contains("log edit 12"));
+    CHECK_THAT(text, Contains("--believe 8") && Contains("--believe 12"));
+}

@@ -5,9 +5,12 @@
 #include <stdexcept>
 
 #include "answers/blend/blend_programme.h"
-#include "answers/blend/share_batch.h"
+#include "answers/blend/weighed_blend.h"
 #include "bait/resolve_mix.h"
 #include "bait/wetted_mix.h"
+#include "quantities/fault.h"
+#include "quantities/in_quotes.h"
+#include "quantities/listed.h"
 #include "quantities/quantity_text.h"
 #include "quantities/sort_stably.h"
 #include "quantities/units.h"
@@ -18,13 +21,7 @@ namespace {
 
 using End = BlendLimitEnd::End;
 
-/// Shares are saved in hundredths of a percent.
-constexpr double saved_parts = 10000;
 constexpr double cheapest_price = 1e-6;  // minor units: less is the solver's rounding
-
-double step_of(const BlendLimitEnd& limit) {
-    return limit.property ? facts_of(*limit.property).step : 0.01;
-}
 
 /// Works out the answer from the optimum.
 class BlendTeller {
@@ -43,35 +40,25 @@ public:
         return std::move(answer_);
     }
 
-    BlendAnswer optimal(const BlendProgramme& programme, const LinearSolution& solution) {
+    /// `masses` of the candidates are those of `weighed_blend`.
+    BlendAnswer optimal(const BlendProgramme& programme, const LinearSolution& solution,
+                        const std::vector<Mass>& masses) {
         answer_.status = BlendAnswer::Status::optimal;
-        take_shares(solution);
+        shares_ = shares_kept(solution, blend_.batch);
         for (const MixPropertyFacts& facts : mix_properties())
             if (const auto value = value_of(facts.property)) answer_.properties.push_back({facts.property, *value});
         take_costs();
         take_binding(programme, solution);
-        sort_shares();
-        weigh();
+        sort_shares(masses);
         save_shares();
         answer_.recipe = recipe();
         price();
         check_limits();
+        check_shares(programme);
         return std::move(answer_);
     }
 
 private:
-    /// What no kitchen scale shows of the batch, and no saved percent, is left out.
-    void take_shares(const LinearSolution& solution) {
-        const double least_share = std::max<double>(0.5 / saved_parts, 0.5 * gram / blend_.batch);
-        double sum = 0;
-        for (const double value : solution.values) sum += value;
-        shares_.assign(solution.values.size(), 0);
-        double kept = 0;
-        for (std::size_t i = 0; i < shares_.size(); ++i)
-            if (solution.values[i] >= least_share * sum) kept += shares_[i] = solution.values[i];
-        for (double& share : shares_) share /= kept;
-    }
-
     [[nodiscard]] std::optional<double> value_of(MixProperty property) const {
         double amount = 0, weight = 0;
         for (std::size_t i = 0; i < shares_.size(); ++i) {
@@ -101,7 +88,7 @@ private:
                     [](const BindingLimit& a, const BindingLimit& b) { return a.price_minor > b.price_minor; });
     }
 
-    void sort_shares() {
+    void sort_shares(const std::vector<Mass>& masses) {
         for (std::size_t i = 0; i < shares_.size(); ++i)
             if (shares_[i] > 0) candidates_.push_back(i);
         sort_stably(candidates_.begin(), candidates_.end(),
@@ -111,14 +98,8 @@ private:
             answer_.shares.back().ingredient = blend_.ingredients[i];
             answer_.shares.back().share = shares_[i];
             answer_.shares.back().price_per_kilogram = blend_.prices[i];
+            answer_.shares.back().weigh = masses[i];
         }
-    }
-
-    void weigh() {
-        std::vector<double> parts;
-        for (const BlendShare& share : answer_.shares) parts.push_back(share.share);
-        const std::vector<Mass> masses = shared_out(answer_.batch, parts);
-        for (std::size_t i = 0; i < parts.size(); ++i) answer_.shares[i].weigh = masses[i];
     }
 
     void save_shares() {
@@ -175,15 +156,35 @@ private:
         }
     }
 
+    /// What is left out because no scale shows it may have been asked for.
+    void check_shares(const BlendProgramme& programme) {
+        for (const PlacedLimit& placed : programme.limits) {
+            const BlendLimitEnd& limit = placed.limit;
+            if (limit.property) continue;
+            double share = 0;
+            for (const BlendShare& in : answer_.shares)
+                if (std::find(limit.of.begin(), limit.of.end(), in.ingredient.name) != limit.of.end())
+                    share += in.share;
+            const double missed = limit.end == End::least ? limit.bound - share : share - limit.bound;
+            if (missed <= 0.05 * step_of(limit)) continue;
+            const auto percent_text = [](double ratio) { return number_text_within(100 * ratio, 0.005) + " %"; };
+            answer_.warnings.push_back(
+                {"limit-missed", "without what no scale shows of so little, the " + listed(limit.of) +
+                                     (limit.of.size() > 1 ? " come to " : " comes to ") + percent_text(share) +
+                                     (limit.end == End::least ? ", below the " : ", above the ") +
+                                     percent_text(limit.bound) + " asked for"});
+        }
+    }
+
     void check(const MixPropertyFacts& facts, const Limits& bounds, double value) {
         const double slack = 0.05 * facts.step;
         const bool low = bounds.least && value < *bounds.least - slack,
                    high = bounds.most && value > *bounds.most + slack;
         if (!low && !high) return;
-        std::string message = "mixed, the " + std::string(facts.name) + " comes to " +
-                              number_text_within(value, 0.2 * facts.step) + " " + std::string(facts.symbol) +
-                              (low ? ", below the " : ", above the ") +
-                              number_text(low ? *bounds.least : *bounds.most) + " asked for";
+        std::string message =
+            "mixed, the " + std::string(facts.name) + " comes to " + number_text_within(value, 0.2 * facts.step) +
+            (facts.symbol.empty() ? "" : " " + std::string(facts.symbol)) + (low ? ", below the " : ", above the ") +
+            number_text(low ? *bounds.least : *bounds.most) + " asked for";
         if (facts.property == MixProperty::loose_density) message += ": fine grains fill the gaps of coarse ones";
         answer_.warnings.push_back({"limit-missed", std::move(message)});
     }
@@ -196,19 +197,51 @@ private:
     BlendAnswer answer_;
 };
 
+/// A blend as it is solved for a batch, which decides the prices.
+struct SolvedBlend {
+    ResolvedBlend blend;
+    BlendProgramme programme;
+    LinearSolution solution;
+};
+
+SolvedBlend solved_for(const Shelf& shelf, const BlendSpec& spec, Mass batch, const Currency* usual,
+                       LinearSolver& solver) {
+    SolvedBlend solved{resolve_blend(spec, shelf, batch, usual), {}, {}};
+    solved.programme = programme_of(solved.blend);
+    solved.solution = solver.solve(solved.programme.programme);
+    return solved;
+}
+
+/// Of a batch of which whole grams break the limits; the one named is solved anew, for its prices may be others.
+[[noreturn]] void refuse_batch(const Shelf& shelf, const BlendSpec& spec, const Currency* usual, SolvedBlend solved,
+                               LinearSolver& solver) {
+    const Mass asked = solved.blend.batch;
+    std::optional<Mass> works = batch_to_weigh(solved.programme, solved.solution, asked);
+    while (works) {
+        solved = solved_for(shelf, spec, *works, usual, solver);
+        if (solved.solution.status == LinearStatus::optimal && weighed_blend(solved.programme, solved.solution, *works))
+            break;
+        works = batch_to_weigh(solved.programme, solved.solution, *works);
+    }
+    const std::string grams = works ? number_text_within(works->in(gram), 0.01) : "";
+    throw UsageError("batch-too-small",
+                     "in whole grams, so small a batch cannot be weighed within the limits of " + in_quotes(spec.name),
+                     works ? "the next that can be is of " + grams + " g: --batch " + grams + "g" : "make more of it");
+}
+
 }  // namespace
 
 BlendAnswer blend_mix(const Shelf& shelf, const BlendSpec& spec, const BlendRequest& request, LinearSolver& solver) {
-    const ResolvedBlend blend =
-        resolve_blend(spec, shelf, request.batch.value_or(spec.batch.value_or(usual_batch)), request.usual_currency);
-    const BlendProgramme programme = programme_of(blend);
-    const LinearSolution solution = solver.solve(programme.programme);
-    BlendTeller teller(shelf, blend);
-    switch (solution.status) {
+    SolvedBlend solved = solved_for(shelf, spec, request.batch.value_or(spec.batch.value_or(usual_batch)),
+                                    request.usual_currency, solver);
+    BlendTeller teller(shelf, solved.blend);
+    switch (solved.solution.status) {
         case LinearStatus::optimal:
-            return teller.optimal(programme, solution);
+            if (const auto masses = weighed_blend(solved.programme, solved.solution, solved.blend.batch))
+                return teller.optimal(solved.programme, solved.solution, *masses);
+            refuse_batch(shelf, spec, request.usual_currency, std::move(solved), solver);
         case LinearStatus::infeasible:
-            return teller.infeasible(programme, solver);
+            return teller.infeasible(solved.programme, solver);
         default:
             throw std::logic_error("the solver found neither a blend nor why there is none");
     }

@@ -7,7 +7,7 @@
 #include "answers/money/pack_sums.h"
 #include "answers/shared/usual_seed.h"
 #include "bait/ingredient_cautions.h"
-#include "bait/resolve_mix.h"
+#include "bait/pellets_alone.h"
 #include "bait/wetted_mix.h"
 #include "quantities/units.h"
 
@@ -58,22 +58,17 @@ bool is_small(double grams) {
     return grams < 50;
 }
 
-std::vector<Mass> in_grams(double grams, const std::vector<double>& shares) {
-    std::vector<double> exact;
-    exact.reserve(shares.size());
-    for (const double share : shares) exact.push_back(share * grams);
-    std::vector<Mass> masses;
-    for (const std::int64_t count : round_to_sum(exact)) masses.push_back(static_cast<double>(count) * gram);
-    return masses;
-}
-
 void add_cautions(const Ingredient& ingredient, std::vector<std::string>& words) {
     for (const std::string& word : caution_words(ingredient))
         if (std::find(words.begin(), words.end(), word) == words.end()) words.push_back(word);
 }
 
 void take_water(const Shelf& shelf, const BlendAnswer& blend, SharedBatch& shared) {
-    const ResolvedMix mix = resolve(blend.recipe, shelf);
+    const ResolvedMix mix = resolve_as_made(blend.recipe, shelf);
+    if (is_soaked_alone(mix)) {
+        shared.feel = feel_of_pellets;
+        return;  // soaked and drained: no bag has a water of its own
+    }
     const WettedMix wetted = wet(numbers_of(mix), mix.feel.aim);
     shared.feel = mix.feel.name;
     shared.water = wetted.water;
@@ -85,6 +80,16 @@ void take_water(const Shelf& shelf, const BlendAnswer& blend, SharedBatch& share
 }
 
 }  // namespace
+
+std::vector<Mass> shared_to_the_gram(Mass whole, const std::vector<double>& shares) {
+    const double grams = std::round(whole.in(gram));
+    std::vector<double> exact;
+    exact.reserve(shares.size());
+    for (const double share : shares) exact.push_back(share * grams);
+    std::vector<Mass> masses;
+    for (const std::int64_t count : round_to_sum(exact)) masses.push_back(static_cast<double>(count) * gram);
+    return masses;
+}
 
 std::vector<Mass> shared_out(Mass whole, const std::vector<double>& shares) {
     const double grams = std::round(whole.in(gram)), each = grams / static_cast<double>(shares.size());
@@ -101,7 +106,7 @@ std::vector<Mass> shared_out(Mass whole, const std::vector<double>& shares) {
             large_share += shares[i];
         }
     }
-    if (large.empty()) return in_grams(grams, shares);
+    if (large.empty()) return shared_to_the_gram(whole, shares);
     const double steps = std::floor(left / step);
     for (double& share : large) share *= steps / large_share;
     const std::vector<std::int64_t> counts = round_to_sum(large);

@@ -43,4 +43,7 @@ SharedBatch share_batch(const Shelf& shelf, const BlendAnswer& blend, int bags);
 /// **Valid for**: a mass of at least 1 g.
 std::vector<Mass> shared_out(Mass whole, const std::vector<double>& shares);
 
+/// The same to the gram, whatever their size.
+std::vector<Mass> shared_to_the_gram(Mass whole, const std::vector<double>& shares);
+
 }  // namespace baitwright

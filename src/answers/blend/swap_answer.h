@@ -35,6 +35,7 @@ struct SwapAnswer {
     double distance = 0;        ///< noticeable differences, all aspects added
     double least_distance = 0;  ///< with any number of stand-ins
 
+    bool soaked_alone = false;  ///< pellets alone, before and after: they have no feel, and the water is what they keep
     std::string feel;           ///< of the mix
     Ratio water_was, water_is;  ///< to add for that feel, g per g dry
     std::string feel_of_old_water;

@@ -6,8 +6,8 @@
 
 #include "answers/blend/closest_match.h"
 #include "answers/blend/swapped_mix.h"
+#include "bait/pellets_alone.h"
 #include "bait/raw_seed.h"
-#include "bait/resolve_mix.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/said_name.h"
@@ -44,7 +44,7 @@ bool same_calibre(const Ingredient& gone, const Ingredient& other) {
 class Swap {
 public:
     Swap(const Shelf& shelf, const Recipe& recipe, const SwapRequest& request, LinearSolver& solver)
-        : shelf_(shelf), recipe_(recipe), request_(request), solver_(solver), mix_(resolve(recipe, shelf)) {}
+        : shelf_(shelf), recipe_(recipe), request_(request), solver_(solver), mix_(resolve_as_made(recipe, shelf)) {}
 
     SwapAnswer run() {
         part_the_mix();

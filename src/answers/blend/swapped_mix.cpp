@@ -10,6 +10,7 @@
 #include "bait/mix_property.h"
 #include "bait/one_currency.h"
 #include "bait/own_values.h"
+#include "bait/pellets_alone.h"
 #include "bait/pricing.h"
 #include "bait/wetted_mix.h"
 #include "quantities/in_quotes.h"
@@ -60,6 +61,14 @@ private:
     }
 
     void take_water() {
+        answer_.soaked_alone = is_soaked_alone(before_) && is_soaked_alone(after_);
+        if (answer_.soaked_alone) {
+            answer_.feel = answer_.feel_of_old_water = feel_of_pellets;
+            answer_.water_was = water_kept_soaked(before_);
+            answer_.water_is = water_kept_soaked(after_);
+            answer_.wetness_of_old_water = wetness_of_pellets(MixState::squeezed);
+            return;
+        }
         const Feel& feel = before_.feel;
         answer_.feel = feel.name;
         const MixNumbers old_numbers = numbers_of(before_), numbers = numbers_of(after_);
@@ -155,6 +164,14 @@ private:
         return part.amount;  // a liquid, or another mix, which stays as it is
     }
 
+    /// As the recipe has what ran out: pellets alone are soaked without a word of it there.
+    [[nodiscard]] Preparation written_preparation(const SwapShare& share) const {
+        if (!is_soaked_alone(before_)) return share.prepare;
+        const auto written = std::find_if(recipe_.parts.begin(), recipe_.parts.end(),
+                                          [&](const Part& part) { return holds(removed_, part.of); });
+        return written == recipe_.parts.end() ? share.prepare : written->prepare;
+    }
+
     void take_recipe() {
         answer_.why_not_saved = obstacle();
         if (!answer_.why_not_saved.empty()) return;
@@ -173,7 +190,7 @@ private:
                     changed.parts.back().amount = scaled(part, share.is / share.was);
         }
         for (const SwapShare& share : answer_.stand_ins) {
-            Part part{share.name, before_.as_written * share.is, share.prepare};
+            Part part{share.name, before_.as_written * share.is, written_preparation(share)};
             if (share_parts > 0) part.amount = Share{share_parts * share.is / share_gone};
             changed.parts.push_back(std::move(part));
         }

@@ -10,6 +10,7 @@
 #include "bait/learned_hand.h"
 #include "bait/wetness.h"
 #include "physics/normal_quantile.h"
+#include "quantities/listed.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 
@@ -36,6 +37,10 @@ public:
     bool take(const LoggedMix& mix, Date on) {
         for (const WeighedPart& part : mix.parts)
             if (!known(part.of)) return false;
+        if (is_pellets_alone(mix)) {
+            soaked_.insert(mix.of);
+            return false;
+        }
         for (const WeighedPart& part : mix.parts) {
             InLog& in = of(part.of);
             in.mixed_on.insert(on);
@@ -69,6 +74,7 @@ public:
     }
 
     [[nodiscard]] const std::set<std::string>& unknown() const { return unknown_; }
+    [[nodiscard]] const std::set<std::string>& soaked() const { return soaked_; }
 
 private:
     struct InLog {
@@ -77,6 +83,14 @@ private:
     };
 
     InLog& of(const std::string& name) { return *found_[said_.at(name)]; }
+
+    /// They are soaked, not wetted to a feel, whatever was felt of them (`bait/pellets_alone.h`).
+    bool is_pellets_alone(const LoggedMix& mix) {
+        Mass pellets;
+        for (const WeighedPart& part : mix.parts)
+            if (of(part.of).bags.now.kind == IngredientKind::pellet) pellets += part.mass;
+        return pellets >= 0.999 * *mix.dry;  // all but rounding
+    }
 
     bool known(const std::string& name) {
         auto [said, is_new] = said_.try_emplace(name);
@@ -136,7 +150,7 @@ private:
     const LearnRequest& request_;
     std::unordered_map<std::string, std::string> said_;  // as the log writes it: its key
     std::map<std::string, std::optional<InLog>> found_;  // by key; nothing: not in the library
-    std::set<std::string> unknown_;
+    std::set<std::string> unknown_, soaked_;
 };
 
 /// So that the order in which entries were written down does not matter, not in the last bit.
@@ -188,11 +202,15 @@ void add_measured(WaterLog& log, const OpenedBags& in, std::size_t ingredient) {
     if (log.measured_slump.back()) add(in.now.slump, bag.absorption + bag.gap, {absorption, gap});
 }
 
-void warn_of_unknown(const std::set<std::string>& unknown, WaterLog& log) {
-    if (unknown.empty()) return;
-    log.warnings.push_back({"unknown-ingredient", "the library no longer has " + *unknown.begin() +
-                                                      (unknown.size() > 1 ? " and others" : "") +
-                                                      ": the mixes with it teach nothing"});
+void warn_of_left_out(const std::set<std::string>& unknown, const std::set<std::string>& soaked, WaterLog& log) {
+    if (!unknown.empty())
+        log.warnings.push_back({"unknown-ingredient", "the library no longer has " + *unknown.begin() +
+                                                          (unknown.size() > 1 ? " and others" : "") +
+                                                          ": the mixes with it teach nothing"});
+    if (!soaked.empty())
+        log.warnings.push_back({"soaked-alone", "the mixes of " + listed({soaked.begin(), soaked.end()}) +
+                                                    " teach nothing: pellets alone are soaked, not wetted to a feel; "
+                                                    "a weighed soak does"});
 }
 
 void number_days(const std::vector<LogEntry>& entries, WaterProblem& problem) {
@@ -262,7 +280,7 @@ WaterLog water_log(const Shelf& shelf, const LearnRequest& request) {
         if (mix && ingredients.take(*mix, request.log[i].on)) mixes.push_back(i);
     }
     log.has_mixes = !mixes.empty();
-    warn_of_unknown(ingredients.unknown(), log);
+    warn_of_left_out(ingredients.unknown(), ingredients.soaked(), log);
     if (!log.has_mixes) return log;
     ingredients.take_measured();
     const std::vector<OpenedBags> bags = ingredients.bags_by_name(log);

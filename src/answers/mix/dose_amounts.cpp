@@ -4,7 +4,7 @@
 #include "answers/shared/over_label.h"
 #include "bait/amount.h"
 #include "bait/label.h"
-#include "bait/resolve_mix.h"
+#include "bait/pellets_alone.h"
 #include "physics/solutions.h"
 #include "quantities/fault.h"
 #include "quantities/units.h"
@@ -116,7 +116,7 @@ DoseAnswer dose_additive(const Shelf& shelf, const AdditiveRequest& request) {
 }
 
 DoseAnswer dose_mix(const Shelf& shelf, const Recipe& recipe, const MixRequest& request) {
-    const ResolvedMix mix = resolve(recipe, shelf);
+    const ResolvedMix mix = resolve_as_made(recipe, shelf);
     const MixAnswer scaled = scale_mix(mix, shelf.feels(), request);
     DoseAnswer answer;
     answer.of = mix.name;

@@ -4,6 +4,7 @@
 
 #include "answers/mix/tub_drying.h"
 #include "answers/shared/wanted_feel.h"
+#include "bait/pellets_alone.h"
 #include "bait/resolve_mix.h"
 #include "bait/wetted_mix.h"
 #include "quantities/fault.h"
@@ -50,6 +51,7 @@ TubDrying drying_of(const DryRequest& request, const MixWaterNeed& need, Ratio a
 DryAnswer dry_out(const Shelf& shelf, const Recipe& recipe, const DryRequest& request) {
     check_request(request);
     const ResolvedMix mix = resolve(recipe, shelf);
+    refuse_pellets_alone(mix);
     const std::vector<Feel> feels = shelf.feels();
     const WantedFeel feel = wanted_feel(feels, mix.feel, request.feel);
     const MixWaterNeed need = water_need(numbers_of(mix).solids);

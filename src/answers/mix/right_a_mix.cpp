@@ -75,13 +75,6 @@ void check_request(const TubRequest& request) {
     check_water_temperature(request.water_temperature);
 }
 
-void refuse_pellets_alone(const ResolvedMix& mix) {
-    if (!is_pellets_alone(mix)) return;
-    throw UsageError("soaked-alone", in_quotes(mix.name) + " is pellets alone: they are soaked and drained, not wetted",
-                     worded("how long, and what they come to: baitwright mix \"" + mix.name + "\" --dry-mass 1kg",
-                            "how long, and what they come to, is in Mix"));
-}
-
 Ratio capped(Ratio wetness) {
     return std::min<double>(wetness, wettest);
 }

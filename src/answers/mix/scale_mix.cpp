@@ -174,9 +174,9 @@ void warn_of_water(const WettedMix& wetted, Mass dry, MixAnswer& answer) {
 /// Soaked pellets have none of their own: what was asked for is told off.
 WantedFeel soaked_feel(const MixRequest& request, MixState state, MixAnswer& answer) {
     if (request.already_added > Volume{})
-        throw UsageError(
-            "unfit-flag", "pellets alone are soaked under water and drained, so none of it stays in a tub",
-            worded("leave --added out; how wet a tub of them is: baitwright water", "leave the water poured in out"));
+        throw UsageError("unfit-flag", "pellets alone are soaked under water and drained, so none of it stays in a tub",
+                         worded("leave --added out; how long they soak, and what they keep, is in the answer",
+                                "leave the water poured in out"));
     if (request.feel || request.wetness)
         answer.warnings.push_back({"soaked-whatever-the-feel",
                                    "pellets alone are soaked, not wetted to a feel: leave them longer in the water "

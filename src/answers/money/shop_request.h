@@ -25,6 +25,8 @@ struct ShopRequest {
     Date today;
     const Currency* usual_currency = nullptr;  ///< answer in it where any pack is priced in it
     std::vector<std::string> at;  ///< the shops gone to; empty: all. Packs without a shop are sold anywhere.
+    std::optional<std::string>
+        rather_at;  ///< where one usually buys: what it sells is bought there, the rest elsewhere
     std::vector<Delivery> deliveries;
     enum class Trips { as_cheap_as_can_be, one_shop };
     Trips trips = Trips::as_cheap_as_can_be;

@@ -52,6 +52,8 @@ public:
         std::vector<ShoppedIngredient> all = shopped_ingredients(answer_.sessions);
         shops_ = shops_of(all);
         for (std::string& shop : request_.at) shop = shop_called(shop, shops_);
+        if (request_.rather_at) request_.rather_at = said_name(*request_.rather_at, shops_).name;
+        answer_.rather_at = request_.rather_at;
         for (ShopRequest::Delivery& delivery : request_.deliveries) delivery.shop = shop_called(delivery.shop, shops_);
         take_currency(all);
         for (ShoppedIngredient& shopped : all) put_aside_or_ask(std::move(shopped));
@@ -89,6 +91,14 @@ private:
         return at.empty() || pack.shop.empty() || std::find(at.begin(), at.end(), pack.shop) != at.end();
     }
 
+    /// Of what the usual shop sells, its packs alone, and those that are sold anywhere.
+    void leave_where_one_buys(std::vector<PackOnOffer>& packs) const {
+        if (!request_.rather_at) return;
+        const auto there = [&](const PackOnOffer& offer) { return offer.pack.shop == *request_.rather_at; };
+        if (std::none_of(packs.begin(), packs.end(), there)) return;
+        std::erase_if(packs, [&](const PackOnOffer& offer) { return !there(offer) && !offer.pack.shop.empty(); });
+    }
+
     [[nodiscard]] int place_of(const std::string& shop) const {
         const auto found = std::find(shops_.begin(), shops_.end(), shop);
         return found == shops_.end() ? -1 : static_cast<int>(found - shops_.begin());
@@ -109,6 +119,7 @@ private:
     void put_aside_or_ask(ShoppedIngredient shopped) {
         PackNeed need = pack_need(shopped, answer_.sessions, stock_);
         std::erase_if(need.packs, [&](const PackOnOffer& offer) { return !sold_where_one_goes(offer.pack); });
+        leave_where_one_buys(need.packs);
         for (PackOnOffer& offer : need.packs) offer.shop = place_of(offer.pack.shop);
         if (const PackCalendar calendar(need); need.packs.empty() && !calendar.stock_reaches()) {
             const auto why = why_missing(shopped);

@@ -41,12 +41,13 @@ struct NotOnSale {
 /// The cheapest whole packs for all sessions, each bought as late as it can be; of those the ones that leave least
 /// over.
 struct ShopAnswer {
-    std::vector<SessionNeed> sessions;   ///< by day
-    std::vector<PackBought> packs;       ///< by shop, then by session
-    std::vector<ShopSum> shops;          ///< those that something is bought at
-    std::vector<ShopLine> lines;         ///< by name, those on sale
-    std::vector<NotOnSale> missing;      ///< what the shed lacks and nobody sells
-    const Currency* currency = nullptr;  ///< null where nothing has a price
+    std::vector<SessionNeed> sessions;     ///< by day
+    std::vector<PackBought> packs;         ///< by shop, then by session
+    std::vector<ShopSum> shops;            ///< those that something is bought at
+    std::vector<ShopLine> lines;           ///< by name, those on sale
+    std::vector<NotOnSale> missing;        ///< what the shed lacks and nobody sells
+    std::optional<std::string> rather_at;  ///< the usual shop: what it sells is bought there; nothing where it has none
+    const Currency* currency = nullptr;    ///< null where nothing has a price
     std::int64_t delivery_minor = 0, total_minor = 0;
     std::int64_t at_least_minor = 0;  ///< no whole packs cost less than that: the total, where all were weighed
     bool least_left = true;           ///< none that cost as much leave less over

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "answers/shared/take_out.h"
+#include "bait/pellets_alone.h"
 #include "bait/resolve_mix.h"
 #include "quantities/sort_stably.h"
 #include "quantities/suggestion.h"
@@ -225,6 +226,11 @@ private:
             mix.wetness = feel.aim;
         }
         mix.state = usual_state(mix.wetness);
+        if (is_soaked_alone(fed.mix)) {  // soaked they were put by too
+            soak_pellets_alone(mix.mix);
+            mix.wetness = fed.wetness;
+            mix.state = fed.state;
+        }
         const FedPerDry each = per_dry(mix, numbers_of(mix.mix));
         gram_of.each.fed = mix;
         fill(gram_of.each, each, 1.0 * gram / each.wet_mass);
