@@ -3,6 +3,7 @@
 #include <array>
 
 #include "report/display.h"
+#include "report/one_unit.h"
 #include "report/shown_units.h"
 
 namespace baitwright {
@@ -35,7 +36,8 @@ std::string form_text(const DropAnswer& answer) {
 
 std::string patch_measures(const DropAnswer& answer, Length length, Length width) {
     if (!is_drawn_out(answer)) return shown_length(width) + " across";
-    return shown_length(length) + " long, " + shown_length(width) + " wide";
+    const LengthUnit unit = one_unit({length, width});
+    return shown_length(length, unit) + " long, " + shown_length(width, unit) + " wide";
 }
 
 }  // namespace baitwright
