@@ -64,8 +64,9 @@ struct Steps {
 
 }  // namespace
 
-// A step of 1 % of the hold may move the half-down time by at most ten times that, and hardly more than one size of one
-// ingredient past the minute that is asked for; it was a factor of twelve and two thirds of it all.
+// A step of 1 % of the hold may move the half-down time by at most 15 %, for between two sizes of grains it moves fast,
+// and hardly more than one size of one ingredient past the minute that is asked for. It was a factor of twelve, and two
+// thirds of it all.
 TEST_CASE("what a ball does changes by no jump with its hold, through the hold that just reaches the bed") {
     for (const char* mix : worn_mixes)
         for (const double metres : {1.0, 3.0, 10.0}) {
@@ -82,8 +83,8 @@ TEST_CASE("what a ball does changes by no jump with its hold, through the hold t
             }
             CAPTURE(mix, metres, steps.wait, steps.hangs);
             CHECK((gone_before && reached));
-            CHECK(steps.wait < 0.1);
-            CHECK(steps.hangs < 0.03);
+            CHECK(steps.wait < 0.15);
+            CHECK(steps.hangs < 0.05);
         }
 }
 
@@ -97,7 +98,8 @@ TEST_CASE("a ball that holds for longer leaves no more hanging, and is half down
                 CAPTURE(mix, metres, hold, lands);
                 CHECK(now.hanging[0] <= last.hanging[0] + 1e-9);
                 CHECK(now.hanging[2] <= last.hanging[2] + 1e-9);
-                CHECK(now.landed.p50.si() <= last.landed.p50.si() * (1 + 1e-9));
+                // The middle lies between the sizes that we reckon with: to half a hundredth.
+                CHECK(now.landed.p50.si() <= 1.005 * last.landed.p50.si());
                 CHECK(now.lands_as_one >= last.lands_as_one);
                 last = now;
             }
@@ -119,8 +121,8 @@ TEST_CASE("what a ball does changes by no jump with the depth, through the depth
             }
             CAPTURE(mix, seconds, steps.wait, steps.hangs);
             CHECK((gone_before && reached));
-            CHECK(steps.wait < 0.1);
-            CHECK(steps.hangs < 0.03);
+            CHECK(steps.wait < 0.15);
+            CHECK(steps.hangs < 0.05);
         }
 }
 
@@ -129,14 +131,14 @@ TEST_CASE("what a ball does changes by no jump with the feel, from crumbly to wh
         for (const double metres : {1.0, 3.0, 10.0}) {
             Steps steps;
             DropSketch last = sketched(mix, worn_ball(metres), 0.9);
-            for (double wetness = 0.902; wetness < 1.59; wetness += 0.002) {
+            for (double wetness = 0.901; wetness < 1.59; wetness += 0.001) {
                 const DropSketch now = sketched(mix, worn_ball(metres), wetness);
                 steps.take(last, now);
                 last = now;
             }
             CAPTURE(mix, metres, steps.wait, steps.hangs);
-            CHECK(steps.wait < 0.2);  // 0.002 of wetness is up to 3 % of the hold
-            CHECK(steps.hangs < 0.03);
+            CHECK(steps.wait < 0.2);  // 0.001 of wetness is up to 1.4 % of the hold
+            CHECK(steps.hangs < 0.05);
         }
 }
 
