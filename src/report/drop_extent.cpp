@@ -3,7 +3,6 @@
 #include <array>
 
 #include "report/display.h"
-#include "report/one_unit.h"
 #include "report/shown_units.h"
 
 namespace baitwright {
@@ -18,6 +17,15 @@ TowExtent around(const std::array<Length, 2>& drift, Length width) {
 
 bool is_drawn_out(const DropAnswer& answer) {
     return answer.length.most.si() > 1.05 * answer.width.most.si();
+}
+
+LengthUnit lengths_unit(const DropAnswer& answer) {
+    std::vector<Length> lengths{answer.width.most, answer.width.half, answer.width_range.low, answer.width_range.high};
+    if (is_drawn_out(answer)) lengths.insert(lengths.end(), {answer.length.most, answer.length.half});
+    if (answer.breaks == Breaks::midwater)
+        lengths.insert(lengths.end(), {answer.breaks_depth, answer.breaks_depth_range.low,
+                                       answer.breaks_depth_range.high, answer.half_worn.value_or(answer.breaks_depth)});
+    return one_unit(lengths);
 }
 
 TowExtent half_along_tow(const DropAnswer& answer) {

@@ -45,8 +45,7 @@ std::string breaks_line(const DropAnswer& answer) {
             break;
     }
     const Range<Length>& likely = answer.breaks_depth_range;
-    const LengthUnit unit =
-        one_unit({answer.breaks_depth, likely.low, likely.high, answer.half_worn.value_or(answer.breaks_depth)});
+    const LengthUnit unit = lengths_unit(answer);
     const std::string how = answer.half_worn
                                 ? fmt::format("It wears away as it sinks: half has gone by {}, all of it by",
                                               shown_length(*answer.half_worn, unit))
@@ -74,9 +73,7 @@ std::string hanging_line(const DropAnswer& answer) {
 std::string carpet_line(const DropAnswer& answer) {
     const bool drifts = is_drawn_out(answer);
     const Range<Length>& range = answer.width_range;
-    const LengthUnit unit =
-        one_unit({answer.width.most, answer.width.half, range.low, range.high,
-                  drifts ? answer.length.most : answer.width.most, drifts ? answer.length.half : answer.width.half});
+    const LengthUnit unit = lengths_unit(answer);
     const std::string most = shown_length(answer.width.most, unit), half = shown_length(answer.width.half, unit),
                       likely = shown_length(range.low, range.high, unit);
     std::string text =
@@ -107,12 +104,10 @@ TextTable parts_table(const DropAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right});
     table.row({"its own fate", "share", "half down", "patch", "drift", "cloud"});
     const auto drifts = [](const DropPart& part) { return part.landed && std::abs(part.drift.si()) >= 0.03; };
-    std::vector<Length> widths, ways;
-    for (const DropPart& part : answer.parts) {
-        if (part.landed) widths.push_back(part.width);
+    std::vector<Length> ways;
+    for (const DropPart& part : answer.parts)
         if (drifts(part)) ways.push_back(part.drift);
-    }
-    const LengthUnit wide = one_unit(widths), far = one_unit(ways);
+    const LengthUnit wide = lengths_unit(answer), far = one_unit(ways);
     for (const DropPart& part : answer.parts)
         table.row({part.name, shown_percent(part.share), part.landed ? shown_wait(*part.landed) : "never",
                    part.landed ? shown_length(part.width, wide) : "",

@@ -38,7 +38,7 @@ std::optional<std::string> down_at_once(const DropAnswer& answer) {
 
 std::string expect_line(const DropAnswer& answer) {
     const bool midwater = answer.breaks == Breaks::midwater;
-    const LengthUnit unit = one_unit({answer.width.most, midwater ? answer.breaks_depth : answer.width.most});
+    const LengthUnit unit = lengths_unit(answer);
     const std::string wide = ", lies " + shown_length(answer.width.most, unit) + " wide.";
     const std::string down = ", half is on the bed after " + shown_wait(answer.landed.p50) + wide;
     if (answer.raft) return "Floats about " + shown_wait(*answer.raft) + " first" + down;

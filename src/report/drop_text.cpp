@@ -26,8 +26,7 @@ std::string likely_length(const Range<Length>& range, LengthUnit unit) {
 
 /// How a ball fares that goes from outside as it sinks.
 std::string wears_line(const DropAnswer& answer) {
-    const LengthUnit unit = one_unit(
-        {*answer.half_worn, answer.breaks_depth, answer.breaks_depth_range.low, answer.breaks_depth_range.high});
+    const LengthUnit unit = lengths_unit(answer);
     return fmt::format("It wears away as it sinks: half by {}, all by {} ({}), {} after it goes in.",
                        shown_length(*answer.half_worn, unit), shown_length(answer.breaks_depth, unit),
                        likely_length(answer.breaks_depth_range, unit), shown_wait(answer.breaks_at));
@@ -57,8 +56,7 @@ std::string brief_breaks_line(const DropAnswer& answer) {
             break;
     }
     if (answer.half_worn) return wears_line(answer);
-    const LengthUnit unit =
-        one_unit({answer.breaks_depth, answer.breaks_depth_range.low, answer.breaks_depth_range.high});
+    const LengthUnit unit = lengths_unit(answer);
     return fmt::format("About {} down ({}), {} after it goes in.", shown_length(answer.breaks_depth, unit),
                        likely_length(answer.breaks_depth_range, unit), shown_wait(answer.breaks_at));
 }
@@ -73,7 +71,7 @@ std::string down_line(const DropAnswer& answer) {
 std::string wide_line(const DropAnswer& answer) {
     const bool drawn_out = is_drawn_out(answer);
     const Length other = drawn_out ? answer.length.most : answer.width.half;
-    const LengthUnit unit = one_unit({answer.width.most, answer.width_range.low, answer.width_range.high, other});
+    const LengthUnit unit = lengths_unit(answer);
     const std::string likely = likely_length(answer.width_range, unit), wide = shown_length(answer.width.most, unit);
     return drawn_out ? fmt::format("Nine tenths lie {} long and {} wide ({}).", shown_length(other, unit), wide, likely)
                      : fmt::format("Nine tenths lie {} across ({}), half within {}.", wide, likely,
