@@ -57,8 +57,9 @@ std::string breaks_line(const DropAnswer& answer) {
 
 std::string landing_line(const DropAnswer& answer) {
     if (const auto at_once = down_at_once(answer)) return *at_once;
-    return fmt::format("A tenth is down after {}, half after {} (likely {}), nine tenths after {}.",
-                       shown_wait(answer.landed.p10), shown_wait(answer.landed.p50),
+    const std::string tenth = shown_wait(answer.landed.p10), half = shown_wait(answer.landed.p50);
+    return fmt::format("{} after {} (likely {}), nine tenths after {}.",
+                       tenth == half ? "Half is down" : "A tenth is down after " + tenth + ", half", half,
                        shown_wait(answer.landed_half_range.low, answer.landed_half_range.high),
                        shown_wait(answer.landed.p90));
 }
