@@ -37,6 +37,20 @@ FallPoint point_of(const State& s, double t) {
     return {Time::from_si(t), Length::from_si(s[0]), Speed::from_si(s[1]), Length::from_si(s[2])};
 }
 
+/// At rest at the surface, where it has waited until it sinks.
+auto stepper_from_rest(double waits, const Tow& tow) {
+    constexpr double accuracy = 1e-11;
+    constexpr double longest_step = 0.25;  // once it falls evenly, steps would grow by the noise of the last digits
+    auto stepper = boost::numeric::odeint::make_dense_output(accuracy, accuracy, longest_step,
+                                                             boost::numeric::odeint::runge_kutta_dopri5<State>());
+    stepper.initialize(State{0, 0, waits * tow.top.si()}, waits, 1e-3);
+    return stepper;
+}
+
+FallPoint waiting(Time at, const Tow& tow) {
+    return {at, {}, {}, at * tow.top};
+}
+
 }  // namespace
 
 Time waits_afloat(const FallingBody& body, const StillWater& water) {
@@ -49,13 +63,8 @@ std::optional<FallPoint> fall_from_rest(const FallingBody& body, const StillWate
     if (!(body.under_water > Mass{})) return std::nullopt;
     const Motion motion = motion_of(body, water, tow);
     const double waits = waits_afloat(body, water).si();
-    State start{0, 0, waits * tow.top.si()};
-    if (waits >= for_time.si()) return FallPoint{for_time, {}, {}, for_time * tow.top};
-    constexpr double accuracy = 1e-11;
-    constexpr double longest_step = 0.25;  // once it falls evenly, steps would grow by the noise of the last digits
-    auto stepper = boost::numeric::odeint::make_dense_output(accuracy, accuracy, longest_step,
-                                                             boost::numeric::odeint::runge_kutta_dopri5<State>());
-    stepper.initialize(start, waits, 1e-3);
+    if (waits >= for_time.si()) return waiting(for_time, tow);
+    auto stepper = stepper_from_rest(waits, tow);
     const double last = for_time.si(), bottom = to_depth.si();
     while (stepper.current_time() < last && stepper.current_state()[0] < bottom) stepper.do_step(motion);
     double early = stepper.previous_time(), late = std::min(stepper.current_time(), last);
@@ -68,6 +77,26 @@ std::optional<FallPoint> fall_from_rest(const FallingBody& body, const StillWate
         (end[0] < bottom ? early : late) = middle;
     }
     return point_of(end, late);
+}
+
+std::vector<FallPoint> fall_from_rest(const FallingBody& body, const StillWater& water, const Tow& tow,
+                                      std::span<const Time> times) {
+    std::vector<FallPoint> points;
+    if (!(body.under_water > Mass{})) return points;
+    const Motion motion = motion_of(body, water, tow);
+    const Time waits = waits_afloat(body, water);
+    auto stepper = stepper_from_rest(waits.si(), tow);
+    for (const Time time : times) {
+        if (time <= waits) {
+            points.push_back(waiting(time, tow));
+            continue;
+        }
+        while (stepper.current_time() < time.si()) stepper.do_step(motion);
+        State there;
+        stepper.calc_state(time.si(), there);
+        points.push_back(point_of(there, time.si()));
+    }
+    return points;
 }
 
 }  // namespace baitwright

@@ -1,6 +1,8 @@
 #pragma once
 
 #include <optional>
+#include <span>
+#include <vector>
 
 #include "physics/settling.h"
 #include "physics/tow.h"
@@ -37,5 +39,9 @@ Time waits_afloat(const FallingBody& body, const StillWater& water);
 /// Dormand and Prince's method to 1e-11. **Test**: row FALL_FROM_REST, `tests/physics/falling_body_test.cpp`.
 std::optional<FallPoint> fall_from_rest(const FallingBody& body, const StillWater& water, const Tow& tow,
                                         Length to_depth, Time for_time);
+
+/// The same fall at several times, in their order, as if there were no bed; nothing where it would float for good.
+std::vector<FallPoint> fall_from_rest(const FallingBody& body, const StillWater& water, const Tow& tow,
+                                      std::span<const Time> times);
 
 }  // namespace baitwright

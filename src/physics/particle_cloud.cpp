@@ -159,7 +159,8 @@ void ParticleCloud::land(std::size_t grain, double settling, bool at_bed) {
     const double depth = at_bed ? tow_.depth.si() : depth_at(s.r);
     const double alone = start_.at.si() + (tow_.depth - start_.depth).si() / settling;
     const double left = std::max(0.0, std::min(s.t + (tow_.depth.si() - depth + 0.5 * s.r) / settling, alone) - s.t);
-    const double fall = std::min((tow_.depth.si() - depth) / settling, left);
+    // So high above the bed it goes on alone, and drifts as the water there does.
+    const Length height = Length::from_si(std::min(settling * left, tow_.depth.si()));
     fate.sinks = true;
     fate.leaves = Time::from_si(s.t);
     fate.depth = Length::from_si(depth);
@@ -167,8 +168,7 @@ void ParticleCloud::land(std::size_t grain, double settling, bool at_bed) {
     fate.carried = Length::from_si(s.drift);
     fate.lands = Time::from_si(s.t + left);
     fate.spread = spread_patch(fate.radius, Time::from_si(left));
-    fate.drift =
-        Length::from_si(s.drift + fall * tow_.mean_below(fate.depth).si() + (left - fall) * tow_.at(tow_.depth).si());
+    fate.drift = fate.carried + Time::from_si(left) * tow_.mean_below(tow_.depth - height);
 }
 
 CloudPoint ParticleCloud::end() const {

@@ -57,8 +57,8 @@ struct CloudPoint {
 /// fallen behind a grain that sinks alone. Where few grains make no cloud that is at once. B drops by its weight, the
 /// momentum is kept. It lands at its leaving + (y + r/2)/ws, y the cloud's height above the bed, and never later than
 /// it would alone from the start; what is still inside when the centre reaches the bed has y = 0. From its leaving on
-/// the patch widens
-/// (`spread_patch`).
+/// the patch widens (`spread_patch`), and it drifts with the tow of the heights that it falls through, y + r/2 and
+/// down.
 /// **Source**: Morton, Taylor & Turner 1956 (entrainment); Bush, Thurber & Blanchette 2003, J. Fluid Mech. 489, 29 (11
 /// +- 2; abstract read). **Valid for**: still or slowly drifting water, a radius above zero. **Test**:
 /// `tests/physics/particle_cloud_test.cpp`, against SciPy's integrator.

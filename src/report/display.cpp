@@ -9,6 +9,7 @@
 #include "quantities/clock.h"
 #include "quantities/units.h"
 #include "report/imperial_text.h"
+#include "report/one_unit.h"
 #include "report/shown_units.h"
 
 namespace baitwright {
@@ -201,19 +202,11 @@ std::string shown_soak_time(Time low, Time high) {
 }
 
 std::string shown_length(Length length) {
-    if (units_shown().feet) return estimated_feet_text(length);
-    const double metres = std::abs(length.si());
-    if (metres < 0.095) return fmt::format("{:.0f} cm", 100 * metres);
-    return metres < 0.995 ? fmt::format("{:.2f} m", metres) : significant(metres, 2) + " m";
+    return shown_length(length, one_unit({length}));
 }
 
 std::string shown_length(Length low, Length high) {
-    if (units_shown().feet) return estimated_feet_text(low, high);
-    if (low.si() < 0.095 && high.si() < 0.995)
-        return fmt::format("{:.0f} to {:.0f} cm", 100 * low.si(), 100 * high.si());
-    if (low.si() < 0.095) return shown_length(low) + " to " + shown_length(high);  // "8 cm to 1.7 m"
-    const std::string from = shown_length(low);
-    return from.substr(0, from.find(' ')) + " to " + shown_length(high);
+    return shown_length(low, high, one_unit({low, high}));
 }
 
 std::string shown_as_told(Length length) {

@@ -73,8 +73,8 @@ std::string shown_gap(Time gap);
 std::string shown_soak_time(Time time);
 /// "4 to 9 min", in the unit of its upper end: "20 to 60 s", from an hour up "50 min to 2 h".
 std::string shown_soak_time(Time low, Time high);
-/// An estimated length: "6 cm", "0.55 m", "1.2 m", "12 m". A range likewise: "4 to 9 cm", "0.37 to 0.83 m", "8 cm
-/// to 1.7 m". In feet as `estimated_feet_text`: "1 ft 10 in".
+/// An estimated length: "6 cm", "0.55 m", "1.2 m", "12 m". A range likewise: "4 to 9 cm", "0.37 to 0.83 m",
+/// "0.08 to 1.7 m". In feet as `estimated_feet_text`: "1 ft 10 in".
 std::string shown_length(Length length);
 std::string shown_length(Length low, Length high);
 /// A length that a person stated, to the centimetre or to the inch: "2.44 m", "3 m"; "8 ft", "12 ft 3 in".

@@ -19,6 +19,15 @@ bool is_drawn_out(const DropAnswer& answer) {
     return answer.length.most.si() > 1.05 * answer.width.most.si();
 }
 
+LengthUnit lengths_unit(const DropAnswer& answer) {
+    std::vector<Length> lengths{answer.width.most, answer.width.half, answer.width_range.low, answer.width_range.high};
+    if (is_drawn_out(answer)) lengths.insert(lengths.end(), {answer.length.most, answer.length.half});
+    if (answer.breaks == Breaks::midwater)
+        lengths.insert(lengths.end(), {answer.breaks_depth, answer.breaks_depth_range.low,
+                                       answer.breaks_depth_range.high, answer.half_worn.value_or(answer.breaks_depth)});
+    return one_unit(lengths);
+}
+
 TowExtent half_along_tow(const DropAnswer& answer) {
     return around(answer.drift_of_half, answer.width.half);
 }
@@ -35,7 +44,8 @@ std::string form_text(const DropAnswer& answer) {
 
 std::string patch_measures(const DropAnswer& answer, Length length, Length width) {
     if (!is_drawn_out(answer)) return shown_length(width) + " across";
-    return shown_length(length) + " long, " + shown_length(width) + " wide";
+    const LengthUnit unit = one_unit({length, width});
+    return shown_length(length, unit) + " long, " + shown_length(width, unit) + " wide";
 }
 
 }  // namespace baitwright

@@ -3,6 +3,7 @@
 #include <string>
 
 #include "answers/drop/drop_answer.h"
+#include "report/one_unit.h"
 
 namespace baitwright {
 
@@ -19,6 +20,9 @@ TowExtent most_along_tow(const DropAnswer& answer);
 
 /// Longer than wide by more than a twentieth: then both are told.
 bool is_drawn_out(const DropAnswer& answer);
+
+/// The one unit that its lengths are told in, but for its drift: where it breaks and how wide and long it lies.
+LengthUnit lengths_unit(const DropAnswer& answer);
 
 /// "a level cup of 250 ml", the size in pints where volumes are told in them.
 std::string form_text(const DropAnswer& answer);

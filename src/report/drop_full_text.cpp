@@ -9,6 +9,7 @@
 #include "report/drop_lines.h"
 #include "report/drop_report.h"
 #include "report/level_cup.h"
+#include "report/one_unit.h"
 #include "report/text_table.h"
 #include "report/wait_text.h"
 
@@ -18,6 +19,18 @@ namespace {
 
 using Align = TextTable::Align;
 
+std::string bottom_line(const DropAnswer& answer) {
+    const std::string apart = answer.lasts > Time{}
+                                  ? fmt::format(" and falls apart there over about {}.", shown_wait(answer.lasts))
+                                  : " and falls apart there.";
+    if (!(answer.breaks_at > Time{})) return "It goes to the bottom whole" + apart;
+    const std::string when = shown_wait(answer.breaks_at), worn = shown_whole_percent(1 - answer.lands_as_one);
+    if (lands_whole(answer)) return "It lands whole on the bottom after about " + when + apart;
+    return (mostly_wears_off(answer) ? "Most of it, " + worn + ", wears off on the way; the rest"
+                                     : worn + " of it wears off on the way; the rest") +
+           " lands on the bottom after about " + when + apart;
+}
+
 std::string breaks_line(const DropAnswer& answer) {
     if (answer.raft)
         return fmt::format("It floats at first: about {} until it has drunk enough, then it goes down grain by grain.",
@@ -26,31 +39,27 @@ std::string breaks_line(const DropAnswer& answer) {
         case Breaks::surface:
             return answer.hanging[0] < 0.01 ? "It parts at the surface and goes down grain by grain."
                                             : "It breaks at the surface and hangs there as a cloud.";
-        case Breaks::bottom: {
-            std::string text =
-                answer.breaks_at > Time{}
-                    ? fmt::format("It lands whole on the bottom after about {} (likely {})",
-                                  shown_wait(answer.breaks_at),
-                                  shown_wait(answer.landed_half_range.low, answer.landed_half_range.high))
-                    : std::string("It goes to the bottom whole");
-            return text + (answer.lasts > Time{}
-                               ? fmt::format(" and falls apart there over about {}.", shown_wait(answer.lasts))
-                               : " and falls apart there.");
-        }
+        case Breaks::bottom:
+            return bottom_line(answer);
         case Breaks::midwater:
             break;
     }
-    return fmt::format("It breaks about {} down (likely {}), {} after it went in.", shown_length(answer.breaks_depth),
-                       shown_length(answer.breaks_depth_range.low, answer.breaks_depth_range.high),
+    const Range<Length>& likely = answer.breaks_depth_range;
+    const LengthUnit unit = lengths_unit(answer);
+    const std::string how = answer.half_worn
+                                ? fmt::format("It wears away as it sinks: half has gone by {}, all of it by",
+                                              shown_length(*answer.half_worn, unit))
+                                : std::string("It breaks");
+    return fmt::format("{} about {} down (likely {}), {} after it went in.", how,
+                       shown_length(answer.breaks_depth, unit), shown_length(likely.low, likely.high, unit),
                        shown_wait(answer.breaks_at));
 }
 
 std::string landing_line(const DropAnswer& answer) {
-    if (answer.breaks == Breaks::bottom)
-        return answer.hanging[0] < 0.01 ? "All of it is on the bottom at once."
-                                        : "All of it is on the bottom at once, but for what wears off on the way.";
-    return fmt::format("A tenth is down after {}, half after {} (likely {}), nine tenths after {}.",
-                       shown_wait(answer.landed.p10), shown_wait(answer.landed.p50),
+    if (const auto at_once = down_at_once(answer)) return *at_once;
+    const std::string tenth = shown_wait(answer.landed.p10), half = shown_wait(answer.landed.p50);
+    return fmt::format("{} after {} (likely {}), nine tenths after {}.",
+                       tenth == half ? "Half is down" : "A tenth is down after " + tenth + ", half", half,
                        shown_wait(answer.landed_half_range.low, answer.landed_half_range.high),
                        shown_wait(answer.landed.p90));
 }
@@ -64,15 +73,15 @@ std::string hanging_line(const DropAnswer& answer) {
 
 std::string carpet_line(const DropAnswer& answer) {
     const bool drifts = is_drawn_out(answer);
+    const Range<Length>& range = answer.width_range;
+    const LengthUnit unit = lengths_unit(answer);
+    const std::string most = shown_length(answer.width.most, unit), half = shown_length(answer.width.half, unit),
+                      likely = shown_length(range.low, range.high, unit);
     std::string text =
-        drifts ? fmt::format("Nine tenths lie {} long and {} wide (likely {} wide)", shown_length(answer.length.most),
-                             shown_length(answer.width.most),
-                             shown_length(answer.width_range.low, answer.width_range.high))
-               : fmt::format("Nine tenths lie in a patch {} across (likely {})", shown_length(answer.width.most),
-                             shown_length(answer.width_range.low, answer.width_range.high));
-    text += drifts ? fmt::format(", half within {} by {}.", shown_length(answer.length.half),
-                                 shown_length(answer.width.half))
-                   : fmt::format(", half within {}.", shown_length(answer.width.half));
+        drifts ? fmt::format("Nine tenths lie {} long and {} wide (likely {} wide), half within {} by {}.",
+                             shown_length(answer.length.most, unit), most, likely,
+                             shown_length(answer.length.half, unit), half)
+               : fmt::format("Nine tenths lie in a patch {} across (likely {}), half within {}.", most, likely, half);
     if (answer.free_offerings >= 1)
         text += fmt::format(" About {} grains to a hand ({}) of it, from {} in all.",
                             answer.in_hand < 9.5 ? significant(answer.in_hand, 1) : shown_count(answer.in_hand),
@@ -95,10 +104,17 @@ std::string tow_line(const DropAnswer& answer) {
 TextTable parts_table(const DropAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right});
     table.row({"its own fate", "share", "half down", "patch", "drift", "cloud"});
+    const auto drifts = [](const DropPart& part) { return part.landed && std::abs(part.drift.si()) >= 0.03; };
+    std::vector<Length> ways;
+    for (const DropPart& part : answer.parts)
+        if (drifts(part)) ways.push_back(part.drift);
+    const LengthUnit wide = lengths_unit(answer), far = one_unit(ways);
     for (const DropPart& part : answer.parts)
         table.row({part.name, shown_percent(part.share), part.landed ? shown_wait(*part.landed) : "never",
-                   part.landed ? shown_length(part.width) : "",
-                   part.landed ? (std::abs(part.drift.si()) < 0.03 ? "none" : shown_length(part.drift)) : "",
+                   part.landed ? shown_length(part.width, wide) : "",
+                   drifts(part)  ? shown_length(part.drift, far)
+                   : part.landed ? "none"
+                                 : "",
                    shown_percent(part.fines)});
     return table;
 }

@@ -70,11 +70,13 @@ Json parts_json(const DropAnswer& answer) {
 
 /// What the water does with it; all null where it floats.
 void put_fate(const DropAnswer& answer, Json& json) {
-    const std::array<const char*, 19> keys{"breaks",
+    const std::array<const char*, 21> keys{"breaks",
                                            "breaks_depth_m",
                                            "breaks_depth_m_range",
                                            "breaks_s",
                                            "lasts_s",
+                                           "lands_as_one",
+                                           "half_worn_m",
                                            "landed_s",
                                            "landed_p50_s_range",
                                            "landed_p90_s_range",
@@ -96,6 +98,8 @@ void put_fate(const DropAnswer& answer, Json& json) {
     json["breaks_depth_m_range"] = low_high(answer.breaks_depth_range, metre);
     json["breaks_s"] = answer.breaks_at.in(second);
     json["lasts_s"] = answer.lasts.in(second);
+    json["lands_as_one"] = answer.lands_as_one;
+    if (answer.half_worn) json["half_worn_m"] = answer.half_worn->in(metre);
     json["landed_s"] = points(answer.landed, second);
     json["landed_p50_s_range"] = low_high(answer.landed_half_range, second);
     json["landed_p90_s_range"] = low_high(answer.landed_most_range, second);

@@ -8,6 +8,7 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/drop_extent.h"
+#include "report/one_unit.h"
 #include "report/wait_text.h"
 
 namespace baitwright {
@@ -18,30 +19,56 @@ std::string drop_title(const DropAnswer& answer) {
                        shown_mass(kitchen_mass(answer.dry_mass)), shown_as_told(answer.depth));
 }
 
+bool lands_whole(const DropAnswer& answer) {
+    return answer.breaks == Breaks::bottom && answer.lands_as_one > 0.95;
+}
+
+bool mostly_wears_off(const DropAnswer& answer) {
+    return answer.breaks == Breaks::bottom && answer.lands_as_one < 0.5;
+}
+
+std::optional<std::string> down_at_once(const DropAnswer& answer) {
+    const std::string when = shown_wait(answer.landed.p50);
+    if (answer.breaks != Breaks::bottom || when != shown_wait(answer.landed.p90)) return std::nullopt;
+    if (when == "at once") return "All of it at once.";
+    return fmt::format("All of it after about {} (likely {}){}.", when,
+                       shown_wait(answer.landed_half_range.low, answer.landed_half_range.high),
+                       answer.hanging[0] < 0.005 ? "" : ", but for what wears off on the way");
+}
+
 std::string expect_line(const DropAnswer& answer) {
-    const std::string wide = ", lies " + shown_length(answer.width.most) + " wide.";
+    const bool midwater = answer.breaks == Breaks::midwater;
+    const LengthUnit unit = lengths_unit(answer);
+    const std::string wide = ", lies " + shown_length(answer.width.most, unit) + " wide.";
     const std::string down = ", half is on the bed after " + shown_wait(answer.landed.p50) + wide;
     if (answer.raft) return "Floats about " + shown_wait(*answer.raft) + " first" + down;
     if (answer.breaks == Breaks::surface) return "Breaks at the surface" + down;
-    if (answer.breaks == Breaks::midwater) return "Breaks " + shown_length(answer.breaks_depth) + " down" + down;
+    if (midwater)
+        return (answer.half_worn ? "Has worn away " : "Breaks ") + shown_length(answer.breaks_depth, unit) + " down" +
+               down;
     if (!(answer.breaks_at > Time{})) return "Goes to the bed whole" + wide;
-    return "Lands whole after " + shown_wait(answer.breaks_at) + wide;
+    if (mostly_wears_off(answer)) return "Most of it wears off on the way" + down;
+    return (lands_whole(answer) ? "Lands whole after " : "Lands after ") + shown_wait(answer.breaks_at) + wide;
 }
 
 std::string drift_line(const DropAnswer& answer) {
     const bool other_way = answer.tow < Speed{};  // then below zero is down the tow
     const double middle = other_way ? -answer.drift.p50.si() : answer.drift.p50.si();
     if (std::abs(middle) < 0.03) return "Put it in over the swim: it hardly drifts.";
-    const auto way = [](Length drift) { return shown_length(drift) + (drift > Length{} ? " down" : " against"); };
     const Length low = other_way ? -answer.drift_range.high : answer.drift_range.low,
                  high = other_way ? -answer.drift_range.low : answer.drift_range.high;
-    if (low < Length{} && high > Length{})
+    const bool either_way = low < Length{} && high > Length{};
+    const LengthUnit unit = one_unit({low, high, either_way ? high : Length::from_si(middle)});
+    const auto way = [&](Length drift) {
+        return shown_length(drift, unit) + (drift > Length{} ? " down" : " against");
+    };
+    if (either_way)
         return fmt::format(
             "Put it in over the swim: which way its middle drifts is not sure (likely {} the top tow to {} it).",
             way(low), way(high));
-    const std::string likely = low < Length{} ? shown_length(-high, -low) : shown_length(low, high);
+    const std::string likely = low < Length{} ? shown_length(-high, -low, unit) : shown_length(low, high, unit);
     return fmt::format("Put it in {} {} the tow: its middle lands that far {} the top tow (likely {}).",
-                       shown_length(Length::from_si(middle)), middle > 0 ? "up" : "down",
+                       shown_length(Length::from_si(middle), unit), middle > 0 ? "up" : "down",
                        middle > 0 ? "down" : "against", likely);
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "answers/drop/drop_answer.h"
@@ -11,6 +12,12 @@ namespace baitwright {
 std::string drop_title(const DropAnswer& answer);
 /// What to expect, in a sentence: where it breaks, when half of it is down, how wide it lies.
 std::string expect_line(const DropAnswer& answer);
+/// Whether hardly any of what reaches the bottom has worn off on its way.
+bool lands_whole(const DropAnswer& answer);
+/// A ball of which more has worn off on the way than lands.
+bool mostly_wears_off(const DropAnswer& answer);
+/// When all of it is down that lands in one piece; nothing where the rest takes longer than that.
+std::optional<std::string> down_at_once(const DropAnswer& answer);
 /// Where to put it in, by how far its middle drifts.
 std::string drift_line(const DropAnswer& answer);
 /// What of it stays up at first; empty where nothing does, and where all of it does, as its first line has said so.

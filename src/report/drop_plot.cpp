@@ -7,7 +7,9 @@
 
 #include "report/display.h"
 #include "report/drop_extent.h"
+#include "report/drop_lines.h"
 #include "report/drop_side.h"
+#include "report/one_unit.h"
 #include "report/svg.h"
 #include "report/wait_text.h"
 
@@ -107,12 +109,16 @@ std::string middle_words(const DropAnswer& answer) {
 std::string description(const DropAnswer& answer) {
     const std::string where = answer.breaks == Breaks::surface ? "breaks at the surface"
                               : answer.breaks == Breaks::bottom
-                                  ? "lands whole on the bottom"
-                                  : "breaks about " + shown_length(answer.breaks_depth) + " down";
+                                  ? (lands_whole(answer)        ? "lands whole on the bottom"
+                                     : mostly_wears_off(answer) ? "wears off on the way, and the rest lands"
+                                                                : "lands on the bottom")
+                              : answer.half_worn ? "has worn away about " + shown_length(answer.breaks_depth) + " down"
+                                                 : "breaks about " + shown_length(answer.breaks_depth) + " down";
+    const LengthUnit unit = one_unit({answer.width.most, answer.length.most});
     return fmt::format(
         "In {} of water it {}; half of it has landed after {}, nine tenths after {}, in a patch {} wide and {} long, {}. Estimates.",
         shown_as_told(answer.depth), where, shown_wait(answer.landed.p50), shown_wait(answer.landed.p90),
-        shown_length(answer.width.most), shown_length(answer.length.most), middle_words(answer));
+        shown_length(answer.width.most, unit), shown_length(answer.length.most, unit), middle_words(answer));
 }
 
 /// From the top of the picture: the bed, and the picture's end.

@@ -6,6 +6,7 @@
 
 #include "report/display.h"
 #include "report/drop_extent.h"
+#include "report/drop_lines.h"
 
 namespace baitwright {
 
@@ -77,10 +78,12 @@ void draw_words(Svg& svg, const DropAnswer& answer, const DropFrame& frame, cons
     svg.text({std::clamp(scale.x(0), half, frame.across - half), frame.surface - 18}, in, 14, Svg::Anchor::middle);
     if (at_surface) return;
     const double at = scale.x(end_of_fall(answer).drift.si());
-    if (answer.breaks == Breaks::bottom) return draw_beside(svg, answer, frame, scale, {at, bed - 18}, {"lands whole"});
-    const std::string where = shown_length(answer.breaks_depth) + " down";
+    if (answer.breaks == Breaks::bottom)
+        return draw_beside(svg, answer, frame, scale, {at, bed - 18}, {lands_whole(answer) ? "lands whole" : "lands"});
+    const std::string where = shown_length(answer.breaks_depth) + " down",
+                      what = answer.half_worn ? "worn away" : "breaks";
     const std::vector<std::string> lines =
-        frame.phone ? std::vector<std::string>{"breaks", where} : std::vector<std::string>{"breaks " + where};
+        frame.phone ? std::vector<std::string>{what, where} : std::vector<std::string>{what + " " + where};
     const double lowest = bed - 8 - 18 * static_cast<double>(lines.size() - 1);
     const double down = frame.surface + scale.down * answer.breaks_depth.si() + 5;
     draw_beside(svg, answer, frame, scale, {at, std::min(std::max(down, frame.surface + 16), lowest)}, lines);

@@ -8,6 +8,7 @@
 #include "report/drop_lines.h"
 #include "report/drop_report.h"
 #include "report/level_cup.h"
+#include "report/one_unit.h"
 #include "report/text_table.h"
 #include "report/wait_text.h"
 
@@ -18,9 +19,27 @@ namespace {
 using Align = TextTable::Align;
 
 /// "likely 0.38 to 0.92 m", or that the person saw it.
-std::string likely_length(const Range<Length>& range) {
-    if (shown_length(range.low) == shown_length(range.high)) return "as you saw it";
-    return "likely " + shown_length(range.low, range.high);
+std::string likely_length(const Range<Length>& range, LengthUnit unit) {
+    if (shown_length(range.low, unit) == shown_length(range.high, unit)) return "as you saw it";
+    return "likely " + shown_length(range.low, range.high, unit);
+}
+
+/// How a ball fares that goes from outside as it sinks.
+std::string wears_line(const DropAnswer& answer) {
+    const LengthUnit unit = lengths_unit(answer);
+    return fmt::format("It wears away as it sinks: half by {}, all by {} ({}), {} after it goes in.",
+                       shown_length(*answer.half_worn, unit), shown_length(answer.breaks_depth, unit),
+                       likely_length(answer.breaks_depth_range, unit), shown_wait(answer.breaks_at));
+}
+
+std::string brief_bottom_line(const DropAnswer& answer) {
+    if (!(answer.lasts > Time{})) return "Not on the way: it falls apart on the bottom.";
+    const std::string lasts = shown_wait(answer.lasts);
+    if (lands_whole(answer)) return fmt::format("Not on the way: it lands whole and falls apart over about {}.", lasts);
+    const std::string worn = shown_whole_percent(1 - answer.lands_as_one), lands = shown_wait(answer.breaks_at);
+    return (mostly_wears_off(answer) ? "Most of it, " + worn + ", wears off on the way"
+                                     : "Not on the way, but " + worn + " of it wears off") +
+           fmt::format("; the rest lands after {} and falls apart over about {}.", lands, lasts);
 }
 
 std::string brief_breaks_line(const DropAnswer& answer) {
@@ -32,31 +51,31 @@ std::string brief_breaks_line(const DropAnswer& answer) {
             return answer.hanging[0] < 0.01 ? "At the surface, and goes down grain by grain."
                                             : "At the surface, and hangs there as a cloud.";
         case Breaks::bottom:
-            return answer.lasts > Time{} ? fmt::format("Not on the way: it lands whole and falls apart over about {}.",
-                                                       shown_wait(answer.lasts))
-                                         : "Not on the way: it falls apart on the bottom.";
+            return brief_bottom_line(answer);
         case Breaks::midwater:
             break;
     }
-    return fmt::format("About {} down ({}), {} after it goes in.", shown_length(answer.breaks_depth),
-                       likely_length(answer.breaks_depth_range), shown_wait(answer.breaks_at));
+    if (answer.half_worn) return wears_line(answer);
+    const LengthUnit unit = lengths_unit(answer);
+    return fmt::format("About {} down ({}), {} after it goes in.", shown_length(answer.breaks_depth, unit),
+                       likely_length(answer.breaks_depth_range, unit), shown_wait(answer.breaks_at));
 }
 
 std::string down_line(const DropAnswer& answer) {
+    if (const auto at_once = down_at_once(answer)) return *at_once;
     const std::string likely = shown_wait(answer.landed_half_range.low, answer.landed_half_range.high);
-    if (answer.breaks == Breaks::bottom)
-        return fmt::format("All of it after about {} (likely {}).", shown_wait(answer.landed.p50), likely);
     return fmt::format("Half after {} (likely {}), nine tenths after {}.", shown_wait(answer.landed.p50), likely,
                        shown_wait(answer.landed.p90));
 }
 
 std::string wide_line(const DropAnswer& answer) {
-    const std::string likely = likely_length(answer.width_range);
-    if (is_drawn_out(answer))
-        return fmt::format("Nine tenths lie {} long and {} wide ({}).", shown_length(answer.length.most),
-                           shown_length(answer.width.most), likely);
-    return fmt::format("Nine tenths lie {} across ({}), half within {}.", shown_length(answer.width.most), likely,
-                       shown_length(answer.width.half));
+    const bool drawn_out = is_drawn_out(answer);
+    const Length other = drawn_out ? answer.length.most : answer.width.half;
+    const LengthUnit unit = lengths_unit(answer);
+    const std::string likely = likely_length(answer.width_range, unit), wide = shown_length(answer.width.most, unit);
+    return drawn_out ? fmt::format("Nine tenths lie {} long and {} wide ({}).", shown_length(other, unit), wide, likely)
+                     : fmt::format("Nine tenths lie {} across ({}), half within {}.", wide, likely,
+                                   shown_length(other, unit));
 }
 
 /// Where to put it in, and the tow that we took for it where the person's own is not known to the bottom.
@@ -105,20 +124,29 @@ std::string compared_name(const DropAnswer& answer, const SideBySide& differ) {
     return differ.forms ? answer.feel + ", " + form_text(answer) : answer.feel;
 }
 
+std::string breaks_cell(const DropAnswer& answer, LengthUnit unit) {
+    if (answer.breaks == Breaks::surface) return "surface";
+    if (answer.breaks == Breaks::bottom) return mostly_wears_off(answer) ? "worn off" : "bottom";
+    return (answer.half_worn ? "by " : "") + shown_length(answer.breaks_depth, unit);
+}
+
 TextTable comparison_table(const std::vector<DropAnswer>& answers, const SideBySide& differ) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right});
     table.row({"", "breaks", "half down", "90 % down", "patch", "hangs 10 min"});
+    std::vector<Length> depths, widths;
+    for (const DropAnswer& answer : answers) {
+        if (answer.breaks == Breaks::midwater && !answer.classes.empty()) depths.push_back(answer.breaks_depth);
+        if (!answer.classes.empty()) widths.push_back(answer.width.most);
+    }
+    const LengthUnit depth_unit = one_unit(depths), width_unit = one_unit(widths);
     for (const DropAnswer& answer : answers) {
         const std::string name = compared_name(answer, differ);
         if (answer.classes.empty()) {
             table.row({name, "floats", "", "", "", ""});
             continue;
         }
-        const std::string breaks = answer.breaks == Breaks::surface  ? "surface"
-                                   : answer.breaks == Breaks::bottom ? "bottom"
-                                                                     : shown_length(answer.breaks_depth);
-        table.row({name, breaks, shown_wait(answer.landed.p50), shown_wait(answer.landed.p90),
-                   shown_length(answer.width.most), shown_whole_percent(answer.hanging[2])});
+        table.row({name, breaks_cell(answer, depth_unit), shown_wait(answer.landed.p50), shown_wait(answer.landed.p90),
+                   shown_length(answer.width.most, width_unit), shown_whole_percent(answer.hanging[2])});
     }
     return table;
 }

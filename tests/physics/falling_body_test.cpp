@@ -53,6 +53,24 @@ TEST_CASE("a ball falls from rest as the closed form has it") {
     }
 }
 
+TEST_CASE("a fall told at several times is the same fall") {
+    FallingBody airy = ball(50, 1150);
+    airy.air = 2 * airy.under_water / Density::from_si(998.207);  // it waits 0.7 s
+    const Tow tow{0.1 * metre_per_second, {}, 9.0 * metre, TowProfile::lake};
+    const std::vector<Time> times{0.2 * second, 0.2 * second, 0.9 * second, 0.95 * second, 4.0 * second, 9.0 * second};
+    const std::vector<FallPoint> points = fall_from_rest(airy, bench_water(), tow, times);
+    REQUIRE(points.size() == times.size());
+    for (std::size_t i = 0; i < times.size(); ++i) {
+        const FallPoint alone = fall_from_rest(airy, bench_water(), tow, 90.0 * metre, times[i]).value();
+        CAPTURE(i);
+        CHECK(points[i].at == times[i]);
+        CHECK(points[i].depth.si() == Approx(alone.depth.si()).margin(1e-9));
+        CHECK(points[i].speed.si() == Approx(alone.speed.si()).margin(1e-9));
+        CHECK(points[i].drift.si() == Approx(alone.drift.si()).margin(1e-9));
+    }
+    CHECK(fall_from_rest(ball(50, 990), bench_water(), tow, times).empty());
+}
+
 // Source: tests/reference/fall_and_drift.csv, row DRIFT-01: U H / w once it sinks steadily.
 TEST_CASE("a ball is carried as far as the water goes while it sinks") {
     for (const auto& row : reference::rows_in("fall_and_drift.csv")) {

@@ -105,6 +105,41 @@ TEST_CASE("without a tow nothing drifts; in an even tow all drifts by the time i
     for (const GrainsFate& fate : drifts.fates()) CHECK(fate.drift.in(metre) == Approx(0.03 * (fate.lands.si() - 1.5)));
 }
 
+// By hand: from so high above the bed as its own time to the bed takes it, in ten thousand slices, each with the tow
+// there.
+TEST_CASE("what has left its cloud drifts on with the tow of every height that it falls through") {
+    const Speed top = 0.2 * metre_per_second;
+    for (const Tow& tow : {Tow{top, {}, 2.5 * metre, TowProfile::river}, Tow{top, {}, 2.5 * metre, TowProfile::lake},
+                           Tow{top, -0.05 * metre_per_second, 2.5 * metre}}) {
+        const std::vector<CloudGrains>& grains = usual_grains();
+        const ParticleCloud cloud(usual_start(), grains, tow);
+        for (std::size_t i = 0; i < grains.size(); ++i) {
+            const GrainsFate& fate = cloud.fates()[i];
+            const Time falls = fate.lands - fate.leaves;
+            double drift = fate.carried.si();
+            constexpr int slices = 10000;
+            for (int k = 0; k < slices; ++k) {
+                const Length height = (k + 0.5) / slices * falls * grains[i].settling;
+                drift += (tow.at(tow.depth - height) * falls).si() / slices;
+            }
+            CAPTURE(i);
+            CHECK(fate.drift.si() == Approx(drift).margin(1e-4));
+        }
+    }
+}
+
+TEST_CASE("in a river what lands later lies further down, and a faster one carries all of it further") {
+    double last = 0;
+    for (const double speed : {0.05, 0.1, 0.2, 0.4}) {
+        const Tow river{speed * metre_per_second, {}, 1.0 * metre, TowProfile::river};
+        const ParticleCloud cloud(usual_start(), usual_grains(), river);
+        for (std::size_t i = 1; i < usual_grains().size(); ++i)
+            CHECK(cloud.fates()[i].drift.si() > 1.01 * cloud.fates()[i - 1].drift.si());
+        CHECK(cloud.fates().back().drift.si() > last);
+        last = cloud.fates().back().drift.si();
+    }
+}
+
 TEST_CASE("very fine grains stay in the cloud down to the bed, very coarse ones fall out of it at once") {
     const ParticleCloud cloud(usual_start(), grains_of({20, 10, 1e-6}, {5.0, 0.05, 1e-5}, {50, 2, 0.01}), still(1.0));
     CHECK(cloud.fates()[0].leaves.si() == Approx(1.5).margin(0.5));

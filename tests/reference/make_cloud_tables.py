@@ -6,6 +6,7 @@ The differential equations are those of docs/method.md, as they stand and withou
     dP/dt = g sum(weights inside)    dr/dt = alpha w    dx/dt = u(z)    w = P/(2 pi r^3)    z = z0 + (r - r0)/alpha
 A class leaves, the fastest first, where Bush, Thurber & Blanchette 2003 saw it fall out, r = alpha 11 a (sqrt(B)/(ws a))^0.83;
 or before, where the cloud, past being faster than it, is behind a grain that sinks alone from its start. It lands no later than that.
+From there it falls alone, from as high as its time to the bed takes it, with the tow of each height that it passes.
 
 Run in this folder with SciPy 1.10 or later (on Debian 12: /usr/bin/python3 make_cloud_tables.py).
 """
@@ -98,11 +99,11 @@ def cloud(depth, profile, top, bottom, z0, r0, w0, t0, weights, speeds, sizes, t
         z = depth if at_bed else z0 + (r - r0) / ALPHA
         if not at_bed:
             inside.discard(i)
-        fall, alone = (depth - z) / ws, t0 + (depth - z0) / ws
-        left = max(0.0, min(t + fall + 0.5 * r / ws, alone) - t)
-        fall = min(fall, left)
-        mean = 0.0 if z >= depth or top == bottom == 0 else quad(tow, z, depth, limit=200, points=[depth - 0.005] if profile == "river" and z < depth - 0.005 else None)[0] / (depth - z)
-        fates[i] = (t, z, r, t + left, spreading(r, left), x + fall * mean + (left - fall) * tow(depth))
+        alone = t0 + (depth - z0) / ws
+        left = max(0.0, min(t + (depth - z + 0.5 * r) / ws, alone) - t)
+        high = min(depth, ws * left)  # above the bed, from where it goes on alone
+        carried = 0.0 if high <= 0 or top == bottom == 0 else quad(tow, depth - high, depth, limit=200, epsabs=1e-13, epsrel=1e-12, points=[depth - 0.005] if profile == "river" and high > 0.005 else None)[0] / ws
+        fates[i] = (t, z, r, t + left, spreading(r, left), x + carried)
     return fates
 
 

@@ -57,12 +57,50 @@ TEST_CASE("a drop is told in twelve lines: where it breaks, when it is down, how
 TEST_CASE("a ball that lands whole, and a hook pellet beside it, still take twelve lines") {
     DropRequest request = told_drop(DroppedBall{45.0 * millimetre}, "firm", 2);
     request.hook = "expander 6 mm";
+    request.own.holds = 1.0 * hour;
     const Told told = drop_told(fallen(request));
     INFO(told.text());
     CHECK(lines_told(told) <= 12);
     CHECK(line_of(told, "Breaks")->find("lands whole") != std::string::npos);
     CHECK(line_of(told, "Down")->find("All of it after") != std::string::npos);
     CHECK(line_of(told, "Hook"));
+}
+
+TEST_CASE("a ball is only said to land whole that does, and half and nine tenths are told of what wears on the way") {
+    struct Way {
+        double holds;
+        const char *brief, *full, *cell;
+    };
+    for (const Way& way : {Way{600, "it lands whole", "It lands whole", "bottom"},
+                           Way{24, "of it wears off; the rest lands", "of it wears off on the way; the rest", "bottom"},
+                           Way{8, "Most of it, ", "Most of it, ", "worn off"},
+                           Way{3, "It wears away as it sinks: half by ", "It wears away as it sinks: half", "by "}}) {
+        DropRequest request = told_drop(DroppedBall{55.0 * millimetre}, "firm", 0);
+        request.own.holds = way.holds * second;
+        const DropAnswer answer = fallen(request);
+        const Told brief = drop_told(answer), full = drop_full_told(answer), beside = drop_comparison_told({answer});
+        INFO(brief.text() << full.text() << beside.text());
+        CHECK(line_of(brief, "Breaks")->find(way.brief) != std::string::npos);
+        CHECK(line_of(full, "Breaks")->find(way.full) != std::string::npos);
+        const bool whole = way.holds > 100;
+        for (const Told* told : {&brief, &full})
+            CHECK((told->text().find("lands whole") != std::string::npos) == whole);
+        CHECK((line_of(brief, "Down")->find("All of it") == 0) == whole);
+        const std::vector<std::string> row = beside.pieces().at(1).table.rows().at(1);
+        CHECK(row.at(1).find(way.cell) == 0);
+        if (whole) continue;
+        CHECK(line_of(brief, "Down")->find("Half after " + row.at(2)) == 0);
+        CHECK(line_of(brief, "Down")->find("nine tenths after " + row.at(3)) != std::string::npos);
+        CHECK(line_of(full, "Landing")->find("half after " + row.at(2)) != std::string::npos);
+    }
+}
+
+TEST_CASE("what is on the bottom at once is said to be so in plain words, and its lengths in one unit") {
+    const Told told = drop_told(fallen(told_drop(DroppedFeeder{45.0 * millilitre}, "firm", 0)));
+    CHECK(*line_of(told, "Down") == "All of it at once.");
+    const std::string wide = *line_of(told, "Wide");
+    CHECK(wide.find(" cm") != std::string::npos);
+    CHECK(wide.find(" m ") == std::string::npos);
 }
 
 TEST_CASE("in full a drop tells each part's own fate and where to fish, and the same numbers") {

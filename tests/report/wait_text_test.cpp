@@ -44,4 +44,6 @@ TEST_CASE("a range of waits names its unit once where it is one") {
     CHECK(shown_wait(80.0 * second, 150.0 * second) == "1 min 20 s to 2 min 30 s");
     CHECK(shown_wait(120.0 * second, 420.0 * second) == "2 to 7 min");
     CHECK(shown_wait(9.1 * second, 9.3 * second) == "about 9 s");
+    CHECK(shown_wait(Time{}, Time{}) == "at once");
+    CHECK(shown_wait(Time{}, 3.0 * second) == "up to 3 s");
 }

@@ -32,7 +32,9 @@ struct DropSketch {
     Breaks breaks = Breaks::midwater;
     Length breaks_depth;
     Time breaks_at;
-    Time lasts;                       ///< on the bottom, where it lands whole
+    Time lasts;                       ///< on the bottom, where it lands
+    double lands_as_one = 0;          ///< the share of it that reaches the bottom in one piece
+    std::optional<Length> half_worn;  ///< how deep half has gone of a ball that wears away before the bottom
     Points<Time> landed;              ///< of what sinks, without the fines
     std::array<double, 4> hanging{};  ///< after 1, 5, 10, 30 min, of all of it
     Carpet length, width;             ///< along the tow, across it

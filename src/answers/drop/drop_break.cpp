@@ -16,6 +16,12 @@ double ratio_of(Time held, Time usual) {
     return usual > Time{} ? double(held / usual) : 1;
 }
 
+FallingBody body_of(const DropSetup& s, const DropFactors& f) {
+    FallingBody body = s.body;
+    body.drag = f.drag * body.drag;
+    return body;
+}
+
 std::optional<Break> break_falling(const DropSetup& s, const DropFactors& f) {
     const OwnLook& own = s.request->own;
     const Time usual = default_hold(s);
@@ -26,7 +32,14 @@ std::optional<Break> break_falling(const DropSetup& s, const DropFactors& f) {
     const auto point = fall_of(s, f, to, seen ? never_breaks : waits + held);
     if (!point) return std::nullopt;
     if (seen) held = point->at - waits;
-    return Break{*point, point->depth >= s.tow.depth * (1 - 1e-9), false, waits + held, ratio_of(held, usual)};
+    Break at;
+    at.point = *point;
+    at.whole = point->depth >= s.tow.depth * (1 - 1e-9);
+    at.wears = s.how == Hold::squeezed;
+    at.waits = waits;
+    at.holds = waits + held;
+    at.fit = ratio_of(held, usual);
+    return at;
 }
 
 bool ever_sinks(const DropSetup& s) {
@@ -37,16 +50,22 @@ bool ever_sinks(const DropSetup& s) {
 }  // namespace
 
 std::optional<FallPoint> fall_of(const DropSetup& s, const DropFactors& f, Length depth, Time time) {
-    FallingBody body = s.body;
-    body.drag = f.drag * body.drag;
-    return fall_from_rest(body, s.water, s.tow, depth, time);
+    return fall_from_rest(body_of(s, f), s.water, s.tow, depth, time);
+}
+
+std::vector<FallPoint> falls_of(const DropSetup& s, const DropFactors& f, std::span<const Time> times) {
+    return fall_from_rest(body_of(s, f), s.water, s.tow, times);
 }
 
 std::optional<Break> break_of(const DropSetup& s, const DropFactors& f) {
     const DropRequest& request = *s.request;
     if (std::holds_alternative<DroppedFeeder>(request.form)) {
         const Time held = request.own.holds.value_or(f.hold * default_hold(s));
-        return Break{{Time{}, s.tow.depth, {}, {}}, true, false, held, 1};
+        Break landed;
+        landed.point.depth = s.tow.depth;
+        landed.whole = true;
+        landed.holds = held;
+        return landed;
     }
     if (!(s.body.under_water > Mass{})) {
         if (!ever_sinks(s)) return std::nullopt;

@@ -17,7 +17,7 @@ constexpr double whole_patch = 1.5;       // radius of what falls apart on the b
 constexpr Length handful = 0.15 * metre;  // radius over which a hand strews a loose handful. Default, from memory
 constexpr double wake_from_above = 64, wake_below = 12;  // e-folds of the fines' shedding, in first widths
 constexpr std::array<double, 2> lump_sizes{0.46, 0.38};  // of the portion's width; equal masses. Ours
-constexpr int releases = 3;                              // points along a lump's wearing
+constexpr int releases = 3, releases_of_ball = 8;        // points along a lump's wearing, and a ball's
 constexpr double rough_drag = 0.6;
 
 /// A place and time in the water from where something sinks alone.
@@ -33,14 +33,18 @@ public:
         : s_(setup), at_(at), f_(factors), across_(diameter_of(setup.body.volume)) {}
 
     DropFates whole();
+    DropFates worn();
     DropFates broken();
 
 private:
     [[nodiscard]] GrainsFate alone(const Release& from, Speed settling) const;
-    [[nodiscard]] GrainsFate afloat(const GrainClass& grains) const;
+    [[nodiscard]] GrainsFate afloat(const GrainClass& grains, Release from) const;
     void settle(std::size_t grain, double share, bool in_lump, const GrainsFate& fate);
     void release_all(const Release& from, double share, bool in_lump);
     void lie(const Release& there, double share);
+    [[nodiscard]] Release landed() const {
+        return {at_.point.at, s_.tow.depth, whole_patch * across_, at_.point.drift};
+    }
     void slake(const SlakingLump& lump, const Release& from, double share);
     void shed_fines(const ParticleCloud& cloud, double share);
     void add_fines(const FinesShare& fines, double share, double lands);
@@ -78,12 +82,19 @@ GrainsFate Follower::alone(const Release& from, Speed settling) const {
     return fate;
 }
 
-/// It comes up, or stays up, and sinks from the surface once its pores have drunk enough.
-GrainsFate Follower::afloat(const GrainClass& grains) const {
+/// It rises as long as it is lighter than water, no higher than the surface, and sinks once its pores have drunk
+/// enough.
+GrainsFate Follower::afloat(const GrainClass& grains, Release from) const {
     if (!grains.afloat) return {};
-    const Time until = std::max(grains.afloat->until, at_.point.at);
-    const Length spread = spread_patch(first_radius(), until - at_.point.at);
-    return alone({until, {}, spread, until * s_.tow.top}, f_.settling * grains.afloat->then);
+    const Speed rises = -f_.settling * grains.settling;
+    const Time floats = std::max(Time{}, grains.afloat->until - from.at);
+    const Time climbs = rises * floats > from.depth ? from.depth / rises : floats;
+    const Length up = std::max(Length{}, from.depth - climbs * rises);
+    from.drift += climbs * s_.tow.mean_between(up, from.depth) + (floats - climbs) * s_.tow.at(up);
+    from.radius = spread_patch(from.radius, floats);
+    from.depth = up;
+    from.at += floats;
+    return alone(from, f_.settling * grains.afloat->then);
 }
 
 void Follower::add_fines(const FinesShare& fines, double share, double lands) {
@@ -95,7 +106,7 @@ void Follower::add_fines(const FinesShare& fines, double share, double lands) {
 void Follower::release_all(const Release& from, double share, bool in_lump) {
     for (std::size_t i = 0; i < s_.feed.grains.size(); ++i) {
         const GrainClass& g = s_.feed.grains[i];
-        settle(i, share, in_lump, floats(g) ? afloat(g) : alone(from, f_.settling * g.settling));
+        settle(i, share, in_lump, floats(g) ? afloat(g, from) : alone(from, f_.settling * g.settling));
     }
     for (const FinesShare& fines : s_.feed.fines)
         add_fines(fines, share, from.at.si() + (s_.tow.depth - from.depth).si() / (f_.settling * fines.settling.si()));
@@ -103,8 +114,8 @@ void Follower::release_all(const Release& from, double share, bool in_lump) {
 
 /// A share of everything, on the bed.
 void Follower::lie(const Release& there, double share) {
-    const Length over_bed = 0.5 * across_;
-    const Speed tow = s_.tow.at(s_.tow.depth - std::min(over_bed, s_.tow.depth));
+    const Length over_bed = std::min(0.5 * across_, s_.tow.depth);
+    const Speed tow = s_.tow.mean_below(s_.tow.depth - over_bed);
     for (std::size_t i = 0; i < s_.feed.grains.size(); ++i) {
         const GrainClass& g = s_.feed.grains[i];
         GrainsFate fate;
@@ -114,7 +125,7 @@ void Follower::lie(const Release& there, double share) {
         fate.radius = fate.spread = there.radius;
         fate.drift = there.drift;
         if (!floats(g)) fate.drift += over_bed / (f_.settling * g.settling) * tow;
-        settle(i, share, true, floats(g) ? afloat(g) : fate);
+        settle(i, share, true, floats(g) ? afloat(g, there) : fate);
     }
     for (const FinesShare& fines : s_.feed.fines) add_fines(fines, share, there.at.si());
 }
@@ -135,18 +146,23 @@ void Follower::slake(const SlakingLump& lump, const Release& from, double share)
 }
 
 DropFates Follower::whole() {
-    const Release landed{at_.point.at, s_.tow.depth, whole_patch * across_, at_.point.drift};
-    double left = 1;
-    if (s_.how == Hold::squeezed && at_.point.at > Time{} && at_.holds > at_.point.at) {
-        const SlakingLump ball{s_.tow.depth / at_.point.at, at_.holds};
-        left = ball.left(at_.point.at);
-        for (int k = 0; k < releases; ++k) {
-            const Time time = ball.gone((1 - left) * (k + 0.5) / releases);
-            const double way = time / at_.point.at;
-            release_all({time, way * s_.tow.depth, 0.5 * across_, way * at_.point.drift}, (1 - left) / releases, true);
-        }
-    }
-    lie(landed, left);
+    lie(landed(), 1);
+    fates_.lands_as_one = 1;
+    return std::move(fates_);
+}
+
+/// What a ball loses on its way, in equal parts; what of it reaches the bed lies there.
+DropFates Follower::worn() {
+    const SlakingLump ball{{}, at_.holds - at_.waits};
+    const double left = at_.whole ? ball.left(at_.point.at - at_.waits) : 0, lost = 1 - left;
+    std::array<Time, releases_of_ball> times;
+    for (std::size_t k = 0; k < times.size(); ++k)
+        times[k] = at_.waits + ball.gone(lost * (static_cast<double>(k) + 0.5) / releases_of_ball);
+    for (const FallPoint& point : falls_of(s_, f_, times))
+        release_all({point.at, std::min(point.depth, s_.tow.depth), 0.5 * across_, point.drift},
+                    lost / releases_of_ball, true);
+    if (left > 0) lie(landed(), left);
+    fates_.lands_as_one = left;
     return std::move(fates_);
 }
 
@@ -216,8 +232,9 @@ DropFates Follower::broken() {
     const double bound = this->bound();
     const ParticleCloud cloud = cloud_of(bound);
     const std::size_t grains = s_.feed.grains.size();
+    const Release burst{at_.point.at, at_.point.depth, first_radius(), at_.point.drift};
     for (std::size_t i = 0; i < grains; ++i)
-        settle(i, 1 - bound, false, floats(s_.feed.grains[i]) ? afloat(s_.feed.grains[i]) : cloud.fates()[i]);
+        settle(i, 1 - bound, false, floats(s_.feed.grains[i]) ? afloat(s_.feed.grains[i], burst) : cloud.fates()[i]);
     for (std::size_t k = 0; k < lump_sizes.size() && bound > 0; ++k) {
         const GrainsFate& fate = cloud.fates()[grains + k];
         slake(lump_of(lump_sizes[k] * across_), {fate.leaves, fate.depth, fate.radius, fate.carried},
@@ -229,12 +246,9 @@ DropFates Follower::broken() {
 
 }  // namespace
 
-DropFates fates_of_whole(const DropSetup& setup, const Break& at, const DropFactors& factors) {
-    return Follower(setup, at, factors).whole();
-}
-
-DropFates fates_of_broken(const DropSetup& setup, const Break& at, const DropFactors& factors) {
-    return Follower(setup, at, factors).broken();
+DropFates fates_of(const DropSetup& setup, const Break& at, const DropFactors& factors) {
+    Follower follower(setup, at, factors);
+    return at.wears ? follower.worn() : at.whole ? follower.whole() : follower.broken();
 }
 
 }  // namespace baitwright

@@ -7,6 +7,7 @@
 
 #include "answers/drop/drop_break.h"
 #include "answers/drop/drop_fates.h"
+#include "physics/slaking_lump.h"
 
 namespace baitwright {
 
@@ -93,6 +94,14 @@ Time raft_of(const DropSetup& s) {
     return until.empty() ? Time{} : Time::from_si(point_of(until, 0.5));
 }
 
+/// How deep half of a ball has gone that is all gone before the bed.
+std::optional<Length> half_worn_at(const DropSetup& s, const DropFactors& f, const Break& at) {
+    if (!at.wears || at.whole) return std::nullopt;
+    const Time half = at.waits + SlakingLump{{}, at.holds - at.waits}.gone(0.5);
+    const std::vector<FallPoint> there = falls_of(s, f, std::array{half});
+    return there.empty() ? Length{} : there.front().depth;
+}
+
 }  // namespace
 
 double point_of(std::vector<std::pair<double, double>> values, double q) {
@@ -145,7 +154,9 @@ DropOutcome follow(const DropSetup& s, const DropFactors& f) {
     sketch.breaks_depth = near_surface ? Length{} : std::min(at->point.depth, s.tow.depth);
     sketch.breaks_at = at->point.at;
     sketch.lasts = at->whole ? std::max(Time{}, at->holds - at->point.at) : Time{};
-    const DropFates fates = at->whole ? fates_of_whole(s, *at, f) : fates_of_broken(s, *at, f);
+    const DropFates fates = fates_of(s, *at, f);
+    sketch.lands_as_one = fates.lands_as_one;
+    sketch.half_worn = half_worn_at(s, f, *at);
     sketch.hanging = hanging_of(fates);
     outcome.settled = fates.settled;
     outcome.raft = raft_of(s);
