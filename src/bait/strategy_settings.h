@@ -133,9 +133,9 @@ void visit_settings(AStrategy& s, Visit&& visit) {
 /// What stands beside the rhythm of a feed that repeats.
 template <class ATiming, class Visit>
 void visit_span(ATiming& t, Visit&& visit) {
-    visit(MomentFacts{{"from", "starts", "from_minute", "from", ""}, "60 min"}, t.from);
-    visit(MomentFacts{called("until", "until_minute"), "270 min"}, t.until);
-    visit(NameFacts{{"after", "begins_after", "after", "after", ""}}, t.after);
+    visit(MomentFacts{{"from", "starts", "from_minute", "from", " from {}"}, "60 min"}, t.from);
+    visit(MomentFacts{called("until", "until_minute", " to {}"), "270 min"}, t.until);
+    visit(NameFacts{{"after", "begins_after", "after", "after", " once {} is used up"}}, t.after);
 }
 
 /// What stands beside the size of a feed.

@@ -73,11 +73,25 @@ struct RhythmText {
     std::string operator()(WhenSlow) const { return "when bites slow"; }
 };
 
+/// What a feed waits for comes before its moments.
+struct SpanText {
+    std::string& names;
+    std::string& moments;
+    void operator()(const NameFacts& facts, const std::string& name) const {
+        if (!name.empty()) names += fmt::format(fmt::runtime(facts.told), name);
+    }
+    void operator()(const MomentFacts& facts, const std::optional<Time>& moment) const {
+        if (moment) moments += fmt::format(fmt::runtime(facts.told), shown_moment(*moment));
+    }
+    void operator()(const MomentFacts& facts, Time moment) const {
+        if (moment > Time{}) (*this)(facts, std::optional(moment));
+    }
+};
+
 std::string when_text(const FeedTiming& when) {
-    std::string text = std::visit(RhythmText{}, when.rhythm);
-    if (when.from > Time{}) text += " from " + shown_moment(when.from);
-    if (!when.after.empty()) text += " once " + when.after + " is used up";
-    if (when.until) text += " to " + shown_moment(*when.until);
+    std::string text = std::visit(RhythmText{}, when.rhythm), moments;
+    visit_span(when, SpanText{text, moments});
+    text += moments;
     if (const auto* slow = std::get_if<WhenSlow>(&when.rhythm)) text += " (" + shown_reckoned(slow->times) + ")";
     return text;
 }
