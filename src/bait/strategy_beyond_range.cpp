@@ -1,8 +1,8 @@
 #include <cmath>
 
 #include "bait/beyond_range.h"
-#include "bait/strategy_limits.h"
 #include "bait/strategy_names.h"
+#include "bait/strategy_settings.h"
 #include "quantities/amount_range.h"
 #include "quantities/hair.h"
 
@@ -12,26 +12,32 @@ namespace {
 
 using namespace strategy_limits;
 
-/// Keeps the first thing that does not hold.
+/// Keeps the first thing that does not hold. Texts, and what depends on others, are not settings to be held to a range.
 class Limits {
 public:
     void hold(bool holds, const std::string& what) {
         if (!holds && first_.empty()) first_ = what;
     }
+    template <class Q>
+    void setting(const RangeFacts<Q>& facts, const std::optional<Q>& value, const std::string& where = {}) {
+        if (value && !(*value >= facts.lowest && *value <= facts.highest))
+            hold(false, where + std::string(facts.what) + " must be " +
+                            std::string(facts.stored_range.empty() ? facts.range : facts.stored_range));
+    }
+    template <class Q>
+    void setting(const RangeFacts<Q>& facts, const Q& value, const std::string& where = {}) {
+        setting(facts, std::optional<Q>(value), where);
+    }
+    void setting(const RateFacts&, const std::optional<double>& rate) {
+        hold(!rate || (*rate > 0 && *rate <= fastest_pace), "the pace must be above 0 and at most 3600 an hour");
+    }
+    template <class Member>
+    void setting(const SettingNames&, const Member&, const std::string& = {}) {}
     [[nodiscard]] std::string first() const { return first_; }
 
 private:
     std::string first_;
 };
-
-template <class Q>
-bool is_between(const std::optional<Q>& value, Q lowest, Q highest) {
-    return !value || (*value >= lowest && *value <= highest);
-}
-
-bool is_rate(const std::optional<double>& rate, double most) {
-    return !rate || (*rate > 0 && *rate <= most);
-}
 
 bool is_rhythm(const FeedRhythm& rhythm, Time length) {
     if (const auto* once = std::get_if<AtOnce>(&rhythm)) return once->at >= Time{} && once->at <= length + hair;
@@ -59,11 +65,11 @@ void hold_feed(const Feed& feed, const std::string& which, Time length, Limits& 
     const std::string its = "in " + which + ", ";
     limits.hold(is_rhythm(feed.when.rhythm, length), its + "when it goes in must lie in the session");
     limits.hold(feed.when.from >= Time{} && feed.when.from <= length + hair &&
-                    is_between(feed.when.until, Time{}, length + hair),
+                    (!feed.when.until || (*feed.when.until >= Time{} && *feed.when.until <= length + hair)),
                 its + "its begin and end must lie in the session");
     limits.hold(is_size(feed.form, feed.size), its + "a ball must be " + std::string(ball_range) + ", a vessel " +
                                                    std::string(vessel_range) + ", loose feed " + range_text<Mass>());
-    limits.hold(feed.count >= 1 && feed.count <= most_at_once, its + "the count must be from 1 to 1000");
+    visit_helping(feed, [&](const auto& facts, const auto& member) { limits.setting(facts, member, its); });
     for (const FeedPart& part : feed.parts)
         limits.hold(part.share > 0 && part.share <= most_share, its + "each share must be above 0 and at most 1000000");
 }
@@ -80,33 +86,11 @@ void hold_hookbait(const Hookbait& hookbait, const std::string& which, Limits& l
     limits.hold(holds, "of " + which + ", the bites must be from 0 to 3600 an hour, an amount " + range_text<Mass>());
 }
 
-void hold_air(const AirSetting& air, Limits& limits) {
-    limits.hold(is_between(air.temperature, Temperature::from_celsius(coldest_air_celsius),
-                           Temperature::from_celsius(warmest_air_celsius)),
-                "the air must be " + std::string(air_range));
-    limits.hold(is_between<Ratio>(air.humidity, 0.0, 1.0), "the humidity must be " + std::string(humidity_range));
-    limits.hold(is_between(air.wind, Speed{}, strongest_wind), "the wind must be " + std::string(wind_range));
-}
-
 }  // namespace
 
 std::string beyond_range(const Strategy& strategy) {
     Limits limits;
-    limits.hold(is_between<Time>(strategy.length, shortest_session, longest_session),
-                "the session must be " + std::string(session_range));
-    limits.hold(strategy.spare >= 0 && strategy.spare <= most_spare,
-                "what is to spare must be " + std::string(spare_range));
-    const WaterSetting& water = strategy.water;
-    limits.hold(is_between(water.depth, shallowest, deepest), "the depth must be " + std::string(depth_range));
-    limits.hold(is_between(water.temperature, Temperature::from_celsius(coldest_celsius),
-                           Temperature::from_celsius(warmest_celsius)),
-                "the water must be " + std::string(warmth_range));
-    limits.hold(is_between(water.tow, Speed{}, fastest_tow) && is_between(water.tow_bottom, -fastest_tow, fastest_tow),
-                "the tow must be at most 5 m/s");
-    hold_air(strategy.air, limits);
-    limits.hold(
-        is_rate(strategy.pace.put_ins_per_hour, fastest_pace) && is_rate(strategy.pace.fish_per_hour, fastest_pace),
-        "the pace must be above 0 and at most 3600 an hour");
+    visit_settings(strategy, [&](const auto& facts, const auto& member) { limits.setting(facts, member); });
     for (std::size_t i = 0; i < strategy.feeds.size(); ++i)
         hold_feed(strategy.feeds[i], feed_subject(i + 1), strategy.length, limits);
     for (std::size_t i = 0; i < strategy.hookbaits.size(); ++i)

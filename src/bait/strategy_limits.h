@@ -6,30 +6,14 @@
 #include "quantities/temperature.h"
 #include "quantities/units.h"
 
-/// How far the numbers of a strategy go. Files are held to it as they are read, and so is what a store hands back.
-/// From common practice, no source: wider than anyone fishes.
+/// How far the numbers of a strategy go that are not said in `strategy_settings.h` alone. Files are held to it as they
+/// are read, and so is what a store hands back. From common practice, no source: wider than anyone fishes.
 namespace baitwright::strategy_limits {
 
-inline constexpr Time shortest_session = 1.0 * minute;
-inline constexpr Time longest_session = 24.0 * hour;
-inline constexpr std::string_view session_range = "from 1 min to 24 h";
-inline constexpr double most_spare = 5;
-inline constexpr std::string_view spare_range = "from 0 to 500 %";
-
-inline constexpr Length shallowest = 1.0 * centimetre;
 inline constexpr Length deepest = 100.0 * metre;
-inline constexpr std::string_view depth_range = "from 1 cm to 100 m";
 inline constexpr double coldest_celsius = 0;
 inline constexpr double warmest_celsius = 40;
-inline constexpr std::string_view warmth_range = "from 0 to 40 degC";
 inline constexpr Speed fastest_tow = 5.0 * metre_per_second;
-
-inline constexpr double coldest_air_celsius = -5;
-inline constexpr double warmest_air_celsius = 45;
-inline constexpr std::string_view air_range = "from -5 to 45 degC";
-inline constexpr std::string_view humidity_range = "from 0 to 100 %";
-inline constexpr Speed strongest_wind = 20.0 * metre_per_second;
-inline constexpr std::string_view wind_range = "from 0 to 20 m/s";
 
 inline constexpr double fastest_pace = 3600;                             ///< put-ins or fish an hour
 inline constexpr double most_bites = 3600;                               ///< an hour

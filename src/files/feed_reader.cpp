@@ -1,12 +1,8 @@
 #include "files/feed_reader.h"
 
-#include <cmath>
-
 #include "bait/feed_feels.h"
-#include "bait/strategy_limits.h"
 #include "bait/strategy_names.h"
-#include "files/value_reader.h"
-#include "quantities/in_quotes.h"
+#include "files/setting_reader.h"
 #include "quantities/units.h"
 
 namespace baitwright {
@@ -118,14 +114,6 @@ FeedSize read_size(TableReader& table, FeedForm form) {
     return parsed_size(table, form, "250 ml", parse_vessel).value_or(Volume{});
 }
 
-int read_count(TableReader& table) {
-    const auto count = table.number("count", 1, most_at_once);
-    if (!count || *count == std::floor(*count)) return static_cast<int>(count.value_or(1));
-    table.faults().add(table.place_of_value("count"), "out-of-range", "'count' must be a whole number",
-                       "write count = 3");
-    return 1;
-}
-
 /// The feel of a part alone is that of its feed, and so is the one feel of a ball.
 void settle_feels(const TableReader& table, Feed& feed, std::size_t number, EntryPlaces& places) {
     const std::vector<std::string> stated = stated_feels(feed);
@@ -151,15 +139,18 @@ Feed read_feed(TableReader& table, std::size_t number, const SessionFrame& frame
     feed.when = read_timing(table, frame);
     feed.parts = read_feed_parts(table, number, places);
     table.required("as", "\"cup\"");
-    if (const auto form = table.word("as", form_words())) {
+    const auto form = table.word("as", form_words());
+    if (form) {
         for (std::size_t i = 0; i < feed_form_names.size(); ++i)
             if (feed_form_names[i] == *form) feed.form = static_cast<FeedForm>(i);
         feed.size = feed.form == FeedForm::loose ? read_loose_amount(table) : read_size(table, feed.form);
-        if (feed.form != FeedForm::loose) feed.count = read_count(table);
     } else {
         for (const char* key : {"size", "count", "amount"}) table.find(key);
     }
-    if (table.has("feel")) feed.feel = table.name("feel").value_or("");
+    const bool is_counted = form && feed.form != FeedForm::loose;
+    visit_helping(feed, [&](const auto& facts, auto& member) {
+        if (is_counted || facts.key != "count") SettingReader{table}(facts, member);
+    });
     places[feed_feel_subject(number)] = table.place_of_value("feel");
     places[feed_after_subject(number)] = table.place_of_value("after");
     settle_feels(table, feed, number, places);

@@ -2,8 +2,7 @@
 
 #include <cmath>
 
-#include "bait/strategy_limits.h"
-#include "files/value_reader.h"
+#include "files/setting_reader.h"
 #include "quantities/hair.h"
 #include "quantities/in_quotes.h"
 #include "quantities/number_text.h"
@@ -18,15 +17,6 @@ using namespace strategy_limits;
 
 constexpr std::string_view rhythms = R"(a time such as "40 min", "put-in", or "6 fish")";
 constexpr std::string_view words_of_when = R"(it can be "slow", "start", "put-in" or "6 fish")";
-
-/// A moment of the session: not below zero.
-std::optional<Time> moment_of(TableReader& table, std::string_view key, std::string_view example) {
-    const auto moment = parsed(table, key, example, [](std::string_view text) { return parse<Time>(text); });
-    if (!moment || (*moment >= Time{} && is_finite(*moment))) return moment;
-    table.faults().add(table.place_of_value(key), "out-of-range", in_quotes(key) + " must not be below zero",
-                       "it counts from the start of the session");
-    return std::nullopt;
-}
 
 /// A hair less than the end, so that 300 min of a session of 5 h are its end whatever their units round to.
 bool is_before(Time moment, Time end) {
@@ -88,17 +78,16 @@ void check_pace(const TableReader& table, std::string_view key, const FeedRhythm
                            "add a block [pace] with fish_per_hour = 10");
 }
 
-void refuse_beside_once(TableReader& table) {
-    for (const char* key : {"from", "until", "after"})
-        if (table.find(key))
-            table.faults().add(table.place_of_key(key), "unfit-key",
-                               in_quotes(key) + " goes with 'every', and this feed goes in once",
+void refuse_beside_once(TableReader& table, const FeedTiming& when) {
+    visit_span(when, [&](const SettingNames& facts, const auto&) {
+        if (table.find(facts.key))
+            table.faults().add(table.place_of_key(facts.key), "unfit-key",
+                               in_quotes(facts.key) + " goes with 'every', and this feed goes in once",
                                "take the line out, or say every = \"40 min\"");
+    });
 }
 
-void read_span(TableReader& table, const SessionFrame& frame, FeedTiming& when) {
-    when.from = moment_of(table, "from", "60 min").value_or(Time{});
-    when.until = moment_of(table, "until", "270 min");
+void check_span(const TableReader& table, const SessionFrame& frame, const FeedTiming& when) {
     if (frame.length && !is_before(when.from, *frame.length)) refuse_after_end(table, "from");
     if (!when.until) return;
     if (!is_before(when.from, *when.until))
@@ -110,9 +99,8 @@ void read_span(TableReader& table, const SessionFrame& frame, FeedTiming& when) 
 }
 
 /// What it waits for. `from` would say a second time when it begins.
-void read_after(TableReader& table, FeedTiming& when) {
+void check_after(const TableReader& table, FeedTiming& when) {
     if (!table.has("after")) return;
-    std::string after = table.name("after").value_or("");
     if (std::holds_alternative<WhenSlow>(when.rhythm))
         table.faults().add(table.place_of_key("after"), "unfit-key",
                            "'after' goes with 'every', and this feed goes in as bites slow",
@@ -121,7 +109,8 @@ void read_after(TableReader& table, FeedTiming& when) {
         table.faults().add(table.place_of_key("from"), "unfit-key", "'from' and 'after' both say when the feed begins",
                            "take one of the two lines out");
     else
-        when.after = std::move(after);
+        return;
+    when.after.clear();
 }
 
 /// How often bites are reckoned to slow; only what is fed then has it.
@@ -159,7 +148,8 @@ std::string_view key_of_timing(TableReader& table) {
 std::optional<FeedRhythm> read_rhythm(TableReader& table, std::string_view key, const SessionFrame& frame) {
     if (key == "every") return parsed(table, key, "40 min", parse_every);
     if (key == "when") return parsed(table, key, "slow", parse_when);
-    const auto moment = moment_of(table, key, "0 min");
+    std::optional<Time> moment;
+    SettingReader{table}(MomentFacts{called(key, {}), "0 min"}, moment);
     if (moment && frame.length && !is_before(*moment, *frame.length)) refuse_after_end(table, key);
     return moment ? std::optional<FeedRhythm>(AtOnce{*moment}) : std::nullopt;
 }
@@ -171,18 +161,20 @@ FeedTiming read_timing(TableReader& table, const SessionFrame& frame) {
     const std::string_view key = key_of_timing(table);
     const auto rhythm = key.empty() ? std::nullopt : read_rhythm(table, key, frame);
     if (!rhythm) {  // what is said of a time that could not be read is not looked at
-        for (const char* beside : {"at", "every", "when", "from", "until", "after", "expected"}) table.find(beside);
+        for (const char* beside : {"at", "every", "when", "expected"}) table.find(beside);
+        visit_span(when, [&](const SettingNames& facts, const auto&) { table.find(facts.key); });
         return when;
     }
     when.rhythm = *rhythm;
     check_pace(table, key, *rhythm, frame);
     read_expected(table, when);
     if (std::holds_alternative<AtOnce>(*rhythm)) {
-        refuse_beside_once(table);
+        refuse_beside_once(table, when);
         return when;
     }
-    read_after(table, when);
-    read_span(table, frame, when);
+    visit_span(when, SettingReader{table});
+    check_after(table, when);
+    check_span(table, frame, when);
     return when;
 }
 

@@ -1,46 +1,59 @@
+#include "bait/strategy_settings.h"
 #include "files/library_text.h"
 #include "files/toml_writer.h"
 #include "files/value_text.h"
+#include "quantities/listed.h"
 #include "quantities/units.h"
 
 namespace baitwright {
 
 namespace {
 
-void write_water(TomlWriter& out, const WaterSetting& water) {
-    std::string words;
-    const auto add = [&](std::string_view key, const std::string& text) {
-        words += (words.empty() ? " " : ", ") + std::string(key) + " = " + toml_quoted(text);
-    };
-    if (water.depth) add("depth", exact_text(*water.depth, metre, "m"));
-    if (water.temperature) add("temperature", exact_text(*water.temperature));
-    if (!water.clarity.empty()) add("clarity", water.clarity);
-    if (water.tow) add("tow", exact_text(*water.tow, centimetre_per_second, "cm/s"));
-    if (water.tow_bottom) add("tow_bottom", exact_text(*water.tow_bottom, centimetre_per_second, "cm/s"));
-    if (!words.empty()) out.line("water", "{" + words + " }");
+/// Calls `line(key, value)` for each setting that it is shown and that has to be said.
+template <class Line>
+struct SettingLine {
+    Line line;
+    void operator()(const SettingNames& facts, const std::string& text) const {
+        if (!text.empty()) line(facts.key, toml_quoted(text));
+    }
+    void operator()(const SettingNames& facts, bool truth) const {
+        if (truth) line(facts.key, "true");
+    }
+    void operator()(const SettingNames& facts, int count) const {
+        if (count != 1) line(facts.key, std::to_string(count));
+    }
+    void operator()(const SettingNames& facts, double rate) const { line(facts.key, number_text(rate)); }
+    void operator()(const SettingNames& facts, Temperature warmth) const { (*this)(facts, exact_text(warmth)); }
+    void operator()(const MomentFacts& facts, const std::optional<Time>& moment) const {
+        if (moment) (*this)(facts, exact_text(*moment, minute, "min"));
+    }
+    void operator()(const MomentFacts& facts, Time moment) const {
+        if (moment > Time{}) (*this)(facts, std::optional(moment));
+    }
+    template <class D>
+    void operator()(const MeasureFacts<D>& facts, Quantity<D> measure) const {
+        (*this)(facts, exact_text(measure, facts.unit, facts.symbol));
+    }
+    template <class Facts, class Q>
+    void operator()(const Facts& facts, const std::optional<Q>& number) const {
+        if (number) (*this)(facts, *number);
+    }
+};
+
+auto setting_lines(TomlWriter& out) {
+    const auto line = [&out](std::string_view key, const std::string& value) { out.line(key, value); };
+    return SettingLine<decltype(line)>{line};
 }
 
-void write_air(TomlWriter& out, const AirSetting& air) {
-    std::string words;
-    const auto add = [&](std::string_view key, const std::string& value) {
-        words += words.empty() ? " " : ", ";
-        words += key;
-        words += " = ";
-        words += value;
-    };
-    if (air.temperature) add("temperature", toml_quoted(exact_text(*air.temperature)));
-    if (air.humidity) add("humidity", toml_quoted(percent_text(*air.humidity)));
-    if (air.wind) add("wind", toml_quoted(exact_text(*air.wind, metre_per_second, "m/s")));
-    if (air.sun) add("sun", "true");
-    if (!words.empty()) out.line("air", "{" + words + " }");
-}
-
-void write_pace(TomlWriter& out, const Pace& pace) {
-    std::string rates;
-    if (pace.put_ins_per_hour) rates += " put_ins_per_hour = " + number_text(*pace.put_ins_per_hour);
-    if (pace.fish_per_hour)
-        rates += (rates.empty() ? " " : ", ") + std::string("fish_per_hour = ") + number_text(*pace.fish_per_hour);
-    if (!rates.empty()) out.line("pace", "{" + rates + " }");
+void write_blocks(TomlWriter& out, const Strategy& strategy) {
+    visit_blocks(strategy, [&](const BlockFacts& block, auto&& walk) {
+        std::vector<std::string> words;
+        const auto add = [&](std::string_view key, const std::string& value) {
+            words.push_back(std::string(key) + " = " + value);
+        };
+        walk(SettingLine<decltype(add)>{add});
+        if (!words.empty()) out.line(block.key, "{ " + joined(words, ", ") + " }");
+    });
 }
 
 struct RhythmLine {
@@ -57,9 +70,7 @@ struct RhythmLine {
 
 void write_timing(TomlWriter& out, const FeedTiming& when) {
     std::visit(RhythmLine{out}, when.rhythm);
-    if (when.from > Time{}) out.text("from", exact_text(when.from, minute, "min"));
-    if (when.until) out.text("until", exact_text(*when.until, minute, "min"));
-    out.text("after", when.after);
+    visit_span(when, setting_lines(out));
 }
 
 void write_parts(TomlWriter& out, const std::vector<FeedPart>& parts) {
@@ -96,8 +107,7 @@ void write_feed(TomlWriter& out, const Feed& feed) {
     write_parts(out, feed.parts);
     out.text("as", name_of(feed.form));
     std::visit(SizeLine{out, feed.form}, feed.size);
-    if (feed.count != 1) out.line("count", std::to_string(feed.count));
-    out.text("feel", feed.feel);
+    visit_helping(feed, setting_lines(out));
 }
 
 struct HookbaitLine {
@@ -113,15 +123,9 @@ std::string toml_text(const Strategy& strategy) {
     TomlWriter out;
     out.heading("strategy");
     out.text("name", strategy.name);
-    out.text("purpose", strategy.purpose);
-    out.text("avoid", strategy.avoid);
-    out.text("why", strategy.why);
-    out.text("note", strategy.note);
-    out.text("length", exact_text(strategy.length, minute, "min"));
-    out.text("spare", percent_text(strategy.spare));
-    write_water(out, strategy.water);
-    write_air(out, strategy.air);
-    write_pace(out, strategy.pace);
+    visit_prose(strategy, setting_lines(out));
+    visit_extent(strategy, setting_lines(out));
+    write_blocks(out, strategy);
     for (const Feed& feed : strategy.feeds) write_feed(out, feed);
     for (const Hookbait& hookbait : strategy.hookbaits) {
         out.inner_heading("strategy.hookbait");

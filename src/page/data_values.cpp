@@ -2,11 +2,11 @@
 
 namespace baitwright {
 
-void put_text(Json& record, const char* key, const std::string& text) {
+void put_text(Json& record, std::string_view key, const std::string& text) {
     if (!text.empty()) record[key] = text;
 }
 
-std::string text_in(const Json& record, const char* key) {
+std::string text_in(const Json& record, std::string_view key) {
     const Json* text = record.find(key);
     return text ? text->text() : std::string();
 }
@@ -22,15 +22,6 @@ std::vector<std::string> texts_in(const Json& record, const char* key) {
 
 int whole_in(const Json& number) {
     return static_cast<int>(number.number());
-}
-
-Json amount_data(const std::variant<Mass, Volume>& amount) {
-    return Json::array({amount.index(), std::visit([](auto quantity) { return quantity.si(); }, amount)});
-}
-
-std::variant<Mass, Volume> amount_in(const Json& data) {
-    if (whole_in(data[0]) == 0) return dressed_number<Mass>(data[1]);
-    return dressed_number<Volume>(data[1]);
 }
 
 Json money_data(const Money& money) {

@@ -2,60 +2,50 @@
 
 #include <optional>
 #include <string>
-#include <type_traits>
+#include <string_view>
 #include <variant>
 #include <vector>
 
+#include "quantities/bare_number.h"
 #include "quantities/date.h"
 #include "quantities/money.h"
-#include "quantities/quantity.h"
-#include "quantities/temperature.h"
 #include "report/json.h"
 
 /// Values of the library as a page carries them: numbers in SI, each read back to the same bits. What is empty is left
 /// out of its record.
 namespace baitwright {
 
-inline double bare_number(double number) {
-    return number;
-}
-template <class D>
-double bare_number(Quantity<D> quantity) {
-    return quantity.si();
-}
-inline double bare_number(Temperature temperature) {
-    return temperature.in_kelvin();
-}
-
 template <class Q>
 Q dressed_number(const Json& number) {
-    if constexpr (std::is_same_v<Q, Temperature>)
-        return Temperature::from_kelvin(number.number());
-    else if constexpr (std::is_same_v<Q, double>)
-        return number.number();
-    else
-        return Q::from_si(number.number());
+    return dressed_number<Q>(number.number());
 }
 
-void put_text(Json& record, const char* key, const std::string& text);
-std::string text_in(const Json& record, const char* key);
+void put_text(Json& record, std::string_view key, const std::string& text);
+std::string text_in(const Json& record, std::string_view key);
 void put_texts(Json& record, const char* key, const std::vector<std::string>& texts);
 std::vector<std::string> texts_in(const Json& record, const char* key);
 int whole_in(const Json& number);
 
 template <class Q>
-void put_stated(Json& record, const char* key, const std::optional<Q>& number) {
+void put_stated(Json& record, std::string_view key, const std::optional<Q>& number) {
     if (number) record[key] = bare_number(*number);
 }
 
 template <class Q>
-void take_stated(const Json& record, const char* key, std::optional<Q>& number) {
+void take_stated(const Json& record, std::string_view key, std::optional<Q>& number) {
     if (const Json* stated = record.find(key)) number = dressed_number<Q>(*stated);
 }
 
-/// [0, kilograms] or [1, cubic metres].
-Json amount_data(const std::variant<Mass, Volume>& amount);
-std::variant<Mass, Volume> amount_in(const Json& data);
+/// [index, number] of an alternative: [0, kilograms] or [1, cubic metres].
+template <class Alternatives>
+Json held_data(const Alternatives& value) {
+    return Json::array({value.index(), bare_number(value)});
+}
+template <class Alternatives>
+Alternatives held_in(const Json& data) {
+    const auto which = static_cast<std::size_t>(whole_in(data[0]));
+    return dressed_number<Alternatives>(which, data[1].number()).value_or(Alternatives());
+}
 
 /// [minor units, ISO 4217 code].
 Json money_data(const Money& money);

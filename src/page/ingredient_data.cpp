@@ -50,7 +50,7 @@ private:
 };
 
 Json pack_data(const Pack& pack) {
-    Json data{{"size", amount_data(pack.size)}};
+    Json data{{"size", held_data(pack.size)}};
     if (pack.price) data["price"] = money_data(*pack.price);
     if (pack.on) data["on"] = day_data(*pack.on);
     put_text(data, "shop", pack.shop);
@@ -58,7 +58,7 @@ Json pack_data(const Pack& pack) {
 }
 
 Pack pack_in(const Json& data) {
-    Pack pack{amount_in(data["size"]), {}, {}, text_in(data, "shop")};
+    Pack pack{held_in<std::variant<Mass, Volume>>(data["size"]), {}, {}, text_in(data, "shop")};
     if (const Json* price = data.find("price")) pack.price = money_in(*price);
     if (const Json* on = data.find("on")) pack.on = day_in(*on);
     return pack;
@@ -105,12 +105,13 @@ Json SourceTable::data() const {
 }
 
 Json rate_data(const DoseRate& rate) {
-    const Json each = amount_data(rate.each);
+    const Json each = held_data(rate.each);
     return Json::array({static_cast<int>(rate.basis), each[0], each[1]});
 }
 
 DoseRate rate_in(const Json& data) {
-    return {static_cast<DoseBasis>(whole_in(data[0])), amount_in(Json::array({data[1], data[2]}))};
+    return {static_cast<DoseBasis>(whole_in(data[0])),
+            held_in<std::variant<Mass, Volume>>(Json::array({data[1], data[2]}))};
 }
 
 Json ingredient_data(const Ingredient& ingredient, SourceTable& sources) {

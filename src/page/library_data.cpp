@@ -8,35 +8,15 @@ namespace baitwright {
 
 namespace {
 
-struct HeldAmount {
-    double operator()(Mass mass) const { return mass.si(); }
-    double operator()(Volume volume) const { return volume.si(); }
-    double operator()(WholePacks packs) const { return packs.count; }
-    double operator()(Share share) const { return share.parts; }
-};
-
-PartAmount part_amount_in(const Json& data) {
-    switch (whole_in(data[0])) {
-        case 0:
-            return dressed_number<Mass>(data[1]);
-        case 1:
-            return dressed_number<Volume>(data[1]);
-        case 2:
-            return WholePacks{data[1].number()};
-        default:
-            return Share{data[1].number()};
-    }
-}
-
 Json part_data(const Part& part) {
-    Json data{{"of", part.of}, {"amount", Json::array({part.amount.index(), std::visit(HeldAmount{}, part.amount)})}};
+    Json data{{"of", part.of}, {"amount", held_data(part.amount)}};
     if (part.prepare == Preparation::soaked) data["soaked"] = true;
     return data;
 }
 
 Part part_in(const Json& data) {
     const Preparation prepare = data.contains("soaked") ? Preparation::soaked : Preparation::as_bought;
-    return {data["of"].text(), part_amount_in(data["amount"]), prepare};
+    return {data["of"].text(), held_in<PartAmount>(data["amount"]), prepare};
 }
 
 /// Each of its texts with its key, but for the name.
@@ -93,13 +73,13 @@ RuleSubject subject_in(const Json& data) {
 
 Json limit_data(const VenueLimit& limit) {
     return {{"subject", subject_data(limit.subject)},
-            {"most", amount_data(limit.most)},
+            {"most", held_data(limit.most)},
             {"reckoned", static_cast<int>(limit.reckoned)},
             {"per", static_cast<int>(limit.per)}};
 }
 
 VenueLimit limit_in(const Json& data) {
-    return {subject_in(data["subject"]), amount_in(data["most"]),
+    return {subject_in(data["subject"]), held_in<std::variant<Mass, Volume>>(data["most"]),
             static_cast<VenueLimit::Reckoned>(whole_in(data["reckoned"])),
             static_cast<VenueLimit::Per>(whole_in(data["per"]))};
 }

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "bait/strategy_settings.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -15,14 +16,59 @@ namespace {
 
 using Align = TextTable::Align;
 
-template <class Q, class Unit>
-Json number_or_null(const std::optional<Q>& quantity, Unit unit) {
-    return quantity ? Json(quantity->in(unit)) : Json();
+/// As water runs where it is stated in the unit for that; the wind, and all else, in the unit of files.
+template <class D>
+std::string shown_in(Quantity<D> measure, const MeasureFacts<D>& facts) {
+    if constexpr (std::is_same_v<Quantity<D>, Speed>)
+        if (facts.symbol == "cm/s") return shown_tow(measure);
+    return fmt::format("{:.3g} {}", measure.in(facts.unit), facts.symbol);
 }
 
-Json number_or_null(const std::optional<double>& number) {
-    return number ? Json(*number) : Json();
-}
+/// Adds what is told of each setting that it is shown, with commas between.
+struct SettingsText {
+    std::string& text;
+    void operator()(const SettingNames& facts, const std::string& shown) const {
+        if (!shown.empty()) text += (text.empty() ? "" : ", ") + fmt::format(fmt::runtime(facts.told), shown);
+    }
+    void operator()(const SettingNames& facts, bool truth) const { (*this)(facts, std::string(truth ? "yes" : "")); }
+    void operator()(const SettingNames&, int) const {}  // told with the size
+    void operator()(const SettingNames& facts, double rate) const { (*this)(facts, fmt::format("{:g}", rate)); }
+    void operator()(const SettingNames& facts, Temperature warmth) const { (*this)(facts, shown_temperature(warmth)); }
+    template <class D>
+    void operator()(const MeasureFacts<D>& facts, Quantity<D> measure) const {
+        if constexpr (std::is_same_v<Quantity<D>, Length>)
+            (*this)(facts, shown_as_told(measure));
+        else if constexpr (std::is_same_v<Quantity<D>, Ratio>)
+            (*this)(facts, shown_percent(measure));
+        else
+            (*this)(facts, shown_in(measure, facts));
+    }
+    template <class Facts, class Q>
+    void operator()(const Facts& facts, const std::optional<Q>& number) const {
+        if (number) (*this)(facts, *number);
+    }
+};
+
+/// Puts each setting that it is shown under its key.
+struct SettingsJson {
+    Json& json;
+    template <class Plain>
+    void operator()(const SettingNames& facts, const Plain& plain) const {
+        json[facts.json] = plain;
+    }
+    void operator()(const SettingNames& facts, const std::string& text) const { json[facts.json] = text_or_null(text); }
+    void operator()(const SettingNames& facts, Temperature warmth) const { json[facts.json] = warmth.in_celsius(); }
+    void operator()(const MomentFacts& facts, Time moment) const { json[facts.json] = moment.in(minute); }
+    template <class D>
+    void operator()(const MeasureFacts<D>& facts, Quantity<D> measure) const {
+        json[facts.json] = Dimensional<D> ? measure.in(facts.unit) : measure.si();
+    }
+    template <class Facts, class Q>
+    void operator()(const Facts& facts, const std::optional<Q>& number) const {
+        json[facts.json] = nullptr;
+        if (number) (*this)(facts, *number);
+    }
+};
 
 struct RhythmText {
     std::string operator()(AtOnce once) const {
@@ -36,11 +82,25 @@ struct RhythmText {
     std::string operator()(WhenSlow) const { return "when bites slow"; }
 };
 
+/// What a feed waits for comes before its moments.
+struct SpanText {
+    std::string& names;
+    std::string& moments;
+    void operator()(const NameFacts& facts, const std::string& name) const {
+        if (!name.empty()) names += fmt::format(fmt::runtime(facts.told), name);
+    }
+    void operator()(const MomentFacts& facts, const std::optional<Time>& moment) const {
+        if (moment) moments += fmt::format(fmt::runtime(facts.told), shown_moment(*moment));
+    }
+    void operator()(const MomentFacts& facts, Time moment) const {
+        if (moment > Time{}) (*this)(facts, std::optional(moment));
+    }
+};
+
 std::string when_text(const FeedTiming& when) {
-    std::string text = std::visit(RhythmText{}, when.rhythm);
-    if (when.from > Time{}) text += " from " + shown_moment(when.from);
-    if (!when.after.empty()) text += " once " + when.after + " is used up";
-    if (when.until) text += " to " + shown_moment(*when.until);
+    std::string text = std::visit(RhythmText{}, when.rhythm), moments;
+    visit_span(when, SpanText{text, moments});
+    text += moments;
     if (const auto* slow = std::get_if<WhenSlow>(&when.rhythm)) text += " (" + shown_reckoned(slow->times) + ")";
     return text;
 }
@@ -60,7 +120,8 @@ std::string what_text(const Feed& feed) {
         text += fmt::format("{}{}{}{}", part.of, soaked, part.feel.empty() ? "" : " at ", part.feel);
     }
     if (feed.parts.size() > 1) text += " by mass";
-    return text + (feed.feel.empty() ? "" : ", " + feed.feel);
+    visit_helping(feed, SettingsText{text});
+    return text;
 }
 
 struct HookbaitText {
@@ -68,34 +129,6 @@ struct HookbaitText {
     std::string operator()(Mass mass) const { return shown_mass(mass); }
     std::string operator()(Volume volume) const { return shown_volume(volume); }
 };
-
-std::string water_text(const WaterSetting& water) {
-    std::string text;
-    const auto add = [&](const std::string& more) { text += (text.empty() ? "" : ", ") + more; };
-    if (water.depth) add(shown_as_told(*water.depth) + " deep");
-    if (water.temperature) add(shown_temperature(*water.temperature));
-    if (!water.clarity.empty()) add(water.clarity);
-    if (water.tow) add("tow " + shown_tow(*water.tow));
-    if (water.tow_bottom) add(shown_tow(*water.tow_bottom) + " at the bottom");
-    return text;
-}
-
-std::string air_text(const AirSetting& air) {
-    std::string text;
-    const auto add = [&](const std::string& more) { text += (text.empty() ? "" : ", ") + more; };
-    if (air.temperature) add(shown_temperature(*air.temperature));
-    if (air.humidity) add(shown_percent(*air.humidity) + " humid");
-    if (air.wind) add(fmt::format("wind {:.3g} m/s", air.wind->in(metre_per_second)));
-    if (air.sun) add("in the sun");
-    return text;
-}
-
-std::string pace_text(const Pace& pace) {
-    std::string text;
-    if (pace.put_ins_per_hour) text = fmt::format("{:g} put-ins an hour", *pace.put_ins_per_hour);
-    if (pace.fish_per_hour) text += fmt::format("{}{:g} fish an hour", text.empty() ? "" : ", ", *pace.fish_per_hour);
-    return text;
-}
 
 struct RhythmJson {
     Json& feed;
@@ -117,24 +150,17 @@ struct SizeJson {
 };
 
 Json feed_json(const Feed& feed) {
-    Json json{{"at_minute", nullptr},
-              {"every_minutes", nullptr},
-              {"every_put_in", false},
-              {"every_fish", nullptr},
-              {"when", nullptr},
-              {"expected", nullptr},
-              {"from_minute", nullptr},
-              {"until_minute", number_or_null(feed.when.until, minute)},
-              {"after", text_or_null(feed.when.after)},
-              {"parts", Json::array()},
-              {"as", name_of(feed.form)},
-              {"size_ml", nullptr},
-              {"diameter_mm", nullptr},
-              {"amount_g", nullptr},
-              {"count", feed.count},
-              {"feel", text_or_null(feed.feel)}};
+    Json json{{"at_minute", nullptr},  {"every_minutes", nullptr}, {"every_put_in", false},
+              {"every_fish", nullptr}, {"when", nullptr},          {"expected", nullptr}};
+    visit_span(feed.when, SettingsJson{json});
+    if (std::holds_alternative<AtOnce>(feed.when.rhythm)) json["from_minute"] = nullptr;
+    json.update({{"parts", Json::array()},
+                 {"as", name_of(feed.form)},
+                 {"size_ml", nullptr},
+                 {"diameter_mm", nullptr},
+                 {"amount_g", nullptr}});
+    visit_helping(feed, SettingsJson{json});
     std::visit(RhythmJson{json}, feed.when.rhythm);
-    if (!std::holds_alternative<AtOnce>(feed.when.rhythm)) json["from_minute"] = feed.when.from.in(minute);
     std::visit(SizeJson{json}, feed.size);
     for (const FeedPart& part : feed.parts)
         json["parts"].push_back({{"of", part.of},
@@ -158,29 +184,11 @@ Json hookbait_json(const Hookbait& hookbait) {
 }
 
 Json record_of(const Strategy& s) {
-    Json record{{"name", s.name},
-                {"length_minutes", s.length.in(minute)},
-                {"spare", double(s.spare)},
-                {"purpose", text_or_null(s.purpose)},
-                {"avoid", text_or_null(s.avoid)},
-                {"why", text_or_null(s.why)},
-                {"note", text_or_null(s.note)},
-                {"water",
-                 {{"depth_m", number_or_null(s.water.depth, metre)},
-                  {"temperature_c", s.water.temperature ? Json(s.water.temperature->in_celsius()) : Json()},
-                  {"clarity", text_or_null(s.water.clarity)},
-                  {"tow_cm_s", number_or_null(s.water.tow, centimetre_per_second)},
-                  {"tow_bottom_cm_s", number_or_null(s.water.tow_bottom, centimetre_per_second)}}},
-                {"air",
-                 {{"temperature_c", s.air.temperature ? Json(s.air.temperature->in_celsius()) : Json()},
-                  {"humidity", s.air.humidity ? Json(double(*s.air.humidity)) : Json()},
-                  {"wind_m_s", number_or_null(s.air.wind, metre_per_second)},
-                  {"sun", s.air.sun}}},
-                {"pace",
-                 {{"put_ins_per_hour", number_or_null(s.pace.put_ins_per_hour)},
-                  {"fish_per_hour", number_or_null(s.pace.fish_per_hour)}}},
-                {"feeds", Json::array()},
-                {"hookbaits", Json::array()}};
+    Json record{{"name", s.name}};
+    visit_extent(s, SettingsJson{record});
+    visit_prose(s, SettingsJson{record});
+    visit_blocks(s, [&](const BlockFacts& block, auto&& walk) { walk(SettingsJson{record[block.key]}); });
+    record.update({{"feeds", Json::array()}, {"hookbaits", Json::array()}});
     for (const Feed& feed : s.feeds) record["feeds"].push_back(feed_json(feed));
     for (const Hookbait& hookbait : s.hookbaits) record["hookbaits"].push_back(hookbait_json(hookbait));
     return record;
@@ -210,15 +218,14 @@ Told strategy_told(const Strategy& strategy) {
         table.row({hookbait.of, "on the hook", std::visit(HookbaitText{}, hookbait.amount)});
     told.table(std::move(table));
     told.gap();
-    const std::string water = water_text(strategy.water), air = air_text(strategy.air);
-    const std::string pace = pace_text(strategy.pace);
-    if (!water.empty()) told.line("Water", water);
-    if (!air.empty()) told.line("Air", air);
-    if (!pace.empty()) told.line("Pace", pace);
-    if (!strategy.purpose.empty()) told.line("For", strategy.purpose);
-    if (!strategy.avoid.empty()) told.line("Not for", strategy.avoid);
-    if (!strategy.why.empty()) told.line("Why", strategy.why);
-    if (!strategy.note.empty()) told.line("Note", strategy.note);
+    visit_blocks(strategy, [&](const BlockFacts& block, auto&& walk) {
+        std::string text;
+        walk(SettingsText{text});
+        if (!text.empty()) told.line(std::string(block.told), text);
+    });
+    visit_prose(strategy, [&](const ProseFacts& facts, const std::string& text) {
+        if (!text.empty()) told.line(std::string(facts.told), text);
+    });
     return told;
 }
 

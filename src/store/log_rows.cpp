@@ -30,21 +30,6 @@ constexpr const char* select_looks =
     "SELECT entry_id, feel, measure, size, squeeze, depth, holds, breaks_at, carpet FROM log_look"
     " WHERE entry_id BETWEEN ?1 AND ?2 ORDER BY entry_id";
 
-template <class Q>
-Q logged(const Query& row, int column) {
-    return Q::from_si(row.number(column));
-}
-
-template <class Q>
-std::optional<Q> logged_or_nothing(const Query& row, int column) {
-    return row.empty(column) ? std::nullopt : std::optional(logged<Q>(row, column));
-}
-
-/// What is too large for a count lies outside every range.
-int logged_count(const Query& row, int column) {
-    return static_cast<int>(std::clamp<std::int64_t>(row.whole(column), -1, 2'000'000'000));
-}
-
 [[noreturn]] void refuse_word(const StoreConnection& connection, const std::string& word) {
     throw connection.damaged("the word '" + word + "' in the log");
 }
@@ -52,12 +37,12 @@ int logged_count(const Query& row, int column) {
 LoggedThing session_in(const StoreConnection& connection, const Query& row) {
     LoggedSession session;
     session.start = row.text(1);
-    session.length = logged<Time>(row, 2);
-    session.anglers = logged_count(row, 3);
+    session.length = row.as<Time>(2);
+    session.anglers = row.as<int>(3);
     session.page = row.text(4);
     session.venue = row.text(5);
     session.clarity = row.text(6);
-    if (!row.empty(7)) session.water = Temperature::from_kelvin(row.number(7));
+    session.water = row.as<std::optional<Temperature>>(7);
     session.note = row.text(10);
     if (row.empty(8)) return session;
     try {
@@ -75,44 +60,40 @@ LoggedThing use_in(const StoreConnection& connection, const Query& row) {
 }
 
 LoggedThing catch_in(const StoreConnection&, const Query& row) {
-    return LoggedCatch{{}, {}, logged_count(row, 1), logged_or_nothing<Mass>(row, 2)};
+    return LoggedCatch{{}, {}, row.as<int>(1), row.as<std::optional<Mass>>(2)};
 }
 
 LoggedThing mix_in(const StoreConnection&, const Query& row) {
     return LoggedMix{{},
                      row.text(1),
-                     logged_or_nothing<Ratio>(row, 2),
+                     row.as<std::optional<Ratio>>(2),
                      row.number(3),
-                     logged_or_nothing<Mass>(row, 4),
-                     logged_or_nothing<Mass>(row, 5),
-                     logged<Mass>(row, 6)};
+                     row.as<std::optional<Mass>>(4),
+                     row.as<std::optional<Mass>>(5),
+                     row.as<Mass>(6)};
 }
 
 LoggedThing soak_in(const StoreConnection&, const Query& row) {
-    return LoggedSoak{
-        {}, logged<Mass>(row, 1), logged<Mass>(row, 2), logged<Time>(row, 3), Temperature::from_kelvin(row.number(4))};
+    return LoggedSoak{{}, row.as<Mass>(1), row.as<Mass>(2), row.as<Time>(3), row.as<Temperature>(4)};
 }
 
 LoggedThing weight_in(const StoreConnection&, const Query& row) {
-    return LoggedWeight{{}, row.text(1), logged<Volume>(row, 2), logged<Mass>(row, 3)};
+    return LoggedWeight{{}, row.text(1), row.as<Volume>(2), row.as<Mass>(3)};
 }
 
 LoggedThing look_in(const StoreConnection& connection, const Query& row) {
     LoggedLook look{{}, row.text(1)};
     const std::string measure = row.text(2), word = row.text(4);
-    if (measure == look_words[0])
-        look.form = logged<Volume>(row, 3);
-    else if (measure == look_words[1])
-        look.form = logged<Length>(row, 3);
-    else
-        refuse_word(connection, measure);
+    const auto form = stored_alternative<decltype(look.form)>(look_words, measure, row.number(3));
+    if (!form) refuse_word(connection, measure);
+    look.form = *form;
     const auto squeeze = value_of<Squeeze>(squeeze_names, word);
     if (!squeeze) refuse_word(connection, word);
     look.squeeze = *squeeze;
-    look.depth = logged<Length>(row, 5);
-    look.holds = logged_or_nothing<Time>(row, 6);
-    look.breaks_at = logged_or_nothing<Length>(row, 7);
-    look.carpet = logged_or_nothing<Length>(row, 8);
+    look.depth = row.as<Length>(5);
+    look.holds = row.as<std::optional<Time>>(6);
+    look.breaks_at = row.as<std::optional<Length>>(7);
+    look.carpet = row.as<std::optional<Length>>(8);
     return look;
 }
 
@@ -141,7 +122,7 @@ void read_parts_of(StoreConnection& connection, LogSpan span, std::vector<Number
         while (mix != mixes.end() && mix->entry < entry) ++mix;
         if (mix == mixes.end() || mix->entry != entry) throw connection.damaged("a part of no mix in the log");
         std::get<LoggedMix>(mix->what).parts.push_back(
-            {rows.text(1), logged<Mass>(rows, 2), logged_or_nothing<Ratio>(rows, 3)});
+            {rows.text(1), rows.as<Mass>(2), rows.as<std::optional<Ratio>>(3)});
     }
 }
 

@@ -36,11 +36,6 @@ auto understood(const StoreConnection& connection, Parse&& parse) {
     }
 }
 
-std::optional<Time> time_in(const Query& row, int column) {
-    if (row.empty(column)) return std::nullopt;
-    return Time::from_si(row.number(column));
-}
-
 std::optional<DoseRate> dose_in(const StoreConnection& connection, const Query& row, int column) {
     if (row.empty(column)) return std::nullopt;
     auto rate = dose_rate(row.text(column), row.text(column + 1), row.number(column + 2));
@@ -57,7 +52,8 @@ Ingredient ingredient_in(const StoreConnection& connection, const Query& row) {
     ingredient.colour = row.text(3);
     ingredient.solute = row.text(4);
     ingredient.label_dose = dose_in(connection, row, 5);
-    ingredient.keeps = {time_in(row, 8), time_in(row, 9), time_in(row, 10)};
+    ingredient.keeps = {row.as<std::optional<Time>>(8), row.as<std::optional<Time>>(9),
+                        row.as<std::optional<Time>>(10)};
     ingredient.note = row.text(11);
     return ingredient;
 }

@@ -53,9 +53,7 @@ struct TakeCommon {
     }
 
 private:
-    [[nodiscard]] std::optional<Time> clock() const {
-        return row.empty(5) ? std::nullopt : std::optional(Time::from_si(row.number(5)));
-    }
+    [[nodiscard]] std::optional<Time> clock() const { return row.as<std::optional<Time>>(5); }
 };
 
 std::int64_t id_or_none(const Query& row, int column) {

@@ -16,7 +16,7 @@ constexpr const char* select_doses =
     "SELECT dose_of, basis, measure, each FROM recipe_dose WHERE recipe_id = ?1 ORDER BY position";
 
 Part part_in(const StoreConnection& connection, const Query& row) {
-    const auto amount = part_amount(row.text(1), row.number(2));
+    const auto amount = stored_alternative<PartAmount>(measure_words, row.text(1), row.number(2));
     const auto prepare = value_of<Preparation>(preparation_words, row.text(3));
     if (!amount || !prepare) throw connection.damaged("a part measured by '" + row.text(1) + "', " + row.text(3));
     return {row.text(0), *amount, *prepare};

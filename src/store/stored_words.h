@@ -9,6 +9,7 @@
 #include "bait/dose.h"
 #include "bait/recipe.h"
 #include "bait/strategy.h"
+#include "quantities/bare_number.h"
 
 /// The words that stand in the tables for the values of our enums and for the alternatives of our variants. They are
 /// part of the schema: changing one needs a migration.
@@ -51,15 +52,23 @@ struct StoredAmount {
     std::string_view measure;
     double number;
 };
-StoredAmount stored(const std::variant<Mass, Volume>& amount);
-StoredAmount stored(const PartAmount& amount);
+inline StoredAmount stored(const std::variant<Mass, Volume>& amount) {
+    return {measure_words[amount.index()], bare_number(amount)};
+}
+inline StoredAmount stored(const PartAmount& amount) {
+    return {measure_words[amount.index()], bare_number(amount)};
+}
 
-/// And back; nothing where the measure is none of those words.
-std::optional<std::variant<Mass, Volume>> mass_or_volume(std::string_view measure, double number);
-std::optional<PartAmount> part_amount(std::string_view measure, double number);
-StoredAmount stored(const FeedSize& size);
-std::optional<FeedSize> feed_size(std::string_view measure, double number);
-std::optional<FeedRhythm> feed_rhythm(std::string_view word, double number);
+/// And back: the alternative of that word; nothing where it is none of them.
+template <class Alternatives, std::size_t count>
+std::optional<Alternatives> stored_alternative(const std::array<std::string_view, count>& words, std::string_view word,
+                                               double number) {
+    const auto found = std::find(words.begin(), words.end(), word);
+    return dressed_number<Alternatives>(static_cast<std::size_t>(found - words.begin()), number);
+}
+inline std::optional<std::variant<Mass, Volume>> mass_or_volume(std::string_view measure, double number) {
+    return stored_alternative<std::variant<Mass, Volume>>(measure_words, measure, number);
+}
 std::optional<DoseRate> dose_rate(std::string_view basis, std::string_view measure, double each);
 
 }  // namespace baitwright

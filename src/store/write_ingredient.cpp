@@ -25,10 +25,6 @@ constexpr const char* delete_cautions = "DELETE FROM caution WHERE ingredient_id
 constexpr const char* insert_property = "INSERT INTO ingredient_property VALUES (?1, ?2, ?3, ?4, ?5)";
 constexpr const char* insert_caution = "INSERT INTO caution VALUES (?1, ?2, ?3)";
 
-std::optional<double> seconds(const std::optional<Time>& time) {
-    return time ? std::optional(time->si()) : std::nullopt;
-}
-
 std::int64_t write_row(StoreConnection& connection, const Ingredient& i, EntryOwner owner) {
     std::optional<std::string_view> basis, measure;
     std::optional<double> each;
@@ -39,8 +35,7 @@ std::int64_t write_row(StoreConnection& connection, const Ingredient& i, EntryOw
         each = amount.number;
     }
     Query row(connection, upsert_ingredient, i.name, folded_name(i.name), name_of(i.kind), i.colour, i.solute, basis,
-              measure, each, seconds(i.keeps.dry), seconds(i.keeps.cold), seconds(i.keeps.frozen), i.note,
-              word_of(owner_words, owner));
+              measure, each, i.keeps.dry, i.keeps.cold, i.keeps.frozen, i.note, word_of(owner_words, owner));
     row.next();
     return row.whole(0);
 }
@@ -48,8 +43,7 @@ std::int64_t write_row(StoreConnection& connection, const Ingredient& i, EntryOw
 template <class Q>
 void write_property(StoreConnection& connection, std::int64_t id, std::string_view key, const Property<Q>& property) {
     if (!property.stated()) return;
-    Query(connection, insert_property, id, key, property.value.si(), property.spread.si(), source_text(property.source))
-        .run();
+    Query(connection, insert_property, id, key, property.value, property.spread, source_text(property.source)).run();
 }
 
 void write_properties(StoreConnection& connection, std::int64_t id, const Ingredient& ingredient) {

@@ -22,14 +22,9 @@ constexpr const char* insert_soak = "INSERT INTO log_soak VALUES (?1, ?2, ?3, ?4
 constexpr const char* insert_weight = "INSERT INTO log_weight VALUES (?1, ?2, ?3, ?4)";
 constexpr const char* insert_look = "INSERT INTO log_look VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)";
 
-template <class Q>
-std::optional<double> si_of(const std::optional<Q>& said) {
-    return said ? std::optional(Q(*said).si()) : std::nullopt;
-}
-
-std::optional<double> clock_of(const LoggedThing& what) {
-    if (const auto* put_in = std::get_if<LoggedPutIn>(&what)) return si_of(put_in->at);
-    if (const auto* caught = std::get_if<LoggedCatch>(&what)) return si_of(caught->at);
+std::optional<Time> clock_of(const LoggedThing& what) {
+    if (const auto* put_in = std::get_if<LoggedPutIn>(&what)) return put_in->at;
+    if (const auto* caught = std::get_if<LoggedCatch>(&what)) return caught->at;
     return std::nullopt;
 }
 
@@ -39,17 +34,14 @@ struct WriteThing {
     std::int64_t entry;
 
     void operator()(const LoggedSession& session) const {
-        std::optional<double> kelvin;
         std::optional<std::int64_t> minor;
         std::optional<std::string_view> currency;
-        if (session.water) kelvin = session.water->in_kelvin();
         if (session.cost) {
             minor = session.cost->minor();
             currency = session.cost->currency().code;
         }
-        Query(connection, insert_session, entry, session.start, session.length.si(), std::int64_t{session.anglers},
-              session.page, session.venue, folded_name(session.venue), session.clarity, kelvin, minor, currency,
-              session.note)
+        Query(connection, insert_session, entry, session.start, session.length, session.anglers, session.page,
+              session.venue, folded_name(session.venue), session.clarity, session.water, minor, currency, session.note)
             .run();
     }
     void operator()(const LoggedUse& use) const {
@@ -57,30 +49,25 @@ struct WriteThing {
         Query(connection, insert_use, entry, amount.measure, amount.number).run();
     }
     void operator()(const LoggedCatch& caught) const {
-        Query(connection, insert_catch, entry, std::int64_t{caught.count}, si_of(caught.mass)).run();
+        Query(connection, insert_catch, entry, caught.count, caught.mass).run();
     }
     void operator()(const LoggedMix& mix) const {
-        Query(connection, insert_mix, entry, mix.feel, si_of(mix.wetness), mix.within.si(), si_of(mix.dry),
-              si_of(mix.water), mix.wetting.si())
-            .run();
+        Query(connection, insert_mix, entry, mix.feel, mix.wetness, mix.within, mix.dry, mix.water, mix.wetting).run();
         std::int64_t position = 0;
         for (const WeighedPart& part : mix.parts)
-            Query(connection, insert_part_of_mix, entry, ++position, part.of, folded_name(part.of), part.mass.si(),
-                  si_of(part.moisture))
+            Query(connection, insert_part_of_mix, entry, ++position, part.of, folded_name(part.of), part.mass,
+                  part.moisture)
                 .run();
     }
     void operator()(const LoggedSoak& soak) const {
-        Query(connection, insert_soak, entry, soak.dry.si(), soak.drained.si(), soak.under_water.si(),
-              soak.water.in_kelvin())
-            .run();
+        Query(connection, insert_soak, entry, soak.dry, soak.drained, soak.under_water, soak.water).run();
     }
     void operator()(const LoggedWeight& weight) const {
-        Query(connection, insert_weight, entry, weight.feel, weight.vessel.si(), weight.mass.si()).run();
+        Query(connection, insert_weight, entry, weight.feel, weight.vessel, weight.mass).run();
     }
     void operator()(const LoggedLook& look) const {
-        Query(connection, insert_look, entry, look.feel, look_words[look.form.index()],
-              std::visit([](auto size) { return size.si(); }, look.form), word_of(squeeze_names, look.squeeze),
-              look.depth.si(), si_of(look.holds), si_of(look.breaks_at), si_of(look.carpet))
+        Query(connection, insert_look, entry, look.feel, look_words[look.form.index()], bare_number(look.form),
+              word_of(squeeze_names, look.squeeze), look.depth, look.holds, look.breaks_at, look.carpet)
             .run();
     }
     void operator()(const LoggedPutIn&) const {}
@@ -97,7 +84,7 @@ std::int64_t write_log_entry(StoreConnection& connection, const LogEntry& entry)
     const std::string subject = subject_of(entry.what);
     const std::int64_t id =
         number_of(Query(connection, insert_log_entry, name_of(entry.what), date_text(entry.on), session, subject,
-                        folded_name(subject), clock_of(entry.what), undoes, std::int64_t{entry.believed}));
+                        folded_name(subject), clock_of(entry.what), undoes, entry.believed));
     std::visit(WriteThing{connection, id}, entry.what);
     return id;
 }

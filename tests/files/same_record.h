@@ -3,6 +3,7 @@
 #include <cmath>
 #include <string>
 
+#include "bait/each_setting.h"
 #include "bait/ingredient_facts.h"
 #include "bait/recipe.h"
 #include "bait/strategy.h"
@@ -82,13 +83,13 @@ inline std::string first_difference(const Ingredient& a, const Ingredient& b) {
     return different;
 }
 
-template <class Q>
-bool same_or_none(const std::optional<Q>& a, const std::optional<Q>& b) {
-    return a.has_value() == b.has_value() && (!a || near_to(Q(*a).si(), Q(*b).si()));
-}
-
-inline bool same_or_none(const std::optional<double>& a, const std::optional<double>& b) {
-    return a.has_value() == b.has_value() && (!a || near_to(*a, *b));
+/// The key of the first setting in which they differ; empty where they are the same.
+inline std::string first_difference(const std::vector<StatedSetting>& a, const std::vector<StatedSetting>& b) {
+    for (std::size_t i = 0; i < a.size(); ++i)
+        if (a[i].text != b[i].text || a[i].number.has_value() != b[i].number.has_value() ||
+            (a[i].number && !near_to(*a[i].number, *b[i].number)))
+            return a[i].key;
+    return {};
 }
 
 /// The number that an alternative of a strategy holds.
@@ -110,10 +111,9 @@ bool same_alternative(const Variant& a, const Variant& b) {
 }
 
 inline bool same(const Feed& a, const Feed& b) {
-    if (!same_alternative(a.when.rhythm, b.when.rhythm) || !near_to(a.when.from.si(), b.when.from.si()) ||
-        !same_or_none(a.when.until, b.when.until) || a.when.after != b.when.after)
+    if (!same_alternative(a.when.rhythm, b.when.rhythm) || a.form != b.form || !same_alternative(a.size, b.size) ||
+        !first_difference(settings_of(a), settings_of(b)).empty())
         return false;
-    if (a.form != b.form || !same_alternative(a.size, b.size) || a.count != b.count || a.feel != b.feel) return false;
     if (a.parts.size() != b.parts.size()) return false;
     for (std::size_t i = 0; i < a.parts.size(); ++i)
         if (a.parts[i].of != b.parts[i].of || a.parts[i].prepare != b.parts[i].prepare ||
@@ -124,24 +124,7 @@ inline bool same(const Feed& a, const Feed& b) {
 
 inline std::string first_difference(const Strategy& a, const Strategy& b) {
     if (a.name != b.name) return "name";
-    if (a.purpose != b.purpose || a.avoid != b.avoid || a.why != b.why || a.note != b.note) return "prose";
-    if (!near_to(a.length.si(), b.length.si())) return "length";
-    if (!near_to(a.spare, b.spare)) return "spare";
-    const WaterSetting &w = a.water, &v = b.water;
-    if (w.temperature.has_value() != v.temperature.has_value()) return "temperature";
-    if (w.temperature && !near_to(w.temperature->in_kelvin(), v.temperature->in_kelvin())) return "temperature";
-    if (!same_or_none(w.depth, v.depth) || w.clarity != v.clarity || !same_or_none(w.tow, v.tow) ||
-        !same_or_none(w.tow_bottom, v.tow_bottom))
-        return "water";
-    const AirSetting &air = a.air, &other_air = b.air;
-    if (air.temperature.has_value() != other_air.temperature.has_value()) return "air";
-    if (air.temperature && !near_to(air.temperature->in_kelvin(), other_air.temperature->in_kelvin())) return "air";
-    if (!same_or_none(air.humidity, other_air.humidity) || !same_or_none(air.wind, other_air.wind) ||
-        air.sun != other_air.sun)
-        return "air";
-    if (!same_or_none(a.pace.put_ins_per_hour, b.pace.put_ins_per_hour) ||
-        !same_or_none(a.pace.fish_per_hour, b.pace.fish_per_hour))
-        return "pace";
+    if (const std::string key = first_difference(settings_of(a), settings_of(b)); !key.empty()) return key;
     if (a.feeds.size() != b.feeds.size()) return "feed";
     for (std::size_t i = 0; i < a.feeds.size(); ++i)
         if (!same(a.feeds[i], b.feeds[i])) return "feed";

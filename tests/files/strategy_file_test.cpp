@@ -3,6 +3,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "bait/each_setting.h"
 #include "bait/strategy_names.h"
 #include "files/any_ingredient.h"
 #include "files/library_file.h"
@@ -392,6 +393,15 @@ TEST_CASE("any strategy is written and read_strategy_file back as it was") {
         RC_ASSERT(back.strategies.size() == 1U);
         RC_ASSERT(first_difference(strategy, back.strategies[0].value) == std::string());
     }));
+}
+
+TEST_CASE("each setting of a strategy and a feed is written and read back alone") {
+    for (const auto& [key, strategy] : one_setting_each()) {
+        INFO(toml_text(strategy));
+        CHECK(first_difference(strategy, plain_strategy()) != "");
+        CHECK(toml_text(strategy).find(key + " = ") != std::string::npos);
+        CHECK(first_difference(strategy, read_strategy_file(toml_text(strategy))) == "");
+    }
 }
 
 TEST_CASE("each slip in a strategy is told at its place, and the strategy left out") {

@@ -5,6 +5,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "bait/each_setting.h"
 #include "bait/ingredient_completion.h"
 #include "bait/ingredient_facts.h"
 #include "files/library_text.h"
@@ -124,6 +125,15 @@ TEST_CASE("any ingredient, mix and strategy come out of a page's data as they we
                       written_out(derived_anew(library.ingredients[i])));
         RC_ASSERT(all_written_out(back) == all_written_out(library));
     }));
+}
+
+TEST_CASE("each setting of a strategy and a feed comes out of a page's text alone") {
+    CarriedLibrary library;
+    for (const auto& [key, strategy] : one_setting_each()) library.strategies.push_back(strategy);
+    const CarriedLibrary back = there_and_back(library);
+    REQUIRE(back.strategies.size() == library.strategies.size());
+    for (std::size_t i = 0; i < library.strategies.size(); ++i)
+        CHECK(written_out(back.strategies[i]) == written_out(library.strategies[i]));
 }
 
 TEST_CASE("any number comes out of a page's text to the bit") {

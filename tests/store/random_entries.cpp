@@ -6,6 +6,7 @@
 #include <cstring>
 
 #include "bait/ingredient_facts.h"
+#include "bait/strategy_settings.h"
 #include "quantities/plain_words.h"
 
 namespace baitwright {
@@ -98,15 +99,31 @@ FeedSize any_size() {
     }
 }
 
+/// Anything that its column holds.
+struct AnySetting {
+    void operator()(const SettingNames&, std::string& text) const { text = any_text(); }
+    void operator()(const SettingNames&, bool& truth) const { truth = any_coin(); }
+    void operator()(const SettingNames&, int& count) const { count = below(1000); }
+    void operator()(const SettingNames&, double& number) const { number = any_number(); }
+    void operator()(const SettingNames&, Temperature& warmth) const { warmth = Temperature::from_kelvin(any_number()); }
+    template <class D>
+    void operator()(const SettingNames&, Quantity<D>& quantity) const {
+        quantity = Quantity<D>::from_si(any_number());
+    }
+    template <class Q>
+    void operator()(const SettingNames& facts, std::optional<Q>& said) const {
+        if (any_coin()) (*this)(facts, said.emplace());
+    }
+};
+
 Feed any_feed() {
     Feed feed;
-    feed.when = {any_rhythm(), Time::from_si(any_number()), any_time(), any_text()};
+    feed.when.rhythm = any_rhythm();
+    visit_feed_settings(feed, AnySetting{});
     for (int left = below(4); left > 0; --left)
         feed.parts.push_back({any_text(), any_number(), static_cast<Preparation>(below(2)), any_text()});
     feed.form = static_cast<FeedForm>(below(5));
     feed.size = any_size();
-    feed.count = below(1000);
-    feed.feel = any_text();
     return feed;
 }
 
@@ -114,11 +131,6 @@ Hookbait any_hookbait() {
     Hookbait hookbait{any_text(), BitesPerHour{any_number()}};
     if (any_coin()) std::visit([&](auto either) { hookbait.amount = either; }, any_mass_or_volume());
     return hookbait;
-}
-
-template <class Q>
-std::optional<Q> any_or_nothing() {
-    return any_coin() ? std::optional(Q::from_si(any_number())) : std::nullopt;
 }
 
 }  // namespace
@@ -180,14 +192,9 @@ Recipe any_recipe(const std::string& name) {
 }
 
 Strategy any_strategy(const std::string& name) {
-    Strategy s{name,         any_text(), any_text(), any_text(), any_text(), Time::from_si(any_number()),
-               any_number(), {},         {},         {},         {},         {}};
-    s.water = {any_or_nothing<Length>(), std::nullopt, any_text(), any_or_nothing<Speed>(), any_or_nothing<Speed>()};
-    if (any_coin()) s.water.temperature = Temperature::from_kelvin(any_number());
-    s.air = {std::nullopt, any_or_nothing<Ratio>(), any_or_nothing<Speed>(), any_coin()};
-    if (any_coin()) s.air.temperature = Temperature::from_kelvin(any_number());
-    if (any_coin()) s.pace.put_ins_per_hour = any_number();
-    if (any_coin()) s.pace.fish_per_hour = any_number();
+    Strategy s;
+    s.name = name;
+    visit_settings(s, AnySetting{});
     for (int left = below(5); left > 0; --left) s.feeds.push_back(any_feed());
     for (int left = below(3); left > 0; --left) s.hookbaits.push_back(any_hookbait());
     return s;

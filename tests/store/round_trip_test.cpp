@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 #include <cctype>
 
+#include "bait/each_setting.h"
 #include "bait/feel.h"
 #include "bait/ingredient_completion.h"
 #include "bait/ingredient_facts.h"
@@ -73,6 +74,19 @@ TEST_CASE("a strategy comes back with every field to the bit") {
         RC_ASSERT(written_out(store.strategy_to_mend("far bank").value()) == written_out(put_in));
     }));
     CHECK(store.strategy_names() == std::vector<std::string>{"far bank"});
+}
+
+TEST_CASE("each setting of a strategy and a feed comes back alone") {
+    const TemporaryFolder folder;
+    Store store = Store::open(folder / "library.db");
+    for (const auto& [key, strategy] : one_setting_each()) {
+        INFO(key);
+        CHECK(written_out(strategy) != written_out(plain_strategy()));
+        put(store, strategy);
+        CHECK(written_out(store.find_strategy("far bank").value()) == written_out(strategy));
+        put(store, plain_strategy());
+        CHECK(written_out(store.find_strategy("far bank").value()) == written_out(plain_strategy()));
+    }
 }
 
 TEST_CASE("a strategy put twice has the feeds and hookbaits of the last") {

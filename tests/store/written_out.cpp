@@ -2,6 +2,7 @@
 
 #include <cstdio>
 
+#include "bait/each_setting.h"
 #include "bait/ingredient_facts.h"
 
 namespace baitwright {
@@ -55,6 +56,12 @@ std::string line(std::string_view key, const Property<Q>& p) {
     return std::string(key) + " " + line(p.value.si()) + line(p.spread.si()) + line(source_text(p.source));
 }
 
+std::string line(const std::vector<StatedSetting>& settings) {
+    std::string text;
+    for (const StatedSetting& setting : settings) text += setting.key + " " + line(setting.text) + line(setting.number);
+    return text;
+}
+
 std::string line(const Pack& pack) {
     std::string text = line(pack.size) + line(date_or_blank(pack.on)) + line(pack.shop);
     if (pack.price) text += std::to_string(pack.price->minor()) + std::string(pack.price->currency().code);
@@ -83,18 +90,12 @@ std::string written_out(const Recipe& r) {
 }
 
 std::string written_out(const Strategy& s) {
-    std::string text = line(s.name) + line(s.purpose) + line(s.avoid) + line(s.why) + line(s.note);
-    text += line(s.length.si()) + line(double(s.spare)) + line(s.water.depth) + line(s.water.clarity);
-    text += s.water.temperature ? line(s.water.temperature->in_kelvin()) : "none\n";
-    text += line(s.water.tow) + line(s.water.tow_bottom) + line(s.pace.put_ins_per_hour) + line(s.pace.fish_per_hour);
-    text += s.air.temperature ? line(s.air.temperature->in_kelvin()) : "none\n";
-    text += line(s.air.humidity) + line(s.air.wind) + (s.air.sun ? "sun\n" : "shade\n");
+    std::string text = line(s.name) + line(settings_of(s));
     for (const Feed& feed : s.feeds) {
-        text += "feed " + line(feed.when.rhythm) + line(feed.when.from.si()) + line(feed.when.until) +
-                line(feed.when.after);
+        text += "feed " + line(feed.when.rhythm) + line(settings_of(feed));
         for (const FeedPart& part : feed.parts)
             text += line(part.of) + line(part.share) + std::to_string(static_cast<int>(part.prepare)) + line(part.feel);
-        text += std::string(name_of(feed.form)) + " " + line(feed.size) + std::to_string(feed.count) + line(feed.feel);
+        text += std::string(name_of(feed.form)) + " " + line(feed.size);
     }
     for (const Hookbait& hookbait : s.hookbaits) text += line(hookbait.of) + line(hookbait.amount);
     return text;
