@@ -57,7 +57,9 @@ const PlannedBatch& batch_of(const SessionPlan& plan, const DampTub& tub) {
 }
 
 std::string every_text(Time every) {
-    return every < 45.0 * minute ? "every half hour" : "every hour";
+    const double minutes = std::round(every.in(minute));
+    if (minutes == 60) return "every hour";
+    return minutes == 30 ? std::string("every half hour") : fmt::format("every {:.0f} min", minutes);
 }
 
 std::string tub_air_text(const HotDay& hot) {
@@ -83,11 +85,26 @@ std::string spray_text(const SessionPlan& plan, const DampTub& tub) {
                        shown_water(tub.sprayed()), loss_text(tub.loss));
 }
 
+/// " is drier than firm from about 10:50"
+std::string drier_text(const SessionPlan& plan, const DampTub& tub) {
+    return fmt::format(" is drier than {} from about {}", batch_of(plan, tub).feel,
+                       session_moment(plan, to_five_minutes(*tub.leaves_feel)));
+}
+
+/// It dries out of its feel, and there is too little of it to spray.
+bool needs_lid(const DampTub& tub) {
+    return tub.leaves_feel && tub.sprays == 0;
+}
+
+std::string lid_text(const SessionPlan& plan, const DampTub& tub) {
+    return batch_of(plan, tub).name + ": too little to spray; keep a lid on between put-ins. Left alone it" +
+           drier_text(plan, tub) + ".";
+}
+
 std::string tub_text(const SessionPlan& plan, const DampTub& tub) {
     std::string text = batch_of(plan, tub).name + ": " + spray_text(plan, tub) + ".";
-    if (tub.leaves_feel)
-        text += fmt::format(" Left alone it is drier than {} from about {}.", batch_of(plan, tub).feel,
-                            session_moment(plan, to_five_minutes(*tub.leaves_feel)));
+    if (tub.leaves_feel) text += " Left alone it" + drier_text(plan, tub) + ".";
+    if (!tub.keeps_feel) text += " It dries out of it between the sprays, too: keep a lid on.";
     return text;
 }
 
@@ -159,8 +176,12 @@ void add_damp_rows(const SessionPlan& plan, const DampTub& tub, std::vector<Card
                                             kept_dry_text(batch), name, damp_water_text(tub.later->water_first),
                                             shown_time(tub.later->rest), last.empty() ? "" : "; " + last),
                                 damp_water_text(tub.later->water_first + tub.later->water_rest)));
-    if (tub.sprays == 0) return;
     CardRow row;
+    if (needs_lid(tub)) {
+        row.what = "keep a lid on " + name;
+        rows.push_back(row);
+    }
+    if (tub.sprays == 0) return;
     row.when = session_moment(plan, tub.spray_first);
     row.what = fmt::format("spray {}, {}, {} times", name, every_text(tub.spray_every), tub.sprays);
     if (tub.sprays == 1) row.what = "spray " + name;
@@ -186,6 +207,7 @@ Json damp_tub_json(const SessionPlan& plan, const DampTub& tub) {
             {"spray_first_minute", sprayed ? Json(tub.spray_first.in(minute)) : Json()},
             {"spray_every_minutes", sprayed ? Json(tub.spray_every.in(minute)) : Json()},
             {"sprays", tub.sprays},
+            {"keeps_feel", tub.keeps_feel},
             {"spray_g", sprayed ? Json(tub.spray.in(gram)) : Json()},
             {"sprayed_g", tub.sprayed().in(gram)},
             {"sprayed_low_g", tub.loss.low.in(gram)},
@@ -203,9 +225,10 @@ Told hot_day_told(const SessionPlan& plan) {
     told.gap();
     for (const DampTub& tub : hot.tubs) {
         if (tub.sprays > 0) told.line("Spray", sentence(tub_text(plan, tub)));
+        if (needs_lid(tub)) told.line("Lid", sentence(lid_text(plan, tub)));
         if (tub.later) told.line("By halves", sentence(later_text(plan, tub)));
     }
-    if (!sprays_anything(hot))
+    if (!sprays_anything(hot) && std::none_of(hot.tubs.begin(), hot.tubs.end(), needs_lid))
         told.line("Spray",
                   "Nothing, if the tubs stand covered until the start: none dries out of its feel before it is used.");
     for (const std::string& text : cool_texts(hot)) told.line("Keep cool", sentence(text));

@@ -30,6 +30,7 @@ struct DampTub {
     std::optional<Time> leaves_feel;    ///< left alone; nothing where it does not before its end
     Time spray_first, spray_every;      ///< 0 where there is nothing to spray
     int sprays = 0;                     ///< how often
+    bool keeps_feel = true;             ///< with these sprays it stays in its feel
     Mass spray;                         ///< each time, as it can be measured; all of them lie within the loss
     Range<Mass> loss;                   ///< of all that the sprays make up for: still air, between, moving air
     std::optional<LaterWetting> later;  ///< where it is wetted by halves
