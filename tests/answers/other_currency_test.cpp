@@ -6,6 +6,7 @@
 
 #include "answers/money/compare_strategies.h"
 #include "answers/money/cost_strategy.h"
+#include "answers/money/shop_sessions.h"
 #include "answers/sessions.h"
 #include "day_of.h"
 
@@ -209,4 +210,34 @@ TEST_CASE("whatever the currencies, the sum is that of the parts priced in its o
             if (cost.currency && !of.empty() && of.count(std::string(cost.currency->code)) == 0) ++elsewhere;
         RC_ASSERT(cost.elsewhere.size() == elsewhere);
     }));
+}
+
+TEST_CASE("what is sold where one goes, but in another currency, is not called unsold there") {
+    const auto sold = [](double grams, std::int64_t minor, const Currency& currency, const char* shop) {
+        Pack pack = euro_pack(grams, minor, currency);
+        pack.shop = shop;
+        return pack;
+    };
+    const auto needed = [](const std::string& name, std::vector<Pack> packs) {
+        Ingredient ingredient = bank().ingredient(name);
+        ingredient.packs = std::move(packs);
+        return IngredientNeed{ingredient, 300.0 * gram, {}};
+    };
+    const Pack in_euros = sold(25000, 1800, eur, "de molen");
+    const SessionNeed session{"far bank",
+                              parse_date("2026-11-28"),
+                              {needed("brown crumb", {sold(1000, 200, gbp, "the mill"), in_euros}),
+                               needed("casters", {sold(320, 390, gbp, "the village shop"), in_euros}),
+                               needed("sweetcorn", {sold(340, 115, eur, "the mill")})}};
+    ShopRequest request;
+    request.today = session.on;
+    request.at = {"the mill"};
+    request.usual_currency = &eur;
+    const ShopAnswer answer = shop_sessions({session}, StockOnHand{}, request);
+    CHECK(answer.total_minor == 115);
+    REQUIRE(answer.missing.size() == 2);
+    CHECK(answer.missing[0].name == "brown crumb");
+    CHECK(answer.missing[0].why == NotOnSale::Why::other_currency);
+    CHECK(answer.missing[1].name == "casters");
+    CHECK(answer.missing[1].why == NotOnSale::Why::not_sold_there);
 }

@@ -84,9 +84,9 @@ private:
                          "say in " + code + " what it charges");
     }
 
-    [[nodiscard]] bool sold_where_one_goes(const PackOnOffer& offer) const {
+    [[nodiscard]] bool sold_where_one_goes(const Pack& pack) const {
         const auto& at = request_.at;
-        return at.empty() || offer.pack.shop.empty() || std::find(at.begin(), at.end(), offer.pack.shop) != at.end();
+        return at.empty() || pack.shop.empty() || std::find(at.begin(), at.end(), pack.shop) != at.end();
     }
 
     [[nodiscard]] int place_of(const std::string& shop) const {
@@ -94,18 +94,21 @@ private:
         return found == shops_.end() ? -1 : static_cast<int>(found - shops_.begin());
     }
 
+    /// Whether it is sold where one goes comes before the currency: what is not would not be there after a conversion.
     NotOnSale::Why why_missing(const ShoppedIngredient& shopped) {
-        if (!shopped.packs.empty()) return NotOnSale::Why::not_sold_there;
-        auto elsewhere = priced_elsewhere(shopped.ingredient, answer_.currency);
-        if (!elsewhere) return NotOnSale::Why::no_price;
-        elsewhere_.push_back(*std::move(elsewhere));
-        return NotOnSale::Why::other_currency;
+        Ingredient there = shopped.ingredient;
+        std::erase_if(there.packs, [&](const Pack& pack) { return !sold_where_one_goes(pack); });
+        if (auto elsewhere = priced_elsewhere(there, answer_.currency)) {
+            elsewhere_.push_back(*std::move(elsewhere));
+            return NotOnSale::Why::other_currency;
+        }
+        return packs_on_offer(shopped.ingredient).empty() ? NotOnSale::Why::no_price : NotOnSale::Why::not_sold_there;
     }
 
     /// What nobody sells is asked for only as far as the shed reaches.
     void put_aside_or_ask(ShoppedIngredient shopped) {
         PackNeed need = pack_need(shopped, answer_.sessions, stock_);
-        std::erase_if(need.packs, [&](const PackOnOffer& offer) { return !sold_where_one_goes(offer); });
+        std::erase_if(need.packs, [&](const PackOnOffer& offer) { return !sold_where_one_goes(offer.pack); });
         for (PackOnOffer& offer : need.packs) offer.shop = place_of(offer.pack.shop);
         if (const PackCalendar calendar(need); need.packs.empty() && !calendar.stock_reaches()) {
             const auto why = why_missing(shopped);
