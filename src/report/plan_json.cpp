@@ -7,6 +7,7 @@
 #include "report/hot_day_report.h"
 #include "report/kept_text.h"
 #include "report/learnt_json.h"
+#include "report/measured_words.h"
 #include "report/plan_report.h"
 
 namespace baitwright {
@@ -195,7 +196,7 @@ Json array_of(const Values& values, ToJson&& to_json) {
 }
 
 Json advice_json(const PlanAdvice& advice) {
-    return {{"text", advice.text}, {"reason", advice.reason}};
+    return {{"text", advice.text}, {"reason", metric_words(advice.reason)}};
 }
 
 Json rest_put_ins_json(const RestPutIns& put_ins) {
@@ -207,7 +208,8 @@ Json rest_put_ins_json(const RestPutIns& put_ins) {
             {"size_g", put_ins.each_mass.in(gram)},
             {"put_ins", put_ins.put_ins},
             {"first_minutes", put_ins.first.in(minute)},
-            {"every_minutes", put_ins.gap.in(minute)}};
+            {"every_minutes", put_ins.gap.in(minute)},
+            {"spare", !put_ins.planned}};
 }
 
 /// That of most put-ins, or nothing.

@@ -13,6 +13,7 @@
 #include "report/hot_day_report.h"
 #include "report/kept_text.h"
 #include "report/level_cup.h"
+#include "report/measured_words.h"
 #include "report/plan_report.h"
 #include "report/plan_shopping.h"
 #include "report/prep_told.h"
@@ -253,7 +254,7 @@ Told plan_told(const SessionPlan& plan) {
     told.line("Cost", plan_cost_text(plan));
     if (!plan.kept.empty()) told.line("Kept", sentence(kept_text(plan.kept)));
     for (const PlanAdvice& advice : plan.advice)
-        told.line("Advice", advice.text + " Because " + advice.reason + " (common practice).");
+        told.line("Advice", advice.text + " Because " + shown_words(advice.reason) + " (common practice).");
     told.mind(plan.warnings);
     told.take_care(plan.cautions);
     if (!rules_first) tell_rules(told, plan);

@@ -121,18 +121,23 @@ std::string hands_text(const PrepJob& job) {
     return fmt::format("{:.0f} min", std::max(1.0, std::ceil(job.hands_on.in(minute)-1e-9)));
 }
 
+/// More than a day before the day: under no heading is that plain.
+bool is_days_before(const SessionPlan& plan, const PrepJob& job) {
+    return *plan.start + std::round(job.at.in(minute)) < -24 * 60;
+}
+
 using JobCells = std::vector<std::string>;
 
 /// When, how long for the hands, whose where several work at once. The evening has moments by the clock alone.
-std::vector<JobCells> job_cells_of(const SessionPlan& plan, const std::vector<PrepJob>& jobs, PrepJob::When when) {
-    const bool on_the_day = when == PrepJob::When::on_the_day, whose = is_by_several(jobs);
+std::vector<JobCells> job_cells_of(const SessionPlan& plan, const std::vector<PrepJob>& jobs) {
+    const bool on_the_day = jobs.front().when == PrepJob::When::on_the_day, whose = is_by_several(jobs);
     std::vector<JobCells> rows{{"hands"}};
     if (plan.start || on_the_day) rows.front().insert(rows.front().begin(), plan.start ? "clock" : "before");
     if (whose) rows.front().emplace_back("pair");
     rows.reserve(jobs.size() + 1);
     for (const PrepJob& job : jobs) {
         JobCells cells;
-        if (on_the_day)
+        if (on_the_day && (!plan.start || is_days_before(plan, job)))
             cells.push_back(moment_before(plan, job.at));
         else if (plan.start)
             cells.push_back(session_moment(plan, job.at));
@@ -150,13 +155,26 @@ void align_moments(std::vector<JobCells>& rows) {
     for (JobCells& cells : rows) cells.front().insert(0, widest - cells.front().size(), ' ');
 }
 
-void tell_jobs(Told& told, const SessionPlan& plan, const std::vector<PrepJob>& jobs, PrepJob::When when) {
+/// Without a clock nobody knows where midnight is.
+bool is_on_day(const SessionPlan& plan, const PrepJob& job) {
+    return !plan.start || *plan.start + std::round(job.at.in(minute)) >= 0;
+}
+
+void tell_jobs(Told& told, const SessionPlan& plan, const std::string& heading, const std::vector<PrepJob>& jobs) {
     if (jobs.empty()) return;
-    std::vector<JobCells> rows = job_cells_of(plan, jobs, when);
+    told.heading(heading);
+    told.gap();
+    std::vector<JobCells> rows = job_cells_of(plan, jobs);
     align_moments(rows);
     told.row(std::move(rows.front()), "do this");
     for (std::size_t i = 0; i < jobs.size(); ++i) told.row(std::move(rows[i + 1]), text_in_plan(plan, jobs[i]));
     told.gap();
+}
+
+bool works_the_evening_before(const SessionPlan& plan) {
+    return std::any_of(plan.prep.begin(), plan.prep.end(), [](const PrepJob& job) {
+        return job.when == PrepJob::When::evening_before && job.hands_on > Time{};
+    });
 }
 
 std::string begin_text(const SessionPlan& plan) {
@@ -165,25 +183,22 @@ std::string begin_text(const SessionPlan& plan) {
                            ? fmt::format("Begin by {}, {}, at the latest", moment_before(plan, plan.begin), before)
                            : fmt::format("Begin {} at the latest", before);
     if (plan.travel > Time{}) text += "; " + hours_and_minutes(plan.travel) + " of that is the way to the water";
-    const std::string busy = hours_and_minutes(plan.hands_on);
+    const std::string_view counting = works_the_evening_before(plan) ? ", counting the evening before" : "";
     if (plan.hands > 1)
-        return text +
-               fmt::format(". {} pairs of hands share {} of work, counting the evening before.", plan.hands, busy);
-    return text + fmt::format(". Your hands are busy for {} in all, counting the evening before.", busy);
+        return text + fmt::format(". {} pairs of hands share {} of work{}.", plan.hands, work_text(plan), counting);
+    return text + fmt::format(". Your hands are busy for {} in all{}.", work_text(plan), counting);
 }
 
 }  // namespace
 
 Told prep_told(const SessionPlan& plan) {
     Told told;
-    if (const auto evening = jobs_of(plan, PrepJob::When::evening_before); !evening.empty()) {
-        told.heading("The evening before");
-        told.gap();
-        tell_jobs(told, plan, evening, PrepJob::When::evening_before);
-    }
-    told.heading("On the day");
-    told.gap();
-    tell_jobs(told, plan, jobs_of(plan, PrepJob::When::on_the_day), PrepJob::When::on_the_day);
+    tell_jobs(told, plan, "The evening before", jobs_of(plan, PrepJob::When::evening_before));
+    const std::vector<PrepJob> jobs = jobs_of(plan, PrepJob::When::on_the_day);
+    const auto midnight =
+        std::find_if(jobs.begin(), jobs.end(), [&](const PrepJob& job) { return is_on_day(plan, job); });
+    tell_jobs(told, plan, "Before midnight", {jobs.begin(), midnight});
+    tell_jobs(told, plan, "On the day", {midnight, jobs.end()});
     told.line("Begin", begin_text(plan));
     return told;
 }

@@ -7,6 +7,7 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/feed_size.h"
+#include "report/measured_words.h"
 #include "report/plan_report.h"
 #include "report/session_moment.h"
 #include "report/text_table.h"
@@ -16,6 +17,11 @@ namespace baitwright {
 namespace {
 
 constexpr double plainly_squeezed = 0.98;
+
+/// None of it goes in any more, and the plan has none of it to come.
+bool takes_all_home(const RestOfFeed& feed) {
+    return feed.home > Mass{} && feed.then.empty() && feed.top_up == Volume{} && feed.kept == 0;
+}
 
 std::string rest_line(const RestOfFeed& feed) {
     std::string text = fmt::format("{}: about {} left ({})", feed.name, shown_volume(feed.left),
@@ -27,8 +33,10 @@ std::string rest_line(const RestOfFeed& feed) {
                             shown_mass(kitchen_mass(feed.still_planned_mass)));
     else if (feed.for_slow)
         text += " It is kept for when bites slow.";
+    else if (takes_all_home(feed))
+        text += " No more of it goes in before the end: take it home.";
     else
-        text += " The plan has no more of it.";
+        text += " The plan has no more of it: it is spare.";
     return sentence(text);
 }
 
@@ -96,16 +104,19 @@ std::string further_words(const RestPutIns& put_ins) {
                   : fmt::format(", then {} more times, every {}", further, gap);
 }
 
-/// "One ball of 43 mm at 11:45, then 5 more, one every 30 min." Where the plan has no more of it, "3 more cups of
-/// 200 ml, one every 40 min."
+/// "One ball of 43 mm at 11:45, then 5 more, one every 30 min."
 std::string spread_line(const SessionPlan& plan, const RestOfSession& rest, const RestPutIns& put_ins) {
+    return put_in_words(plan, put_ins) + " " + moment_words(plan, rest, put_ins.first) + further_words(put_ins) +
+           (rest.bites == Bites::none ? ", but only once bites come." : ".");
+}
+
+/// What the plan has no more of: "3 more cups of 200 ml if bites slow, no sooner than one every 40 min; take home what
+/// does not go in."
+std::string spare_line(const SessionPlan& plan, const RestOfSession& rest, const RestPutIns& put_ins) {
     const std::string gap = shown_gap(put_ins.gap);
-    std::string text;
-    if (!put_ins.planned)
-        text = more_words(plan, put_ins) + (put_ins.put_ins == 1 ? ", " + gap + " from now" : ", one every " + gap);
-    else
-        text = put_in_words(plan, put_ins) + " " + moment_words(plan, rest, put_ins.first) + further_words(put_ins);
-    return text + (rest.bites == Bites::none ? ", but only once bites come." : ".");
+    return more_words(plan, put_ins) + (rest.bites == Bites::slow ? " while bites stay slow" : " if bites slow") +
+           ", no sooner than " + (put_ins.put_ins == 1 ? gap + " from now" : "one every " + gap) +
+           "; take home what does not go in.";
 }
 
 /// To the minute, as the put-ins are told by the clock.
@@ -115,8 +126,6 @@ std::string time_left_words(Time left) {
 
 /// What is more than goes in before the end.
 std::string home_line(const RestOfFeed& feed) {
-    const bool none_goes_in = feed.then.empty() && feed.top_up == Volume{} && feed.kept == 0;
-    if (none_goes_in) return feed.name + ": no more of it goes in before the end; take home what is left.";
     return fmt::format("{}: about {} ({}) is more than goes in; take home what is left.", feed.name,
                        shown_volume(feed.home_left), shown_mass(kitchen_mass(feed.home)));
 }
@@ -139,10 +148,13 @@ Told rest_told(const SessionPlan& plan, const RestOfSession& rest) {
         if (feed.top_up > Volume{} && !is_called_for(feed.name, rest)) told.line("Top up", sentence(top_up_line(feed)));
     for (const RestOfFeed& feed : rest.feeds)
         for (const RestPutIns& put_ins : feed.then)
-            told.line("Then", sentence(feed.name + ": " + spread_line(plan, rest, put_ins)));
+            told.line(put_ins.planned ? "Then" : "Spare",
+                      sentence(feed.name + ": " +
+                               (put_ins.planned ? spread_line(plan, rest, put_ins) : spare_line(plan, rest, put_ins))));
     for (const RestOfFeed& feed : rest.feeds)
-        if (feed.home > Mass{}) told.line("Come home", sentence(home_line(feed)));
-    for (const PlanAdvice& advice : rest.advice) told.line("Advice", advice.text + " Because " + advice.reason + ".");
+        if (feed.home > Mass{} && !takes_all_home(feed)) told.line("Come home", sentence(home_line(feed)));
+    for (const PlanAdvice& advice : rest.advice)
+        told.line("Advice", advice.text + " Because " + shown_words(advice.reason) + ".");
     told.line("How sure", "Rules of thumb (common practice, no source). The fish decide.");
     return told;
 }

@@ -17,7 +17,12 @@ std::string session_moment(const SessionPlan& plan, Time at) {
 std::string moment_before(const SessionPlan& plan, Time at) {
     if (!plan.start) return hours_and_minutes(Time{} - at);
     const double minutes = std::round(at.in(minute));
-    return clock_text(*plan.start + minutes) + (*plan.start + minutes < 0 ? " the day before" : "");
+    const double of_day = *plan.start + minutes;
+    return clock_text(of_day) + (of_day >= 0 ? "" : of_day >= -24 * 60 ? " the day before" : " two days before");
+}
+
+std::string work_text(const SessionPlan& plan) {
+    return hours_and_minutes(plan.hands_on);
 }
 
 }  // namespace baitwright

@@ -24,7 +24,7 @@ std::string subtitle_of(const SessionPlan& plan) {
     if (plan.begin < Time{}) {
         text += (plan.start ? ". Begin at " : ". Begin ") + session_moment(plan, plan.begin);
         if (!plan.start) text += " the start";
-        text += ": " + shown_time(plan.hands_on) + " of work";
+        text += ": " + work_text(plan) + " of work";
         if (plan.travel > Time{}) text += ", " + hours_and_minutes(plan.travel) + " of way";
     }
     return text + ".";

@@ -6,6 +6,7 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/feed_size.h"
+#include "report/measured_words.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -74,8 +75,8 @@ std::string water_text(const WaterSetting& water) {
     if (water.depth) add(shown_as_told(*water.depth) + " deep");
     if (water.temperature) add(shown_temperature(*water.temperature));
     if (!water.clarity.empty()) add(water.clarity);
-    if (water.tow) add(fmt::format("tow {:.3g} cm/s", water.tow->in(centimetre_per_second)));
-    if (water.tow_bottom) add(fmt::format("{:.3g} cm/s at the bottom", water.tow_bottom->in(centimetre_per_second)));
+    if (water.tow) add("tow " + shown_tow(*water.tow));
+    if (water.tow_bottom) add(shown_tow(*water.tow_bottom) + " at the bottom");
     return text;
 }
 

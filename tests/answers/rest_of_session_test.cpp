@@ -186,3 +186,21 @@ TEST_CASE("by what is left, slow bites are fed as long as it makes a whole time,
     CHECK(rest.feeds[0].kept == 3);
     CHECK((rest.feeds[0].then.at(0).put_ins * rest.feeds[0].then.at(0).each_volume).in(millilitre) == Approx(150));
 }
+
+TEST_CASE("the advice fits what goes in: no rhythm where nothing more does, no top-up where there is none") {
+    const SessionPlan plan = rest_planned(
+        session({rest_fed({EveryTime{30.0 * minute}, {}, {}}, FeedForm::cup, 250.0 * millilitre, {{"fishmeal mix"}})}));
+    const auto advice_at = [&](double minutes, Bites bites, MassOrVolume left = 1.0 * litre) {
+        std::string all;
+        for (const PlanAdvice& advice :
+             rest_of_session(plan, {minutes * minute, {{plan.feeds[0].name, left}}, bites}).advice)
+            all += advice.text + " ";
+        return all;
+    };
+    CHECK_THAT(advice_at(190, Bites::steady), Catch::Contains("Keep the rhythm"));
+    CHECK_THAT(advice_at(299, Bites::steady), !Catch::Contains("rhythm") && Catch::Contains("without feeding"));
+    CHECK_THAT(advice_at(190, Bites::slow), Catch::Contains("then top up"));
+    CHECK_THAT(advice_at(299, Bites::slow), !Catch::Contains("top up") && Catch::Contains("past the feed"));
+    CHECK_THAT(advice_at(190, Bites::none), Catch::Contains("half an hour"));
+    CHECK_THAT(advice_at(299, Bites::none), !Catch::Contains("half an hour"));
+}

@@ -50,8 +50,27 @@ TEST_CASE("the rest of a session tells balls by their size, squeezed amounts as 
     CHECK_THAT(on_one_line(rest_told(plan, rest_at(plan, 0, Bites::none)).text()),
                Catch::Contains("8 balls of 60 mm now, but only once bites come."));
     told = on_one_line(rest_told(plan, rest_at(plan, 295)).text());
-    CHECK_THAT(told, Catch::Contains("Fishmeal mix: no more of it goes in before the end; take home what is left."));
+    CHECK_THAT(told, Catch::Contains("No more of it goes in before the end: take it home.") &&
+                         !Catch::Contains("Come home Fishmeal mix"));
     CHECK_THAT(told, !Catch::Contains("less than a minute"));
+}
+
+TEST_CASE("what the plan has no more of is told as spare, once, and goes in only if bites slow") {
+    const SessionPlan plan = plan_session(bank(), session({cups("fishmeal mix", 250, 3, "soft")}), {}, {});
+    const auto told_at = [&](double minutes, Bites bites) {
+        return on_one_line(
+            rest_told(plan, rest_of_session(plan, {minutes * minute, {{"fishmeal mix", 1.0 * litre}}, bites})).text());
+    };
+    std::string told = told_at(140, Bites::steady);
+    CHECK_THAT(told, Catch::Contains("The plan has no more of it: it is spare.") &&
+                         Catch::Contains("Spare Fishmeal mix: 4 more cups of 250 ml if bites slow, no sooner than one "
+                                         "every 30 min; take home what does not go in.") &&
+                         !Catch::Contains("Then ") && !Catch::Contains("Keep the rhythm"));
+    CHECK_THAT(told_at(140, Bites::slow), Catch::Contains(" while bites stay slow, no sooner than one every "));
+    told = told_at(299, Bites::steady);
+    CHECK_THAT(told, Catch::Contains("take it home") && !Catch::Contains("spare") && !Catch::Contains("Spare") &&
+                         !Catch::Contains("Come home"));
+    CHECK_THAT(told_at(0, Bites::steady), Catch::Contains("Then ") && !Catch::Contains("Spare"));
 }
 
 TEST_CASE("so many so far apart as the words say fit into the time that is left, and JSON says the same") {

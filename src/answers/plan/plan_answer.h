@@ -16,6 +16,7 @@
 #include "answers/shared/warning.h"
 #include "answers/strategy/unroll_strategy.h"
 #include "bait/ingredient_kind.h"
+#include "quantities/measured_text.h"
 #include "quantities/temperature.h"
 
 /// What a person needs to know of one session, as values: nothing here is rounded and nothing is text for show, but the
@@ -182,7 +183,7 @@ struct PlanBreach {
 
 struct PlanAdvice {
     std::string text;
-    std::string reason;
+    MeasuredText reason;
 };
 
 /// A session for a person at a bench and then at the water.

@@ -15,6 +15,7 @@ namespace baitwright {
 namespace {
 
 constexpr double most_of_left = 0.25, hair_of_times = 1e-6;
+constexpr Time half_an_hour = 30.0 * minute;
 constexpr Length smallest_ball = 25.0 * millimetre, largest_ball = 43.0 * millimetre;
 constexpr std::array<std::string_view, 3> feels_that_hold{"crumbly", "firm", "tacky"};
 
@@ -162,11 +163,29 @@ std::vector<SlowTopUp> called_for(const SessionPlan& plan, const RestOfSession& 
     return calls;
 }
 
-std::vector<PlanAdvice> advice_on(Bites bites) {
-    switch (bites) {
+/// Whether the plan still has anything to put in.
+bool feeds_on(const SessionPlan& plan, Time now) {
+    return std::any_of(plan.put_ins.begin(), plan.put_ins.end(),
+                       [&](const PlannedFeed& put_in) { return put_in.at >= now - hair; });
+}
+
+/// Whether there is anything to top up with: what is called for or left, or, where nobody said what is left, perhaps.
+bool may_be_topped_up(const RestOfSession& rest) {
+    return rest.feeds.empty() || !rest.put_in_now.empty() ||
+           std::any_of(rest.feeds.begin(), rest.feeds.end(),
+                       [](const RestOfFeed& feed) { return feed.top_up > Volume{}; });
+}
+
+/// What it says fits what goes in: no rhythm is kept where nothing more does, and no top-up asked for where none is.
+std::vector<PlanAdvice> advice_on(const RestOfSession& rest, const SessionPlan& plan) {
+    constexpr std::string_view fills = "feed that fish are not looking for only fills them";
+    switch (rest.bites) {
         case Bites::steady:
-            return {{"Keep the rhythm; no top-up.", "feed that fish are not looking for only fills them"}};
+            if (feeds_on(plan, rest.now)) return {{"Keep the rhythm; no top-up.", std::string(fills)}};
+            return {{"Fish on without feeding; no top-up.", std::string(fills)}};
         case Bites::slow:
+            if (!may_be_topped_up(rest))
+                return {{"Fish past the feed and work back over it.", "the fish may only have moved to the edge"}};
             return {{"Fish past the feed first and work back over it; then top up.",
                      "the fish may only have moved to the edge"},
                     {"Loose spreads wider for fish that roam; a small tight ball holds them in one place.",
@@ -174,10 +193,13 @@ std::vector<PlanAdvice> advice_on(Bites bites) {
         case Bites::none:
             break;
     }
-    return {{"Put nothing more in until the next bite; try half a metre past the feed, then closer.",
-             "feed over feed that lies uneaten keeps fish from the hook"},
-            {"If half an hour brings nothing, start a second place with one portion.",
-             "fish that left seldom come back to the same bed soon"}};
+    std::vector<PlanAdvice> advice{
+        {"Put nothing more in until the next bite; try half a metre past the feed, then closer.",
+         "feed over feed that lies uneaten keeps fish from the hook"}};
+    if (rest.left > half_an_hour)
+        advice.push_back({"If half an hour brings nothing, start a second place with one portion.",
+                          "fish that left seldom come back to the same bed soon"});
+    return advice;
 }
 
 }  // namespace
@@ -192,7 +214,7 @@ RestOfSession rest_of_session(const SessionPlan& plan, const RestRequest& reques
     rest.bites = request.bites;
     for (const LeftOver& left : request.left) rest.feeds.push_back(rest_of(left, plan, request));
     rest.put_in_now = called_for(plan, rest);
-    rest.advice = advice_on(request.bites);
+    rest.advice = advice_on(rest, plan);
     return rest;
 }
 

@@ -44,10 +44,12 @@ struct RestOfSession {
 };
 
 /// What is left goes in by the plan's put-ins (`rest_put_ins`), none larger or sooner than by the strategy; what is
-/// more than that comes home. Slow bites: one portion now, but at most a quarter of what is left, where nothing of it
-/// is due now and there is time for more; a mix firm enough goes in as a small tight ball with a pinch loose over it,
-/// everything else loose and wider. Where the strategy keeps something for it, that goes in first, once, and so much of
-/// what is left of it as is reckoned for later is kept back. No bites: nothing goes in until the next bite.
+/// more than that comes home. What the plan has no more of is spare, for when bites slow. The advice fits: no rhythm is
+/// to be kept where the plan has nothing more to put in, and no top-up is asked for where there is none. Slow bites:
+/// one portion now, but at most a quarter of what is left, where nothing of it is due now and there is time for more; a
+/// mix firm enough goes in as a small tight ball with a pinch loose over it, everything else loose and wider. Where the
+/// strategy keeps something for it, that goes in first, once, and so much of what is left of it as is reckoned for
+/// later is kept back. No bites: nothing goes in until the next bite.
 /// **Source**: common practice, no source. **Test**: `tests/answers/rest_of_session_test.cpp`.
 /// Throws UsageError: the moment is not within the session; something is left that the strategy does not feed.
 RestOfSession rest_of_session(const SessionPlan& plan, const RestRequest& request);
