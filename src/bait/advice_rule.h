@@ -6,6 +6,8 @@
 #include <string_view>
 #include <vector>
 
+#include "bait/strategy.h"
+#include "quantities/measured_text.h"
 #include "quantities/quantity.h"
 #include "quantities/temperature.h"
 
@@ -54,18 +56,26 @@ struct FeedShare {
 
 /// What experience says, and when. `favour` and `against` name strategies and mixes; colours are those of ingredients.
 struct AdviceRule {
-    std::string about;  ///< one of `advice_topics`
-    std::string say, why;
-    std::string source;  ///< "common practice, no source" where the rule states none
-    AdviceCondition when;
+    std::string about;     ///< one of `advice_topics`
+    std::string say, why;  ///< with "{temperature_below}" and the like where a limit of the rule stands (`measured`)
+    std::string source;    ///< "common practice, no source" where the rule states none
+    AdviceCondition when, unless;  ///< none of the conditions of `unless` may hold: what applies more specially wins
     std::vector<std::string> favour, against;
-    std::vector<std::string> colours;  ///< mixes of these are favoured
-    std::vector<std::string> feels;    ///< mixes of these are favoured
+    std::vector<std::string> colours;     ///< mixes of these are favoured
+    std::vector<std::string> feels;       ///< mixes of these are favoured
+    std::vector<FeedForm> against_forms;  ///< that it speaks against
+    std::optional<Volume> against_above;  ///< as the most at a time
     std::optional<FeedShare> share;
     int line = 0;  ///< where it stands, for faults
     std::string file;
 };
 
 bool holds(const AdviceRule& rule, const Circumstances& now);
+
+/// Its `say` or `why` with the limits that it names in their places.
+MeasuredText measured(const std::string& text, const AdviceRule& rule);
+
+/// What stands in braces in the text and is no limit that the rule states.
+std::vector<std::string> unknown_limits(const std::string& text, const AdviceRule& rule);
 
 }  // namespace baitwright

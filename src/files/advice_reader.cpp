@@ -61,9 +61,10 @@ FromTo<Q> read_bounds(TableReader& table, const std::string& what, std::string_v
     return bounds;
 }
 
-AdviceCondition read_condition(TableReader& table) {
+/// `when` or `unless`.
+AdviceCondition read_condition(TableReader& table, std::string_view key) {
     AdviceCondition when;
-    auto block = table.inner("when", "the 'when' of an advice");
+    auto block = table.inner(key, "the " + in_quotes(key) + " of an advice");
     if (!block) return when;
     when.season = read_list(*block, "season", "winter", {season_names.begin(), season_names.end()});
     when.clarity = read_list(*block, "clarity", "tinged", {clarity_names.begin(), clarity_names.end()});
@@ -101,6 +102,20 @@ std::string required_prose(TableReader& table, std::string_view key, std::string
     return table.prose(key);
 }
 
+FeedForm form_called(const std::string& name) {
+    const auto* found = std::find(feed_form_names.begin(), feed_form_names.end(), name);
+    return static_cast<FeedForm>(found - feed_form_names.begin());
+}
+
+/// What a text has in braces must be a limit that the advice states.
+void refuse_unknown_limits(TableReader& table, std::string_view key, const std::string& text, const AdviceRule& rule) {
+    for (const std::string& limit : unknown_limits(text, rule))
+        table.faults().add(
+            table.place_of_value(key), "unknown-word",
+            in_quotes(key) + " names " + in_quotes("{" + limit + "}") + ", which the advice does not state",
+            "in braces stands a limit of its own, as in {temperature_below}");
+}
+
 }  // namespace
 
 std::optional<AdviceRule> read_advice(TableReader& table) {
@@ -113,12 +128,20 @@ std::optional<AdviceRule> read_advice(TableReader& table) {
     rule.why = required_prose(table, "why", "\"fish eat little in the cold\"");
     rule.source = table.prose("source");
     if (rule.source.empty()) rule.source = "common practice, no source";
-    rule.when = read_condition(table);
+    rule.when = read_condition(table, "when");
+    rule.unless = read_condition(table, "unless");
     rule.favour = read_list(table, "favour", "open carpet");
     rule.against = read_list(table, "against", "shallow cloud");
     rule.colours = read_list(table, "colours", "brown");
     rule.feels = read_list(table, "feels", "firm");
+    for (const std::string& form :
+         read_list(table, "against_forms", "ball", {feed_form_names.begin(), feed_form_names.end()}))
+        rule.against_forms.push_back(form_called(form));
+    rule.against_above =
+        parsed(table, "against_above", "25 ml", [](std::string_view text) { return parse<Volume>(text); });
     rule.share = read_share(table);
+    refuse_unknown_limits(table, "say", rule.say, rule);
+    refuse_unknown_limits(table, "why", rule.why, rule);
     table.refuse_unknown_keys();
     if (table.faults().count() > faults_before) return std::nullopt;
     return rule;

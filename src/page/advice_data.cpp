@@ -26,6 +26,10 @@ void visit_lists(Rule& rule, Visit&& visit) {
     visit("clarity", rule.when.clarity);
     visit("bed", rule.when.bed);
     visit("fish", rule.when.fish);
+    visit("unless_season", rule.unless.season);
+    visit("unless_clarity", rule.unless.clarity);
+    visit("unless_bed", rule.unless.bed);
+    visit("unless_fish", rule.unless.fish);
     visit("favour", rule.favour);
     visit("against", rule.against);
     visit("colours", rule.colours);
@@ -38,6 +42,10 @@ void visit_bounds(Rule& rule, Visit&& visit) {
     visit("depth", rule.when.depth);
     visit("tow", rule.when.tow);
     visit("hours", rule.when.hours);
+    visit("unless_temperature", rule.unless.temperature);
+    visit("unless_depth", rule.unless.depth);
+    visit("unless_tow", rule.unless.tow);
+    visit("unless_hours", rule.unless.hours);
 }
 
 Json rule_data(const AdviceRule& rule) {
@@ -46,6 +54,8 @@ Json rule_data(const AdviceRule& rule) {
     visit_bounds(rule, [&](const char* key, const auto& bounds) {
         if (bounds.stated()) data[key] = Json::array({bound_data(bounds.from), bound_data(bounds.below)});
     });
+    for (const FeedForm form : rule.against_forms) data["against_forms"].push_back(static_cast<int>(form));
+    put_stated(data, "against_above", rule.against_above);
     if (rule.share) data["share"] = Json::array({rule.share->low, rule.share->high});
     return data;
 }
@@ -65,6 +75,9 @@ AdviceRule rule_in(const Json& data) {
     visit_bounds(rule, [&](const char* key, auto& bounds) {
         if (const Json* stated = data.find(key)) take_bounds(*stated, bounds);
     });
+    if (const Json* forms = data.find("against_forms"))
+        for (const Json& form : *forms) rule.against_forms.push_back(static_cast<FeedForm>(whole_in(form)));
+    take_stated(data, "against_above", rule.against_above);
     if (const Json* share = data.find("share")) rule.share = FeedShare{(*share)[0].number(), (*share)[1].number()};
     return rule;
 }

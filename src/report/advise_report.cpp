@@ -10,6 +10,7 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/feed_size.h"
+#include "report/measured_words.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -23,8 +24,8 @@ std::string circumstances_text(const Circumstances& now) {
     if (!now.season.empty()) said.push_back(now.season);
     if (!now.clarity.empty()) said.push_back(now.clarity + " water");
     if (now.temperature) said.push_back(shown_temperature(*now.temperature));
-    if (now.depth) said.push_back(shown_length(*now.depth) + " deep");
-    if (now.tow) said.push_back(fmt::format("tow {:.3g} cm/s", now.tow->in(centimetre_per_second)));
+    if (now.depth) said.push_back(shown_as_told(*now.depth) + " deep");
+    if (now.tow) said.push_back("tow " + shown_tow(*now.tow));
     if (now.hours) said.push_back(shown_time(*now.hours));
     if (!now.bed.empty()) said.push_back(now.bed + " bed");
     for (const std::string& fish : now.fish) said.push_back(fish);
@@ -45,9 +46,11 @@ std::string feed_text(const AdvisedFeed& feed) {
 /// The reasons of one sign, each once.
 std::string reasons_text(const std::vector<AdvicePoint>& points, int sign) {
     std::vector<std::string> said;
-    for (const AdvicePoint& point : points)
-        if (point.points * sign > 0 && std::find(said.begin(), said.end(), point.reason) == said.end())
-            said.push_back(point.reason);
+    for (const AdvicePoint& point : points) {
+        const std::string reason = shown_words(point.reason);
+        if (point.points * sign > 0 && std::find(said.begin(), said.end(), reason) == said.end())
+            said.push_back(reason);
+    }
     std::string text;
     for (const std::string& reason : said) text += (text.empty() ? "" : "; ") + reason;
     return text;
@@ -65,9 +68,13 @@ void tell_for_and_against(Told& told, const std::vector<AdvicePoint>& points) {
 }
 
 std::string amount_text(const AdvisedStrategy& strategy) {
-    const std::string all = shown_mass(kitchen_mass(strategy.as_written));
-    if (strategy.low == strategy.as_written && strategy.high == strategy.as_written) return all + " as it goes in";
-    return shown_mass(kitchen_mass(strategy.low), kitchen_mass(strategy.high)) + " as it goes in, out of its " + all;
+    const Mass all = strategy.as_written, low = strategy.low, high = strategy.high;
+    const auto shown = [](Mass mass) { return shown_mass(kitchen_mass(mass)); };
+    if (low == all && high == all) return shown(all) + " as it goes in";
+    if (low == all) return shown(all) + " as it goes in, with up to " + shown(high - all) + " more ready";
+    const std::string advised = low == high ? shown(low) : shown_mass(kitchen_mass(low), kitchen_mass(high));
+    if (high < all || high == all) return advised + " as it goes in, out of its " + shown(all);
+    return advised + " as it goes in; as written it has " + shown(all);
 }
 
 void tell_strategies(Told& told, const AdviseAnswer& answer) {
@@ -99,7 +106,8 @@ std::string with_capital(std::string word) {
 
 Json points_json(const std::vector<AdvicePoint>& points) {
     Json list = Json::array();
-    for (const AdvicePoint& point : points) list.push_back({{"points", point.points}, {"reason", point.reason}});
+    for (const AdvicePoint& point : points)
+        list.push_back({{"points", point.points}, {"reason", metric_words(point.reason)}});
     return list;
 }
 
@@ -127,7 +135,8 @@ Told advise_told(const AdviseAnswer& answer) {
     told.title("Advice for " + circumstances_text(answer.now));
     if (answer.advice.empty()) told.say("No advice fits those conditions.");
     for (const AdviceRule& rule : answer.advice)
-        told.line(with_capital(rule.about), fmt::format("{} Because {} ({}).", rule.say, rule.why, rule.source));
+        told.line(with_capital(rule.about), fmt::format("{} Because {} ({}).", shown_words(measured(rule.say, rule)),
+                                                        shown_words(measured(rule.why, rule)), rule.source));
     told.gap();
     tell_strategies(told, answer);
     told.gap();
@@ -145,7 +154,10 @@ Json advise_json(const AdviseAnswer& answer) {
     Json json = json_record("advise", {});
     Json advice = Json::array(), strategies = Json::array(), mixes = Json::array();
     for (const AdviceRule& rule : answer.advice)
-        advice.push_back({{"about", rule.about}, {"text", rule.say}, {"reason", rule.why}, {"source", rule.source}});
+        advice.push_back({{"about", rule.about},
+                          {"text", metric_words(measured(rule.say, rule))},
+                          {"reason", metric_words(measured(rule.why, rule))},
+                          {"source", rule.source}});
     for (const AdvisedStrategy& strategy : answer.strategies) {
         Json feeds = Json::array();
         for (const AdvisedFeed& feed : strategy.feeds) feeds.push_back(feed_json(feed));

@@ -99,7 +99,7 @@ TEST_CASE("a rule that holds lifts what it favours and sinks what it is against,
     REQUIRE(after.advice.size() == 1);
     CHECK(after.strategies.front().name == "warm");
     CHECK(after.strategies.front().score == before.strategies.back().score + 2);
-    CHECK(after.strategies.front().points.back().reason == "it is so");
+    CHECK(after.strategies.front().points.back().reason == MeasuredText("it is so"));
     CHECK(after.mixes.back().name == "crumb mix");
     CHECK(after.mixes.back().score == -2);
 }
@@ -190,4 +190,84 @@ TEST_CASE("what a strategy brought before moves it by two points at most, and on
     CHECK(score_of(brought, "warm") == other);
     CHECK(advise(shelf, {}, now, brought).own.size() == 1);
     CHECK(advise(shelf, {}, now).own.empty());
+}
+
+TEST_CASE("a rule gives way where any condition of its unless holds, and to nothing that was not said") {
+    AdviceRule dark = rule("colour");
+    dark.when.clarity = {"clear"};
+    dark.unless.bed = {"pale"};
+    dark.unless.depth.below = 1.0 * metre;
+    Circumstances now;
+    now.clarity = "clear";
+    CHECK(holds(dark, now));
+    now.bed = "dark";
+    now.depth = 2.0 * metre;
+    CHECK(holds(dark, now));
+    now.depth = 0.5 * metre;
+    CHECK_FALSE(holds(dark, now));
+    now.depth.reset();
+    now.bed = "pale";
+    CHECK_FALSE(holds(dark, now));
+}
+
+TEST_CASE("one rule scores once, by the name before the feel, and tells its reason once") {
+    const Water shelf;
+    AdviceRule firm = rule("feel");
+    for (const std::string& name : shelf.recipe_names()) firm.feels.push_back(shelf.recipe(name).feel);
+    firm.favour = {"crumb mix"};
+    firm.colours = {"brown", "light brown", "cream", "gold"};
+    for (const AdvisedMix& mix : advise(shelf, {firm}, {}).mixes) {
+        CAPTURE(mix.name);
+        CHECK(mix.points.size() == 1);
+        CHECK(mix.score == (mix.name == "crumb mix" ? 2 : 1));
+    }
+}
+
+TEST_CASE("a strategy is not favoured for a form or a helping that the rule speaks against") {
+    Water shelf;
+    const auto with = [&](const std::string& name, std::vector<Feed> feeds) {
+        Strategy strategy = draft_sessions::session(std::move(feeds), 0.10);
+        strategy.name = name;
+        shelf.put(strategy);
+    };
+    using draft_sessions::cups;
+    with("large", {cups("fishmeal mix", 250, 4)});
+    with("small", {cups("fishmeal mix", 25, 4)});
+    with("large and small", {cups("fishmeal mix", 25, 4), cups("fishmeal mix", 250, 2)});
+    AdviceRule small = rule("size");
+    small.against_above = 25.0 * millilitre;
+    small.favour = {"large", "small", "large and small"};
+    const auto score = [&](const std::string& name) {
+        for (const AdvisedStrategy& strategy : advise(shelf, {small}, {}).strategies)
+            if (strategy.name == name) return strategy.score;
+        return -100;
+    };
+    CHECK(score("large") == -2);
+    CHECK(score("small") == 2);
+    CHECK(score("large and small") == 0);
+    small.against_above.reset();
+    small.against_forms = {FeedForm::cup};
+    CHECK(score("small") == -2);
+    small.against_forms = {FeedForm::ball};
+    CHECK(score("large") == 2);
+}
+
+TEST_CASE("a fish that is named twice counts once") {
+    const Water shelf;
+    Circumstances now;
+    now.fish = {"carp"};
+    const int one_time = advise(shelf, {}, now).strategies.front().score;
+    now.fish = {"carp", "Carp"};
+    CHECK(advise(shelf, {}, now).strategies.front().score == one_time);
+}
+
+TEST_CASE("a limit in braces stands where the rule names it, and what is none stays as it is written") {
+    AdviceRule cold = rule("amount");
+    cold.when.temperature.below = Temperature::from_celsius(8);
+    const MeasuredText why = measured("below {temperature_below} they eat little {indeed}", cold);
+    CHECK(why.words == "below {} they eat little {indeed}");
+    REQUIRE(why.amounts.size() == 1);
+    CHECK(std::get<Temperature>(why.amounts[0]).in_celsius() == Approx(8));
+    CHECK(unknown_limits("{temperature_below} and {depth_from}", cold) == std::vector<std::string>{"depth_from"});
+    CHECK(unknown_limits("none { here", cold).empty());
 }

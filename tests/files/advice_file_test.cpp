@@ -58,3 +58,35 @@ favour = "cold water"
     CHECK(found == wanted);
     CHECK(read_advice_rules("[[advice]]\nabout = \"size\"\n", "x").empty());
 }
+
+TEST_CASE("what an advice gives way to and speaks against is read, and a limit in braces must be its own") {
+    const std::string small = R"([[advice]]
+about = "size"
+say = "No more than {against_above} at a time, in less than {depth_below}."
+why = "each splash is heard"
+when = { depth_below = "1 m" }
+unless = { bed = ["dark"], tow_from = "10 cm/s" }
+against_forms = ["ball"]
+against_above = "25 ml"
+)";
+    CHECK(advice_faults(small).empty());
+    const auto rules = read_advice_rules(small, "rules.toml");
+    REQUIRE(rules.size() == 1);
+    CHECK(rules[0].unless.bed == std::vector<std::string>{"dark"});
+    CHECK(rules[0].unless.tow.from.has_value());
+    CHECK(rules[0].against_forms == std::vector<FeedForm>{FeedForm::ball});
+    REQUIRE(rules[0].against_above);
+    CHECK(rules[0].against_above->in(millilitre) == Approx(25));
+    const auto faults = advice_faults(R"([[advice]]
+about = "size"
+say = "Feed small."
+why = "in less than {depth_from} each splash is heard"
+when = { depth_below = "1 m" }
+unless = { moon = "full" }
+against_forms = ["bucket"]
+)");
+    std::vector<std::pair<std::string, int>> found;
+    for (const Fault& fault : faults) found.emplace_back(fault.code, fault.line);
+    const std::vector<std::pair<std::string, int>> wanted{{"unknown-word", 4}, {"unknown-key", 6}, {"unknown-word", 7}};
+    CHECK(found == wanted);
+}

@@ -101,6 +101,7 @@ TEST_CASE("advice on a page of every strategy is the command's") {
          std::vector<Flags>{{{"--water-temp", "6degC"}, {"--clarity", "clear"}, {"--fish", "roach"}},
                             {{"--season", "summer"}, {"--hours", "5h"}, {"--fish", "bream"}},
                             {{"--depth", "6m"}, {"--tow", "12cm/s"}, {"--bed", "pale"}},
+                            {{"--clarity", "clear"}, {"--bed", "pale"}, {"--depth", "0.5m"}},
                             {}})
         check_like_the_program(bank, folder, {"advise", "advise", {}, flags});
 }
@@ -112,6 +113,17 @@ TEST_CASE("the rules of advice go with a page, there and back") {
     REQUIRE(data.size() == rules.size());
     CHECK(advice_in(data)[0].when.temperature.below == rules[0].when.temperature.below);
     CHECK(advice_in(data)[0].share->high == rules[0].share->high);
+    int give_way = 0, speak_against = 0;
+    for (std::size_t i = 0; i < rules.size(); ++i) {
+        const AdviceRule there = advice_in(data)[i];
+        CHECK(there.unless.bed == rules[i].unless.bed);
+        CHECK(there.unless.tow.from == rules[i].unless.tow.from);
+        CHECK(there.against_forms == rules[i].against_forms);
+        CHECK(there.against_above == rules[i].against_above);
+        give_way += !there.unless.bed.empty();
+        speak_against += !there.against_forms.empty();
+    }
+    CHECK((give_way > 0 && speak_against > 0));
 }
 
 TEST_CASE("each new question refuses a slip as the command does") {

@@ -42,11 +42,11 @@ AdvisedStrategy advised(const Shelf& shelf, const Strategy& strategy, const Advi
     const UnrolledStrategy unrolled = unroll_strategy(shelf, without_spare, request);
     AdvisedStrategy found;
     found.name = strategy.name;
-    found.points = points_of(strategy, answer.advice, answer.now);
-    found.score = sum_of(found.points);
     for (const FeedNeed& need : unrolled.feeds)
         found.feeds.push_back({need.name, need.fed.feel, main_colour(need.fed.mix.solids), need.form, need.size,
-                               need.count, need.put_ins});
+                               need.count, need.put_ins, need.wet_volume / std::max(need.portions, 1e-9)});
+    found.points = points_of(strategy, found.feeds, answer.advice, answer.now);
+    found.score = sum_of(found.points);
     found.as_written = unrolled.wet_mass;
     found.low = answer.share.low * unrolled.wet_mass;
     found.high = answer.share.high * unrolled.wet_mass;
@@ -81,6 +81,10 @@ std::vector<std::string> fish_of_rules(const std::vector<AdviceRule>& rules) {
                              [&](const std::string& other) { return is_same_fish(fish, other); }) == known.end())
                 known.push_back(fish);
     return known;
+}
+
+bool is_named(const std::vector<std::string>& names, const std::string& name) {
+    return std::find(names.begin(), names.end(), name) != names.end();
 }
 
 bool a_purpose_names(const Shelf& shelf, const std::string& fish) {
@@ -137,7 +141,10 @@ AdviseAnswer advise(const Shelf& shelf, const std::vector<AdviceRule>& rules, co
                     const std::vector<BroughtBefore>& brought) {
     AdviseAnswer answer;
     answer.now = now;
-    for (std::string& fish : answer.now.fish) fish = known_fish(shelf, rules, fish);
+    answer.now.fish.clear();
+    for (const std::string& typed : now.fish)
+        if (std::string fish = known_fish(shelf, rules, typed); !is_named(answer.now.fish, fish))
+            answer.now.fish.push_back(std::move(fish));
     for (const AdviceRule& rule : rules) {
         if (!holds(rule, answer.now)) continue;
         answer.advice.push_back(rule);

@@ -5,13 +5,14 @@
 
 #include "bait/advice_rule.h"
 #include "bait/strategy.h"
+#include "quantities/measured_text.h"
 
 namespace baitwright {
 
 /// A point for (above 0) or against something, and why.
 struct AdvicePoint {
     int points = 0;
-    std::string reason;
+    MeasuredText reason;
 };
 
 /// One feed of an advised strategy, as it is written.
@@ -22,6 +23,7 @@ struct AdvisedFeed {
     FeedSize size;
     int count = 1;
     std::size_t put_ins = 0;
+    Volume each = {};  ///< of one, as it goes in
 };
 
 struct AdvisedStrategy {
@@ -42,7 +44,7 @@ struct AdvisedMix {
 /// What experience says of a day and a water. All of it is advice: it changes no other answer.
 struct AdviseAnswer {
     Circumstances now;
-    std::vector<AdviceRule> advice;           ///< the rules that hold
+    std::vector<AdviceRule> advice;           ///< the rules that hold, none of which contradicts another as shipped
     FeedShare share;                          ///< their shares multiplied
     std::vector<AdvisedStrategy> strategies;  ///< best first
     std::vector<AdvisedMix> mixes;            ///< best first

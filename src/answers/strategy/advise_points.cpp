@@ -23,11 +23,36 @@ bool is_among(const std::vector<std::string>& names, const std::string& name) {
                        [&](const std::string& one_of) { return folded_name(one_of) == folded_name(name); });
 }
 
-void add_named(const std::vector<AdviceRule>& holding, const std::string& name, std::vector<AdvicePoint>& points) {
-    for (const AdviceRule& rule : holding) {
-        if (is_among(rule.favour, name)) points.push_back({much, rule.why});
-        if (is_among(rule.against, name)) points.push_back({-much, rule.why});
-    }
+/// A size that was told is met to its last digits.
+constexpr double as_told = 1.001;
+
+bool speaks_against(const AdviceRule& rule, const AdvisedFeed& feed) {
+    const auto& forms = rule.against_forms;
+    return std::find(forms.begin(), forms.end(), feed.form) != forms.end() ||
+           (rule.against_above && feed.each > as_told * *rule.against_above);
+}
+
+/// What the rule makes of the strategy: it is never favoured for what the rule speaks against.
+int points_by(const AdviceRule& rule, const Strategy& strategy, const std::vector<AdvisedFeed>& feeds) {
+    const auto spoken_against =
+        std::count_if(feeds.begin(), feeds.end(), [&](const AdvisedFeed& feed) { return speaks_against(rule, feed); });
+    const bool all = spoken_against > 0 && spoken_against == static_cast<std::ptrdiff_t>(feeds.size());
+    if (all || is_among(rule.against, strategy.name)) return -much;
+    return spoken_against == 0 && is_among(rule.favour, strategy.name) ? much : 0;
+}
+
+/// By its name, else by its colour or its feel; with the word that it is favoured for.
+AdvicePoint point_by(const AdviceRule& rule, const std::string& mix, const std::string& feel,
+                     const std::string& colour) {
+    MeasuredText why = measured(rule.why, rule);
+    if (is_among(rule.against, mix)) return {-much, std::move(why)};
+    if (is_among(rule.favour, mix)) return {much, std::move(why)};
+    for (const std::string& word : {colour, feel})
+        if (is_among(rule.colours, word) || is_among(rule.feels, word)) {
+            why.words = word + ": " + why.words;
+            return {some, std::move(why)};
+        }
+    return {};
 }
 
 void add_fish(const std::string& purpose, const Circumstances& now, std::vector<AdvicePoint>& points) {
@@ -38,7 +63,7 @@ void add_fish(const std::string& purpose, const Circumstances& now, std::vector<
 void add_temperature(const WaterSetting& water, const Circumstances& now, std::vector<AdvicePoint>& points) {
     if (!water.temperature || !now.temperature) return;
     const double away = std::abs(water.temperature->in_celsius() - now.temperature->in_celsius());
-    const std::string meant = "meant for water of " + number_text(water.temperature->in_celsius()) + " degC";
+    const MeasuredText meant{"meant for water of {}", {*water.temperature}};
     if (away <= near_kelvin) points.push_back({much, meant});
     if (away > far_kelvin) points.push_back({-much, meant});
 }
@@ -54,7 +79,7 @@ void add_clarity(const WaterSetting& water, const Circumstances& now, std::vecto
 void add_depth(const WaterSetting& water, const Circumstances& now, std::vector<AdvicePoint>& points) {
     if (!water.depth || !now.depth) return;
     const double ratio = std::max(*water.depth / *now.depth, *now.depth / *water.depth);
-    const std::string meant = "meant for " + number_text(water.depth->in(metre)) + " m of water";
+    const MeasuredText meant{"meant for {} of water", {*water.depth}};
     if (ratio <= near_depth) points.push_back({some, meant});
     if (ratio > far_depth) points.push_back({-some, meant});
 }
@@ -100,10 +125,12 @@ bool is_same_fish(std::string_view fish, std::string_view other) {
     return other.starts_with(fish) && (ending.empty() || ending == "s" || ending == "es");
 }
 
-std::vector<AdvicePoint> points_of(const Strategy& strategy, const std::vector<AdviceRule>& holding,
-                                   const Circumstances& now) {
+std::vector<AdvicePoint> points_of(const Strategy& strategy, const std::vector<AdvisedFeed>& feeds,
+                                   const std::vector<AdviceRule>& holding, const Circumstances& now) {
     std::vector<AdvicePoint> points;
-    add_named(holding, strategy.name, points);
+    for (const AdviceRule& rule : holding)
+        if (const int by_rule = points_by(rule, strategy, feeds); by_rule != 0)
+            points.push_back({by_rule, measured(rule.why, rule)});
     add_fish(strategy.purpose, now, points);
     add_temperature(strategy.water, now, points);
     add_clarity(strategy.water, now, points);
@@ -115,12 +142,10 @@ std::vector<AdvicePoint> points_of(const Strategy& strategy, const std::vector<A
 std::vector<AdvicePoint> points_of(const Recipe& recipe, const std::string& feel, const std::string& colour,
                                    const std::vector<AdviceRule>& holding, const Circumstances& now) {
     std::vector<AdvicePoint> points;
-    add_named(holding, recipe.name, points);
     add_fish(recipe.purpose, now, points);
-    for (const AdviceRule& rule : holding) {
-        if (is_among(rule.colours, colour)) points.push_back({some, colour + ": " + rule.why});
-        if (is_among(rule.feels, feel)) points.push_back({some, feel + ": " + rule.why});
-    }
+    for (const AdviceRule& rule : holding)
+        if (AdvicePoint point = point_by(rule, recipe.name, feel, colour); point.points != 0)
+            points.push_back(std::move(point));
     return points;
 }
 

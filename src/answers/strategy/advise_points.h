@@ -11,8 +11,11 @@
 /// What speaks for and against a strategy or a mix on a day. **Source**: common practice, no source.
 namespace baitwright {
 
-std::vector<AdvicePoint> points_of(const Strategy& strategy, const std::vector<AdviceRule>& holding,
-                                   const Circumstances& now);
+/// A rule scores once. One that speaks against forms or helpings of the strategy's feeds favours none that has any of
+/// them, and is against one that has nothing else.
+std::vector<AdvicePoint> points_of(const Strategy& strategy, const std::vector<AdvisedFeed>& feeds,
+                                   const std::vector<AdviceRule>& holding, const Circumstances& now);
+/// By its name, else by its colour or its feel: a rule scores once.
 std::vector<AdvicePoint> points_of(const Recipe& recipe, const std::string& feel, const std::string& colour,
                                    const std::vector<AdviceRule>& holding, const Circumstances& now);
 
