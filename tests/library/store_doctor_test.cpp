@@ -142,12 +142,13 @@ TEST_CASE("each number of a store is found where it is none of bait") {
 
 TEST_CASE("of many rows with the same fault the first five are told and the others counted") {
     const DoctorsFolder folder;
-    REQUIRE(run_past_triggers(folder.path(), "UPDATE pack SET size = -1"));
+    REQUIRE(run_past_triggers(folder.path(), "UPDATE ingredient SET owner = 'nobody'"));
     const StoreFindings findings = folder.look().findings;
     CHECK(findings.told().size() == 5);
     CHECK(findings.untold() > 0);
     SQLite::Database database(folder.path().string());
-    CHECK(findings.count() == static_cast<std::size_t>(database.execAndGet("SELECT count(*) FROM pack").getInt()));
+    CHECK(findings.count() ==
+          static_cast<std::size_t>(database.execAndGet("SELECT count(*) FROM ingredient").getInt()));
 }
 
 TEST_CASE("balances that do not come to the movements are found and reckoned anew") {
