@@ -109,10 +109,10 @@ double water_of_jobs(const SessionPlan& plan, const std::string& batch) {
 // moving air, 0.44 of it in still, 0.72 between. Ten cups of 250 ml, half of them wetted at first: of the 1.25 l lie
 // open 1, 0.75, 0.5, 0.25 and 0 l for half an hour each, then of the other half from 150 min on as much again. No
 // thinner than 1 cm these are 0.1, 0.075, 0.05, 0.025 and 0 m2. The last cup is at 270 min, so sprays at 30, ... 240
-// min are eight, for 0.5 h x (0.25 + 0.225) m2: 77.5, 126.9 and 176.2 g, 15.9 g each, measured as 16. That is too little
-// at first: left alone it leaves its feel after 67 min, having lost 86 g were all of it open all that time; so reckoned
-// the first litre loses 67 g in its first half hour and as much in the next, and 16 g, which are 40 so, leave it too dry
-// before the second spray. So each is as large as the range allows, 176.2 / 8 in whole grams: 22.
+// min are eight, for 0.5 h x (0.25 + 0.225) m2: 77.5, 126.9 and 176.2 g, 15.9 g each, measured as 16. That is too
+// little at first: left alone it leaves its feel after 67 min, having lost 86 g were all of it open all that time; so
+// reckoned the first litre loses 67 g in its first half hour and as much in the next, and 16 g, which are 40 so, leave
+// it too dry before the second spray. So each is as large as the range allows, 176.2 / 8 in whole grams: 22.
 TEST_CASE("a tub in dry air is sprayed by the half hour with what a wet face loses, in a range from still to moving") {
     const SessionPlan plan = planned_in(air(35, 0.2, 5), half_hourly());
     const DampTub& tub = only_tub(plan);

@@ -35,7 +35,8 @@ double missed_by(const PlacedLimit& placed, const BlendProgramme& blend, const s
 /// Within a step that a person would take. But those on the price: what a gram too much costs breaks nobody's blend.
 bool meets_limits(const BlendProgramme& blend, const std::vector<double>& grams) {
     return std::all_of(blend.limits.begin(), blend.limits.end(), [&](const PlacedLimit& placed) {
-        return placed.limit.property == MixProperty::price || missed_by(placed, blend, grams) <= (1 + 1e-9) * step_of(placed.limit);
+        return placed.limit.property == MixProperty::price ||
+               missed_by(placed, blend, grams) <= (1 + 1e-9) * step_of(placed.limit);
     });
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 
+#include "answers/shared/take_out.h"
 #include "answers/strategy/advise_points.h"
 #include "answers/strategy/unroll_strategy.h"
 #include "bait/raw_seed.h"
@@ -81,10 +82,6 @@ std::vector<std::string> fish_of_rules(const std::vector<AdviceRule>& rules) {
                              [&](const std::string& other) { return is_same_fish(fish, other); }) == known.end())
                 known.push_back(fish);
     return known;
-}
-
-bool is_named(const std::vector<std::string>& names, const std::string& name) {
-    return std::find(names.begin(), names.end(), name) != names.end();
 }
 
 bool a_purpose_names(const Shelf& shelf, const std::string& fish) {
