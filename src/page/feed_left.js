@@ -2,7 +2,7 @@
 
 // How they bite and what is left, and what that comes to: what to put in now, and how the rest is spread.
 
-const doFirst = ["Put in", "Top up", "Then"];
+const doFirst = ["Put in", "Top up", "Then", "Spare"];
 
 function leftPart(session, changed) {
   const kept = bank.kept.feed;

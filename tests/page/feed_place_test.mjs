@@ -369,9 +369,9 @@ test("what is left is spread by the bites as the program spreads it, what to put
     await drawn(page);
     const shown = await plain(bites(page).locator(".told"));
     const told = programSays("plan", "open carpet", "--start", "09:30", "--now", "11:20", "--left", "1.5 l silt bed", "--bites", word);
-    const lines = told.match(/(Put in|Top up|Then|Left|Advice|How sure) .*?(?= (Put in|Top up|Then|Left|Advice|How sure) |$)/g);
+    const lines = told.match(/(Put in|Top up|Then|Spare|Left|Advice|How sure) .*?(?= (Put in|Top up|Then|Spare|Left|Advice|How sure) |$)/g);
     for (const line of lines) assert.ok(shown.includes(line), `${line}\n${shown}`);
-    if (word === "slow") assert.match(shown, /^open carpet, 11:20: 3 h 10 min left Top up .* Then .* Left /);
+    if (word === "slow") assert.match(shown, /^open carpet, 11:20: 3 h 10 min left Top up .* Spare .* Left /);
   }
   await reload(page);
   await openLine(page, "1.5 l silt bed left");
