@@ -20,7 +20,7 @@ namespace {
 using Align = TextTable::Align;
 
 std::string bottom_line(const DropAnswer& answer) {
-    const std::string apart = answer.lasts > Time{}
+    const std::string apart = answer.lasts >= 1.0 * second
                                   ? fmt::format(" and falls apart there over about {}.", shown_wait(answer.lasts))
                                   : " and falls apart there.";
     if (!(answer.breaks_at > Time{})) return "It goes to the bottom whole" + apart;

@@ -34,12 +34,13 @@ std::string wears_line(const DropAnswer& answer) {
 
 std::string brief_bottom_line(const DropAnswer& answer) {
     if (!(answer.lasts > Time{})) return "Not on the way: it falls apart on the bottom.";
-    const std::string lasts = shown_wait(answer.lasts);
-    if (lands_whole(answer)) return fmt::format("Not on the way: it lands whole and falls apart over about {}.", lasts);
+    const std::string apart = answer.lasts < 1.0 * second ? "falls apart at once."
+                                                          : "falls apart over about " + shown_wait(answer.lasts) + ".";
+    if (lands_whole(answer)) return "Not on the way: it lands whole and " + apart;
     const std::string worn = shown_whole_percent(1 - answer.lands_as_one), lands = shown_wait(answer.breaks_at);
     return (mostly_wears_off(answer) ? "Most of it, " + worn + ", wears off on the way"
                                      : "Not on the way, but " + worn + " of it wears off") +
-           fmt::format("; the rest lands after {} and falls apart over about {}.", lands, lasts);
+           "; the rest lands after " + lands + " and " + apart;
 }
 
 std::string brief_breaks_line(const DropAnswer& answer) {
