@@ -354,6 +354,17 @@ TEST_CASE("rules hold kinds, ingredients and volumes, each angler's or all of th
                Catch::Contains("sweetcorn"));
 }
 
+TEST_CASE("what is reckoned with once in two sessions, or just once, is kept for slow bites all the same") {
+    for (const double times : {0.5, 1.0}) {
+        CAPTURE(times);
+        const SessionPlan plan = planned(session(
+            {fed(at_start, FeedForm::cup, 250.0 * millilitre, {{"fishmeal mix"}}),
+             fed({WhenSlow{times}, 60.0 * minute, {}}, FeedForm::cup, 250.0 * millilitre, {{"fishmeal mix"}})}));
+        REQUIRE(plan.slow.size() == 1);
+        CHECK(plan.slow[0].times == times);
+    }
+}
+
 TEST_CASE("what is kept for slow bites is made with the rest, stands apart, and is called for when they are slow") {
     Strategy strategy = session(
         {fed(at_start, FeedForm::cup, 250.0 * millilitre, {{"fishmeal mix"}}),

@@ -87,3 +87,13 @@ TEST_CASE("of prices in several currencies those in the one that is asked for co
     CHECK(offered_packs(crumb, &gbp).at(0).price->minor() == 210);  // an older price, and in the currency
     CHECK(offered_packs(crumb, &chf).empty());
 }
+
+TEST_CASE(
+    "of one size at one shop the newer price stands whatever its currency; of one day in two currencies both do") {
+    Pack euros = pack(1.0 * kilogram, 250, "2026-06-01");
+    euros.price = Money(250, currency_named("EUR"));
+    const std::vector<Pack> newer = offered_packs(crumb_with({pack(1.0 * kilogram, 210, "2026-03-01"), euros}));
+    REQUIRE(newer.size() == 1);
+    CHECK(newer[0].price->currency().code == "EUR");
+    CHECK(offered_packs(crumb_with({pack(1.0 * kilogram, 210, "2026-06-01"), euros})).size() == 2);
+}
