@@ -24,11 +24,9 @@ std::string bottom_line(const DropAnswer& answer) {
                                   ? fmt::format(" and falls apart there over about {}.", shown_wait(answer.lasts))
                                   : " and falls apart there.";
     if (!(answer.breaks_at > Time{})) return "It goes to the bottom whole" + apart;
-    const std::string when = shown_wait(answer.breaks_at), worn = shown_whole_percent(1 - answer.lands_as_one);
+    const std::string when = shown_wait(answer.breaks_at);
     if (lands_whole(answer)) return "It lands whole on the bottom after about " + when + apart;
-    return (mostly_wears_off(answer) ? "Most of it, " + worn + ", wears off on the way; the rest"
-                                     : worn + " of it wears off on the way; the rest") +
-           " lands on the bottom after about " + when + apart;
+    return worn_words(answer) + " lands on the bottom after about " + when + apart;
 }
 
 std::string breaks_line(const DropAnswer& answer) {

@@ -27,6 +27,14 @@ bool mostly_wears_off(const DropAnswer& answer) {
     return answer.breaks == Breaks::bottom && answer.lands_as_one < 0.5;
 }
 
+std::string worn_words(const DropAnswer& answer) {
+    const double worn = 1 - answer.lands_as_one;
+    if (worn > 0.985) return "Nearly all of it wears off on the way; the crumb that is left";
+    const std::string share = shown_whole_percent(worn);
+    return (mostly_wears_off(answer) ? "Most of it, " + share + "," : share + " of it") +
+           " wears off on the way; the rest";
+}
+
 std::optional<std::string> down_at_once(const DropAnswer& answer) {
     const std::string when = shown_wait(answer.landed.p50);
     if (answer.breaks != Breaks::bottom || when != shown_wait(answer.landed.p90)) return std::nullopt;
@@ -39,7 +47,8 @@ std::optional<std::string> down_at_once(const DropAnswer& answer) {
 std::string expect_line(const DropAnswer& answer) {
     const bool midwater = answer.breaks == Breaks::midwater;
     const LengthUnit unit = lengths_unit(answer);
-    const std::string wide = ", lies " + shown_length(answer.width.most, unit) + " wide.";
+    const std::string length = is_drawn_out(answer) ? shown_length(answer.length.most, unit) + " long and " : "";
+    const std::string wide = ", lies " + length + shown_length(answer.width.most, unit) + " wide.";
     const std::string down = ", half is on the bed after " + shown_wait(answer.landed.p50) + wide;
     if (answer.raft) return "Floats about " + shown_wait(*answer.raft) + " first" + down;
     if (answer.breaks == Breaks::surface) return "Breaks at the surface" + down;

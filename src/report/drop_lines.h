@@ -16,6 +16,8 @@ std::string expect_line(const DropAnswer& answer);
 bool lands_whole(const DropAnswer& answer);
 /// A ball of which more has worn off on the way than lands.
 bool mostly_wears_off(const DropAnswer& answer);
+/// "17 % of it wears off on the way; the rest", of a ball that neither lands whole nor is gone before.
+std::string worn_words(const DropAnswer& answer);
 /// When all of it is down that lands in one piece; nothing where the rest takes longer than that.
 std::optional<std::string> down_at_once(const DropAnswer& answer);
 /// Where to put it in, by how far its middle drifts.

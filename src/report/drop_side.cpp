@@ -79,7 +79,10 @@ void draw_words(Svg& svg, const DropAnswer& answer, const DropFrame& frame, cons
     if (at_surface) return;
     const double at = scale.x(end_of_fall(answer).drift.si());
     if (answer.breaks == Breaks::bottom)
-        return draw_beside(svg, answer, frame, scale, {at, bed - 18}, {lands_whole(answer) ? "lands whole" : "lands"});
+        return draw_beside(svg, answer, frame, scale, {at, bed - 18},
+                           {lands_whole(answer)        ? "lands whole"
+                            : mostly_wears_off(answer) ? "what is left lands"
+                                                       : "lands"});
     const std::string where = shown_length(answer.breaks_depth) + " down",
                       what = answer.half_worn ? "worn away" : "breaks";
     const std::vector<std::string> lines =

@@ -37,10 +37,7 @@ std::string brief_bottom_line(const DropAnswer& answer) {
     const std::string apart = answer.lasts < 1.0 * second ? "falls apart at once."
                                                           : "falls apart over about " + shown_wait(answer.lasts) + ".";
     if (lands_whole(answer)) return "Not on the way: it lands whole and " + apart;
-    const std::string worn = shown_whole_percent(1 - answer.lands_as_one), lands = shown_wait(answer.breaks_at);
-    return (mostly_wears_off(answer) ? "Most of it, " + worn + ", wears off on the way"
-                                     : "Not on the way, but " + worn + " of it wears off") +
-           "; the rest lands after " + lands + " and " + apart;
+    return worn_words(answer) + " lands after " + shown_wait(answer.breaks_at) + " and " + apart;
 }
 
 std::string brief_breaks_line(const DropAnswer& answer) {

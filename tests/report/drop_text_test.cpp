@@ -71,10 +71,11 @@ TEST_CASE("a ball is only said to land whole that does, and half and nine tenths
         double holds;
         const char *brief, *full, *cell;
     };
-    for (const Way& way : {Way{600, "it lands whole", "It lands whole", "bottom"},
-                           Way{24, "of it wears off; the rest lands", "of it wears off on the way; the rest", "bottom"},
-                           Way{8, "Most of it, ", "Most of it, ", "worn off"},
-                           Way{3, "It wears away as it sinks: half by ", "It wears away as it sinks: half", "by "}}) {
+    for (const Way& way :
+         {Way{600, "it lands whole", "It lands whole", "bottom"},
+          Way{24, "of it wears off on the way; the rest", "of it wears off on the way; the rest", "bottom"},
+          Way{8, "Most of it, ", "Most of it, ", "worn off"},
+          Way{3, "It wears away as it sinks: half by ", "It wears away as it sinks: half", "by "}}) {
         DropRequest request = told_drop(DroppedBall{55.0 * millimetre}, "firm", 0);
         request.own.holds = way.holds * second;
         const DropAnswer answer = fallen(request);
@@ -93,6 +94,26 @@ TEST_CASE("a ball is only said to land whole that does, and half and nine tenths
         CHECK(line_of(brief, "Down")->find("nine tenths after " + row.at(3)) != std::string::npos);
         CHECK(line_of(full, "Landing")->find(" after " + row.at(2) + " (likely ") != std::string::npos);
     }
+}
+
+TEST_CASE("a ball of which nothing to speak of is left to land is not said to be all gone and yet to land") {
+    int nearly = 0;
+    for (double holds = 4; holds < 12; holds += 0.1) {
+        DropRequest request = told_drop(DroppedBall{55.0 * millimetre}, "firm", 0);
+        request.own.holds = holds * second;
+        const std::string breaks = *line_of(drop_told(fallen(request)), "Breaks");
+        CAPTURE(holds, breaks);
+        CHECK(breaks.find("100 %") == std::string::npos);
+        nearly += breaks.starts_with("Nearly all of it wears off");
+    }
+    CHECK(nearly > 0);
+}
+
+TEST_CASE("a trail is told by its length from the first line on") {
+    const DropAnswer answer = fallen(told_drop(DroppedCup{250.0 * millilitre}, "slop", 30));
+    const std::string text = drop_full_told(answer).text();
+    INFO(text);
+    CHECK(text.find(" long and ") < text.find("How sure"));
 }
 
 TEST_CASE("what is on the bottom at once is said to be so in plain words, and its lengths in one unit") {
