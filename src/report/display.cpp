@@ -230,7 +230,8 @@ std::string shown_percent(Ratio share) {
 
 std::string shown_temperature(Temperature temperature) {
     if (units_shown().fahrenheit) return fahrenheit_text(temperature);
-    return fmt::format("{:g} degC", std::round(10 * temperature.in_celsius()) / 10);
+    const double tenths = std::round(10 * temperature.in_celsius()) + 0.0;  // of -0.04 a plain 0
+    return fmt::format("{:g} degC", tenths / 10);
 }
 
 std::string shown_count(double count) {

@@ -4,6 +4,7 @@
 #include "answers/drop/drop_feed.h"
 #include "answers/soaking.h"
 #include "quantities/units.h"
+#include "report/drop_lines.h"
 #include "report/drop_report.h"
 
 using namespace baitwright;
@@ -111,9 +112,11 @@ TEST_CASE("a ball of which nothing to speak of is left to land is not said to be
 
 TEST_CASE("a trail is told by its length from the first line on") {
     const DropAnswer answer = fallen(told_drop(DroppedCup{250.0 * millilitre}, "slop", 30));
-    const std::string text = drop_full_told(answer).text();
-    INFO(text);
-    CHECK(text.find(" long and ") < text.find("How sure"));
+    const std::string line = expect_line(answer);
+    INFO(line);
+    CHECK(line.find(" long and ") != std::string::npos);
+    CHECK(expect_line(fallen(told_drop(DroppedCup{250.0 * millilitre}, "slop", 0))).find(" long ") ==
+          std::string::npos);
 }
 
 TEST_CASE("what is on the bottom at once is said to be so in plain words, and its lengths in one unit") {
