@@ -75,7 +75,7 @@ test("it opens on the plan's mix, way in and size, in the strategy's water, and 
   assert.ok(await wayIn(page, "Cup").isChecked());
   assert.equal(await field(page, "Depth").isVisible(), false, "the fields are one line until it is opened");
   const labels = await drop(page).locator(".answer .told > *").allInnerTexts();
-  assert.match(labels[1], /^Breaks [0-9.]+ m down, half is on the bed after [0-9]+ s, lies [0-9.]+ m wide\.$/);
+  assert.match(labels[1], /^Breaks [0-9.]+ m down, half is on the bed after [0-9]+ s, lies [0-9.]+ m long and [0-9.]+ m wide\.$/);
   assert.match(labels[2], /^How sure/);
   assert.match(labels.join("\n"), /Take care\s+Fine dust and allergens \(fish, gluten, soya\)/);
   assert.equal(await drop(page).locator(".more").getAttribute("open"), null);
