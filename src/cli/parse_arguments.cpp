@@ -6,6 +6,7 @@
 #include "cli/help.h"
 #include "cli/terminal.h"
 #include "cli/words_of_value.h"
+#include "quantities/listed.h"
 #include "quantities/number_text.h"
 #include "quantities/quantity_text.h"
 #include "quantities/suggestion.h"
@@ -23,8 +24,24 @@ std::array<const std::vector<Flag>*, 3> flags_of(const CommandSpec& command) {
     return {&command.flags, &common_flags(), &terminal_flags()};
 }
 
-[[noreturn]] void refuse_surplus(const CommandSpec& command, const std::string& given) {
-    throw UsageError("surplus-word", "'" + given + "' is one word too many",
+/// The command's own flags that take such an amount, with it: "--wet-mass 3lb or --dry-mass 3lb".
+std::string as_flags(const CommandSpec& command, const std::string& amount) {
+    constexpr std::size_t most = 3;
+    std::vector<std::string> ways;
+    for (const Flag& flag : command.flags)
+        if (ways.size() < most && flag.instead.empty() && is_measure_taken(flag.name, flag.value, amount))
+            ways.push_back(std::string(flag.name) + " " + amount);
+    return baitwright::joined(ways, " or ");
+}
+
+/// `given` are the words that are too many.
+[[noreturn]] void refuse_surplus(const CommandSpec& command, const std::vector<std::string>& given) {
+    std::string amount;
+    for (const std::string& word : given) amount += (amount.empty() ? "" : " ") + word;
+    amount = with_points(amount);
+    if (const std::string ways = as_flags(command, amount); !ways.empty())
+        throw UsageError("surplus-word", "'" + amount + "' of what?", "say what it is: " + ways);
+    throw UsageError("surplus-word", "'" + given.front() + "' is one word too many",
                      "put a name of several words in quotes; " + see_help(command));
 }
 
@@ -182,7 +199,8 @@ private:
                 "'" + std::string(command_.verb) + "' needs " + std::string(command_.words[words.size()].name) + ": " +
                     std::string(command_.words[words.size()].help),
                 examples(command_).empty() ? see_help(command_) : "for example: " + examples(command_).front());
-        if (!endless && words.size() > most) refuse_surplus(command_, words[most]);
+        if (!endless && words.size() > most)
+            refuse_surplus(command_, {words.begin() + static_cast<std::ptrdiff_t>(most), words.end()});
     }
 
     const CommandSpec& command_;

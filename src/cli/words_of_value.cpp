@@ -20,6 +20,12 @@ constexpr std::array<std::string_view, 12> amounts_taken{"AMOUNT", "VOLUME",    
                                                          "TIME",   "TEMPERATURE", "PRESSURE", "SPEED",
                                                          "RATIO",  "SHARE",       "SIZE",     "NAME=AMOUNT"};
 
+constexpr std::array<std::pair<std::string_view, Measure>, 5> measures_taken{{{"MASS", Measure::mass},
+                                                                              {"VOLUME", Measure::volume},
+                                                                              {"LENGTH", Measure::length},
+                                                                              {"TIME", Measure::time},
+                                                                              {"TEMPERATURE", Measure::temperature}}};
+
 bool is_digit(char c) {
     return c >= '0' && c <= '9';
 }
@@ -50,16 +56,18 @@ bool is_counted_size(std::string_view text) {
     });
 }
 
-bool is_dose(std::string_view text) {
-    return measured_in(text) || can_be_read([&] { parse_dose_rate(text); });
+bool is_counted(std::string_view text, bool balls) {
+    return can_be_read([&] {
+        const CountedSize counted = parse_counted_size(text);
+        if (balls)
+            parse_ball_size(counted.size);
+        else
+            parse_vessel_size(counted.size);
+    });
 }
 
-/// "1,5 kg" as "1.5 kg": its readers refuse a comma, and they say best how to mend it.
-std::string with_points(std::string_view text) {
-    std::string pointed(text);
-    for (std::size_t i = 1; i + 1 < pointed.size(); ++i)
-        if (pointed[i] == ',' && is_digit(pointed[i - 1]) && is_digit(pointed[i + 1])) pointed[i] = '.';
-    return pointed;
+bool is_dose(std::string_view text) {
+    return measured_in(text) || can_be_read([&] { parse_dose_rate(text); });
 }
 
 /// Whether the text is one whole value of a flag that takes that.
@@ -83,6 +91,13 @@ bool takes_an_amount(std::string_view takes) {
 
 }  // namespace
 
+std::string with_points(std::string_view text) {
+    std::string pointed(text);
+    for (std::size_t i = 1; i + 1 < pointed.size(); ++i)
+        if (pointed[i] == ',' && is_digit(pointed[i - 1]) && is_digit(pointed[i + 1])) pointed[i] = '.';
+    return pointed;
+}
+
 std::size_t words_of_value(std::string_view takes, std::string_view value, const std::vector<std::string>& after) {
     if (!takes_an_amount(takes)) return 0;
     std::string text(value);
@@ -96,6 +111,13 @@ std::size_t words_of_value(std::string_view takes, std::string_view value, const
         whole_before = whole;
     }
     return belong;
+}
+
+bool is_measure_taken(std::string_view flag, std::string_view takes, std::string_view text) {
+    if (takes == "COUNTxSIZE") return is_counted(text, flag == "--balls");
+    const auto found = std::find_if(measures_taken.begin(), measures_taken.end(),
+                                    [&](const auto& taken) { return taken.first == takes; });
+    return found != measures_taken.end() && measured_in(text) == found->second;
 }
 
 }  // namespace baitwright
