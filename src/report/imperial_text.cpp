@@ -65,7 +65,8 @@ std::string measured_pints_text(Volume volume) {
 }
 
 std::string measured_pints_text(Volume low, Volume high) {
-    return from_to(measured_pints_text(low), measured_pints_text(high));
+    if (high.in(imperial_fluid_ounce) < 19.75) return from_to(measured_pints_text(low), measured_pints_text(high));
+    return from_to(plain_two_digits(low.in(imperial_pint)) + " pt", plain_two_digits(high.in(imperial_pint)) + " pt");
 }
 
 std::string pints_text(Volume volume) {
