@@ -38,8 +38,7 @@ std::string as_flags(const CommandSpec& command, const std::string& amount) {
 [[noreturn]] void refuse_surplus(const CommandSpec& command, const std::vector<std::string>& given) {
     std::string amount;
     for (const std::string& word : given) amount += (amount.empty() ? "" : " ") + word;
-    amount = with_points(amount);
-    if (const std::string ways = as_flags(command, amount); !ways.empty())
+    if (const std::string ways = as_flags(command, with_points(amount)); !ways.empty())
         throw UsageError("surplus-word", "'" + amount + "' of what?", "say what it is: " + ways);
     throw UsageError("surplus-word", "'" + given.front() + "' is one word too many",
                      "put a name of several words in quotes; " + see_help(command));

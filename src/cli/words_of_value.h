@@ -13,7 +13,7 @@ namespace baitwright {
 /// stays one: neither words with a blank in them, nor a number alone behind a value that was whole without it.
 std::size_t words_of_value(std::string_view takes, std::string_view value, const std::vector<std::string>& after);
 
-/// "1,5 kg" as "1.5 kg": its readers refuse a comma, and they say best how to mend it.
+/// "1,5 kg" as "1.5 kg": what it is can be told, though the readers of amounts refuse a comma.
 std::string with_points(std::string_view text);
 
 /// Whether the text is one mass, volume, length, time, temperature or counted size, and the flag takes just this
