@@ -56,14 +56,15 @@ bool is_counted_size(std::string_view text) {
     });
 }
 
-bool is_counted(std::string_view text, bool balls) {
-    return can_be_read([&] {
-        const CountedSize counted = parse_counted_size(text);
-        if (balls)
-            parse_ball_size(counted.size);
-        else
-            parse_vessel_size(counted.size);
-    });
+/// A size of what the flag is named after: balls have one across, cups and feeders hold something.
+bool is_size_for(std::string_view flag, std::string_view size) {
+    if (flag.starts_with("--ball")) return can_be_read([&] { parse_ball_size(size); });
+    return (flag.starts_with("--cup") || flag.starts_with("--feeder")) && can_be_read([&] { parse_vessel_size(size); });
+}
+
+bool is_counted_for(std::string_view flag, std::string_view text) {
+    bool fits = false;
+    return can_be_read([&] { fits = is_size_for(flag, parse_counted_size(text).size); }) && fits;
 }
 
 bool is_dose(std::string_view text) {
@@ -114,7 +115,8 @@ std::size_t words_of_value(std::string_view takes, std::string_view value, const
 }
 
 bool is_measure_taken(std::string_view flag, std::string_view takes, std::string_view text) {
-    if (takes == "COUNTxSIZE") return is_counted(text, flag == "--balls");
+    if (takes == "COUNTxSIZE") return is_counted_for(flag, text);
+    if (takes == "SIZE") return is_size_for(flag, text);
     const auto found = std::find_if(measures_taken.begin(), measures_taken.end(),
                                     [&](const auto& taken) { return taken.first == takes; });
     return found != measures_taken.end() && measured_in(text) == found->second;
