@@ -151,6 +151,18 @@ TEST_CASE("of many rows with the same fault the first five are told and the othe
           static_cast<std::size_t>(database.execAndGet("SELECT count(*) FROM ingredient").getInt()));
 }
 
+TEST_CASE("of wrong balances, too, the first five lots and the first five things are told") {
+    const DoctorsFolder folder;
+    REQUIRE(run_past_triggers(folder.path(), "UPDATE stock_lot SET left_mg = left_mg + 7"));
+    SQLite::Database database(folder.path().string());
+    const int lots = database.execAndGet("SELECT count(*) FROM stock_lot").getInt(),
+              things = database.execAndGet("SELECT count(DISTINCT item_id) FROM stock_lot").getInt();
+    REQUIRE(lots >= 5);
+    const StoreFindings findings = folder.look().findings;
+    CHECK(findings.told().size() == static_cast<std::size_t>(5 + std::min(things, 5)));
+    CHECK(findings.count() == static_cast<std::size_t>(lots + things));
+}
+
 TEST_CASE("balances that do not come to the movements are found and reckoned anew") {
     for (const char* sql : {"UPDATE stock_lot SET left_mg = left_mg + 7", "UPDATE stock_item SET left_mg = 0",
                             "UPDATE stock_item SET over_mg = 5", "UPDATE stock_lot SET left_mg = 4611686018427387904",

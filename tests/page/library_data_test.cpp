@@ -4,6 +4,7 @@
 #include <rapidcheck.h>
 
 #include <catch2/catch.hpp>
+#include <cmath>
 
 #include "bait/each_setting.h"
 #include "bait/ingredient_completion.h"
@@ -62,6 +63,12 @@ Ingredient derived_anew(Ingredient ingredient) {
     return ingredient;
 }
 
+/// Any number that is still finite in the smaller units of a text.
+double any_amount() {
+    const double number = any_number();
+    return std::isfinite(number * 1e6) ? number : number * 1e-6;
+}
+
 Venue any_venue() {
     Venue venue;
     venue.name = "lower water";
@@ -69,10 +76,10 @@ Venue any_venue() {
     const std::vector<RuleSubject> subjects{AllFeed{}, Groundbait{}, IngredientKind::pellet, OneIngredient{"wheat"}};
     for (const RuleSubject& subject : subjects) {
         if (*rc::gen::arbitrary<bool>())
-            venue.limits.push_back({subject, Mass::from_si(any_number()),
+            venue.limits.push_back({subject, Mass::from_si(any_amount()),
                                     *rc::gen::element(VenueLimit::Reckoned::dry, VenueLimit::Reckoned::wet),
                                     *rc::gen::element(VenueLimit::Per::angler, VenueLimit::Per::everyone)});
-        if (*rc::gen::arbitrary<bool>()) venue.limits.push_back({subject, Volume::from_si(any_number())});
+        if (*rc::gen::arbitrary<bool>()) venue.limits.push_back({subject, Volume::from_si(any_amount())});
         if (*rc::gen::arbitrary<bool>())
             venue.bans.push_back({subject, *rc::gen::element<std::string>("", "It rots.")});
     }

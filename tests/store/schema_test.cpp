@@ -7,6 +7,8 @@
 #include <catch2/catch.hpp>
 #include <set>
 
+#include "store/backup_seal.h"
+#include "store/other_store.h"
 #include "store/random_entries.h"
 #include "store/store.h"
 #include "store/temporary_folder.h"
@@ -54,6 +56,12 @@ void fill(const std::filesystem::path& path) {
             store.put(any_strategy(any_text()), EntryOwner::person);
         });
     }));
+}
+
+std::set<std::string> files_in(const std::filesystem::path& folder) {
+    std::set<std::string> names;
+    for (const auto& entry : std::filesystem::directory_iterator(folder)) names.insert(entry.path().filename());
+    return names;
 }
 
 }  // namespace
@@ -216,9 +224,25 @@ TEST_CASE("an upgrade copies the store beside it and keeps what is in it") {
         CHECK(version_of(database) == steps.back().version);
     }
     const std::filesystem::path copy = path.string() + ".before-v" + std::to_string(steps.back().version);
+    CHECK(seal_of(copy) == Seal::holds);
     CHECK(dump(copy) == before);
     CHECK(Store::open(copy).ingredient_names() == names);
     CHECK(dump(path).find("CREATE TABLE shed") != std::string::npos);
+}
+
+TEST_CASE("another store of an older version is read as one of this, and nothing of that stays behind") {
+    const TemporaryFolder folder;
+    const std::filesystem::path older = folder / "older.db", ours = folder / "ours.db";
+    make_from(dump_kept(7), older);
+    Store::open(ours);
+    const std::set<std::string> before = files_in(folder / "");
+    {
+        OtherStore other(older, ours);
+        other.refuse_damaged();
+        CHECK(dump(other.path()) == dump_kept(newest_version()));
+    }
+    CHECK(files_in(folder / "") == before);
+    CHECK(dump(older) == dump_kept(7));
 }
 
 TEST_CASE("an upgrade that fails halfway leaves the store as it was") {
