@@ -66,7 +66,7 @@ public:
 private:
     const toml::table& table_;
     Position place_;
-    std::string_view what_;
+    std::string what_;
     FileFaults& faults_;
     std::vector<std::string> known_;
 };
