@@ -67,8 +67,8 @@ Fault raw_seed_fault(const Ingredient& ingredient, const Shelf& shelf, std::stri
     const std::string then =
         cooked ? " Then name it cooked: " + in_quotes(*cooked)
                : " Then give what you cooked a name of its own" +
-                     worded(", for example: baitwright ingredient add \"" + name_when_cooked(ingredient.name) +
-                                "\" --kind particle --set \"loose_density=700 g/l\" --set \"cautions=" +
+                     worded(R"(, for example: baitwright ingredient add ")" + name_when_cooked(ingredient.name) +
+                                R"(" --kind particle --set "loose_density=700 g/l" --set "cautions=)" +
                                 joined(ingredient.cautions, ", ") + "\"",
                             ", of the kind particle, with its cautions (" + joined(ingredient.cautions, ", ") +
                                 "), and put that in");

@@ -30,7 +30,7 @@ std::string shown_wait(Time time) {
 
 std::string shown_wait(Time low, Time high) {
     const std::string from = shown_wait(low), to = shown_wait(high);
-    if (to == "at once") return to;
+    if (to == "at once") return "at once";
     if (from == "at once") return "up to " + to;
     if (from == to) return "about " + to;
     const auto unit = [](const std::string& text) { return text.substr(text.find(' ') + 1); };

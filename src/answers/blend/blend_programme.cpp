@@ -66,6 +66,7 @@ private:
             for (auto named = first; named != last; ++named) places.insert(named->second);
         }
         std::vector<std::string> names;
+        names.reserve(places.size());
         for (const std::size_t i : places) names.push_back(blend_.ingredients[i].name);
         add_ends(std::nullopt, names, limit.bounds, terms_of_shares(places));
     }

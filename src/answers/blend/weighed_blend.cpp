@@ -67,6 +67,7 @@ std::optional<std::vector<Mass>> weighed_blend(const BlendProgramme& blend, cons
     if (in.empty()) return std::nullopt;
     sort_stably(in.begin(), in.end(), [&](std::size_t a, std::size_t b) { return shares[a] > shares[b]; });
     std::vector<double> parts;
+    parts.reserve(in.size());
     for (const std::size_t i : in) parts.push_back(shares[i]);
     for (const std::vector<Mass>& masses : {shared_out(batch, parts), shared_to_the_gram(batch, parts)}) {
         std::vector<Mass> of_candidates(shares.size());

@@ -136,7 +136,7 @@ void set_sprays(DampTub& damp, const DryingTub& drying) {
     if (!damp.leaves_feel) return;
     std::optional<DampTub> last;
     for (const double minutes : {60.0, 30.0, 20.0, 15.0, 10.0}) {
-        if (auto sprayed = kept_damp(damp, drying, feel, minutes * minute)) last = std::move(sprayed);
+        if (const auto sprayed = kept_damp(damp, drying, feel, minutes * minute)) last = sprayed;
         if (last && last->keeps_feel) break;
     }
     if (last && last->spray >= least_measured)
