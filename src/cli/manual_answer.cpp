@@ -58,6 +58,7 @@ std::string manual_answer(const std::vector<std::string>& words) {
     const std::vector<ManualPage> pages = manual_pages(asked.dated);
     if (!asked.folder.empty()) {
         std::vector<FileToWrite> files;
+        files.reserve(pages.size());
         for (const ManualPage& page : pages)
             files.push_back({std::filesystem::path(asked.folder) / (page.name + ".1"), page.text});
         write_text_files(files);

@@ -120,6 +120,7 @@ std::vector<GlancedName> NamesToType::shops() const {
                 if (!pack.shop.empty()) all.insert(pack.shop);
     });
     std::vector<GlancedName> names;
+    names.reserve(all.size());
     for (const std::string& shop : all) names.push_back({shop, ""});
     return names;
 }

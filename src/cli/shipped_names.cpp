@@ -63,6 +63,7 @@ std::vector<GlancedName> shipped_shops() {
         if (key == "shop") all.emplace(value);
     });
     std::vector<GlancedName> names;
+    names.reserve(all.size());
     for (const std::string& shop : all) names.push_back({shop, ""});
     return names;
 }
