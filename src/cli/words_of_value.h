@@ -17,8 +17,7 @@ std::size_t words_of_value(std::string_view takes, std::string_view value, const
 std::string with_points(std::string_view text);
 
 /// Whether the text is one mass, volume, length, time, temperature or size, counted or not, and the flag takes just
-/// this
-/// (`takes` is what its help calls it): "3lb" is a MASS and no VOLUME, "12x55mm" are balls and no cups.
+/// this (`takes` is what its help calls it): "3lb" is a MASS and no VOLUME, "12x55mm" are balls and no cups.
 bool is_measure_taken(std::string_view flag, std::string_view takes, std::string_view text);
 
 }  // namespace baitwright

@@ -110,7 +110,7 @@ const toml::node* TableReader::find(std::string_view key) {
 const toml::node* TableReader::required(std::string_view key, std::string_view example) {
     const toml::node* node = find(key);
     if (!node)
-        faults_.add(place_, "missing-value", in_quotes(key) + " is missing; " + std::string(what_) + " must state it",
+        faults_.add(place_, "missing-value", in_quotes(key) + " is missing; " + what_ + " must state it",
                     "add a line such as " + std::string(key) + " = " + std::string(example));
     return node;
 }
@@ -213,7 +213,7 @@ void TableReader::refuse_unknown_keys() const {
     for (auto&& [key, value] : table_) {
         if (std::find(known_.begin(), known_.end(), key.str()) != known_.end()) continue;
         const Position place = place_of_key(key.str());
-        faults_.add(place, "unknown-key", in_quotes(key.str()) + " is not a key of " + std::string(what_),
+        faults_.add(place, "unknown-key", in_quotes(key.str()) + " is not a key of " + what_,
                     faults_.tells_of(place) ? keys_hint(key.str(), known_) : "take the line out");
     }
 }
