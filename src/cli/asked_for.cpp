@@ -49,6 +49,7 @@ std::vector<std::string> keys_to_set() {
 
 std::vector<std::string_view> keys_of_usual() {
     std::vector<std::string_view> keys;
+    keys.reserve(std::size(usual_keys));
     for (const UsualKey& key : usual_keys) keys.push_back(key.key);
     return keys;
 }

@@ -23,6 +23,7 @@ char small(char letter) {
 
 std::vector<GlancedName> sizes_to_type(const std::vector<std::pair<std::string, std::string>>& sizes) {
     std::vector<GlancedName> names;
+    names.reserve(sizes.size());
     for (const auto& [name, size] : sizes) names.push_back({name, size});
     return names;
 }

@@ -151,9 +151,10 @@ void add_first_words(const std::string& typed, Completion& completion) {
 }
 
 void add_second_words(const std::string& first, const std::string& typed, Completion& completion) {
+    const std::string before = first + " ";
     for (const std::string& second : second_words(first))
         if (begins_so(second, typed))
-            completion.candidates.push_back({second, std::string(command_called(first + " " + second)->summary)});
+            completion.candidates.push_back({second, std::string(command_called(before + second)->summary)});
 }
 
 Completion first_word(const std::string& typed) {
