@@ -14,6 +14,9 @@ foreach(kind DOMAIN POLE OVERFLOW EVALUATION ROUNDING INDETERMINATE_RESULT)
     target_compile_definitions(baitwright_flags INTERFACE BOOST_MATH_${kind}_ERROR_POLICY=ignore_error)
 endforeach()
 target_link_options(baitwright_flags INTERFACE -fwasm-exceptions)
+# The same bytes from any folder.
+set(CMAKE_CXX_COMPILER_LAUNCHER ${PROJECT_SOURCE_DIR}/src/build/compile_anywhere.py ${PROJECT_SOURCE_DIR} ${PROJECT_BINARY_DIR}
+    ${CMAKE_CXX_COMPILER_LAUNCHER} --)
 
 add_library(phone_json INTERFACE)
 add_library(nlohmann_json::nlohmann_json ALIAS phone_json)
