@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <chrono>
+#include <ctime>
 
 #include "bait/log_limits.h"
 #include "files/any_log_entry.h"
@@ -182,6 +183,7 @@ TEST_CASE("every slip in notes is told at its place, all at once") {
     CHECK(several.faults.size() == 3);
 }
 
+// Time of the processor, so that what else runs on the machine does not count.
 TEST_CASE("notes of 2,000,000 bytes are read in the time of ten of 200,000") {
     const auto notes_of = [](std::size_t bytes) {
         std::string text;
@@ -191,10 +193,10 @@ TEST_CASE("notes of 2,000,000 bytes are read in the time of ten of 200,000") {
     const auto shortest = [](const std::string& text, int times) {
         double best = 1e9;
         for (int i = 0; i < times; ++i) {
-            const auto begin = std::chrono::steady_clock::now();
+            const std::clock_t begin = std::clock();
             const Notes notes = read_noted(text);
             REQUIRE(notes.faults.empty());
-            best = std::min(best, std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count());
+            best = std::min(best, static_cast<double>(std::clock() - begin) / CLOCKS_PER_SEC);
         }
         return best;
     };
