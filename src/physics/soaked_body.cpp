@@ -119,8 +119,8 @@ Ratio missing_after_soak(BodyShape shape, Ratio fourier_number) {
     for (int n = 1;; ++n) {
         const double lambda = held_eigenvalue(shape, n), lambda_squared = lambda * lambda,
                      exponent = lambda_squared * fourier;
-        sum += std::exp(-exponent) / lambda_squared;
         if (exponent > negligible_exponent) return 2 * dimensions(shape) * sum;
+        sum += std::exp(-exponent) / lambda_squared;
     }
 }
 
@@ -147,9 +147,8 @@ SoakedBody::DrainTerm SoakedBody::drain_term(int m) const {
     return {mu, at_surface / closed_at_surface(shape_, m), at_surface};
 }
 
-/// As it comes out of the water: nothing is missing at the surface; the core by the soak's own series.
-double SoakedBody::missing_at_once(Place place) const {
-    if (place == Place::surface) return 0;
+/// As it comes out of the water, by the soak's own series.
+double SoakedBody::missing_core_at_once() const {
     double core = 0;
     for (std::size_t i = 0; i < soak_.size(); ++i) {
         const double lambda = std::sqrt(soak_[i].lambda_squared), sign = i % 2 ? -1 : 1;
@@ -161,17 +160,18 @@ double SoakedBody::missing_at_once(Place place) const {
     return core;
 }
 
-Ratio SoakedBody::missing_at(Place place, Ratio drained) const {
-    if (!(drained > 0)) return missing_at_once(place);
+SoakedBody::Missing SoakedBody::missing(Ratio drained) const {
+    if (!(drained > 0)) return {missing_core_at_once(), 0};  // nothing is missing at the surface yet
     if (drained < shortest_drain)  // too short to reach the core; at the surface it goes with the square root of time
-        return place == Place::core ? missing_at_once(place)
-                                    : missing_at(place, shortest_drain) * std::sqrt(drained / shortest_drain);
-    double missing = mean_;
+        return {missing_core_at_once(), missing(shortest_drain).surface * std::sqrt(drained / shortest_drain)};
+    Missing all{mean_, mean_};
     for (std::size_t m = 1;; ++m) {
         const DrainTerm term = m <= drain_.size() ? drain_[m - 1] : drain_term(static_cast<int>(m));
         const double exponent = term.mu * term.mu * drained;
-        missing += (place == Place::core ? term.core : term.surface) * std::exp(-exponent);
-        if (exponent > negligible_exponent) return missing;
+        if (exponent > negligible_exponent) return all;
+        const double decay = std::exp(-exponent);
+        all.core += term.core * decay;
+        all.surface += term.surface * decay;
     }
 }
 

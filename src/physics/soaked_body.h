@@ -34,15 +34,18 @@ public:
     SoakedBody(BodyShape shape, Ratio fourier_number);
 
     [[nodiscard]] Ratio missing_mean() const { return mean_; }
-    [[nodiscard]] Ratio missing_core(Ratio drained) const { return missing_at(Place::core, drained); }
-    [[nodiscard]] Ratio missing_surface(Ratio drained) const { return missing_at(Place::surface, drained); }
+    [[nodiscard]] Ratio missing_core(Ratio drained) const { return missing(drained).core; }
+    [[nodiscard]] Ratio missing_surface(Ratio drained) const { return missing(drained).surface; }
+    /// Both at once, for little more than one.
+    struct Missing {
+        double core, surface;
+    };
+    [[nodiscard]] Missing missing(Ratio drained) const;
     /// At a distance from the middle, 0 to 1 in units of the reach, once it has been drained for a while (tau >= 1e-6).
     [[nodiscard]] Ratio missing_inside(Ratio distance, Ratio drained) const;
 
 private:
-    enum class Place { core, surface };
-    [[nodiscard]] Ratio missing_at(Place place, Ratio drained) const;
-    [[nodiscard]] double missing_at_once(Place place) const;
+    [[nodiscard]] double missing_core_at_once() const;
     [[nodiscard]] double sum_with(double mu_squared) const;
 
     struct SoakTerm {

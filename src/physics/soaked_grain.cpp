@@ -61,21 +61,18 @@ SoakedGrain::SoakedGrain(GrainSize size, Area diffused)
         ends_ = Side{reach_squared, SoakedBody(BodyShape::sheet, diffused / reach_squared)};
 }
 
-Ratio SoakedGrain::core(Area drained) const {
-    const double round = round_.body.missing_core(drained / round_.reach_squared);
-    return 1 - round * (ends_ ? double(ends_->body.missing_core(drained / ends_->reach_squared)) : 1.0);
-}
-
-Ratio SoakedGrain::surface(Area drained) const {
-    const double side = round_.body.missing_surface(drained / round_.reach_squared);
-    if (!ends_) return 1 - side;
-    const double end = ends_->body.missing_surface(drained / ends_->reach_squared);
+SoakedGrain::TakenUp SoakedGrain::taken_up(Area drained) const {
+    const SoakedBody::Missing side = round_.body.missing(drained / round_.reach_squared);
+    if (!ends_) return {1 - side.core, 1 - side.surface};
+    const SoakedBody::Missing end = ends_->body.missing(drained / ends_->reach_squared);
     const double ends_share = size_.diameter / (2.0 * size_.length + size_.diameter);
-    return 1 - (1 - ends_share) * side * ends_->body.missing_mean() - ends_share * round_.body.missing_mean() * end;
+    return {1 - side.core * end.core, 1 - (1 - ends_share) * side.surface * ends_->body.missing_mean() -
+                                          ends_share * round_.body.missing_mean() * end.surface};
 }
 
 Ratio SoakedGrain::unevenness(Area drained) const {
-    return std::max(std::abs(surface(drained) - mean()), std::abs(mean() - core(drained))) / mean();
+    const TakenUp now = taken_up(drained);
+    return std::max(std::abs(now.surface - mean()), std::abs(mean() - now.core)) / mean();
 }
 
 Area SoakedGrain::drained_until(Ratio wanted) const {

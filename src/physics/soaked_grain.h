@@ -31,8 +31,8 @@ public:
     SoakedGrain(GrainSize size, Area diffused);
 
     [[nodiscard]] Ratio mean() const { return mean_; }
-    [[nodiscard]] Ratio core(Area drained) const;
-    [[nodiscard]] Ratio surface(Area drained) const;
+    [[nodiscard]] Ratio core(Area drained) const { return taken_up(drained).core; }
+    [[nodiscard]] Ratio surface(Area drained) const { return taken_up(drained).surface; }
     /// How far core and outside are from the mean, the larger, as a share of the mean; never rises with time.
     [[nodiscard]] Ratio unevenness(Area drained) const;
     /// What must diffuse, drained, until the unevenness is at most this (above 0).
@@ -43,6 +43,11 @@ private:
         Area reach_squared;
         SoakedBody body;
     };
+    struct TakenUp {
+        double core, surface;
+    };
+    [[nodiscard]] TakenUp taken_up(Area drained) const;
+
     GrainSize size_;
     Ratio mean_;
     Side round_;                ///< the long cylinder
