@@ -6,8 +6,7 @@ import { createServer } from "node:https";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { chromium } from "playwright-core";
-import { assertQuiet, goTo, openPhone, ready } from "./browser.mjs";
+import { assertQuiet, goTo, openBrowser, openPhone, ready } from "./browser.mjs";
 
 const kinds = { html: "text/html; charset=utf-8", js: "text/javascript", png: "image/png", webmanifest: "application/manifest+json" };
 const names = ["icon-180.png", "icon-192.png", "icon-512.png", "icon-maskable-512.png", "index.html", "manifest.webmanifest", "service-worker.js"];
@@ -67,8 +66,7 @@ before(async () => {
   makeSite("open carpet");
   host = new Host(join(folder, "site"));
   await host.open();
-  const asRoot = process.getuid?.() === 0 ? ["--no-sandbox"] : [];
-  browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: ["--ignore-certificate-errors", ...asRoot] });
+  browser = await openBrowser(["--ignore-certificate-errors"]);
 });
 
 after(async () => {
