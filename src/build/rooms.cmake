@@ -100,7 +100,7 @@ function(add_sums name level)
     read_standard_library_once(baitwright_${name})
     reckon_in_dev(baitwright_${name})
     if(NOT EMSCRIPTEN)
-        target_compile_options(baitwright_${name} PRIVATE $<$<CONFIG:Release>:${level}>)
+        target_compile_options(baitwright_${name} PRIVATE "$<$<CONFIG:Release>:${level}>")
     endif()
 endfunction()
 

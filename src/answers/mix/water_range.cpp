@@ -3,11 +3,10 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <limits>
-#include <numbers>
 #include <vector>
 
 #include "answers/mix/asked_before.h"
+#include "answers/mix/points_of_draws.h"
 #include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
 #include "physics/small_exponentials.h"
@@ -15,11 +14,6 @@
 namespace baitwright {
 
 namespace {
-
-/// What a draw of everything but the shared factor wants: U H + V.
-struct Draw {
-    double by_shared, fixed, log_by_shared;
-};
 
 using SharedFactors = std::array<double, 4>;  // by the origin of the mark
 
@@ -62,19 +56,20 @@ std::vector<Weights> weights_of(const std::vector<DoubtfulPart>& parts, double w
     return weights;
 }
 
-Draw draw_of(const std::vector<Weights>& weights, const double* factors, const MarkFactors& beside) {
+void draw(Draws& draws, std::size_t place, const std::vector<Weights>& weights, const double* factors,
+          const MarkFactors& beside) {
     const SharedFactors shared{beside.of(MarkOrigin::measured), beside.of(MarkOrigin::from_memory),
                                beside.of(MarkOrigin::other), beside.of(MarkOrigin::learnt)};
-    Draw draw{0, 0, 0};
+    double by_shared = 0, fixed = 0;
     for (std::size_t i = 0; i < weights.size(); ++i) {
         const Weights& w = weights[i];
         const double bag = drawn_bag(w.moisture, factors[3 * i + 2]);
-        draw.by_shared += w.absorption.in_draw(factors[3 * i], shared, 1 - bag) +
-                          w.second.in_draw(factors[3 * i + 1], shared, 1 - bag);
-        draw.fixed += w.fixed - w.by_bag * bag;
+        by_shared += w.absorption.in_draw(factors[3 * i], shared, 1 - bag) +
+                     w.second.in_draw(factors[3 * i + 1], shared, 1 - bag);
+        fixed += w.fixed - w.by_bag * bag;
     }
-    draw.log_by_shared = std::log(draw.by_shared);
-    return draw;
+    draws.by_shared[place] = by_shared;
+    draws.fixed[place] = fixed;
 }
 
 /// The sigmas of so many rows of normals; those that the marks share have none, for they are taken as they are.
@@ -88,8 +83,8 @@ std::vector<double> sigmas_of(const std::vector<DoubtfulPart>& parts, std::size_
     return sigmas;
 }
 
-std::vector<Draw> draws_of(const std::vector<DoubtfulPart>& parts, const SharedDoubt& doubt, double wetness,
-                           std::size_t count, std::uint64_t seed) {
+Draws draws_of(const std::vector<DoubtfulPart>& parts, const SharedDoubt& doubt, double wetness, std::size_t count,
+               std::uint64_t seed) {
     const std::size_t shared = doubt.normals_beside_first();
     QuasiRandomNormals normals(shared + 3 * parts.size(), seed);
     constexpr std::size_t rows = 8;  // drawn together, so that the exponentials come in long runs
@@ -97,12 +92,12 @@ std::vector<Draw> draws_of(const std::vector<DoubtfulPart>& parts, const SharedD
     const std::vector<double> sigma = sigmas_of(parts, shared, rows);
     std::vector<double> z(rows * width), factors(rows * width);
     const std::vector<Weights> weights = weights_of(parts, wetness);
-    std::vector<Draw> draws(count);
+    Draws draws(count);
     for (std::size_t first = 0; first < count; first += rows) {
         for (std::size_t row = 0; row < rows; ++row) normals.next({&z[row * width], width});
         exponentials(sigma, z, factors);
         for (std::size_t row = 0; row < std::min(rows, count - first); ++row)
-            draws[first + row] = draw_of(weights, &factors[row * width] + shared, doubt.beside_first(&z[row * width]));
+            draw(draws, first + row, weights, &factors[row * width] + shared, doubt.beside_first(&z[row * width]));
     }
     return draws;
 }
@@ -138,7 +133,7 @@ void log_factors(const std::vector<DoubtfulPart>& parts, const OwnPlaces& places
 }
 
 /// The same where something was learnt: by its normals, and those of the parts that have doubts of their own.
-std::vector<Draw> learnt_draws(const DoubtfulMix& mix, double wetness, std::size_t count, std::uint64_t seed) {
+Draws learnt_draws(const DoubtfulMix& mix, double wetness, std::size_t count, std::uint64_t seed) {
     constexpr std::size_t rows = 8;
     const OwnPlaces places(mix.parts, *mix.learnt_normals);
     const std::size_t width = 3 * mix.parts.size(), drawn = std::max<std::size_t>(1, places.normals);
@@ -146,7 +141,7 @@ std::vector<Draw> learnt_draws(const DoubtfulMix& mix, double wetness, std::size
     std::vector<double> z(drawn + 3), logs(rows * width), factors(rows * width);
     const std::vector<double> as_they_are(rows * width, 1.0);
     const std::vector<Weights> weights = weights_of(mix.parts, wetness);
-    std::vector<Draw> draws(count);
+    Draws draws(count);
     for (std::size_t first = 0; first < count; first += rows) {
         for (std::size_t row = 0; row < rows; ++row) {
             normals.next({z.data(), drawn});
@@ -154,113 +149,10 @@ std::vector<Draw> learnt_draws(const DoubtfulMix& mix, double wetness, std::size
         }
         exponentials(as_they_are, logs, factors);
         for (std::size_t row = 0; row < std::min(rows, count - first); ++row)
-            draws[first + row] = draw_of(weights, &factors[row * width], MarkFactors{});
+            draw(draws, first + row, weights, &factors[row * width], MarkFactors{});
     }
     return draws;
 }
-
-/// The log-normal of the same mean and variance, as a place to start from.
-struct Fit {
-    double mean_log, sigma;
-    double deviation;  ///< standard, of what is wanted
-    [[nodiscard]] double quantile(double normal) const { return std::exp(mean_log + sigma * normal); }
-};
-
-Fit fit_of(const std::vector<Draw>& draws, double shared_sigma) {
-    const double first = std::exp(shared_sigma * shared_sigma / 2), second = std::exp(2 * shared_sigma * shared_sigma);
-    double mean = 0, square = 0;
-    for (const Draw& draw : draws) {
-        mean += draw.by_shared * first + draw.fixed;
-        square += draw.by_shared * draw.by_shared * second + 2 * draw.by_shared * draw.fixed * first +
-                  draw.fixed * draw.fixed;
-    }
-    const auto count = static_cast<double>(draws.size());
-    mean /= count;
-    const double variance = std::max(square / count - mean * mean, 1e-18);
-    mean = std::max(mean, 1e-9);
-    const double sigma = std::sqrt(std::log1p(variance / (mean * mean)));
-    return {std::log(mean) - sigma * sigma / 2, sigma, std::sqrt(variance)};
-}
-
-/// The standard normal's probability beyond |x| and its density at x. erfc of the library takes three times as long.
-/// **Source**: Abramowitz & Stegun 1964, 26.2.17, within 7.5e-8 (from memory; compared with erfc in the tests).
-struct Tail {
-    double beyond, density;
-};
-
-Tail normal_tail(double x) {
-    const double size = std::abs(x);
-    const double density = std::exp(-x * x / 2) * (std::numbers::inv_sqrtpi / std::numbers::sqrt2);
-    const double t = 1 / (1 + 0.2316419 * size);
-    const double series =
-        t * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-    return {density * series, density};
-}
-
-/// log(1 - r) of a small r, as most draws have it, by its series; 2e-6 at the most.
-double log_of_rest(double r) {
-    return -r * (1 + r * (1.0 / 2 + r * (1.0 / 3 + r / 4)));
-}
-
-/// P(wanted <= q) and its slope in q, the shared factor integrated.
-struct Below {
-    double probability, slope;
-};
-
-Below below(const std::vector<Draw>& draws, double shared_sigma, double q) {
-    const double scale = 1 / shared_sigma, log_q = q > 0 ? std::log(q) : 0;
-    double sum = 0, slope = 0;
-    for (const Draw& draw : draws) {
-        const double rest = q - draw.fixed;
-        if (!(rest > 0)) continue;
-        const double log_rest = std::abs(draw.fixed) < 0.1 * q ? log_q + log_of_rest(draw.fixed / q) : std::log(rest);
-        const double x = scale * (log_rest - draw.log_by_shared);
-        const Tail tail = normal_tail(x);
-        sum += x > 0 ? 1 - tail.beyond : tail.beyond;
-        slope += tail.density / rest;
-    }
-    const auto count = static_cast<double>(draws.size());
-    return {sum / count, slope * scale / count};
-}
-
-/// A point of what is wanted, by Newton's steps from the log-normal fit. A step of `close` standard deviations leaves
-/// an error of its square or so.
-class PointFinder {
-public:
-    PointFinder(const std::vector<Draw>& draws, const Fit& fit, double shared_sigma, double least)
-        : draws_(draws), fit_(fit), shared_sigma_(shared_sigma), least_(least) {}
-
-    [[nodiscard]] double point(double p) const {
-        constexpr double close = 0.03;
-        double low = least_, high = std::numeric_limits<double>::infinity();
-        double q = std::max(fit_.quantile(normal_quantile(p)), least_ + 0.1 * fit_.deviation);
-        bool least_is_below = false;
-        for (int step = 0; step < most_steps; ++step) {
-            const Below here = below(draws_, shared_sigma_, q);
-            (here.probability < p ? low : high) = q;
-            const double newton = q + (p - here.probability) / here.slope;
-            if (!least_is_below && !(newton > least_)) {
-                if (below(draws_, shared_sigma_, least_).probability >= p) return least_;
-                least_is_below = true;
-            }
-            const double next = newton > low && newton < high ? std::min(newton, q + farthest * fit_.deviation)
-                                : high < infinite             ? (low + high) / 2
-                                                              : q + fit_.deviation;
-            if (std::abs(next - q) <= close * fit_.deviation && next == newton) return next;
-            if (high - low <= close * close * fit_.deviation) return next;
-            q = next;
-        }
-        return q;
-    }
-
-private:
-    static constexpr int most_steps = 60;
-    static constexpr double farthest = 4;  // standard deviations
-    static constexpr double infinite = std::numeric_limits<double>::infinity();
-    const std::vector<Draw>& draws_;
-    const Fit& fit_;
-    double shared_sigma_, least_;
-};
 
 struct WantedWater {
     DoubtfulMix mix;
@@ -274,11 +166,9 @@ Range<Ratio> drawn_water_range(const DoubtfulMix& mix, Ratio wetness, Ratio leas
                                std::uint64_t seed) {
     const SharedDoubt doubt(mix.hand, mix.parts);
     const double shared_sigma = mix.learnt_normals ? log_normal_sigma(day_spread) : doubt.sigma_of_first();
-    const std::vector<Draw> draws =
+    const Draws draws =
         mix.learnt_normals ? learnt_draws(mix, wetness, count, seed) : draws_of(mix.parts, doubt, wetness, count, seed);
-    const Fit fit = fit_of(draws, shared_sigma);
-    const PointFinder finder(draws, fit, shared_sigma, least);
-    return {finder.point(0.05), finder.point(0.5), finder.point(0.95)};
+    return points_of(draws, shared_sigma, least);
 }
 
 }  // namespace
