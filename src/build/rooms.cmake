@@ -90,9 +90,9 @@ function(reckon_in_dev target)
     endif()
 endfunction()
 
-# add_sums(NAME LEVEL SOURCES file... ROOMS room...)
-# makes of the files of a room that reckon a batch of their own, optimised so far in a release; the room takes in its objects.
-function(add_sums name level)
+# add_sums(NAME OPTIONS SOURCES file... ROOMS room...)
+# makes of the files of a room that reckon a batch of their own, compiled with these options in a release; the room takes in its objects.
+function(add_sums name options)
     cmake_parse_arguments(sums "" "" "SOURCES;ROOMS" ${ARGN})
     add_library(baitwright_${name} OBJECT ${sums_SOURCES})
     list(TRANSFORM sums_ROOMS PREPEND baitwright_)
@@ -100,7 +100,7 @@ function(add_sums name level)
     read_standard_library_once(baitwright_${name})
     reckon_in_dev(baitwright_${name})
     if(NOT EMSCRIPTEN)
-        target_compile_options(baitwright_${name} PRIVATE "$<$<CONFIG:Release>:${level}>")
+        target_compile_options(baitwright_${name} PRIVATE "$<$<CONFIG:Release>:${options}>")
     endif()
 endfunction()
 
