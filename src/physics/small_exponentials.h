@@ -65,7 +65,7 @@ inline double quick_logarithm(double x) {
     constexpr std::uint64_t mantissa = (std::uint64_t{1} << mantissa_bits) - 1, bias = 1023,
                             least = same_bits<std::uint64_t>(std::numbers::sqrt2 / 2),
                             whole = same_bits<std::uint64_t>(0x1p52);
-    const std::uint64_t bits = same_bits<std::uint64_t>(x) - least + (bias << mantissa_bits);
+    const auto bits = same_bits<std::uint64_t>(x) - least + (bias << mantissa_bits);
     const double twos = same_bits<double>(whole | (bits >> mantissa_bits)) - (0x1p52 + bias);
     const double rest = same_bits<double>((bits & mantissa) + least);
     const double tangent = (rest - 1) / (rest + 1), square = tangent * tangent;

@@ -28,10 +28,10 @@ std::vector<double> logarithms_of(const std::vector<double>& numbers) {
 struct Rows {
     const std::vector<double>&by_shared, &fixed;
     std::vector<double> log_by_shared;
-    double most_fixed;  ///< whatever its sign
+    double most_fixed = 0;  ///< whatever its sign
 
     explicit Rows(const Draws& draws)
-        : by_shared(draws.by_shared), fixed(draws.fixed), log_by_shared(logarithms_of(draws.by_shared)), most_fixed(0) {
+        : by_shared(draws.by_shared), fixed(draws.fixed), log_by_shared(logarithms_of(draws.by_shared)) {
         for (const double one : fixed) most_fixed = std::max(most_fixed, std::abs(one));
     }
 };
