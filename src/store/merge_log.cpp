@@ -133,8 +133,8 @@ void take_unlike(StoreConnection& connection) {
 
 void bring_log(StoreConnection& connection, RowsBrought& brought) {
     for (const char* sql : map_log) connection.run_once(sql);
-    for (const LogColumns& one : log_columns()) find_unlike(connection, one);
-    for (const LogColumns& one : log_columns()) bring_log_table(connection, one);
+    for (const LogColumns& table : log_columns()) find_unlike(connection, table);
+    for (const LogColumns& table : log_columns()) bring_log_table(connection, table);
     take_unlike(connection);
     connection.run_once(find_beliefs);
     {

@@ -32,7 +32,7 @@ struct Rows {
 
     explicit Rows(const Draws& draws)
         : by_shared(draws.by_shared), fixed(draws.fixed), log_by_shared(logarithms_of(draws.by_shared)) {
-        for (const double one : fixed) most_fixed = std::max(most_fixed, std::abs(one));
+        for (const double value : fixed) most_fixed = std::max(most_fixed, std::abs(value));
     }
 };
 
