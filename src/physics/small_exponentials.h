@@ -67,7 +67,7 @@ inline double quick_logarithm(double x) {
                             whole = same_bits<std::uint64_t>(0x1p52);
     const auto bits = same_bits<std::uint64_t>(x) - least + (bias << mantissa_bits);
     const double twos = same_bits<double>(whole | (bits >> mantissa_bits)) - (0x1p52 + bias);
-    const double rest = same_bits<double>((bits & mantissa) + least);
+    const auto rest = same_bits<double>((bits & mantissa) + least);
     const double tangent = (rest - 1) / (rest + 1), square = tangent * tangent;
     const double series = 1 + square * (1.0 / 3 + square * (1.0 / 5 + square * (1.0 / 7 + square / 9)));
     return twos * std::numbers::ln2 + 2 * tangent * series;
