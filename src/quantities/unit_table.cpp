@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <unordered_map>
 #include <vector>
 
 #include "quantities/suggestion.h"
@@ -126,21 +127,20 @@ std::string_view take_name(std::string_view& names) {
     return name;
 }
 
-bool is_named(const UnitRow& row, std::string_view folded) {
-    for (auto names = row.names; !names.empty();) {
-        if (take_name(names) == folded) return true;
-    }
-    return false;
+/// Every name of every unit; of a name that two have, the first one's.
+std::unordered_map<std::string_view, const UnitRow*> units_by_name() {
+    std::unordered_map<std::string_view, const UnitRow*> units;
+    for (const auto& row : unit_rows)
+        for (auto names = row.names; !names.empty();) units.emplace(take_name(names), &row);
+    return units;
 }
 
 }  // namespace
 
 const UnitRow* unit_called(std::string_view name) {
-    const auto folded = folded_name(name);
-    for (const auto& row : unit_rows) {
-        if (is_named(row, folded)) return &row;
-    }
-    return nullptr;
+    static const auto units = units_by_name();
+    const auto found = units.find(folded_name(name));
+    return found == units.end() ? nullptr : found->second;
 }
 
 const UnitRow* unit_nearest(std::string_view word, Measure measure) {

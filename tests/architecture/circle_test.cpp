@@ -25,7 +25,7 @@ Uses uses_between(Files which) {
         if (which == Files::headers && path.extension() != ".h") continue;
         const std::string unit = fs::relative(path, source_root).replace_extension().generic_string();
         uses[unit];
-        for (const std::string& used : matches(text_of(path), include))
+        for (const std::string& used : matches(whole_file(path), include))
             if (used != unit) uses[unit].insert(used);
     }
     return uses;

@@ -43,7 +43,7 @@ TEST_CASE("a room includes only rooms to its left") {
         if (room == "main.cpp") continue;
         INFO(path.string());
         REQUIRE(allowed.count(room) == 1);
-        for (const std::string& included : matches(text_of(path), include)) {
+        for (const std::string& included : matches(whole_file(path), include)) {
             INFO("includes " << included);
             const std::string its_room = fs::path(included).begin()->string();
             const bool fits = its_room == room || allowed.at(room).count(its_room) == 1;
@@ -72,7 +72,7 @@ TEST_CASE("a theme of the answers includes only those to its left") {
         const std::string theme = std::next(in_room.begin())->string();
         INFO(path.string());
         REQUIRE(below.count(theme) == 1);
-        for (const std::string& included : matches(text_of(path), include)) {
+        for (const std::string& included : matches(whole_file(path), include)) {
             INFO("includes " << included);
             CHECK((included == theme || below.at(theme).count(included) == 1));
         }
@@ -84,7 +84,7 @@ TEST_CASE("questions know what can be asked, and nothing of what is answered") {
     std::size_t asked = 0;
     for (const fs::path& path : sources()) {
         if (fs::relative(path, source_root).begin()->string() != "questions") continue;
-        for (const std::string& included : matches(text_of(path), include)) {
+        for (const std::string& included : matches(whole_file(path), include)) {
             INFO(path.string() << " includes answers/" << included);
             CHECK((included.ends_with("_request") || included == "shared/check_temperature"));
             ++asked;
@@ -101,7 +101,7 @@ TEST_CASE("heavy libraries are known to one room each") {
     const std::regex include("#include <([^>]+)>");
     for (const fs::path& path : sources()) {
         const std::string room = fs::relative(path, source_root).begin()->string();
-        for (const std::string& included : matches(text_of(path), include))
+        for (const std::string& included : matches(whole_file(path), include))
             for (const auto& [library, its_room] : owner)
                 if (included.rfind(library, 0) == 0) {
                     INFO(path.string() << " includes " << included);
@@ -114,7 +114,7 @@ TEST_CASE("modules are loaded and never linked: no room includes one, and only t
     const std::regex include("#include [<\"]([^>\"]+)[>\"]");
     for (const fs::path& path : sources()) {
         const std::string room = fs::relative(path, source_root).begin()->string();
-        for (const std::string& included : matches(text_of(path), include)) {
+        for (const std::string& included : matches(whole_file(path), include)) {
             INFO(path.string() << " includes " << included);
             const std::string its_room = fs::path(included).begin()->string();
             if (its_room == "solver" || its_room == "card") CHECK(room == its_room);
@@ -132,14 +132,14 @@ TEST_CASE("the rooms that run on a phone touch no file, thread, clock or databas
         if (phone.count(fs::relative(path, source_root).begin()->string()) == 0) continue;
         // What a phone is built without.
         if (path.stem() == "disk" || path.stem() == "new_folder" || path.stem() == "new_name") continue;
-        for (const std::string& included : matches(text_of(path), include)) {
+        for (const std::string& included : matches(whole_file(path), include)) {
             INFO(path.string() << " includes " << included);
             CHECK(forbidden.count(included) == 0);
         }
         INFO(path.string());
         for (const char* clock :
              {"system_clock", "steady_clock", "high_resolution_clock"})  // of <chrono> only the calendar
-            CHECK(text_of(path).find(clock) == std::string::npos);
+            CHECK(whole_file(path).find(clock) == std::string::npos);
     }
 }
 
@@ -147,7 +147,7 @@ TEST_CASE("no source file is longer than 300 lines and none has a catch-all name
     const std::regex catch_all("util|common|misc|helper|manager|core");
     for (const fs::path& path : sources()) {
         INFO(path.string());
-        const std::string text = text_of(path);
+        const std::string text = whole_file(path);
         CHECK(std::count(text.begin(), text.end(), '\n') <= 300);
         CHECK_FALSE(std::regex_search(fs::relative(path, source_root).string(), catch_all));
     }
@@ -168,6 +168,6 @@ TEST_CASE("an answer is told, printed and judged in one place each") {
             const std::string name = fs::relative(path, source_root).generic_string();
             if (where.count(name) == 1 || name.starts_with("answers/")) continue;
             INFO(name << " has " << what);
-            CHECK_FALSE(std::regex_search(text_of(path), std::regex(what)));
+            CHECK_FALSE(std::regex_search(whole_file(path), std::regex(what)));
         }
 }

@@ -1,11 +1,11 @@
 #pragma once
 
 #include <filesystem>
-#include <fstream>
-#include <iterator>
 #include <regex>
 #include <string>
 #include <vector>
+
+#include "reference/whole_file.h"
 
 /// The files below src/ as texts.
 namespace source_files {
@@ -21,10 +21,7 @@ inline std::vector<fs::path> sources() {
     return found;
 }
 
-inline std::string text_of(const fs::path& path) {
-    std::ifstream in(path);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
+using baitwright::whole_file;
 
 inline std::vector<std::string> matches(const std::string& text, const std::regex& pattern) {
     std::vector<std::string> found;

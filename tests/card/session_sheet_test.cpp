@@ -1,6 +1,7 @@
 // Every shipped strategy on its sheet, for 1 to 4 anglers and 3 to 8 hours, with venue and kit: what is needed at the
 // water is there, as poppler reads it out of the PDF, in letters of at least 9 pt, and nothing lies on anything.
 #include "report/session_sheet.h"
+#include "reference/whole_file.h"
 
 #include <cairo.h>
 
@@ -116,8 +117,7 @@ std::string read_back(const std::string& pdf) {
     std::ofstream(folder / "sheet.pdf", std::ios::binary) << pdf;
     const std::string in_folder = "cd '" + folder.string() + "' && pdftotext -raw sheet.pdf read";
     const bool done = std::system(in_folder.c_str()) == 0;
-    std::ifstream in(folder / "read", std::ios::binary);
-    const std::string text{std::istreambuf_iterator<char>(in), {}};
+    const std::string text = whole_file(folder / "read");
     fs::remove_all(folder);
     REQUIRE(done);
     return one_line_of(text);

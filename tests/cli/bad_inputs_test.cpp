@@ -17,7 +17,7 @@ using Case = baitwright::reference::Row;
 
 std::vector<Case> cases() {
     return baitwright::reference::rows_of(
-        program_run::text_of(fs::path(BAITWRIGHT_SOURCE_DIR) / "tests" / "cli" / "bad_inputs.csv"));
+        program_run::whole_file(fs::path(BAITWRIGHT_SOURCE_DIR) / "tests" / "cli" / "bad_inputs.csv"));
 }
 
 std::string with_repeats(const std::string& text) {
@@ -83,7 +83,7 @@ public:
 
 private:
     [[nodiscard]] std::string store() const {
-        return program_run::text_of(path() / "data" / "baitwright" / "baitwright.db");
+        return program_run::whole_file(path() / "data" / "baitwright" / "baitwright.db");
     }
 
     program_run::Folder here_;

@@ -21,7 +21,7 @@ using Json = nlohmann::json;
 std::string words_of(const fs::path& folder, const std::string& command) {
     const fs::path out = folder / "read";
     REQUIRE(std::system(("cd '" + folder.string() + "' && " + command + " >read 2>&1").c_str()) == 0);
-    return program_run::text_of(out);
+    return program_run::whole_file(out);
 }
 
 std::string one_line(const std::string& text) {
@@ -96,7 +96,7 @@ TEST_CASE("a sheet is one or two tagged A5 pages, and every amount of the plan c
         CHECK(facts.find("Page size:       419.528 x 595.276 pts") != std::string::npos);  // 148 mm x 210 mm (ISO 216)
         CHECK(facts.find("Tagged:          yes") != std::string::npos);
         CHECK(facts.find("Title:           " + name) != std::string::npos);
-        CHECK(program_run::text_of(here.path() / "sheet.pdf").find("/Lang (en-GB)") != std::string::npos);
+        CHECK(program_run::whole_file(here.path() / "sheet.pdf").find("/Lang (en-GB)") != std::string::npos);
         const std::string words = one_line(words_of(here.path(), "pdftotext -raw sheet.pdf -"));
         const Json plan = Json::parse(program_run::run(here.path(), "plan" + of + " --json").output);
         std::set<std::string> amounts = amounts_of(plan);
@@ -135,9 +135,9 @@ TEST_CASE("the same sheet has the same bytes, in each format") {
         INFO(format);
         REQUIRE(program_run::run(here.path(), "card \"tight balls\" -o one." + format).status == 0);
         REQUIRE(program_run::run(here.path(), "card \"tight balls\" -o two." + format).status == 0);
-        const std::string bytes = program_run::text_of(here.path() / ("one." + format));
+        const std::string bytes = program_run::whole_file(here.path() / ("one." + format));
         CHECK(bytes.size() > 1000);
-        CHECK(bytes == program_run::text_of(here.path() / ("two." + format)));
+        CHECK(bytes == program_run::whole_file(here.path() / ("two." + format)));
     }
     CHECK(words_of(here.path(), "pdfinfo one.pdf").find("Nov 25") !=
           std::string::npos);  // the day of the tests, not of the machine
@@ -149,9 +149,9 @@ TEST_CASE("a sheet that is there is kept unless told, and none is half written")
     const auto kept = program_run::run(here.path(), "card margin -o sheet.pdf");
     CHECK(kept.status == 73);
     CHECK(kept.errors.find("--replace") != std::string::npos);
-    CHECK(program_run::text_of(here.path() / "sheet.pdf") == "mine");
+    CHECK(program_run::whole_file(here.path() / "sheet.pdf") == "mine");
     CHECK(program_run::run(here.path(), "card margin -o sheet.pdf --replace").status == 0);
-    CHECK(program_run::text_of(here.path() / "sheet.pdf").substr(0, 4) == "%PDF");
+    CHECK(program_run::whole_file(here.path() / "sheet.pdf").substr(0, 4) == "%PDF");
     const auto nowhere = program_run::run(here.path(), "card margin -o no-such-folder/sheet.pdf");
     CHECK(nowhere.status == 73);
     CHECK_FALSE(fs::exists(here.path() / "no-such-folder"));
@@ -166,7 +166,7 @@ TEST_CASE("accents stand on a sheet as they were written") {
     CHECK(one_line(words_of(here.path(), "pdftotext sheet.pdf -")).find("pêche à l'épuisette, Köder, łąka") !=
           std::string::npos);
     REQUIRE(program_run::run(here.path(), "card peche.toml -o sheet.svg").status == 0);
-    CHECK(program_run::text_of(here.path() / "sheet.svg").find("<title>pêche à l'épuisette, Köder, łąka</title>") !=
+    CHECK(program_run::whole_file(here.path() / "sheet.svg").find("<title>pêche à l'épuisette, Köder, łąka</title>") !=
           std::string::npos);
 }
 
@@ -209,7 +209,7 @@ TEST_CASE("only card loads Pango") {
                                     "' && HOME=\"$PWD\" XDG_DATA_HOME=\"$PWD/data\" LD_DEBUG=files '" +
                                     BAITWRIGHT_PROGRAM + "' " + line + " >read 2>&1";
         (void)!std::system(command.c_str());
-        return program_run::text_of(here.path() / "read").find("libpango") != std::string::npos;
+        return program_run::whole_file(here.path() / "read").find("libpango") != std::string::npos;
     };
     CHECK(loads("card margin -o sheet.pdf --replace"));
     for (const char* line : {"mix \"silt bed\" --wet-volume 3l", "plan margin", "cost margin", "strategy list",
@@ -225,7 +225,7 @@ TEST_CASE("without its drawing, card says what is missing and writes nothing") {
     const std::string command =
         "cd '" + here.path().string() + "' && ./alone card margin -o sheet.pdf --store store.db >read 2>&1";
     CHECK(WEXITSTATUS(std::system(command.c_str())) == 66);
-    const std::string told = program_run::text_of(here.path() / "read");
+    const std::string told = program_run::whole_file(here.path() / "read");
     CHECK(told.find("baitwright_card.so") != std::string::npos);
     CHECK(told.find("libpango1.0-dev") != std::string::npos);
     CHECK_FALSE(fs::exists(here.path() / "sheet.pdf"));

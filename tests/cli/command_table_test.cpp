@@ -1,20 +1,15 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
-#include <fstream>
 #include <regex>
 #include <set>
 #include <string>
 
 #include "cli/command.h"
+#include "reference/whole_file.h"
 
 using namespace baitwright;
 
 namespace {
-
-std::string commands_document() {
-    std::ifstream in(BAITWRIGHT_SOURCE_DIR "/docs/commands.md");
-    return {std::istreambuf_iterator<char>(in), {}};
-}
 
 /// What stands in the text as code: `mix`, `stock buy`.
 std::vector<std::string> code_in(const std::string& text) {
@@ -31,7 +26,7 @@ bool takes(const CommandSpec& command, std::string_view name) {
 }  // namespace
 
 TEST_CASE("the table of commands names each command, in the order of help, and its link leads somewhere") {
-    const std::string document = commands_document();
+    const std::string document = whole_file(BAITWRIGHT_SOURCE_DIR "/docs/commands.md");
     const std::regex row("\\| \\[`([a-z ]+)`\\]\\(#([a-z-]+)\\) \\|");
     std::vector<std::string> named, known;
     for (std::sregex_iterator it(document.begin(), document.end(), row), end; it != end; ++it) {
@@ -46,7 +41,7 @@ TEST_CASE("the table of commands names each command, in the order of help, and i
 }
 
 TEST_CASE("the document says of just those commands that they take --csv which do") {
-    const std::string document = commands_document();
+    const std::string document = whole_file(BAITWRIGHT_SOURCE_DIR "/docs/commands.md");
     const auto end = document.find(" also take `--csv`");
     REQUIRE(end != std::string::npos);
     const auto begin = document.rfind("\n\n", end);

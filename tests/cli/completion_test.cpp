@@ -52,7 +52,7 @@ std::map<std::string, std::string> files_below(const fs::path& folder) {
     for (const auto& entry : fs::recursive_directory_iterator(folder)) {
         const std::string name = entry.path().filename().string();
         if (name != "output" && name != "errors")
-            files[entry.path().string()] = entry.is_regular_file() ? program_run::text_of(entry.path()) : "";
+            files[entry.path().string()] = entry.is_regular_file() ? program_run::whole_file(entry.path()) : "";
     }
     return files;
 }

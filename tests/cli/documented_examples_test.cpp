@@ -88,8 +88,8 @@ public:
                                      aside + "/output' 2>'" + aside + "/errors'")
                                         .c_str());
         status_ = WIFEXITED(raw) ? WEXITSTATUS(raw) : 128 + WTERMSIG(raw);
-        return lines_of(program_run::text_of(aside_.path() / "output") +
-                        program_run::text_of(aside_.path() / "errors"));
+        return lines_of(program_run::whole_file(aside_.path() / "output") +
+                        program_run::whole_file(aside_.path() / "errors"));
     }
 
 private:
@@ -139,12 +139,12 @@ void check_pictures(const fs::path& path, const fs::path& drawn_in, bool accepti
         if (entry.path().extension() != ".svg" || !fs::exists(shown)) continue;
         INFO(shown.filename().string());
         if (accepting) fs::copy_file(entry.path(), shown, fs::copy_options::overwrite_existing);
-        CHECK(program_run::text_of(shown) == program_run::text_of(entry.path()));
+        CHECK(program_run::whole_file(shown) == program_run::whole_file(entry.path()));
     }
 }
 
 void check_examples(const fs::path& path, bool accepting) {
-    Lines document = lines_of(program_run::text_of(path));
+    Lines document = lines_of(program_run::whole_file(path));
     std::vector<Example> examples = examples_in(document);
     Bench bench;
     for (std::size_t i = 0; i < examples.size(); ++i) {
@@ -175,7 +175,7 @@ TEST_CASE("each example in the documents prints what the document shows") {
     const bool accepting = std::getenv("BAITWRIGHT_ACCEPT") != nullptr;
     std::size_t count = 0;
     for (const fs::path& path : documents()) {
-        count += examples_in(lines_of(program_run::text_of(path))).size();
+        count += examples_in(lines_of(program_run::whole_file(path))).size();
         check_examples(path, accepting);
     }
     CHECK(count >= 60);
@@ -184,14 +184,15 @@ TEST_CASE("each example in the documents prints what the document shows") {
 TEST_CASE("each file shown in the documents is the one the examples run on") {
     std::size_t count = 0;
     for (const fs::path& path : documents()) {
-        const Lines document = lines_of(program_run::text_of(path));
+        const Lines document = lines_of(program_run::whole_file(path));
         for (std::size_t i = 0; i + 1 < document.size(); ++i) {
             const auto name = file_named(document[i]);
             if (!name) continue;
             REQUIRE(document[i + 1].starts_with("```"));
             const auto begin = document.begin() + static_cast<std::ptrdiff_t>(i) + 2;
             INFO(path.filename().string() << ", line " << i + 1);
-            CHECK(joined(Lines(begin, std::find(begin, document.end(), "```"))) == program_run::text_of(laid / *name));
+            CHECK(joined(Lines(begin, std::find(begin, document.end(), "```"))) ==
+                  program_run::whole_file(laid / *name));
             ++count;
         }
     }

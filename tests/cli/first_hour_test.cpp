@@ -11,7 +11,7 @@ using program_run::Outcome;
 TEST_CASE("what is typed in the first hour works, or tells the way out") {
     unsetenv("EDITOR");
     unsetenv("VISUAL");
-    const std::string table = program_run::text_of(BAITWRIGHT_SOURCE_DIR "/tests/cli/first_hour.csv");
+    const std::string table = program_run::whole_file(BAITWRIGHT_SOURCE_DIR "/tests/cli/first_hour.csv");
     const std::vector<baitwright::CsvRow> rows = baitwright::read_csv(table);
     CHECK(rows.size() >= 61);  // the headings too
     for (std::size_t i = 1; i < rows.size(); ++i) {

@@ -25,7 +25,7 @@ void replay(const char* target, std::size_t fewest, Check&& check) {
     CHECK(seeds.size() >= fewest);
     for (const auto& seed : seeds) {
         CAPTURE(seed.filename().string());
-        CHECK(check(program_run::text_of(seed)) == "");
+        CHECK(check(program_run::whole_file(seed)) == "");
     }
 }
 

@@ -68,14 +68,14 @@ TEST_CASE("each command prints what it printed when its output was last read thr
         const program_run::Folder here;
         lay_files(folder, here.path());
         type_before(folder / "before", here.path());
-        std::string line = program_run::text_of(folder / "command");
+        std::string line = program_run::whole_file(folder / "command");
         line.erase(std::remove(line.begin(), line.end(), '\n'), line.end());
         const program_run::Outcome outcome = program_run::run(here.path(), line);
         if (accepting) accept(folder, outcome);
         INFO(folder.filename().string() << ": baitwright " << line);
-        CHECK(outcome.output == program_run::text_of(folder / "output"));
-        CHECK(outcome.errors == program_run::text_of(folder / "errors"));
-        CHECK(std::to_string(outcome.status) + "\n" == program_run::text_of(folder / "status"));
+        CHECK(outcome.output == program_run::whole_file(folder / "output"));
+        CHECK(outcome.errors == program_run::whole_file(folder / "errors"));
+        CHECK(std::to_string(outcome.status) + "\n" == program_run::whole_file(folder / "status"));
         if (line.find("--json") == std::string::npos && line.find("--csv") == std::string::npos)
             CHECK(widest_line(outcome.output).empty());
     }
@@ -84,5 +84,5 @@ TEST_CASE("each command prints what it printed when its output was last read thr
 TEST_CASE("output that cannot be written ends with status 74") {
     const program_run::Folder here;
     const program_run::Outcome outcome = program_run::run(here.path(), "recipe list >/dev/full; echo $? >status; true");
-    CHECK(program_run::text_of(here.path() / "status") == "74\n");
+    CHECK(program_run::whole_file(here.path() / "status") == "74\n");
 }

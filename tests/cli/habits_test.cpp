@@ -38,7 +38,7 @@ std::string broken_habit(const std::string& run, const std::string& holds) {
     if (std::system(line.c_str()) == 0) return {};
     std::string told = "it does not hold";
     for (const char* file : {"held", "status", "out", "err"})
-        told += fmt::format("\n{}: {}", file, program_run::text_of(here.path() / file).substr(0, 400));
+        told += fmt::format("\n{}: {}", file, program_run::whole_file(here.path() / file).substr(0, 400));
     return told;
 }
 
@@ -55,7 +55,7 @@ CommandSpec command_with_old_flag() {
 }  // namespace
 
 TEST_CASE("the habits of a good command line") {
-    const auto rows = reference::rows_of(program_run::text_of(habits_folder / "habits.csv"));
+    const auto rows = reference::rows_of(program_run::whole_file(habits_folder / "habits.csv"));
     REQUIRE(rows.size() >= 36);
     for (const auto& row : rows) {
         INFO(row.at("habit") << ": " << row.at("run") << "\nmust hold: " << row.at("holds"));

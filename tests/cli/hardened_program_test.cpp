@@ -17,7 +17,7 @@ std::string told_of_program(const std::string& tool) {
     const program_run::Folder here;
     const std::string out = (here.path() / "told").string();
     REQUIRE(std::system((tool + " '" BAITWRIGHT_PROGRAM "' >'" + out + "' 2>&1").c_str()) == 0);
-    return program_run::text_of(out);
+    return program_run::whole_file(out);
 }
 
 bool says(const std::string& text, const char* word) {
@@ -31,8 +31,8 @@ program_run::Outcome run_within(int kilobytes, const std::string& line) {
                                 " && HOME=\"$PWD\" XDG_DATA_HOME=\"$PWD/data\" '" BAITWRIGHT_PROGRAM "' " + line +
                                 " >output 2>errors";
     const int raw = std::system(command.c_str());
-    return {WIFEXITED(raw) ? WEXITSTATUS(raw) : 128 + WTERMSIG(raw), program_run::text_of(here.path() / "output"),
-            program_run::text_of(here.path() / "errors")};
+    return {WIFEXITED(raw) ? WEXITSTATUS(raw) : 128 + WTERMSIG(raw), program_run::whole_file(here.path() / "output"),
+            program_run::whole_file(here.path() / "errors")};
 }
 
 }  // namespace

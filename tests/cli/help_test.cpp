@@ -186,7 +186,7 @@ TEST_CASE("every example in help works") {
 TEST_CASE("every example that changes the store can be tried, and no byte of it is another then") {
     const program_run::Folder model;
     lay_for_examples(model);
-    const std::string before = program_run::text_of(model.path() / "data/baitwright/baitwright.db");
+    const std::string before = program_run::whole_file(model.path() / "data/baitwright/baitwright.db");
     for (const CommandSpec& command : all_commands())
         for (const std::string& example : examples(command)) {
             const bool has_flag = std::any_of(command.flags.begin(), command.flags.end(),
@@ -203,7 +203,7 @@ TEST_CASE("every example that changes the store can be tried, and no byte of it 
             CHECK(outcome.status == 0);
             const std::string told = outcome.output + outcome.errors;
             CHECK((told.find("othing was written") != told.npos || told.find("\"dry_run\": true") != told.npos));
-            CHECK((program_run::text_of(here.path() / "data/baitwright/baitwright.db") == before));
+            CHECK((program_run::whole_file(here.path() / "data/baitwright/baitwright.db") == before));
         }
 }
 

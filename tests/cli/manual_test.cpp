@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <catch2/catch.hpp>
-#include <fstream>
 #include <regex>
 #include <set>
 
@@ -29,7 +28,7 @@ std::string page_of_command(const CommandSpec& command) {
 
 /// The names of variables that a source file asks the environment for.
 std::set<std::string> variables_in(const std::filesystem::path& path) {
-    const std::string text = program_run::text_of(path);
+    const std::string text = program_run::whole_file(path);
     std::set<std::string> names;
     if (text.find("getenv") == std::string::npos && text.find("environment(\"") == std::string::npos) return names;
     const std::set<std::string> else_said{"FILE", "FOLDER", "WHEN", "FRX"};  // values of flags, and what less is told
@@ -110,7 +109,7 @@ TEST_CASE("the program prints a page, or writes all of them, alike on every day"
     }
     for (const ManualPage& each : manual_pages("2026-11-28"))
         for (const char* folder : {"one", "two"})
-            CHECK(program_run::text_of(here.path() / folder / (each.name + ".1")) == each.text);
+            CHECK(program_run::whole_file(here.path() / folder / (each.name + ".1")) == each.text);
     CHECK(program_run::run(here.path(), "manual shout").status == 64);
     CHECK(program_run::run(here.path(), "manual --to").status == 64);
     CHECK(program_run::run(here.path(), "manual --date tomorrow").status != 0);

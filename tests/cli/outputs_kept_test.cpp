@@ -11,7 +11,7 @@ namespace {
 namespace fs = program_run::fs;
 
 std::string store_in(const program_run::Folder& folder) {
-    return program_run::text_of(folder.path() / "data" / "baitwright" / "baitwright.db");
+    return program_run::whole_file(folder.path() / "data" / "baitwright" / "baitwright.db");
 }
 
 std::size_t entries_in(const fs::path& folder) {
@@ -21,8 +21,8 @@ std::size_t entries_in(const fs::path& folder) {
 /// Types the line with its answer going to a full disk.
 program_run::Outcome run_onto_full_disk(const program_run::Folder& folder, const std::string& line) {
     program_run::run(folder.path(), line + " >/dev/full 2>said; echo $? >status; true");
-    return {std::stoi(program_run::text_of(folder.path() / "status")), "",
-            program_run::text_of(folder.path() / "said")};
+    return {std::stoi(program_run::whole_file(folder.path() / "status")), "",
+            program_run::whole_file(folder.path() / "said")};
 }
 
 }  // namespace
@@ -32,7 +32,7 @@ TEST_CASE("no answer is written over the store, whatever its name, --replace or 
     program_run::run(here.path(), "recipe list --store shed.db");
     fs::create_symlink("shed.db", here.path() / "link.toml");
     fs::create_directory(here.path() / "sub");
-    const std::string before = program_run::text_of(here.path() / "shed.db");
+    const std::string before = program_run::whole_file(here.path() / "shed.db");
     for (const char* command :
          {"ingredient export --to shed.db", "ingredient export --to link.toml", "ingredient export --to sub/../shed.db",
           "ingredient export --to shed.db-wal", "card margin -o shed.db", "page margin -o shed.db",
@@ -44,7 +44,7 @@ TEST_CASE("no answer is written over the store, whatever its name, --replace or 
         CHECK(outcome.errors.find("is the store") != std::string::npos);
     }
     CHECK(program_run::run(here.path(), "ingredient export --to new.db --store new.db").status == 64);
-    CHECK(program_run::text_of(here.path() / "shed.db") == before);
+    CHECK(program_run::whole_file(here.path() / "shed.db") == before);
 }
 
 TEST_CASE("a file that cannot be made ends with 73 and a hint, whatever stands in its way") {
@@ -126,5 +126,5 @@ TEST_CASE("old versions of an entry can be read back as a file, the last of them
     }
     program_run::write(here.path() / "old.toml", program_run::run(here.path(), "recipe show \"my bed\" --old").output);
     CHECK(program_run::run(here.path(), "recipe check old.toml").status == 0);
-    CHECK(program_run::text_of(here.path() / "old.toml").find("400 g") != std::string::npos);
+    CHECK(program_run::whole_file(here.path() / "old.toml").find("400 g") != std::string::npos);
 }

@@ -17,7 +17,7 @@ LookedAt looked_at(const Folder& folder, const std::string& feed) {
     std::string answer = ran.output;
     const auto own = answer.find("\"own\"");
     if (own != std::string::npos) answer.erase(own, answer.find(']', own) - own);
-    return {ran.status, answer, ran.status == 64 ? ran.errors : program_run::text_of(folder.path() / "drop.svg")};
+    return {ran.status, answer, ran.status == 64 ? ran.errors : program_run::whole_file(folder.path() / "drop.svg")};
 }
 
 const std::vector<std::string> feeds_looked_at{"'silt bed' --depth 2.5m --cup 250ml",

@@ -5,18 +5,15 @@
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
-#include <iterator>
 #include <string>
+
+#include "reference/whole_file.h"
 
 /// Runs the built program as a person would, through the shell, in a folder of its own.
 namespace program_run {
 
 namespace fs = std::filesystem;
-
-inline std::string text_of(const fs::path& path) {
-    std::ifstream in(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
+using baitwright::whole_file;
 
 inline void write(const fs::path& path, const std::string& text) {
     fs::create_directories(path.parent_path());
@@ -54,8 +51,8 @@ inline Outcome run(const fs::path& folder, const std::string& line, const std::s
                                 " HOME=\"$PWD\" XDG_DATA_HOME=\"$PWD/data\" NO_COLOR=1 BAITWRIGHT_TODAY=" + today +
                                 " '" + BAITWRIGHT_PROGRAM + "' " + line + " <" + input + " >output 2>errors";
     const int raw = std::system(command.c_str());
-    Outcome outcome{WIFEXITED(raw) ? WEXITSTATUS(raw) : 128 + WTERMSIG(raw), text_of(folder / "output"),
-                    text_of(folder / "errors")};
+    Outcome outcome{WIFEXITED(raw) ? WEXITSTATUS(raw) : 128 + WTERMSIG(raw), whole_file(folder / "output"),
+                    whole_file(folder / "errors")};
     return outcome;
 }
 

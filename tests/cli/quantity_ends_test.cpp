@@ -56,7 +56,7 @@ std::string file_with(const std::string& kind, const std::string& key, const std
 TEST_CASE("every flag's number, at its ends and far beyond, is answered in finite numbers or refused") {
     const program_run::Folder here;
     const auto rows = reference::rows_of(
-        program_run::text_of(program_run::fs::path(BAITWRIGHT_SOURCE_DIR) / "tests" / "cli" / "quantity_ends.csv"));
+        program_run::whole_file(program_run::fs::path(BAITWRIGHT_SOURCE_DIR) / "tests" / "cli" / "quantity_ends.csv"));
     CHECK(rows.size() >= 110);
     for (const auto& row : rows)
         for (const std::string& number : ends) {

@@ -25,7 +25,7 @@ Run watched(const std::string& line) {
     bool program_seen = false;
     for (const auto& entry : fs::directory_iterator(here.path())) {
         if (entry.path().filename().string().rfind("loaded.", 0) != 0) continue;
-        const std::string text = program_run::text_of(entry.path());
+        const std::string text = program_run::whole_file(entry.path());
         program_seen = program_seen || text.find("baitwright") != std::string::npos;
         run.loads_solver = run.loads_solver || text.find("baitwright_solver.so") != std::string::npos ||
                            text.find("libClp") != std::string::npos;

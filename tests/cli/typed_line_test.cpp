@@ -24,7 +24,7 @@ std::string parted_by_bash(const std::string& typed) {
     program_run::write(here.path() / "line", "printf '%s\\n' " + typed + "\n");
     const std::string path = here.path().string();
     REQUIRE(std::system(("bash '" + path + "/line' >'" + path + "/told' 2>&1").c_str()) == 0);
-    return program_run::text_of(here.path() / "told");
+    return program_run::whole_file(here.path() / "told");
 }
 
 }  // namespace

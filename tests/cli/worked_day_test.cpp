@@ -19,8 +19,9 @@ class WorkedDay {
 public:
     WorkedDay() {
         for (const char* file : {"hot-shelf.toml", "garden-worms.toml"})
-            program_run::write(here_.path() / file, program_run::text_of(program_run::fs::path(BAITWRIGHT_SOURCE_DIR) /
-                                                                         "tests/cli/documented" / file));
+            program_run::write(
+                here_.path() / file,
+                program_run::whole_file(program_run::fs::path(BAITWRIGHT_SOURCE_DIR) / "tests/cli/documented" / file));
         type("ingredient add garden-worms.toml");
         type("strategy add hot-shelf.toml");
     }

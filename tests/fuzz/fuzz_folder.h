@@ -15,6 +15,7 @@
 
 #include "cli/program.h"
 #include "fuzz/check_faults.h"
+#include "reference/whole_file.h"
 #include "report/json.h"
 
 namespace baitwright::fuzz {
@@ -116,8 +117,7 @@ private:
         };
         std::filesystem::create_directories(place_of_store().parent_path());
         for (const auto& line : lines) static_cast<void>(wrong_with([&] { return run_program(line), std::string(); }));
-        std::ifstream file(place_of_store(), std::ios::binary);
-        store_ = {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+        store_ = whole_file(place_of_store());
     }
 
     std::filesystem::path here_;

@@ -15,6 +15,7 @@
 #include "library/open_library.h"
 #include "library/store_of_everything.h"
 #include "quantities/fault.h"
+#include "reference/whole_file.h"
 #include "store/temporary_folder.h"
 
 using namespace baitwright;
@@ -29,17 +30,12 @@ void export_to(const Store& store, const fs::path& folder) {
     static_cast<void>(export_all(store, folder, "baitwright test", export_day));
 }
 
-std::string file_text(const fs::path& path) {
-    std::ifstream file(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
-}
-
 void write_file(const fs::path& path, const std::string& text) {
     std::ofstream(path, std::ios::binary) << text;
 }
 
 void replace_in(const fs::path& path, const std::string& what, const std::string& by) {
-    std::string text = file_text(path);
+    std::string text = whole_file(path);
     const auto at = text.find(what);
     REQUIRE(at != std::string::npos);
     write_file(path, text.replace(at, what.size(), by));
@@ -90,7 +86,7 @@ TEST_CASE("a store with everything in it, hostile names too, taken out and in ag
         CHECK(first_differences(canonical_dump(folder / "one.db"), canonical_dump(folder / "two.db")) == "");
         export_to(open_store(folder / "two.db"), folder / "again");
         for (const std::string& name : exported_file_names())
-            CHECK(file_text(folder / "kept" / name) == file_text(folder / "again" / name));
+            CHECK(whole_file(folder / "kept" / name) == whole_file(folder / "again" / name));
     }
 }
 
@@ -103,7 +99,7 @@ TEST_CASE("tables that a spreadsheet saved are taken in as they were") {
     }
     for (const std::string& name : exported_file_names())
         if (name.ends_with(".csv"))
-            write_file(folder / "kept" / name, saved_by_spreadsheet(file_text(folder / "kept" / name)));
+            write_file(folder / "kept" / name, saved_by_spreadsheet(whole_file(folder / "kept" / name)));
     static_cast<void>(import_all(folder / "two.db", folder / "kept", export_day));
     CHECK(first_differences(canonical_dump(folder / "one.db"), canonical_dump(folder / "two.db")) == "");
 }
@@ -117,7 +113,7 @@ TEST_CASE("every table of the store is in the folder") {
     }
     for (const KeptTable& table : kept_tables()) {
         INFO(table.name);
-        CHECK(read_csv(file_text(folder / "kept" / file_of(table))).size() > 1);
+        CHECK(read_csv(whole_file(folder / "kept" / file_of(table))).size() > 1);
     }
     std::vector<std::string> names = exported_file_names();
     names.emplace_back(export_about);
@@ -183,7 +179,7 @@ TEST_CASE("a price changed by hand makes nobody's own of an ingredient that is s
     replace_in(kept / "ingredients.toml", "£2.10", "£2.35");
     static_cast<void>(import_all(folder / "one.db", kept, export_day));
     export_to(store, folder / "again");
-    CHECK_THAT(file_text(folder / "again/entries.csv"), Catch::Contains("ingredient,brown crumb,shipped,"));
+    CHECK_THAT(whole_file(folder / "again/entries.csv"), Catch::Contains("ingredient,brown crumb,shipped,"));
 }
 
 TEST_CASE("a folder with something wrong in it says all of it, and makes no store") {
@@ -194,7 +190,7 @@ TEST_CASE("a folder with something wrong in it says all of it, and makes no stor
     }
     const fs::path kept = folder / "kept";
     const auto refused = [&](const char* name, const std::string& text, const char* code, int line) {
-        const std::string before = file_text(kept / name);
+        const std::string before = whole_file(kept / name);
         write_file(kept / name, text);
         const std::vector<Fault> faults = faults_of_import(folder / "two.db", kept);
         write_file(kept / name, before);
@@ -207,12 +203,12 @@ TEST_CASE("a folder with something wrong in it says all of it, and makes no stor
         CHECK_FALSE(fs::exists(folder / "two.db"));
         CHECK(names_in(folder.path()).size() == 2);  // one.db and the folder
     };
-    const std::string movements = file_text(kept / "shed-movements.csv");
+    const std::string movements = whole_file(kept / "shed-movements.csv");
     refused("shed-movements.csv", movements + "99999,1,5\n", "unknown-row",
             static_cast<int>(std::count(movements.begin(), movements.end(), '\n')) + 1);
     refused("shed-movements.csv", "entry,lot,change (g)\n1,1,5\n1,1,5\n", "set-twice", 3);
     refused("shed-lots.csv", "lot\n", "missing-column", 1);
-    const std::string log = file_text(kept / "log.csv");
+    const std::string log = whole_file(kept / "log.csv");
     const int next = static_cast<int>(std::count(log.begin(), log.end(), '\n')) + 1;
     refused("log.csv", log + "99999,mix,2026-11-28,,x,,,no,\n", "inconsistent-values", next);
     refused("log.csv", log + "99999,bag,2026-11-28,99998,x,,,no,\n", "unknown-row", next);
@@ -249,10 +245,10 @@ TEST_CASE("an export replaces an earlier one as a whole, and nothing else") {
     export_to(store, folder / "kept");
     write_file(folder / "kept/usual.csv", "changed");
     export_to(store, folder / "kept");
-    CHECK(file_text(folder / "kept/usual.csv") == "what,place,value\n");
+    CHECK(whole_file(folder / "kept/usual.csv") == "what,place,value\n");
     write_file(folder / "kept/my notes.txt", "mine");
     CHECK_THROWS_AS(export_to(store, folder / "kept"), StorageError);
-    CHECK(file_text(folder / "kept/my notes.txt") == "mine");
+    CHECK(whole_file(folder / "kept/my notes.txt") == "mine");
     fs::create_directory(folder / "empty");
     export_to(store, folder / "empty");
     CHECK(fs::exists(folder / "empty/about.toml"));

@@ -8,6 +8,7 @@
 #include "library/open_library.h"
 #include "library/store_of_everything.h"
 #include "quantities/fault.h"
+#include "reference/whole_file.h"
 #include "store/temporary_folder.h"
 
 using namespace baitwright;
@@ -17,11 +18,6 @@ namespace {
 namespace fs = std::filesystem;
 
 const Date refused_day = parse_date("2026-11-28");
-
-std::string file_of_folder(const fs::path& path) {
-    std::ifstream file(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
-}
 
 void lay(const fs::path& path, const std::string& text) {
     std::ofstream(path, std::ios::binary) << text;
@@ -35,7 +31,7 @@ public:
         static_cast<void>(export_all(everything.store, kept(), "baitwright test", refused_day));
     }
     [[nodiscard]] fs::path kept() const { return folder_ / "kept"; }
-    [[nodiscard]] std::string text(const char* name) const { return file_of_folder(kept() / name); }
+    [[nodiscard]] std::string text(const char* name) const { return whole_file(kept() / name); }
     [[nodiscard]] std::vector<Fault> faults() const {
         try {
             static_cast<void>(import_all(folder_ / "two.db", kept(), refused_day, Doing::looked_at));
@@ -170,6 +166,6 @@ TEST_CASE("a folder with an about.toml of a person's own is not taken for an exp
         INFO(own);
         lay(folder / "mine/about.toml", own);
         CHECK_THROWS_AS(export_all(store, folder / "mine", "baitwright test", refused_day), StorageError);
-        CHECK(file_of_folder(folder / "mine/about.toml") == own);
+        CHECK(whole_file(folder / "mine/about.toml") == own);
     }
 }

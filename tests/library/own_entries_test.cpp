@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <filesystem>
-#include <fstream>
 #include <map>
 #include <random>
 
@@ -20,6 +19,7 @@
 #include "library/shipped_files.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
+#include "reference/whole_file.h"
 #include "store/schema.h"
 
 using namespace baitwright;
@@ -282,9 +282,8 @@ TEST_CASE("a store of the version before gets the shipped venues and blends, and
     const OwnStore own;
     const std::filesystem::path old = own.path().parent_path() / "old.db";
     {
-        std::ifstream dump(BAITWRIGHT_SOURCE_DIR "/tests/store/schema_v3.sql");
         SQLite::Database database(old.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-        database.exec(std::string(std::istreambuf_iterator<char>(dump), {}));
+        database.exec(whole_file(BAITWRIGHT_SOURCE_DIR "/tests/store/schema_v3.sql"));
         database.exec(
             "INSERT INTO ingredient (name, folded, kind, colour, solute, note, owner)"
             " VALUES ('Brown Crumb', 'brown crumb', 'base', 'mine', '', '', 'person');"

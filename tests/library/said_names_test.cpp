@@ -3,9 +3,7 @@
 #include <rapidcheck.h>
 
 #include <catch2/catch.hpp>
-#include <fstream>
 #include <map>
-#include <sstream>
 
 #include "bait/memory_shelf.h"
 #include "library/open_library.h"
@@ -13,6 +11,7 @@
 #include "quantities/loose_words.h"
 #include "quantities/said_name.h"
 #include "reference/reference_rows.h"
+#include "reference/whole_file.h"
 
 using namespace baitwright;
 
@@ -24,10 +23,7 @@ const MemoryShelf& names_shelf() {
 }
 
 std::vector<reference::Row> sayings() {
-    std::ifstream stream(BAITWRIGHT_SOURCE_DIR "/tests/library/said_name.csv", std::ios::binary);
-    std::ostringstream text;
-    text << stream.rdbuf();
-    return reference::rows_of(text.str());
+    return reference::rows_of(whole_file(BAITWRIGHT_SOURCE_DIR "/tests/library/said_name.csv"));
 }
 
 std::string name_found(const std::string& kind, const std::string& said) {

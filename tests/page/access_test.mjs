@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { mkdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
-import { after, before, test } from "node:test";
+import { after, before, describe, test } from "node:test";
 import { assertQuiet, drawn, field, goTo, openBrowser, openLines, openPhone } from "./browser.mjs";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -62,21 +62,24 @@ async function keepPicture(page, name) {
   await page.screenshot({ path: join(process.env.BANK_SHOTS, `${name}.png`), fullPage: true });
 }
 
-for (const dress of dresses) {
-  test(`every place, ${dress.name}, keeps the rules and the width of the screen`, async () => {
-    const { page, context, problems } = await dressed(dress);
-    for (const place of await placesOf(page)) {
-      await goTo(page, place);
-      await keepPicture(page, `${place}-${dress.name}-at-first`);
-      await use(page, place);
-      await keepPicture(page, `${place}-${dress.name}`);
-      if (!dress.onlyWidth) assert.deepEqual(await faultsOf(page), [], `${place}, ${dress.name}`);
-      assert.ok((await page.evaluate(() => document.documentElement.scrollWidth)) <= (dress.width ?? 360), `${place}, ${dress.name} is wider than the screen`);
-    }
-    assertQuiet(problems);
-    await context.close();
-  });
-}
+// Two at once: this file takes longest of all.
+describe("every place", { concurrency: 2 }, () => {
+  for (const dress of dresses) {
+    test(`${dress.name}: keeps the rules and the width of the screen`, async () => {
+      const { page, context, problems } = await dressed(dress);
+      for (const place of await placesOf(page)) {
+        await goTo(page, place);
+        await keepPicture(page, `${place}-${dress.name}-at-first`);
+        await use(page, place);
+        await keepPicture(page, `${place}-${dress.name}`);
+        if (!dress.onlyWidth) assert.deepEqual(await faultsOf(page), [], `${place}, ${dress.name}`);
+        assert.ok((await page.evaluate(() => document.documentElement.scrollWidth)) <= (dress.width ?? 360), `${place}, ${dress.name} is wider than the screen`);
+      }
+      assertQuiet(problems);
+      await context.close();
+    });
+  }
+});
 
 test("with a slip in sight the rules are kept too", async () => {
   for (const scheme of ["light", "dark"]) {

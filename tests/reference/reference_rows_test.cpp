@@ -1,4 +1,5 @@
 #include "reference/reference_rows.h"
+#include "reference/whole_file.h"
 
 #include <catch2/catch.hpp>
 #include <filesystem>
@@ -26,23 +27,13 @@ TEST_CASE("reference rows that are torn are refused") {
     CHECK_THROWS_WITH(rows_of("a\n\"1\"2\n"), Catch::Contains("after a quoted field"));
 }
 
-namespace {
-
-std::string text_of_file(const std::filesystem::path& path) {
-    std::ifstream stream(path, std::ios::binary);
-    std::ostringstream text;
-    text << stream.rdbuf();
-    return text.str();
-}
-
-}  // namespace
+namespace {}  // namespace
 
 TEST_CASE("every table of reference values is read by some test") {
     const std::filesystem::path tests = std::filesystem::path(BAITWRIGHT_SOURCE_DIR) / "tests";
     std::string sources;
     for (const auto& entry : std::filesystem::recursive_directory_iterator(tests))
-        if (entry.path().extension() == ".cpp" || entry.path().extension() == ".h")
-            sources += text_of_file(entry.path());
+        if (entry.path().extension() == ".cpp" || entry.path().extension() == ".h") sources += whole_file(entry.path());
     int tables = 0;
     for (const auto& entry : std::filesystem::directory_iterator(tests / "reference")) {
         if (entry.path().extension() != ".csv") continue;

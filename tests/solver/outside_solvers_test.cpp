@@ -18,6 +18,7 @@
 #include "answers/blend/resolved_blend.h"
 #include "answers/blending.h"
 #include "answers/money/buy_packs.h"
+#include "reference/whole_file.h"
 
 namespace baitwright {
 
@@ -70,8 +71,7 @@ double optimum(const Tool& tool, const TemporaryFolder& folder, const std::strin
     const std::string command =
         fmt::format(fmt::runtime(std::string(tool.name) + " " + tool.arguments + " > /dev/null 2>&1"), in, out);
     if (std::system(command.c_str()) != 0) throw std::runtime_error("does not run: " + command);
-    std::ifstream stream(out);
-    const std::string text((std::istreambuf_iterator<char>(stream)), {});
+    const std::string text = whole_file(out);
     const auto at = text.find(tool.before);
     if (at == std::string::npos) throw std::runtime_error("no optimum in: " + text);
     return std::stod(text.substr(at + std::string(tool.before).size()));

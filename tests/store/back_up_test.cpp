@@ -80,7 +80,7 @@ TEST_CASE("a backup holds every row of the store, and is one private file that n
 
 TEST_CASE("a backup of a store of an older version leaves both of that version") {
     const TemporaryFolder folder;
-    run_sql(folder / "old.db", bytes_of(BAITWRIGHT_SOURCE_DIR "/tests/store/schema_v5.sql"));
+    run_sql(folder / "old.db", whole_file(BAITWRIGHT_SOURCE_DIR "/tests/store/schema_v5.sql"));
     const std::string before = rows_of(folder / "old.db");
     CHECK(back_up(order_of(folder / "old.db", folder / "copy.db")).contents.version == 5);
     CHECK(rows_of(folder / "old.db") == before);
@@ -128,7 +128,7 @@ TEST_CASE("a disk that is full at any point leaves no backup, the former one who
     make_shed(folder / "shed.db", 60);
     make_shed(folder / "former.db", 1);
     const auto size = static_cast<rlim_t>(fs::file_size(folder / "shed.db"));
-    const std::string before = rows_of(folder / "shed.db"), former = bytes_of(folder / "former.db");
+    const std::string before = rows_of(folder / "shed.db"), former = whole_file(folder / "former.db");
     int refused = 0;
     for (rlim_t room = 0; room < size + 4096; room += 16384) {
         refused += end_of(start_child([&] {
@@ -140,7 +140,7 @@ TEST_CASE("a disk that is full at any point leaves no backup, the former one who
                        if (fault_of_backup(order).code.empty()) ::_exit(2);
                        ::_exit(1);
                    })) == 1;
-        CHECK(bytes_of(folder / "former.db") == former);
+        CHECK(whole_file(folder / "former.db") == former);
         std::set<std::string> names = names_in(folder.path());
         for (const char* of_sqlite : {"shed.db-wal", "shed.db-shm"})
             names.erase(of_sqlite);  // gone when it is opened next
@@ -157,7 +157,7 @@ TEST_CASE("a file that is there stays, unless it is to be written over; the stor
     write_bytes(folder / "there.db", "mine");
     BackupOrder order = order_of(folder / "shed.db", folder / "there.db");
     CHECK(fault_of_backup(order).code == "file-exists");
-    CHECK(bytes_of(folder / "there.db") == "mine");
+    CHECK(whole_file(folder / "there.db") == "mine");
     order.standing = FileInMaking::Standing::replaced;
     back_up(order);
     CHECK(rows_of(folder / "there.db") == rows_of(folder / "shed.db"));

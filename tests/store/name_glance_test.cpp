@@ -20,7 +20,7 @@ namespace fs = std::filesystem;
 std::map<std::string, std::string> all_of(const TemporaryFolder& folder) {
     std::map<std::string, std::string> files;
     for (const auto& entry : fs::directory_iterator(folder.path()))
-        files[entry.path().filename().string()] = bytes_of(entry.path());
+        files[entry.path().filename().string()] = whole_file(entry.path());
     return files;
 }
 

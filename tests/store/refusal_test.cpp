@@ -18,13 +18,13 @@ namespace {
 
 // What opening a file says, and that the file is the same byte for byte and alone in its folder.
 StorageError refusal_of(const std::filesystem::path& path) {
-    const std::string before = bytes_of(path);
+    const std::string before = whole_file(path);
     const auto entries = [&] { return std::distance(std::filesystem::directory_iterator(path.parent_path()), {}); };
     const auto count = entries();
     try {
         Store::open(path);
     } catch (const StorageError& error) {
-        CHECK(bytes_of(path) == before);
+        CHECK(whole_file(path) == before);
         CHECK(entries() == count);
         CHECK_THAT(error.what(), Contains(path.filename().string()));
         CHECK_FALSE(error.faults().front().hint.empty());
@@ -72,16 +72,16 @@ TEST_CASE("a database of another program is refused, in either journal mode and 
         never_closed->exec("PRAGMA journal_mode = WAL; CREATE TABLE t (a)");
     });
     REQUIRE(end_of(child) == 0);
-    const std::string log = bytes_of(left / "a.db-wal");
+    const std::string log = whole_file(left / "a.db-wal");
     REQUIRE_FALSE(log.empty());
     CHECK(refusal_of(left / "a.db").faults().front().code == "foreign-database");
-    CHECK(bytes_of(left / "a.db-wal") == log);
+    CHECK(whole_file(left / "a.db-wal") == log);
 }
 
 TEST_CASE("a store cut short is refused as damaged") {
     const TemporaryFolder folder;
     Store::open(folder / "library.db");
-    const std::string whole = bytes_of(folder / "library.db");
+    const std::string whole = whole_file(folder / "library.db");
     for (const std::size_t size : {std::size_t{4096}, whole.size() / 2, whole.size() - 4096, whole.size() - 1}) {
         write_bytes(folder / "library.db", whole.substr(0, size));
         const StorageError error = refusal_of(folder / "library.db");
@@ -142,7 +142,7 @@ TEST_CASE("folders that are missing are made, unless a file stands in their plac
     } catch (const StorageError& error) {
         CHECK(error.fault_class() == FaultClass::cannot_create);
     }
-    CHECK(bytes_of(folder / "file") == "x");
+    CHECK(whole_file(folder / "file") == "x");
 }
 
 TEST_CASE("names that SQLite would take for something else are plain files") {
@@ -157,7 +157,7 @@ TEST_CASE("a store cannot be made or written where one may not write") {
     const TemporaryFolder folder;
     namespace fs = std::filesystem;
     Store::open(folder / "library.db");
-    const std::string before = bytes_of(folder / "library.db");
+    const std::string before = whole_file(folder / "library.db");
     fs::permissions(folder / "library.db", fs::perms::owner_read | fs::perms::group_read | fs::perms::others_read);
     fs::permissions(folder.path(), fs::perms::owner_all | fs::perms::others_read | fs::perms::others_exec);
     if (::geteuid() != 0) fs::permissions(folder.path(), fs::perms::owner_read | fs::perms::owner_exec);
@@ -174,6 +174,6 @@ TEST_CASE("a store cannot be made or written where one may not write") {
     };
     CHECK(refused("library.db") == 7);
     CHECK(refused("other.db") == 7);
-    CHECK(bytes_of(folder / "library.db") == before);
+    CHECK(whole_file(folder / "library.db") == before);
     fs::permissions(folder.path(), fs::perms::owner_all);
 }

@@ -56,7 +56,7 @@ fs::path aside_of(const fs::path& store, const std::string& number = {}) {
 
 /// The code of its refusal, and that nothing was changed by it.
 std::string refusal_of_restore(const fs::path& from, const fs::path& store) {
-    const std::string before = bytes_of(store);
+    const std::string before = whole_file(store);
     const auto names = names_in(store.parent_path());
     std::string code = "restored";
     try {
@@ -66,13 +66,13 @@ std::string refusal_of_restore(const fs::path& from, const fs::path& store) {
         CHECK_FALSE(error.faults().front().hint.empty());
     }
     if (code == "restored") return code;
-    CHECK(bytes_of(store) == before);
+    CHECK(whole_file(store) == before);
     CHECK(names_in(store.parent_path()) == names);
     return code;
 }
 
 void flip_bit(const fs::path& path, std::size_t at, unsigned bit) {
-    std::string bytes = bytes_of(path);
+    std::string bytes = whole_file(path);
     bytes[at] = static_cast<char>(static_cast<unsigned char>(bytes[at]) ^ (1U << bit));
     write_bytes(path, bytes);
 }
@@ -83,7 +83,7 @@ TEST_CASE("a restore brings back every row, keeps what was there, and can be tak
     const TemporaryFolder folder;
     make_saying(folder / "shed.db", "first");
     make_backup(folder / "shed.db", folder / "backup.db");
-    const std::string first = rows_of(folder / "shed.db"), backup = bytes_of(folder / "backup.db");
+    const std::string first = rows_of(folder / "shed.db"), backup = whole_file(folder / "backup.db");
     make_saying(folder / "shed.db", "second", 300);
     const std::string second = rows_of(folder / "shed.db");
     const StoreRestored done = restore_store(restore_of(folder / "backup.db", folder / "shed.db"));
@@ -91,7 +91,7 @@ TEST_CASE("a restore brings back every row, keeps what was there, and can be tak
     CHECK(done.contents.ingredients == 20);
     CHECK(rows_of(folder / "shed.db") == first);
     CHECK(rows_of(done.kept_aside) == second);
-    CHECK(bytes_of(folder / "backup.db") == backup);
+    CHECK(whole_file(folder / "backup.db") == backup);
     CHECK(restore_store(restore_of(done.kept_aside, folder / "shed.db")).kept_aside ==
           aside_of(folder / "shed.db", "-2"));
     CHECK(rows_of(folder / "shed.db") == second);
@@ -132,7 +132,7 @@ TEST_CASE("what is no sound store of a known version is refused, and nothing is 
     const TemporaryFolder folder, others;
     make_saying(folder / "shed.db", "first");
     make_backup(folder / "shed.db", others / "backup.db");
-    const std::string whole = bytes_of(others / "backup.db");
+    const std::string whole = whole_file(others / "backup.db");
     const auto refused = [&](const char* name) { return refusal_of_restore(others / name, folder / "shed.db"); };
     CHECK(refused("none.db") == "no-such-file");
     fs::create_directory(others / "folder");
@@ -160,7 +160,7 @@ TEST_CASE("a single bit that turned in a backup is found, wherever it is; in the
     const TemporaryFolder folder, others;
     make_saying(folder / "shed.db", "first");
     make_backup(folder / "shed.db", others / "backup.db");
-    const std::string whole = bytes_of(others / "backup.db"), rows = rows_of(folder / "shed.db");
+    const std::string whole = whole_file(others / "backup.db"), rows = rows_of(folder / "shed.db");
     std::mt19937 chance(24);
     std::vector<std::size_t> places;
     for (std::size_t at = 0; at < 100; ++at) places.push_back(at);
@@ -196,12 +196,12 @@ TEST_CASE("a backup of each older version is brought up to date on the way, and 
         const TemporaryFolder folder;
         make_saying(folder / "shed.db", "now");
         run_sql(folder / "old.db",
-                bytes_of(BAITWRIGHT_SOURCE_DIR "/tests/store/schema_v" + std::to_string(version) + ".sql") +
+                whole_file(BAITWRIGHT_SOURCE_DIR "/tests/store/schema_v" + std::to_string(version) + ".sql") +
                     "INSERT INTO recipe (name, folded, feel, purpose, avoid, why, note, owner)"
                     " VALUES ('river mix', 'river mix', 'firm', '', '', '', '', 'person')");
-        const std::string before = bytes_of(folder / "old.db");
+        const std::string before = whole_file(folder / "old.db");
         CHECK(restore_store(restore_of(folder / "old.db", folder / "shed.db")).brought_from == version);
-        CHECK(bytes_of(folder / "old.db") == before);
+        CHECK(whole_file(folder / "old.db") == before);
         CHECK(value_of_sql(folder / "shed.db", "PRAGMA user_version") == std::to_string(newest_version()));
         CHECK(Store::open(folder / "shed.db").recipe_names() == std::vector<std::string>{"river mix"});
     }
@@ -269,7 +269,7 @@ TEST_CASE("a store that cannot be opened any more is kept byte for byte, and a s
         const TemporaryFolder folder;
         make_saying(folder / "shed.db", "first");
         make_backup(folder / "shed.db", folder / "backup.db");
-        const std::string whole = bytes_of(folder / "shed.db"), rows = rows_of(folder / "shed.db");
+        const std::string whole = whole_file(folder / "shed.db"), rows = rows_of(folder / "shed.db");
         const std::string kind = how;
         std::string bad = kind == "text" ? "bait" : kind == "empty" ? "" : whole;
         if (kind == "header") bad[3] = 'x';
@@ -277,7 +277,7 @@ TEST_CASE("a store that cannot be opened any more is kept byte for byte, and a s
         if (kind == "schema") bad.replace(100, 60, std::string(60, '\xff'));
         write_bytes(folder / "shed.db", bad);
         const StoreRestored done = restore_store(restore_of(folder / "backup.db", folder / "shed.db"));
-        CHECK(bytes_of(done.kept_aside) == bad);
+        CHECK(whole_file(done.kept_aside) == bad);
         CHECK(rows_of(folder / "shed.db") == rows);
     }
 }

@@ -39,7 +39,7 @@ std::string dump(const std::filesystem::path& path) {
 }
 
 std::string dump_kept(int version) {
-    return bytes_of(std::string(BAITWRIGHT_SOURCE_DIR "/tests/store/schema_v") + std::to_string(version) + ".sql");
+    return whole_file(std::string(BAITWRIGHT_SOURCE_DIR "/tests/store/schema_v") + std::to_string(version) + ".sql");
 }
 
 void make_from(const std::string& sql, const std::filesystem::path& path) {

@@ -184,7 +184,7 @@ TEST_CASE("an upgrade is stopped by no file in its copy's place, and what cannot
     }
     write_bytes(copy, "no store at all");
     CHECK_NOTHROW(Store::open(path));
-    CHECK(bytes_of(copy).substr(0, 15) == "SQLite format 3");
+    CHECK(whole_file(copy).substr(0, 15) == "SQLite format 3");
 }
 
 TEST_CASE("a folder in the place of the copy before an upgrade is named, and the store is left as it is") {
@@ -196,10 +196,10 @@ TEST_CASE("a folder in the place of the copy before an upgrade is named, and the
     }
     std::filesystem::create_directory(copy);
     write_bytes(copy / "mine", "mine");
-    const std::string before = bytes_of(path);
+    const std::string before = whole_file(path);
     const Fault fault = fault_of([&] { Store::open(path); });
     CHECK(fault.code == "cannot-copy-store");
     CHECK(fault.message.find(copy_name()) != std::string::npos);
-    CHECK(bytes_of(path) == before);
+    CHECK(whole_file(path) == before);
     CHECK_FALSE(std::filesystem::exists(copy.string() + ".new"));
 }

@@ -33,7 +33,7 @@ INSERT INTO gone VALUES ('mix', 'pit bed', 'pit bed', '', '');
 
 void make_older(const std::filesystem::path& path) {
     SQLite::Database database(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-    database.exec(bytes_of(BAITWRIGHT_SOURCE_DIR "/tests/store/schema_v7.sql"));
+    database.exec(whole_file(BAITWRIGHT_SOURCE_DIR "/tests/store/schema_v7.sql"));
     database.exec(older_store);
 }
 
