@@ -7,7 +7,7 @@
 namespace {
 
 using program_run::run;
-using program_run::text_of;
+using program_run::whole_file;
 
 double left_of(const std::filesystem::path& here, const std::string& name) {
     const auto json = nlohmann::json::parse(run(here, "stock \"" + name + "\" --json").output);

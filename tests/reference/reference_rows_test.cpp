@@ -27,8 +27,6 @@ TEST_CASE("reference rows that are torn are refused") {
     CHECK_THROWS_WITH(rows_of("a\n\"1\"2\n"), Catch::Contains("after a quoted field"));
 }
 
-namespace {}  // namespace
-
 TEST_CASE("every table of reference values is read by some test") {
     const std::filesystem::path tests = std::filesystem::path(BAITWRIGHT_SOURCE_DIR) / "tests";
     std::string sources;
