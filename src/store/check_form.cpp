@@ -20,13 +20,18 @@ struct FormPart {
 };
 using Form = std::map<std::string, FormPart>;
 
-Form form_of_new_store() {
+Form made_form() {
     SQLite::Database database(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
     migrate(database, migrations());
     Form form;
     SQLite::Statement rows(database, select_form);
     while (rows.executeStep())
         form[rows.getColumn(0).getString()] = {rows.getColumn(1).getString(), rows.getColumn(2).getString()};
+    return form;
+}
+
+const Form& form_of_new_store() {
+    static const Form form = made_form();
     return form;
 }
 
@@ -41,7 +46,7 @@ Form form_of(StoreConnection& connection) {
 Form lacking(StoreConnection& connection) {
     const Form present = form_of(connection);
     Form missing;
-    for (auto& [name, part] : form_of_new_store())
+    for (const auto& [name, part] : form_of_new_store())
         if (const auto found = present.find(name); found == present.end() || !(found->second == part))
             missing.emplace(name, part);
     return missing;

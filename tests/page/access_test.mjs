@@ -11,28 +11,34 @@ const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.mi
 const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 const dresses = [
   { name: "light" },
-  { name: "dark", scheme: "dark" },
-  { name: "sun", look: "sun" },
-  { name: "night", look: "night" },
-  { name: "forced", context: { forcedColors: "active" } },
-  { name: "more-contrast", context: { contrast: "more" } },
   { name: "narrow", width: 320 },
   { name: "doubled", doubled: true },
   { name: "landscape", width: 740, height: 360 },
   { name: "landscape-doubled", width: 740, height: 360, doubled: true, onlyWidth: true },
   { name: "wide", width: 1280, height: 800, onlyWidth: true },
 ];
+// The same page in other colours, of which only the rules of colour can say anything new.
+const colours = [
+  { name: "dark", media: { colorScheme: "dark" } },
+  { name: "sun", look: "sun" },
+  { name: "night", look: "night" },
+  { name: "forced", media: { forcedColors: "active" } },
+  { name: "more-contrast", media: { contrast: "more" } },
+];
+const plain = { colorScheme: "light", forcedColors: "none", contrast: "no-preference" };
+const everyRule = { type: "tag", values: rules };
+const colourRules = { type: "rule", values: ["color-contrast", "link-in-text-block"] };
 let browser;
 before(async () => { browser = await openBrowser(); });
 after(() => browser.close());
 
 /** The whole place in sight, so that nothing counts as hidden that scrolling would show. */
-async function faultsOf(page) {
+async function faultsOf(page, runOnly = everyRule) {
   const { width, height } = page.viewportSize();
   await page.setViewportSize({ width, height: await page.evaluate(() => document.documentElement.scrollHeight) });
   await drawn(page);
   await page.evaluate(() => Promise.all(document.getAnimations().map((moving) => moving.finished)));  // a colour on its way is none to judge
-  const found = await page.evaluate((tags) => window.axe.run(document, { runOnly: { type: "tag", values: tags } }), rules);
+  const found = await page.evaluate((only) => window.axe.run(document, { runOnly: only }), runOnly);
   await page.setViewportSize({ width, height });
   return found.violations.map((one) => `${one.id}: ${one.nodes.slice(0, 3).map((node) => node.html.slice(0, 160)).join(" | ")}`);
 }
@@ -52,8 +58,15 @@ async function dressed(dress) {
   const phone = await openPhone(browser, "several", { ...dress, context: { viewport: { width, height }, reducedMotion: "reduce", ...dress.context } });
   await phone.page.evaluate(axe);
   if (dress.doubled) await phone.page.evaluate(() => { document.documentElement.style.fontSize = "200%"; });
-  if (dress.look) await phone.page.evaluate((look) => { document.documentElement.dataset.look = look; }, dress.look);
   return phone;
+}
+
+async function colour(page, { media, look }) {
+  await page.emulateMedia({ ...plain, ...media });
+  await page.evaluate((name) => {
+    if (name) document.documentElement.dataset.look = name;
+    else delete document.documentElement.dataset.look;
+  }, look);
 }
 
 async function keepPicture(page, name) {
@@ -62,23 +75,41 @@ async function keepPicture(page, name) {
   await page.screenshot({ path: join(process.env.BANK_SHOTS, `${name}.png`), fullPage: true });
 }
 
+async function keepsRules(dress) {
+  const { page, context, problems } = await dressed(dress);
+  for (const place of await placesOf(page)) {
+    await goTo(page, place);
+    await keepPicture(page, `${place}-${dress.name}-at-first`);
+    await use(page, place);
+    await keepPicture(page, `${place}-${dress.name}`);
+    if (!dress.onlyWidth) assert.deepEqual(await faultsOf(page), [], `${place}, ${dress.name}`);
+    assert.ok((await page.evaluate(() => document.documentElement.scrollWidth)) <= (dress.width ?? 360), `${place}, ${dress.name} is wider than the screen`);
+  }
+  assertQuiet(problems);
+  await context.close();
+}
+
+async function keepsColours() {
+  const { page, context, problems } = await dressed({});
+  for (const place of await placesOf(page)) {
+    await goTo(page, place);
+    await use(page, place);
+    for (const dress of colours) {
+      await colour(page, dress);
+      await drawn(page);
+      await keepPicture(page, `${place}-${dress.name}`);
+      assert.deepEqual(await faultsOf(page, colourRules), [], `${place}, ${dress.name}`);
+    }
+    await colour(page, {});
+  }
+  assertQuiet(problems);
+  await context.close();
+}
+
 // Two at once: this file takes longest of all.
 describe("every place", { concurrency: 2 }, () => {
-  for (const dress of dresses) {
-    test(`${dress.name}: keeps the rules and the width of the screen`, async () => {
-      const { page, context, problems } = await dressed(dress);
-      for (const place of await placesOf(page)) {
-        await goTo(page, place);
-        await keepPicture(page, `${place}-${dress.name}-at-first`);
-        await use(page, place);
-        await keepPicture(page, `${place}-${dress.name}`);
-        if (!dress.onlyWidth) assert.deepEqual(await faultsOf(page), [], `${place}, ${dress.name}`);
-        assert.ok((await page.evaluate(() => document.documentElement.scrollWidth)) <= (dress.width ?? 360), `${place}, ${dress.name} is wider than the screen`);
-      }
-      assertQuiet(problems);
-      await context.close();
-    });
-  }
+  for (const dress of dresses) test(`${dress.name}: keeps the rules and the width of the screen`, () => keepsRules(dress));
+  test("it can be read in each colour", keepsColours);
 });
 
 test("with a slip in sight the rules are kept too", async () => {
