@@ -91,6 +91,10 @@ StorageError storage_error(const SQLite::Exception& error, const std::filesystem
         case SQLITE_FULL:
             return {FaultClass::input_output, "disk-full",
                     "the disk is full; the store " + shown(path) + " is as it was", "make room, then try again"};
+        case SQLITE_NOMEM:
+            return {FaultClass::try_again, "no-memory",
+                    "there is not enough memory to work with the store " + shown(path) + "; it is as it was",
+                    "close other programs, then try again"};
         case SQLITE_IOERR:
             return {FaultClass::input_output, "store-unreadable",
                     "the store " + shown(path) + " could not be read or written: " + what,

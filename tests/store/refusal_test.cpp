@@ -1,4 +1,6 @@
 #include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Exception.h>
+#include <sqlite3.h>
 #include <unistd.h>
 
 #include <catch2/catch.hpp>
@@ -9,6 +11,7 @@
 #include "quantities/fault.h"
 #include "store/child_process.h"
 #include "store/store.h"
+#include "store/store_fault.h"
 #include "store/temporary_folder.h"
 
 using namespace baitwright;
@@ -176,4 +179,12 @@ TEST_CASE("a store cannot be made or written where one may not write") {
     CHECK(refused("other.db") == 7);
     CHECK(whole_file(folder / "library.db") == before);
     fs::permissions(folder.path(), fs::perms::owner_all);
+}
+
+TEST_CASE("a store that memory was too short for is not called damaged") {
+    const StorageError told = storage_error(SQLite::Exception("out of memory", SQLITE_NOMEM), "shed.db");
+    CHECK_FALSE(is_damage(told));
+    CHECK(told.faults().front().code == "no-memory");
+    CHECK_THAT(told.what(), Contains("not enough memory") && Contains("shed.db"));
+    CHECK(told.fault_class() == FaultClass::try_again);
 }
