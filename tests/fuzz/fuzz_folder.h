@@ -132,9 +132,10 @@ inline const FuzzFolder& fuzz_folder() {
 
 /// What is wrong with what the program says to these words; empty where nothing is.
 inline std::string wrong_with_run(const std::vector<std::string>& words) {
-    bool as_json = false, as_help = false;
+    bool as_json = false, as_help = false, is_flag = true;  // behind "--" nothing is
     for (const std::string& word : words) {
-        as_json = as_json || word == "--json";
+        is_flag = is_flag && word != "--";
+        as_json = as_json || (is_flag && word == "--json");
         as_help = as_help || word == "--help" || word == "-h" || word == "help" || word == "--version";
     }
     std::string broken;
