@@ -107,7 +107,9 @@ std::string csv_row(const std::vector<std::string>& cells) {
     for (std::size_t i = 0; i < cells.size(); ++i) {
         if (i > 0) row += ',';
         const std::string cell = guarded(cells[i]);
-        if (cell.find_first_of(",\"\r\n") == std::string::npos) {
+        const bool is_marked =
+            without_byte_order_mark(cell).size() < cell.size();  // passed over as a file's first bytes
+        if (!is_marked && cell.find_first_of(",\"\r\n") == std::string::npos) {
             row += cell;
             continue;
         }

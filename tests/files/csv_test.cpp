@@ -31,6 +31,11 @@ TEST_CASE("a byte order mark belongs to no cell") {
     CHECK(read_csv("").empty());
 }
 
+TEST_CASE("a cell that begins as a marked file does is written so that it comes back") {
+    CHECK(csv_row({"\xEF\xBB\xBFname"}) == "\"\xEF\xBB\xBFname\"\n");
+    CHECK(read_csv(csv_row({"\xEF\xBB\xBFname"})).at(0).cells.at(0) == "\xEF\xBB\xBFname");
+}
+
 TEST_CASE("a quote that is not closed is shown where it was opened") {
     const Fault fault = fault_of([] { read_csv("a\né,\"b\n"); });
     CHECK(fault.code == "unclosed-quote");
