@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <vector>
 
+using namespace baitwright;
 using namespace baitwright::reference;
 
 // RFC 4180, section 2, rules 1-7 (from memory).
