@@ -19,7 +19,7 @@ std::variant<Mass, Volume> parse_mass_or_volume(std::string_view text);
 template <class Read>
 void refuse_bare_number(const toml::node& node, std::string_view key, std::string_view example, FileFaults& faults,
                         Read&& read) {
-    std::string code = "no-unit", hint;
+    std::string code = "no-unit", hint = "write it in quotes, with its unit";
     try {
         read("1");
     } catch (const Error& error) {

@@ -203,3 +203,11 @@ TEST_CASE("notes of 2,000,000 bytes are read in the time of ten of 200,000") {
     const std::string small = notes_of(200000), large = notes_of(2000000);
     CHECK(shortest(large, 2) < 25 * shortest(small, 5));
 }
+
+TEST_CASE("a session's length without quotes is refused with how to write it") {
+    const Notes notes = read_notes("[[session]]\nstrategy = \"open carpet\"\non = 2026-07-12\nlength = 5\n", "a.toml",
+                                   parse_date("2026-11-25"));
+    REQUIRE(notes.faults.size() == 1);
+    CHECK(notes.faults[0].message == "'length' must be text such as \"5 h\", not the number 5");
+    CHECK(notes.faults[0].hint == "write it in quotes, with its unit");
+}
