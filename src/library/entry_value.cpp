@@ -3,6 +3,8 @@
 #include "files/library_text.h"
 #include "library/entry_references.h"
 #include "library/the_one_entry.h"
+#include "quantities/in_quotes.h"
+#include "store/store_fault.h"
 
 namespace baitwright {
 
@@ -27,13 +29,19 @@ std::string changed_text(const WrittenEntry& entry, EntryKind kind, Change&& cha
     return text;
 }
 
+template <class Value>
+Value found(const Store& store, const std::string& name, std::optional<Value> value) {
+    if (!value) throw damaged_store(store.path(), in_quotes(name) + " is listed in it, and cannot be found by its name");
+    return *std::move(value);
+}
+
 }  // namespace
 
 EntryValue value_in(const Store& store, EntryKind kind, const std::string& name) {
-    if (kind == EntryKind::ingredient) return store.ingredient_to_mend(name).value();
-    if (kind == EntryKind::mix) return store.recipe_to_mend(name).value();
-    if (kind == EntryKind::strategy) return store.strategy_to_mend(name).value();
-    return store.entries().find_written(kind, name).value();
+    if (kind == EntryKind::ingredient) return found(store, name, store.ingredient_to_mend(name));
+    if (kind == EntryKind::mix) return found(store, name, store.recipe_to_mend(name));
+    if (kind == EntryKind::strategy) return found(store, name, store.strategy_to_mend(name));
+    return found(store, name, store.entries().find_written(kind, name));
 }
 
 std::string text_of(const EntryValue& value) {

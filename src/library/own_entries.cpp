@@ -174,10 +174,7 @@ std::string known_name(const Store& store, EntryKind kind, const std::string& wo
 }
 
 std::string text_of_entry(const Store& store, EntryKind kind, const std::string& name) {
-    if (kind == EntryKind::ingredient) return toml_text({store.ingredient_to_mend(name).value()});
-    if (kind == EntryKind::mix) return toml_text(store.recipe_to_mend(name).value());
-    if (kind == EntryKind::strategy) return toml_text(store.strategy_to_mend(name).value());
-    return store.entries().find_written(kind, name).value().text;
+    return text_of(value_in(store, kind, name));
 }
 
 EntryChange copy_entry(Store& store, EntryKind kind, const std::string& name, const std::string& as, Date today) {
