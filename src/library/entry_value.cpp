@@ -31,7 +31,8 @@ std::string changed_text(const WrittenEntry& entry, EntryKind kind, Change&& cha
 
 template <class Value>
 Value found(const Store& store, const std::string& name, std::optional<Value> value) {
-    if (!value) throw damaged_store(store.path(), in_quotes(name) + " is listed in it, and cannot be found by its name");
+    if (!value)
+        throw damaged_store(store.path(), in_quotes(name) + " is listed in it, and cannot be found by its name");
     return *std::move(value);
 }
 

@@ -13,7 +13,8 @@ namespace baitwright {
 /// An entry of the library as it stands in a store, whatever its kind; venues and blends as their text.
 using EntryValue = std::variant<Ingredient, Recipe, Strategy, WrittenEntry>;
 
-/// Of a name that is listed in the store; throws StorageError where it is not found by it, as in a file that was damaged.
+/// Of a name that is listed in the store; throws StorageError where it is not found by it, as in a file that was
+/// damaged.
 EntryValue value_in(const Store& store, EntryKind kind, const std::string& name);
 /// As TOML; without the packs of an ingredient, which have a stamp of their own.
 std::string text_of(const EntryValue& value);

@@ -6,6 +6,7 @@
 #include "files/library_text.h"
 #include "library/all_faults.h"
 #include "library/entry_references.h"
+#include "library/entry_value.h"
 #include "library/named.h"
 #include "library/the_one_entry.h"
 #include "quantities/in_quotes.h"
