@@ -4,6 +4,7 @@
 #include "files/kept_csv.h"
 #include "files/library_text.h"
 #include "files/new_folder.h"
+#include "library/entry_value.h"
 #include "library/exported_files.h"
 #include "quantities/all_digits.h"
 #include "quantities/fault.h"
@@ -101,16 +102,18 @@ private:
     }
 
     EntryToWrite entry_to_write(const OwnedEntry& entry) const {
-        if (entry.kind == "ingredient") return to_write(store_.ingredient_to_mend(entry.name).value());
-        if (entry.kind == "mix") return to_write(store_.recipe_to_mend(entry.name).value());
-        if (entry.kind == "strategy") return to_write(store_.strategy_to_mend(entry.name).value());
+        if (entry.kind == "ingredient")
+            return to_write(std::get<Ingredient>(value_in(store_, EntryKind::ingredient, entry.name)));
+        if (entry.kind == "mix") return to_write(std::get<Recipe>(value_in(store_, EntryKind::mix, entry.name)));
+        if (entry.kind == "strategy")
+            return to_write(std::get<Strategy>(value_in(store_, EntryKind::strategy, entry.name)));
         if (entry.kind == "feel") {
             for (const Feel& feel : feels_)
                 if (feel.name == entry.name) return {toml_text(std::vector<Feel>{feel}), digest_of(feel)};
             throw std::logic_error("a feel that is not there");
         }
         const EntryKind kind = entry.kind == "venue" ? EntryKind::venue : EntryKind::blend;
-        return to_write(kind, store_.entries().find_written(kind, entry.name).value());
+        return to_write(kind, std::get<WrittenEntry>(value_in(store_, kind, entry.name)));
     }
 
     void put_entry(const OwnedEntry& entry) {
