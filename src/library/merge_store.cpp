@@ -77,9 +77,8 @@ MergeAnswer merge_store(Store& store, const std::filesystem::path& other, Date t
         });
     } catch (const OnlyShown&) {
         return answer;
-    } catch (const StorageError&) {
-        theirs.refuse_damaged();  // what failed on the way may have failed for that
-        throw;
+    } catch (const StorageError& met) {
+        theirs.refuse_damaged(met);
     }
     return answer;
 }

@@ -13,9 +13,24 @@ namespace baitwright {
 
 namespace {
 
+std::string mend_first(const std::filesystem::path& other) {
+    return "nothing was taken in; mend it first: baitwright doctor --mend --store " + shown(other);
+}
+
 StorageError damaged_other(const std::filesystem::path& other, const std::string& finding) {
     return {FaultClass::input_output, "damaged-store", "the store " + shown(other) + " is damaged: " + finding,
-            "nothing was taken in; mend it first: baitwright doctor --mend --store " + shown(other)};
+            mend_first(other)};
+}
+
+/// What was said of the copy, of which nobody knows, said of the store that it was made from.
+StorageError said_of(const std::filesystem::path& other, const std::filesystem::path& made, const StorageError& error) {
+    const Fault& fault = error.faults().front();
+    const std::string copy = shown(made);
+    const auto at = fault.message.find(copy);
+    if (at == std::string::npos) return error;
+    std::string message = fault.message;
+    message.replace(at, copy.size(), shown(other));
+    return {error.fault_class(), fault.code, message, is_damage(error) ? mend_first(other) : fault.hint};
 }
 
 void refuse_unfit(const std::filesystem::path& other, const std::filesystem::path& store) {
@@ -62,8 +77,7 @@ Store opened_copy(const std::filesystem::path& other, const std::filesystem::pat
     try {
         return Store::open(made);
     } catch (const StorageError& error) {
-        if (is_damage(error)) throw damaged_other(other, error.what());
-        throw;
+        throw said_of(other, made, error);
     }
 }
 
@@ -77,6 +91,11 @@ OtherStore::OtherStore(const std::filesystem::path& other, const std::filesystem
 
 void OtherStore::refuse_damaged() {
     if (const std::string broken = broken_.get(); !broken.empty()) throw damaged_other(other_, broken);
+}
+
+void OtherStore::refuse_damaged(const StorageError& met) {
+    refuse_damaged();  // what failed on the way may have failed for that
+    throw said_of(other_, made_.path(), met);
 }
 
 }  // namespace baitwright

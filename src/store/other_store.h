@@ -4,6 +4,7 @@
 #include <future>
 #include <string>
 
+#include "quantities/fault.h"
 #include "store/file_in_making.h"
 #include "store/store.h"
 
@@ -19,6 +20,8 @@ public:
 
     /// Waits until SQLite has looked through all of it, which it does meanwhile. Throws StorageError "damaged-store".
     void refuse_damaged();
+    /// The same, and throws what else was met on the way, under this store's name where it was met in the copy.
+    [[noreturn]] void refuse_damaged(const StorageError& met);
 
     Store& store() { return store_; }
     [[nodiscard]] const std::filesystem::path& path() const { return made_.path(); }

@@ -7,9 +7,11 @@
 #include "library/change_shed.h"
 #include "library/merge_store.h"
 #include "library/open_library.h"
+#include "library/own_entries.h"
 #include "quantities/fault_of.h"
 #include "quantities/units.h"
 #include "report/merge_report.h"
+#include "store/past_triggers.h"
 #include "store/temporary_folder.h"
 
 using namespace baitwright;
@@ -153,4 +155,21 @@ TEST_CASE("after a merge the last count is that of the latest day, whichever cam
               take(*two.ours, Happening::used, {"brown crumb", grams(100)}, on("2026-11-07"));
           }).code == "before-count");
     CHECK(fault_of([&] { undo(*two.ours, used.receipt.entry, told_day); }).code == "");
+}
+
+TEST_CASE("a damage met while merging is told of the other store, with nothing taken in") {
+    const TemporaryFolder folder;
+    Store ours = open_store(folder / "a.db");
+    {
+        Store theirs = open_store(folder / "b.db");
+        copy_entry(theirs, EntryKind::mix, "silt bed", "mine", told_day);
+    }
+    REQUIRE(run_past_triggers(folder / "b.db", "UPDATE recipe SET folded = 'another' WHERE name = 'mine'"));
+    const auto before = canonical_dump(folder / "a.db");
+    const Fault fault = fault_of([&] { merge_store(ours, folder / "b.db", told_day); });
+    CHECK(fault.code == "damaged-store");
+    CHECK(fault.message == "the store '" + (folder / "b.db").string() +
+                               "' is damaged: 'mine' is listed in it, and cannot be found by its name");
+    CHECK_THAT(fault.hint, Catch::Contains("nothing was taken in"));
+    CHECK(canonical_dump(folder / "a.db") == before);
 }

@@ -15,6 +15,7 @@
 #include "library/change_library.h"
 #include "library/own_entries.h"
 #include "library/store_of_everything.h"
+#include "store/past_triggers.h"
 
 using namespace baitwright;
 
@@ -44,27 +45,6 @@ public:
 private:
     fs::path folder_;
 };
-
-/// Runs SQL that the triggers would not let pass; they are there again after. False where the tables refuse it.
-bool run_past_triggers(const fs::path& path, const std::string& sql) {
-    SQLite::Database database(path.string(), SQLite::OPEN_READWRITE);
-    std::vector<std::string> triggers, drops;
-    SQLite::Statement rows(database, "SELECT sql, 'DROP TRIGGER ' || name FROM sqlite_schema WHERE type = 'trigger'");
-    while (rows.executeStep()) {
-        triggers.push_back(rows.getColumn(0).getString());
-        drops.push_back(rows.getColumn(1).getString());
-    }
-    rows.reset();
-    for (const std::string& drop : drops) database.exec(drop);
-    bool changed = false;
-    try {
-        changed = database.exec(sql) > 0;
-    } catch (const SQLite::Exception&) {
-        changed = false;
-    }
-    for (const std::string& trigger : triggers) database.exec(trigger);
-    return changed;
-}
 
 std::set<std::string> codes_of(const StoreFindings& findings) {
     std::set<std::string> codes;
