@@ -91,6 +91,11 @@ TEST_CASE("a feed waits for no circle, for nothing unknown, and for nothing that
           std::vector<std::string>{"never-used-up feed 2 after"});
     CHECK(faults({loose("casters", {WhenSlow{}, {}, {}}), loose("sweetcorn", waits)}) ==
           std::vector<std::string>{"never-used-up feed 2 after"});
+    // To the end of the session, when that is said; a minute before it, there is something to come.
+    CHECK(faults({loose("casters", {EveryPutIn{}, {}, session({}).length}), loose("sweetcorn", waits)}) ==
+          std::vector<std::string>{"never-used-up feed 2 after"});
+    CHECK(faults({loose("casters", {EveryPutIn{}, {}, session({}).length - 1.0 * minute}), loose("sweetcorn", waits)})
+              .empty());
     CHECK(faults({loose("casters", {EveryPutIn{}, {}, 2.0 * hour, "sweetcorn"}),
                   loose("sweetcorn", {EveryPutIn{}, {}, 2.0 * hour, "casters"})}) ==
           std::vector<std::string>{"circle feed 1 after"});

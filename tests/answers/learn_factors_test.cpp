@@ -138,6 +138,22 @@ TEST_CASE("weighed cups, buckets and carpets of a mix teach factors on what a dr
     CHECK(mix.carpet->mean == learnt(answer, "fishmeal mix", Taught::carpet)->mean);
 }
 
+TEST_CASE("a carpet that was seen with where its cupful broke is held against a cupful that breaks there") {
+    const MixShelf shelf;
+    DropRequest deeper = in_water(2.0 * metre);
+    const DropAnswer by_model = drop_feed(shelf, *shelf.find_recipe("fishmeal mix"), deeper);
+    deeper.own.breaks_at = 1.6 * by_model.breaks_depth;
+    const DropAnswer seen = drop_feed(shelf, *shelf.find_recipe("fishmeal mix"), deeper);
+    REQUIRE(seen.width.most < 0.98 * by_model.width.most);
+    LoggedLook look = look_at(2.0 * metre);
+    look.breaks_at = seen.breaks_depth;
+    look.carpet = 1.2 * seen.width.most;
+    const LearnAnswer answer = learn_from_log(shelf, log_of_things({look}));
+    const Learnt* carpet = learnt(answer, "fishmeal mix", Taught::carpet);
+    REQUIRE(carpet);
+    check_conjugate(*carpet, std::log(2) / normal_quantile(0.95), std::log(1.25), {std::log(1.2)});
+}
+
 TEST_CASE("a ball in a bucket teaches how long a mix holds, and deeper means longer") {
     const MixShelf shelf;
     const auto hold_of = [&](LoggedLook look) {

@@ -42,6 +42,22 @@ TEST_CASE("more than half dust is odd") {
     CHECK_FALSE(odd(draft::fishmeal_mix(), "mostly-fines"));
 }
 
+// By hand: flour of which 80 % is dust and crumb of which 10 % is, 4 to 1: 66 %.
+TEST_CASE("how much of a mix is dust is told in whole percents") {
+    MemoryShelf shelf(&draft::shelf());
+    for (const auto& [name, fines] : {std::pair{"wheat flour", 0.8}, {"brown crumb", 0.1}}) {
+        Ingredient ingredient = draft::shelf().ingredient(name);
+        ingredient.fines.value = fines;
+        shelf.put(ingredient);
+    }
+    const Recipe dusty = draft::mix_of("dusty", {{"wheat flour", 4}, {"brown crumb", 1}});
+    const std::vector<Warning> found = oddities_of(resolve(dusty, shelf), draft::feels());
+    const auto mostly =
+        std::find_if(found.begin(), found.end(), [](const Warning& one) { return one.code == "mostly-fines"; });
+    REQUIRE(mostly != found.end());
+    CHECK_THAT(mostly->message, Catch::StartsWith("66 % of it is dust"));
+}
+
 TEST_CASE("a ball of what breaks up is odd, a crumbly mix of it is not") {
     Recipe lively = draft::mix_of("lively", {{"ground hemp, toasted", 1}, {"wheat bran", 1}});
     lively.feel = "firm";

@@ -73,6 +73,27 @@ TEST_CASE("each setting as its example has it lies in its range") {
     }
 }
 
+TEST_CASE("each form of a feed has sizes of its own, and no other") {
+    const auto lies_in_range = [](FeedForm form, const FeedSize& size) {
+        Strategy strategy = plain_strategy();
+        strategy.feeds.front().form = form;
+        strategy.feeds.front().size = size;
+        return beyond_range(strategy).empty();
+    };
+    const FeedSize ball = 50.0 * millimetre, wide = 20.0 * metre, cup = 250.0 * millilitre, barrel = 21.0 * litre,
+                   handful = 60.0 * gram;
+    for (const FeedSize& none_of_a_ball : {cup, handful, wide})
+        CHECK_FALSE(lies_in_range(FeedForm::ball, none_of_a_ball));
+    CHECK(lies_in_range(FeedForm::ball, ball));
+    for (const FeedForm vessel : {FeedForm::cup, FeedForm::feeder}) {
+        CHECK(lies_in_range(vessel, cup));
+        for (const FeedSize& none_of_a_vessel : {ball, barrel, handful})
+            CHECK_FALSE(lies_in_range(vessel, none_of_a_vessel));
+    }
+    for (const FeedSize& loose : {cup, barrel, handful}) CHECK(lies_in_range(FeedForm::loose, loose));
+    CHECK_FALSE(lies_in_range(FeedForm::loose, ball));
+}
+
 TEST_CASE("a number of a strategy beyond its range is told in words") {
     const auto told = [](auto&& change) {
         Strategy strategy = plain_strategy();

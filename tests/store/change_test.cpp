@@ -102,6 +102,12 @@ TEST_CASE("putting outside of a change is the caller's mistake") {
     Store store = Store::open(folder / "library.db");
     CHECK_THROWS_AS(store.put(ingredient_named("coarse meal"), EntryOwner::person), std::logic_error);
     CHECK_THROWS_AS(store.change([&] { store.change([] {}); }), std::logic_error);
+    EntryRegister entries = store.entries();
+    CHECK_THROWS_AS(entries.put_written(EntryKind::venue, {"pit", "text"}, EntryOwner::person), std::logic_error);
+    CHECK_THROWS_AS(entries.follow_in_text(EntryKind::venue, {"pit", "text"}), std::logic_error);
+    CHECK_THROWS_AS(entries.remove(EntryKind::ingredient, "coarse meal"), std::logic_error);
+    CHECK_THROWS_AS(entries.rename(EntryKind::ingredient, "coarse meal", "fine meal"), std::logic_error);
+    CHECK_THROWS_AS(entries.take_prices_back("coarse meal"), std::logic_error);
 }
 
 TEST_CASE("a store that was moved goes on") {
