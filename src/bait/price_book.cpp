@@ -53,6 +53,17 @@ void enter_price(PriceBook& book, const Pack& told) {
     }
 }
 
+bool tell_more(const std::vector<Pack>& others, const PriceBook& book) {
+    return std::any_of(others.begin(), others.end(), [&](const Pack& pack) {
+        const auto is_that = [&](const Pack& known) { return same_price(known, pack); };
+        const auto is_no_older = [&](const Pack& known) {
+            return known.price && same_offer(known, pack) && known.on >= pack.on;
+        };
+        return pack.price && std::none_of(book.old.begin(), book.old.end(), is_that) &&
+               std::none_of(book.packs.begin(), book.packs.end(), is_no_older);
+    });
+}
+
 bool is_stale(const Pack& pack, Date today) {
     return pack.on && year_after(*pack.on) < today;
 }

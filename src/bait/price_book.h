@@ -29,6 +29,10 @@ bool same_offer(const Pack& a, const Pack& b);
 /// price nor shop takes it. Told twice it stands once. The other packs may be priced in another currency.
 void enter_price(PriceBook& book, const Pack& told);
 
+/// Whether others say what this book never knew: a size or a shop that it has no pack of, or a price newer than its
+/// own. What stands among its old prices it knew, and had a reason to replace or take out.
+bool tell_more(const std::vector<Pack>& others, const PriceBook& book);
+
 /// Over a year old on that day; a price without a date never is, for nobody can tell.
 bool is_stale(const Pack& pack, Date today);
 

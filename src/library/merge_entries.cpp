@@ -8,6 +8,8 @@
 
 #include "bait/pack.h"
 #include "files/library_file.h"
+#include "files/library_text.h"
+#include "library/entry_references.h"
 #include "library/merge_feels.h"
 #include "quantities/suggestion.h"
 
@@ -38,6 +40,23 @@ std::string newest_price(const std::vector<Pack>& packs) {
 std::int64_t clock_in(const std::map<std::string, std::int64_t>& clocks, const std::string& folded) {
     const auto found = clocks.find(folded);
     return found == clocks.end() ? 0 : found->second;
+}
+
+/// The entry with what it refers to called as it is called now; empty where something of it is gone.
+std::string text_by_names_now(const Store& store, const std::string& text) {
+    try {
+        LibraryFile file = read_library_file(text, "an entry");
+        if (!file.faults.empty()) return {};
+        follow_renames(store, file);
+        std::string now;
+        for (const Entry<Recipe>& entry : file.recipes) now += toml_text(entry.value);
+        for (const Entry<Strategy>& entry : file.strategies) now += toml_text(entry.value);
+        for (const Entry<Venue>& entry : file.venues) now += toml_text(entry.value);
+        for (const Entry<BlendSpec>& entry : file.blends) now += toml_text(entry.value);
+        return now;
+    } catch (const InputError&) {
+        return {};
+    }
 }
 
 }  // namespace
@@ -157,7 +176,8 @@ void MergingEntries::let_stand(EntryKind kind, const std::string& folded, Contes
     std::int64_t since = 0;
     for (const Version& version : contest.versions) since = std::max(since, version.state.since);
     for (const Version& version : contest.versions)
-        if (&version != &best && version.text != best.text) keep_loser(kind, best.state.name, version, &best);
+        if (&version != &best && version.text != best.text && !differ_by_names(version, best))
+            keep_loser(kind, best.state.name, version, &best);
     const bool was_there = our_names_[kind][folded].is_there;
     const auto in_ours = [&](const Version& version) { return version.is_ours && version.text == best.text; };
     const bool same = was_there && std::any_of(contest.versions.begin(), contest.versions.end(), in_ours);
@@ -174,19 +194,26 @@ void MergingEntries::let_stand(EntryKind kind, const std::string& folded, Contes
     if (kind == EntryKind::ingredient) ours_.merging().set_stamp(stamp_of_packs, folded, packs_clock, 0);
 }
 
-/// The packs have a stamp of their own: a price told on other_one side stands beside a change of the rest on the other.
+/// The packs have a stamp of their own: a price told on one side stands beside a change of the rest on the other.
 std::int64_t MergingEntries::choose_packs(const Contest& contest, Version& best) {
     const auto packs_of = [](const Version& version) -> const std::vector<Pack>& {
         return std::get<Ingredient>(version.value).packs;
     };
-    const auto rank = [&](const Version& other_one) {
-        return std::tuple(other_one.packs_clock, newest_price(packs_of(other_one)), text_of_packs(packs_of(other_one)));
+    const auto rank = [&](const Version* one) {
+        return std::tuple(one->packs_clock, newest_price(packs_of(*one)), text_of_packs(packs_of(*one)));
     };
     const Version* chosen = &best;
     for (const Version& version : contest.versions)
-        if (rank(*chosen) < rank(version)) chosen = &version;
+        if (rank(chosen) < rank(&version)) chosen = &version;
     const std::vector<Pack> packs = packs_of(*chosen);
     const std::int64_t clock = chosen->packs_clock;
+    // Ours may be called by its new name by now.
+    const PriceBook book{packs,
+                         chosen->is_ours ? ours_.old_prices(chosen->state.name) : theirs_.old_prices(chosen->from)};
+    for (const Version& version : contest.versions)
+        if (version.is_ours != chosen->is_ours && tell_more(packs_of(version), book))
+            answer_.prices_apart.emplace_back(
+                best.state.name, chosen->is_ours ? MergeConflict::Stands::ours : MergeConflict::Stands::theirs);
     for (const Version& version : contest.versions)
         if (version.is_ours && text_of_packs(packs_of(version)) != text_of_packs(packs)) {
             ours_.put_packs(version.state.name, packs);
@@ -211,6 +238,13 @@ void MergingEntries::let_go(EntryKind kind, const std::string& folded, Contest& 
     ours_.merging().set_gone(kind, contest.gone->name, contest.gone->became);
     ours_.merging().set_stamp(name_of(kind), folded, contest.gone->clock, 0);
     if (kind == EntryKind::ingredient) ours_.merging().set_stamp(stamp_of_packs, folded, 0, 0);
+}
+
+/// What was renamed in one store is called so in all that refers to it there: nobody has changed that.
+bool MergingEntries::differ_by_names(const Version& one, const Version& other) const {
+    if (one.state.clock != other.state.clock) return false;
+    const std::string now = text_by_names_now(ours_, one.text);
+    return !now.empty() && now == text_by_names_now(ours_, other.text);
 }
 
 bool MergingEntries::is_kept(EntryKind kind, const std::string& name, const Version& loser) const {

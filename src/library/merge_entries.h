@@ -52,6 +52,7 @@ private:
     void let_go(EntryKind kind, const std::string& folded, Contest& contest);
     std::int64_t choose_packs(const Contest& contest, Version& best);
     void keep_loser(EntryKind kind, const std::string& name, const Version& loser, const Version* best);
+    [[nodiscard]] bool differ_by_names(const Version& one, const Version& other) const;
     [[nodiscard]] bool is_kept(EntryKind kind, const std::string& name, const Version& loser) const;
     void count(std::string_view kind);
 

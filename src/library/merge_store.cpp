@@ -5,6 +5,7 @@
 
 #include "bait/resolve_mix.h"
 #include "library/merge_entries.h"
+#include "library/told_twice.h"
 #include "quantities/fault.h"
 #include "store/other_store.h"
 
@@ -66,7 +67,13 @@ MergeAnswer merge_store(Store& store, const std::filesystem::path& other, Date t
     answer.only_shown = doing == MergeDoing::only_shown;
     OtherStore theirs(other, store.path());
     try {
+        const MarksToGive marks = marks_of_told_twice(store, theirs.store());
+        if (!marks.theirs.empty()) {
+            theirs.refuse_damaged();  // it is read until then
+            theirs.store().change([&] { theirs.store().log().put_marks(marks.theirs); });
+        }
         store.change_beside(theirs.path(), [&] {
+            store.log().put_marks(marks.ours);
             const std::vector<std::string> failed_before = mixes_that_fail(store);
             merge_all(store, theirs.store(), today, answer);
             for (const std::string& name : mixes_that_fail(store))

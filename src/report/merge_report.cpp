@@ -67,6 +67,20 @@ void say_conflicts(const MergeAnswer& answer, Told& told) {
     if (named != answer.conflicts.end() && !answer.only_shown) told.say("To have the other back: " + way_back(*named));
 }
 
+/// Of packs the whole list stands that was changed last.
+void say_prices_apart(const MergeAnswer& answer, Told& told) {
+    if (answer.prices_apart.empty()) return;
+    told.say(answer.only_shown ? "Prices were told in both; these would stand, the others be old prices:"
+                               : "Prices were told in both; these stand, the others are old prices now:");
+    for (std::size_t i = 0; i < std::min(answer.prices_apart.size(), most_conflicts_told); ++i)
+        told.say("- of " + answer.prices_apart[i].first + " " +
+                 (answer.prices_apart[i].second == MergeConflict::Stands::ours ? "yours" : "theirs"));
+    if (answer.prices_apart.size() > most_conflicts_told)
+        told.say("- and of " + std::to_string(answer.prices_apart.size() - most_conflicts_told) + " more");
+    told.say("Look, and tell again what is right: baitwright price history \"" + answer.prices_apart.front().first +
+             "\"");
+}
+
 /// What is one thing for a whole store, and goes by its later change.
 void say_of_whole_store(const MergeAnswer& answer, Told& told) {
     const bool shown = answer.only_shown;
@@ -109,6 +123,7 @@ Told merge_told(const MergeAnswer& answer) {
     say_renamed(answer, told);
     say_of_whole_store(answer, told);
     say_conflicts(answer, told);
+    say_prices_apart(answer, told);
     if (!answer.kept_for_use.empty())
         told.say("Removed in one, but used in the other, so it stays: " + listed(answer.kept_for_use) + ".");
     for (const auto& [name, by] : answer.overdrawn)
@@ -153,6 +168,10 @@ Json merge_json(const MergeAnswer& answer) {
                              {"stands", stands_word(conflict.stands)},
                              {"gone", conflict.is_gone}});
     json["conflicts"] = std::move(conflicts);
+    Json prices = Json::array();
+    for (const auto& [name, stands] : answer.prices_apart)
+        prices.push_back({{"name", name}, {"stands", stands_word(stands)}});
+    json["prices_apart"] = std::move(prices);
     json["kept_for_use"] = answer.kept_for_use;
     Json overdrawn = Json::array();
     for (const auto& [name, by] : answer.overdrawn)

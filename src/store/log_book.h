@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -33,6 +34,10 @@ public:
     /// The session that was taken from that page on that day and stands; of notes without a page, that of the same
     /// strategy, day and start.
     [[nodiscard]] std::optional<std::int64_t> session_from(const LoggedSession& session, Date on) const;
+    /// The mark of every entry, by number.
+    [[nodiscard]] std::map<std::int64_t, std::string> marks() const;
+    /// Whether a session, or an entry alone, has the mark that notes give.
+    [[nodiscard]] bool is_from_notes(std::int64_t id) const;
     [[nodiscard]] std::size_t size() const;  ///< of those that stand
 
     // Inside `Store::change` only.
@@ -41,6 +46,8 @@ public:
     /// These came with notes, a session first, or one alone: they get the marks that the same notes give wherever they
     /// are taken in.
     void mark_from_notes(std::int64_t first, const std::vector<std::int64_t>& belonging);
+    /// Those of these entries get these marks, and with them what took them back.
+    void put_marks(const std::map<std::int64_t, std::string>& marks);
     /// Takes an entry back; the last that stands where none is named. With a session goes all that belongs to it. Gives
     /// every entry that it took back. Throws NotFound "unknown-entry" or "nothing-to-undo", or Error (answer_is_no)
     /// "cannot-undo".

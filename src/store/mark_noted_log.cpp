@@ -1,3 +1,5 @@
+#include <functional>
+
 #include "quantities/suggestion.h"
 #include "store/content_mark.h"
 #include "store/log_book.h"
@@ -27,6 +29,14 @@ constexpr const char* mark_of_alone =
     ", ?2) FROM log_entry e WHERE e.id = ?1";
 #undef BAITWRIGHT_TOLD_OF_ENTRY
 constexpr const char* knows_logged_mark = "SELECT 1 FROM log_entry WHERE mark = ?1";
+constexpr const char* select_logged_marks = "SELECT id, mark FROM log_entry";
+constexpr const char* select_logged_mark = "SELECT mark FROM log_entry WHERE id = ?1";
+constexpr const char* move_belief_stamp =
+    "UPDATE OR REPLACE stamp SET folded = ?2 WHERE kind = 'believed'"
+    " AND folded = (SELECT mark FROM log_entry WHERE id = ?1)";
+constexpr const char* mark_undoings =
+    "UPDATE log_entry SET mark = (SELECT substr(u.mark, 17) || substr(u.mark, 1, 16) FROM log_entry u WHERE u.id = ?1)"
+    " WHERE undoes = ?1";
 constexpr const char* put_logged_mark = "UPDATE log_entry SET mark = ?2 WHERE id = ?1";
 
 /// Gives the entry the first mark that is free: of those alike, the first has the first.
@@ -45,18 +55,14 @@ std::string mark_by(StoreConnection& connection, const char* sql, std::int64_t i
     return row.next() ? row.text(0) : std::string();
 }
 
-bool mark_session(StoreConnection& connection, std::int64_t id) {
-    std::string page, day, folded, start;
-    {
-        Query row(connection, select_noted_session, id);
-        if (!row.next()) return false;
-        page = row.text(0), day = row.text(1), folded = row.text(2), start = row.text(3);
-    }
-    give_mark(connection, id, [&](std::int64_t nth) {
+/// What gives a session, or an entry alone, its marks, by how many are alike.
+std::function<std::string(std::int64_t)> marks_by_notes(StoreConnection& connection, std::int64_t id) {
+    Query row(connection, select_noted_session, id);
+    if (!row.next()) return [&connection, id](std::int64_t nth) { return mark_by(connection, mark_of_alone, id, nth); };
+    return [page = row.text(0), day = row.text(1), folded = row.text(2), start = row.text(3)](std::int64_t nth) {
         return page.empty() ? mark_of({"session of notes", folded, start, day, std::to_string(nth)})
                             : mark_of({"session from notes", page, day, std::to_string(nth)});
-    });
-    return true;
+    };
 }
 
 }  // namespace
@@ -65,12 +71,43 @@ void LogBook::mark_from_notes(std::int64_t first, const std::vector<std::int64_t
     connection_->require_change();
     connection_->guarded([&] {
         connection_->know_marks();
-        if (!mark_session(*connection_, first))
-            give_mark(*connection_, first,
-                      [&](std::int64_t nth) { return mark_by(*connection_, mark_of_alone, first, nth); });
+        give_mark(*connection_, first, marks_by_notes(*connection_, first));
         for (const std::int64_t id : belonging)
             give_mark(*connection_, id,
                       [&](std::int64_t nth) { return mark_by(*connection_, mark_in_session, id, nth); });
+    });
+}
+
+std::map<std::int64_t, std::string> LogBook::marks() const {
+    return connection_->guarded([&] {
+        std::map<std::int64_t, std::string> marks;
+        Query rows(*connection_, select_logged_marks);
+        while (rows.next()) marks[rows.whole(0)] = rows.text(1);
+        return marks;
+    });
+}
+
+bool LogBook::is_from_notes(std::int64_t id) const {
+    constexpr std::int64_t most_alike = 20;
+    return connection_->guarded([&] {
+        connection_->know_marks();
+        std::string mark;
+        if (Query row(*connection_, select_logged_mark, id); row.next()) mark = row.text(0);
+        const auto nth_mark = marks_by_notes(*connection_, id);
+        for (std::int64_t nth = 1; nth <= most_alike; ++nth)
+            if (nth_mark(nth) == mark) return true;
+        return false;
+    });
+}
+
+void LogBook::put_marks(const std::map<std::int64_t, std::string>& marks) {
+    connection_->require_change();
+    connection_->guarded([&] {
+        for (const auto& [id, mark] : marks) {
+            Query(*connection_, move_belief_stamp, id, mark).run();
+            Query(*connection_, put_logged_mark, id, mark).run();
+            Query(*connection_, mark_undoings, id).run();
+        }
     });
 }
 

@@ -66,6 +66,52 @@ bool tells(const MergeAnswer& answer, const std::string& words) {
 
 }  // namespace
 
+TEST_CASE("prices that both were told apart are said to be so, once, and all are kept") {
+    TwoStores two([](Store&) {});
+    const auto tell = [](Store& store, const char* price, Mass size, const char* on) {
+        tell_price(store, "brown crumb", {size, parse_money(price), parse_date(on), {}});
+    };
+    tell(*two.ours, "£2.30", 1.0 * kilogram, "2026-06-05");
+    tell(*two.ours, "£4.10", 2.0 * kilogram, "2026-06-05");
+    tell(*two.theirs, "£12", 10.0 * kilogram, "2026-06-10");
+    const MergeAnswer answer = two.merge();
+    CHECK_FALSE(tells(answer, nothing_new));
+    CHECK(tells(answer, "Prices were told in both; these stand, the others are old prices now:"));
+    CHECK(tells(answer, "- of brown crumb yours"));
+    CHECK(tells(answer, "baitwright price history \"brown crumb\""));
+    CHECK(merge_reply(answer).json()["prices_apart"] == Json({{{"name", "brown crumb"}, {"stands", "ours"}}}));
+    const std::vector<Pack> old = two.ours->old_prices("brown crumb");
+    CHECK(std::any_of(old.begin(), old.end(), [](const Pack& pack) { return pack.price == parse_money("£12"); }));
+    CHECK(tells(two.merge(), nothing_new));
+}
+
+TEST_CASE("what was renamed in one store is no change of what refers to it") {
+    TwoStores two([](Store& store) {
+        store.change([&] {
+            Recipe mix = store.recipe("silt bed");
+            mix.name = "reed corner";
+            store.put(mix, EntryOwner::person);
+            Strategy strategy = store.strategy("tight balls");
+            strategy.name = "long night";
+            for (Feed& feed : strategy.feeds)
+                for (FeedPart& part : feed.parts) part.of = "reed corner";
+            store.put(strategy, EntryOwner::person);
+        });
+    });
+    two.ours->change([&] { two.ours->entries().rename(EntryKind::mix, "reed corner", "reed edge"); });
+    const MergeAnswer answer = two.merge();
+    CHECK(answer.conflicts.empty());
+    CHECK(two.ours->strategy("long night").feeds.front().parts.front().of == "reed edge");
+}
+
+TEST_CASE("a price that only one was told of makes no word about both") {
+    TwoStores two([](Store&) {});
+    tell_price(*two.theirs, "brown crumb", {10.0 * kilogram, parse_money("£12"), told_day, {}});
+    CHECK(two.merge().prices_apart.empty());
+    tell_price(*two.ours, "brown crumb", {10.0 * kilogram, parse_money("£13"), told_day, {}});
+    CHECK(two.merge().prices_apart.empty());
+}
+
 TEST_CASE("what a merge changes of what is usual is told, by its key, and once") {
     TwoStores two([](Store& store) { store.change([&] { store.put_usual("pump", {"80ml"}); }); });
     two.theirs->change([&] {

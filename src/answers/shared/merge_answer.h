@@ -29,6 +29,8 @@ struct MergeAnswer {
     std::int64_t beliefs = 0;                                  ///< entries of the log that are believed now, or no more
     std::vector<std::pair<std::string, std::string>> renamed;  ///< from, to: as the other has it
     std::vector<MergeConflict> conflicts;
+    /// What both were told prices of apart, and whose stand; the others are among the old ones.
+    std::vector<std::pair<std::string, MergeConflict::Stands>> prices_apart;
     std::optional<MergeConflict::Stands> feels_as_one;  ///< together they did not rise, so all are as one has them
     std::vector<std::pair<std::string, Milligrams>> overdrawn;  ///< used beyond what the bags held
     std::vector<std::string> kept_for_use;                      ///< removed in one, used in the other
@@ -36,8 +38,8 @@ struct MergeAnswer {
 
     [[nodiscard]] bool anything() const {
         return !entries.empty() || !renamed.empty() || shed_entries + log_entries + prices + beliefs > 0 ||
-               !usual.empty() || learnt || !conflicts.empty() || feels_as_one || !kept_for_use.empty() ||
-               !overdrawn.empty() || !broken_mixes.empty();
+               !usual.empty() || learnt || !conflicts.empty() || !prices_apart.empty() || feels_as_one ||
+               !kept_for_use.empty() || !overdrawn.empty() || !broken_mixes.empty();
     }
 };
 
