@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cctype>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -69,10 +68,10 @@ void tell_for_and_against(Told& told, const std::vector<AdvicePoint>& points) {
 
 std::string amount_text(const AdvisedStrategy& strategy) {
     const Mass all = strategy.as_written, low = strategy.low, high = strategy.high;
-    const auto shown = [](Mass mass) { return shown_mass(kitchen_mass(mass)); };
+    const auto shown = [](Mass mass) { return shown_mass(scale_mass(mass)); };
     if (low == all && high == all) return shown(all) + " as it goes in";
     if (low == all) return shown(all) + " as it goes in, with up to " + shown(high - all) + " more ready";
-    const std::string advised = low == high ? shown(low) : shown_mass(kitchen_mass(low), kitchen_mass(high));
+    const std::string advised = low == high ? shown(low) : shown_mass(scale_mass(low), scale_mass(high));
     if (high < all || high == all) return advised + " as it goes in, out of its " + shown(all);
     return advised + " as it goes in; as written it has " + shown(all);
 }

@@ -5,8 +5,8 @@
 #include "answers/mix/mix_doubt.h"
 #include "answers/plan/last_in_tub.h"
 #include "bait/caution.h"
-#include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
+#include "report/breach_text.h"
 #include "report/display.h"
 #include "report/hand_measure.h"
 #include "report/kept_text.h"
@@ -49,7 +49,7 @@ CardRow dose_row(const PlannedTotal& part) {
 std::string soaked_word(const PlannedTotal& part) {
     if (!(part.soaked > Mass{})) return {};
     return part.soaked >= 0.999 * part.mass ? " (weighed dry, then soaked)"
-                                            : " (" + shown_mass(kitchen_mass(part.soaked)) + " of it soaked)";
+                                            : " (" + shown_mass(scale_mass(part.soaked)) + " of it soaked)";
 }
 
 std::string part_words(const PlannedTotal& part) {
@@ -59,7 +59,7 @@ std::string part_words(const PlannedTotal& part) {
 CardRow water_row(const std::string& what, Mass water) {
     CardRow row;
     row.what = what;
-    row.amount = shown_water(kitchen_water(water));
+    row.amount = shown_water(jug_water(water));
     if (water / (1.0 * gram_per_millilitre) >= least_told) row.also = other_water(water);
     return row;
 }
@@ -68,7 +68,7 @@ CardRow water_row(const std::string& what, Mass water) {
 void add_water(const PlannedBatch& batch, std::vector<CardRow>& rows) {
     if (!(batch.water_first + batch.water_rest > 0.5 * gram)) return;
     const std::string mark =
-        fmt::format("until {}; never past {} in all", batch.feel, shown_water(kitchen_water(batch.water_range.high)));
+        fmt::format("until {}; never past {} in all", batch.feel, shown_water(jug_water(batch.water_range.high)));
     if (!(batch.water_rest > 0.5 * gram)) {
         rows.push_back(water_row("water, a little at a time, " + mark, batch.water_first));
         return;
@@ -109,10 +109,10 @@ CardSection batch_section(const PlannedBatch& batch) {
     add_water(batch, section.rows);
     for (const LetDown& wetter : batch.let_downs)
         section.rows.push_back(water_row(
-            fmt::format("more, for {} of it, let down to {}", shown_mass(kitchen_mass(wetter.take)), wetter.feel),
+            fmt::format("more, for {} of it, let down to {}", shown_mass(scale_mass(wetter.take)), wetter.feel),
             wetter.water));
     if (batch.kept_dry > Mass{})
-        section.rows.push_back(note_row("in two goes: " + shown_mass(kitchen_mass(kept_meal(batch))) +
+        section.rows.push_back(note_row("in two goes: " + shown_mass(scale_mass(kept_meal(batch))) +
                                         " stays dry, with its share of the water: see Keep it damp"));
     for (const KeptUse& use : batch.kept)
         section.rows.push_back(note_row("of it " + kept_amount(use) + ": " + kept_handling(use)));
@@ -171,12 +171,8 @@ CardSection total_section(const SessionPlan& plan) {
 CardSection mind_section(const SessionPlan& plan) {
     CardSection section = section_of("Mind", CardSection::Look::notes);
     section.side = CardSection::Side::water;
-    for (const PlanBreach& breach : plan.breaches) {
-        const Mass* mass = std::get_if<Mass>(&breach.planned);
-        section.rows.push_back(
-            note_row("BREAKS A RULE: " + breach.rule + "; planned " +
-                     (mass ? shown_mass(kitchen_mass(*mass)) : shown_volume(std::get<Volume>(breach.planned)))));
-    }
+    for (const PlanBreach& breach : plan.breaches)
+        section.rows.push_back(note_row("BREAKS A RULE: " + breach.rule + "; planned " + planned_against(breach)));
     for (const std::string& rule : plan.venue_notes) section.rows.push_back(note_row(rule));
     for (const Warning& warning : plan.warnings) section.rows.push_back(note_row(sentence(warning.message)));
     section.in_short = section.rows;

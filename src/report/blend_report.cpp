@@ -9,6 +9,7 @@
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/rate_text.h"
+#include "report/shown_units.h"
 #include "report/text_table.h"
 
 namespace baitwright {
@@ -64,11 +65,16 @@ std::string price_cell(double minor, const Currency& currency) {
     return minor < 9.95 ? shown_rate(minor, currency) : money_text(Money(round_half_even(minor), currency));
 }
 
+/// To the gram, as it is weighed; a pinch in ounces has its grams beside it.
+std::string weigh_cell(Mass mass) {
+    return units_shown().ounces ? shown_weighed(mass) : shown_mass(mass);
+}
+
 TextTable shares_table(const BlendAnswer& answer) {
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::right});
     table.row({"made of", "share", "weigh", "a kilo costs", "cost"});
     for (const BlendShare& share : answer.shares)
-        table.row({share.ingredient.name, shown_percent(share.share), shown_mass(share.weigh),
+        table.row({share.ingredient.name, shown_percent(share.share), weigh_cell(share.weigh),
                    price_cell(share.price_per_kilogram, *answer.currency), money_text(share.cost)});
     table.rule();
     table.row({"in all", "", shown_mass(answer.batch), "", money_text(answer.cost)});
@@ -104,6 +110,7 @@ Told blend_told(const BlendAnswer& answer) {
     for (const BlendPropertyValue& property : answer.properties)
         if (property.property != MixProperty::price) properties.push_back(property_text(property));
     told.line("Comes to", listed(properties) + ".");
+    told.line("Prices", "By the smallest pack of each, or as the blend says; by the sack it may cost less.");
     if (answer.binding.empty()) {
         told.line("Limits", "None of them makes it dearer: this is the cheapest candidate.");
     } else {

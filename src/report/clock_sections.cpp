@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/clock.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -38,7 +37,7 @@ std::string job_words(const PrepJob& job) {
         case PrepTask::second_wetting:
             return "rest of the water into " + of + ", by feel";
         case PrepTask::let_down:
-            return "let " + shown_mass(kitchen_mass(job.take)) + " of " + of + " down to " + job.feel;
+            return "let " + shown_mass(scale_mass(job.take)) + " of " + of + " down to " + job.feel;
         case PrepTask::shape:
             return fmt::format("shape {} {} of {}", job.count, job.count == 1 ? "ball" : "balls", of);
         case PrepTask::travel:
@@ -64,9 +63,10 @@ CardRow job_row(const SessionPlan& plan, const PrepJob& job) {
     CardRow row;
     row.tick = CardRow::Tick::box;
     row.when = job.when == PrepJob::When::evening_before ? "evening" : moment_before(plan, job.at);
-    row.what = job_words(job);
+    const bool stays = job.task == PrepTask::load && !(plan.travel > Time{});
+    row.what = stays ? "bring it all to hand; drop nothing in yet" : job_words(job);
     if (job.amount > 0.5 * gram && job.task != PrepTask::stir_in)
-        row.amount = is_water(job.task) ? shown_water(kitchen_water(job.amount)) : shown_weighed(job.amount);
+        row.amount = is_water(job.task) ? shown_water(jug_water(job.amount)) : shown_weighed(job.amount);
     return row;
 }
 

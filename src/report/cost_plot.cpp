@@ -45,7 +45,7 @@ std::string in_words(const StrategyCost& cost) {
     return cost_name(cost) + (cost.complete() ? ": " : ": at least ") +
            shown_money(static_cast<double>(cost.used_minor), *cost.currency) + " used" + range_words(cost) + "; " +
            shown_money(static_cast<double>(cost.outlay_minor), *cost.currency) + " to pay" +
-           (cost.complete() ? "." : "; " + no_price_text(cost.unpriced.size()) + ".");
+           (cost.complete() ? "." : "; " + not_in_sum_text(cost) + ".");
 }
 
 std::string description(const std::vector<StrategyCost>& costs) {
@@ -73,8 +73,7 @@ void draw_range(Svg& svg, const Range<double>& range, const MoneyScale& scale, d
 }
 
 void draw_bars(Svg& svg, const StrategyCost& cost, const MoneyScale& scale, double y) {
-    svg.text({chart_left, y},
-             cost_name(cost) + (cost.complete() ? "" : ", at least: " + no_price_text(cost.unpriced.size())), 15,
+    svg.text({chart_left, y}, cost_name(cost) + (cost.complete() ? "" : ", at least: " + not_in_sum_text(cost)), 15,
              Svg::Anchor::start, true);
     if (!cost.currency) return svg.text({chart_left, y + 24}, "no price is known");
     const auto used = static_cast<double>(cost.used_minor), outlay = static_cast<double>(cost.outlay_minor);

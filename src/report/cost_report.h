@@ -31,6 +31,9 @@ Json bought_json(const PackBought& bought);
 /// "open carpet", or "open carpet, 3 sessions".
 std::string cost_name(const StrategyCost& cost);
 
+/// Why the sums are the least that they can be: "1 thing has no price". Empty where nothing is left out.
+std::string not_in_sum_text(const StrategyCost& cost);
+
 /// "£3.40 to £4.10", what is used 9 times in 10; empty where that is not known, or both ends are told alike.
 std::string used_range_text(const StrategyCost& cost);
 

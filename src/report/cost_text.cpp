@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/cost_report.h"
@@ -53,8 +52,8 @@ std::string in_steps(Mass mass, Mass step) {
 
 TakenAndLeft taken_and_left(const CostLine& line) {
     const bool leaves = line.left_over > Mass{};
-    const Mass taken = kitchen_mass(line.need);
-    if (units_shown().ounces) return {shown_mass(taken), leaves ? shown_mass(kitchen_mass(line.left_over)) : ""};
+    const Mass taken = scale_mass(line.need);
+    if (units_shown().ounces) return {shown_weighed(line.need), leaves ? shown_weighed(line.left_over) : ""};
     const Mass step = (taken < 10.0 * gram ? 0.1 : taken < 50.0 * gram ? 1 : taken < 2000.0 * gram ? 5 : 10) * gram;
     Mass left_step = line.left_over < step ? std::min(step, 1.0 * gram) : step;
     if (line.left_over >= 100.0 * gram) left_step = std::max(left_step, 1.0 * gram);
@@ -76,7 +75,7 @@ TextTable lines_table(const StrategyCost& cost) {
         if (!(line.need > Mass{})) continue;
         const TakenAndLeft mass = taken_and_left(line);
         row({line.name, mass.taken, money_cell(line.used),
-             line.from_stock > Mass{} ? shown_mass(kitchen_mass(line.from_stock)) : "", packs_of(cost, line.name),
+             line.from_stock > Mass{} ? shown_mass(scale_mass(line.from_stock)) : "", packs_of(cost, line.name),
              money_cell(line.outlay), mass.left});
     }
     table.rule();
@@ -95,16 +94,16 @@ std::string used_text(const StrategyCost& cost) {
     if (const auto each = cost.per_litre()) text += ", " + shown_money(*each, currency) + " a litre";
     if (cost.unrolled.times > 1) text += ", " + shown_money(cost.per_session(), currency) + " a session";
     if (cost.unrolled.people > 1) text += ", " + shown_money(cost.per_angler(), currency) + " for each angler";
-    return sentence(text + (cost.complete() ? "" : "; " + no_price_text(cost.unpriced.size())));
+    return sentence(text + (cost.complete() ? "" : "; " + not_in_sum_text(cost)));
 }
 
 std::string goes_in_text(const UnrolledStrategy& unrolled) {
-    std::string text = shown_mass(kitchen_mass(unrolled.wet_mass)) + " as it goes in, about " +
-                       shown_volume(unrolled.wet_volume) + ": " + shown_mass(kitchen_mass(unrolled.dry)) + " dry";
+    std::string text = shown_mass(scale_mass(unrolled.wet_mass)) + " as it goes in, about " +
+                       shown_volume(unrolled.wet_volume) + ": " + shown_mass(scale_mass(unrolled.dry)) + " dry";
     const Mass water = unrolled.water + unrolled.soak_water;
-    if (water > 0.5 * gram) text += " and " + shown_water(kitchen_water(water)) + " of water";
+    if (water > 0.5 * gram) text += " and " + shown_water(jug_water(water)) + " of water";
     if (const Mass kept = kept_mass(unrolled.kept); kept > Mass{})
-        text += ", and " + shown_mass(kitchen_mass(kept)) + " of kept mix";
+        text += ", and " + shown_mass(scale_mass(kept)) + " of kept mix";
     text += ".";
     if (unrolled.free_offerings >= 1) text += " About " + shown_count(unrolled.free_offerings) + " single grains.";
     for (const HookbaitNeed& hook : unrolled.hookbaits)
@@ -145,7 +144,7 @@ std::string title(const StrategyCost& cost) {
     if (unrolled.people > 1) text += fmt::format(", {} anglers", unrolled.people);
     if (cost.complete()) return text;
     text += cost.currency ? ": at least " + minor_text(cost.outlay_minor, cost) + " to pay; " : ": no sum; ";
-    return text + no_price_text(cost.unpriced.size());
+    return text + not_in_sum_text(cost);
 }
 
 bool is_mixed(const StrategyCost& cost) {
@@ -154,6 +153,10 @@ bool is_mixed(const StrategyCost& cost) {
 }
 
 }  // namespace
+
+std::string not_in_sum_text(const StrategyCost& cost) {
+    return no_price_text(cost.unpriced.size() - cost.elsewhere.size(), cost.elsewhere.size());
+}
 
 std::string shown_money(double minor, const Currency& currency) {
     return money_text(Money(round_half_even(minor), currency));
@@ -207,8 +210,8 @@ std::vector<std::string> difference_sentences(const StrategyComparison& comparis
                            name_in_sentence(comparison.costs[one_of.cheaper]);
         if (!one_of.ingredient.empty())
             text += fmt::format(": {} for {}, {} against {}", money_text(Money(one_of.ingredient_more_minor, currency)),
-                                one_of.ingredient, shown_mass(kitchen_mass(one_of.here)),
-                                one_of.there > Mass{} ? shown_mass(kitchen_mass(one_of.there)) : std::string("none"));
+                                one_of.ingredient, shown_mass(scale_mass(one_of.here)),
+                                one_of.there > Mass{} ? shown_mass(scale_mass(one_of.there)) : std::string("none"));
         sentences.push_back(text);
     }
     return sentences;
@@ -229,8 +232,7 @@ void tell_at_least(Told& told, const StrategyComparison& comparison) {
         for (const CostLine& line : cost.lines)
             if (std::find(cost.unpriced.begin(), cost.unpriced.end(), line.name) != cost.unpriced.end())
                 amounts.push_back(shown_weighed(line.need) + " of " + line.name);
-        told.line("At least",
-                  sentence(cost_name(cost) + ": " + no_price_text(cost.unpriced.size()) + ", " + listed(amounts)));
+        told.line("At least", sentence(cost_name(cost) + ": " + not_in_sum_text(cost) + ", " + listed(amounts)));
     }
 }
 
@@ -254,8 +256,7 @@ Told compare_told(const StrategyComparison& comparison) {
         table.row({cost_name(cost) + (cost.complete() ? "" : ", at least"), minor_text(cost.used_minor, cost),
                    used_range_text(cost), minor_text(cost.outlay_minor, cost),
                    cost.currency ? shown_money(cost.per_hour(), *cost.currency) : "no price",
-                   shown_mass(kitchen_mass(unrolled.dry)),
-                   shown_water(kitchen_water(unrolled.water + unrolled.soak_water)),
+                   shown_mass(scale_mass(unrolled.dry)), shown_water(jug_water(unrolled.water + unrolled.soak_water)),
                    shown_count(unrolled.free_offerings)});
     }
     Told told;

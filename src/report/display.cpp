@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
@@ -31,11 +32,23 @@ std::string litres_text(Volume volume) {
     return significant(litres * 1000, 2) + " ml";
 }
 
+Mass at_least_a_gram(Mass mass) {
+    return mass > Mass{} ? std::max(mass, 1.0 * gram) : Mass{};
+}
+
 /// So little that a scale in whole tenths of an ounce cannot weigh it.
 constexpr Mass pinch = 1.0 * ounce;
 constexpr Volume drop_of_liquid = 1.0 * imperial_fluid_ounce;
 
 }  // namespace
+
+Mass scale_mass(Mass mass) {
+    return units_shown().ounces ? at_least_a_gram(mass) : kitchen_mass(mass);
+}
+
+Mass jug_water(Mass water) {
+    return is_imperial() ? at_least_a_gram(water) : kitchen_water(water);
+}
 
 std::string shown_grams(Mass mass) {
     const double grams = mass.in(gram);
@@ -75,21 +88,21 @@ std::string pinch_text(Mass weighed) {
 std::string shown_dose(Mass mass) {
     const Mass weighed = kitchen_additive(mass);
     if (!units_shown().ounces) return fmt::format("{:g} g", weighed.in(gram));
-    return weighed > Mass{} && weighed < pinch ? pinch_text(weighed) : ounces_text(weighed);
+    return weighed > Mass{} && mass < pinch ? pinch_text(weighed) : ounces_text(mass);
 }
 
 std::string shown_dose(Volume volume) {
     const Volume measured = kitchen_additive(volume);
     std::string millilitres = fmt::format("{:g} ml", measured.in(millilitre));
     if (!is_imperial()) return millilitres;
-    if (measured > Volume{} && measured < drop_of_liquid)
+    if (measured > Volume{} && volume < drop_of_liquid)
         return significant(measured.in(imperial_fluid_ounce), 2) + " fl oz (" + millilitres + ")";
-    return measured_pints_text(measured);
+    return measured_pints_text(volume);
 }
 
 std::string shown_weighed(Mass mass) {
     const Mass weighed = kitchen_weighed(mass);
-    if (units_shown().ounces) return weighed > Mass{} && weighed < pinch ? pinch_text(weighed) : ounces_text(weighed);
+    if (units_shown().ounces) return weighed > Mass{} && mass < pinch ? pinch_text(weighed) : ounces_text(mass);
     return weighed < 5.0 * gram ? fmt::format("{:.2g} g", weighed.in(gram)) : shown_mass(weighed);
 }
 
@@ -99,8 +112,13 @@ std::string shown_mass(Mass low, Mass high) {
     return significant(low.in(kilogram), 3) + " to " + significant(high.in(kilogram), 3) + " kg";
 }
 
-std::string no_price_text(std::size_t things) {
-    return things == 1 ? "1 thing has no price" : std::to_string(things) + " things have no price";
+std::string no_price_text(std::size_t things, std::size_t elsewhere) {
+    std::string text;
+    if (things > 0) text = things == 1 ? "1 thing has no price" : std::to_string(things) + " things have no price";
+    if (elsewhere == 0) return text;
+    if (things > 0) text += "; ";
+    return text + (elsewhere == 1 ? "1 thing is" : std::to_string(elsewhere) + " things are") +
+           " priced in another currency";
 }
 
 std::string shown_ounces(Mass mass) {

@@ -32,6 +32,11 @@ std::string shown_grams(Mass mass);
 std::string mass_head();
 /// A mass in the units that do not come first: "14.1 oz", "400 g"; empty where one is enough.
 std::string other_mass(Mass mass);
+/// What is asked of a scale: in grams by the steps of a kitchen scale (`kitchen_mass`); in ounces to the tenth that
+/// they are told in anyway, so that a pound that is asked for is a pound. Never nothing where there is anything.
+Mass scale_mass(Mass mass);
+/// What is asked of a jug, likewise: by its millilitres (`kitchen_water`), or as it is where pints are shown.
+Mass jug_water(Mass water);
 /// Whatever of these is not empty: " (14.1 oz, 1.3 pt)", or nothing.
 std::string in_brackets(std::initializer_list<std::string> amounts);
 /// A pack as the shop labels it, whatever the units shown: "900 g", "2.5 kg"; "1 lb", "8 oz" where it is no round
@@ -39,9 +44,12 @@ std::string in_brackets(std::initializer_list<std::string> amounts);
 std::string shown_pack(Mass mass);
 /// The same by what a shop sells it by: "900 g", "570 ml"; "1 pt", "0.5 pt" likewise.
 std::string shown_pack(const Pack& pack);
+/// The same as it is typed, that very size: the label where it says all, "738.7 ml" where it does not.
+std::string typed_pack(const Pack& pack);
 
-/// "1 thing has no price", "4 things have no price": why a sum is the least that it can be.
-std::string no_price_text(std::size_t things);
+/// "1 thing has no price", "4 things have no price; 1 thing is priced in another currency": why a sum is the least that
+/// it can be. Empty for none.
+std::string no_price_text(std::size_t things, std::size_t elsewhere);
 /// "14.1 oz"; from a pound up "2 lb 3 oz"; whatever the units shown.
 std::string shown_ounces(Mass mass);
 /// "625 ml"; from 10 l up "12.4 l". A range in the unit of its upper end: "580 to 935 ml". In the imperial system as

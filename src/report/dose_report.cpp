@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -24,7 +23,7 @@ std::string solution_text(const Solution& solution) {
 
 Told dose_told(const DoseAnswer& answer) {
     std::string head = fmt::format("{} of {}", shown_mass(answer.dry_mass), answer.of);
-    if (answer.water > Mass{}) head += fmt::format(", {} of water", shown_water(kitchen_water(answer.water)));
+    if (answer.water > Mass{}) head += fmt::format(", {} of water", shown_water(jug_water(answer.water)));
     Told told;
     told.heading(head);
     TextTable table({Align::left, Align::right, Align::right, Align::right, Align::left});

@@ -4,7 +4,6 @@
 
 #include <cmath>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/drop_extent.h"
@@ -15,8 +14,8 @@ namespace baitwright {
 
 std::string drop_title(const DropAnswer& answer) {
     return fmt::format("{}, {}: {}, about {} wet ({} dry), in {} of water", answer.recipe, answer.feel,
-                       form_text(answer), shown_mass(kitchen_mass(answer.wet_mass)),
-                       shown_mass(kitchen_mass(answer.dry_mass)), shown_as_told(answer.depth));
+                       form_text(answer), shown_mass(scale_mass(answer.wet_mass)),
+                       shown_mass(scale_mass(answer.dry_mass)), shown_as_told(answer.depth));
 }
 
 bool lands_whole(const DropAnswer& answer) {
@@ -75,10 +74,11 @@ std::string drift_line(const DropAnswer& answer) {
         return fmt::format(
             "Put it in over the swim: which way its middle drifts is not sure (likely {} the top tow to {} it).",
             way(low), way(high));
+    const bool alike = shown_length(low, unit) == shown_length(high, unit);
     const std::string likely = low < Length{} ? shown_length(-high, -low, unit) : shown_length(low, high, unit);
-    return fmt::format("Put it in {} {} the tow: its middle lands that far {} the top tow (likely {}).",
+    return fmt::format("Put it in {}{} {} the tow: its middle lands that far {} the top tow{}.", alike ? "about " : "",
                        shown_length(Length::from_si(middle), unit), middle > 0 ? "up" : "down",
-                       middle > 0 ? "down" : "against", likely);
+                       middle > 0 ? "down" : "against", alike ? "" : " (likely " + likely + ")");
 }
 
 std::string afloat_line(const DropAnswer& answer) {

@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/worded.h"
 #include "report/display.h"
 #include "report/text_table.h"
@@ -12,7 +11,7 @@ namespace baitwright {
 namespace {
 
 std::string shown_range(const LowHigh<Mass>& range) {
-    return shown_water(kitchen_water(range.low), kitchen_water(range.high));
+    return shown_water(jug_water(range.low), jug_water(range.high));
 }
 
 std::string leaves_line(const DryAnswer& answer) {
@@ -36,7 +35,7 @@ std::string alone_line(const DryAnswer& answer) {
 Told dry_told(const DryAnswer& answer) {
     Told told;
     told.title(fmt::format("{}, {}: {} dry, wetted, {} {} for {}", answer.recipe, answer.feel,
-                           shown_mass(kitchen_mass(answer.dry_mass)), answer.covered ? "under a lid" : "in an open tub",
+                           shown_mass(scale_mass(answer.dry_mass)), answer.covered ? "under a lid" : "in an open tub",
                            answer.in_sun ? "in the sun" : "in the shade", shown_time(answer.hours)));
     told.line("Loses", is_nothing(answer.loss_per_hour)
                            ? "Next to no water in this air."

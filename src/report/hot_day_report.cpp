@@ -6,7 +6,6 @@
 #include <cmath>
 
 #include "answers/plan/last_in_tub.h"
-#include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -20,7 +19,7 @@ namespace baitwright {
 namespace {
 
 std::string damp_water_text(Mass water) {
-    return shown_water(kitchen_water(water));
+    return shown_water(jug_water(water));
 }
 
 /// What can be measured is whole; where the range is too narrow for that, to a tenth.
@@ -40,7 +39,7 @@ std::string loss_text(const Range<Mass>& loss) {
 }
 
 std::string kept_dry_text(const PlannedBatch& batch) {
-    return shown_mass(kitchen_mass(kept_meal(batch)));
+    return shown_mass(scale_mass(kept_meal(batch)));
 }
 
 /// "stir in 45 g of casters at the very end": the share of what is wetted later; or nothing.

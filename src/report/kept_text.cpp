@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -36,24 +35,24 @@ std::vector<std::string> amounts_by_place(const std::vector<KeptUse>& kept) {
     }
     std::vector<std::string> amounts;
     amounts.reserve(sums.size());
-    for (const auto& [what, mass] : sums) amounts.push_back(shown_mass(kitchen_mass(mass)) + what);
+    for (const auto& [what, mass] : sums) amounts.push_back(shown_mass(scale_mass(mass)) + what);
     return amounts;
 }
 
 }  // namespace
 
 std::string kept_amount(const KeptUse& use) {
-    return shown_mass(kitchen_mass(use.of.mass)) + " from " + place_words(use) + (is_frozen(use) ? ", thawed" : "");
+    return shown_mass(scale_mass(use.of.mass)) + " from " + place_words(use) + (is_frozen(use) ? ", thawed" : "");
 }
 
 std::string kept_handling(const KeptUse& use) {
     const std::string loosen = can_be(MixState::riddled, use.wetness) ? "riddle it, " : "stir it up, ";
     if (use.more_water > least_water_told)
-        return loosen + "stir in about " + shown_water(kitchen_water(use.more_water)) + " of water to " + use.fed_at +
+        return loosen + "stir in about " + shown_water(jug_water(use.more_water)) + " of water to " + use.fed_at +
                ", and use it first";
     if (use.more_water < Mass{} - least_water_told)
         return "it is wetter than " + use.fed_at + ", so work it into the fresh mix before you pour; it brings about " +
-               shown_water(kitchen_water(Mass{} - use.more_water)) + " of the water";
+               shown_water(jug_water(Mass{} - use.more_water)) + " of the water";
     return use.fed_at.empty() ? "use it first" : loosen + "and use it first";
 }
 

@@ -5,7 +5,6 @@
 #include <algorithm>
 
 #include "answers/mix/mix_doubt.h"
-#include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/mix_targets_text.h"
@@ -26,7 +25,7 @@ std::string soaking_lead(const MixAnswer& answer) {
         ++soaked;
     }
     if (!soaked) return {};
-    std::string text = shown_water(kitchen_water(pour)) + " over the pellets";
+    std::string text = shown_water(jug_water(pour)) + " over the pellets";
     if (soaked == 1)
         text +=
             fmt::format(", soak {}, drain, and stand {}", shown_soak_time(soak->soak), shown_soak_time(soak->stand));
@@ -37,14 +36,13 @@ std::string soaking_lead(const MixAnswer& answer) {
 std::string pouring_lead(const MixAnswer& answer) {
     const double tubs = answer.tubs.count;
     const std::string each = answer.tubs.count > 1 ? fmt::format(" into each of {} tubs", answer.tubs.count) : "";
-    const Mass aim = kitchen_water(answer.tubs.water_each);
+    const Mass aim = jug_water(answer.tubs.water_each);
     if (!answer.doubt) return shown_water(aim) + each + ".";
-    const Mass first = kitchen_water(answer.doubt->first_pour / tubs);
+    const Mass first = jug_water(answer.doubt->first_pour / tubs);
     const std::string pour = first < 1.0 * gram ? "nothing yet: riddle and feel it first"
                                                 : shown_water(first) + each + ", rest " + shown_time(answer.rest);
     std::string text = fmt::format("{}, then creep to about {}", pour, shown_water(std::max(first, aim)));
-    const Mass low = kitchen_water(answer.doubt->water.low / tubs),
-               high = kitchen_water(answer.doubt->water.high / tubs);
+    const Mass low = jug_water(answer.doubt->water.low / tubs), high = jug_water(answer.doubt->water.high / tubs);
     if (high > 1.02 * low) text += fmt::format(" (9 times in 10: {})", shown_water(low, high));
     if (lets_down(answer)) text += " for " + answer.feel;
     return text + ".";
@@ -53,7 +51,7 @@ std::string pouring_lead(const MixAnswer& answer) {
 /// With water in it already: two thirds of what is lacking, as `water` says it.
 std::string topping_up_lead(const MixAnswer& answer) {
     return fmt::format("about {} more: two thirds of it, rest {}, then the last by feel.",
-                       shown_water(kitchen_water(answer.water_to_add)), shown_time(answer.rest));
+                       shown_water(jug_water(answer.water_to_add)), shown_time(answer.rest));
 }
 
 }  // namespace
@@ -61,8 +59,9 @@ std::string topping_up_lead(const MixAnswer& answer) {
 void tell_lead(Told& told, const MixAnswer& answer) {
     if (answer.dry_to_add > Mass{}) {
         told.line("Stir in",
-                  fmt::format("about {} more of the dry mix{}, and no water.",
-                              shown_mass(kitchen_mass(answer.dry_to_add)), answer.tubs.count > 1 ? " in all" : ""));
+                  fmt::format("about {} more of the dry mix{}{}, and no water.",
+                              shown_mass(scale_mass(answer.dry_to_add)), answer.tubs.count > 1 ? " in all" : "",
+                              answer.all_parts_take_water ? "" : ", leaving out what takes no water"));
     } else if (answer.right_as_it_stands) {
         told.line("Pour", "nothing: it is right as it stands.");
     } else if (answer.soaked_alone) {

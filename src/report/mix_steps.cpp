@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include "answers/mix/mix_doubt.h"
-#include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -21,11 +20,10 @@ std::string soak_step(const MixAnswer& answer) {
     std::vector<std::string> soaked;
     for (const PartAnswer& part : answer.parts) {
         if (part.prepare != Preparation::soaked) continue;
-        std::string how = shown_mass(part.kitchen_mass) + " of " + part.name;
+        std::string how = shown_mass(scale_mass(part.mass)) + " of " + part.name;
         if (part.soak)
-            how +=
-                fmt::format(" ({} of water on them, {}, drain, stand {})", shown_water(kitchen_water(part.soak->pour)),
-                            shown_soak_time(part.soak->soak), shown_soak_time(part.soak->stand));
+            how += fmt::format(" ({} of water on them, {}, drain, stand {})", shown_water(jug_water(part.soak->pour)),
+                               shown_soak_time(part.soak->soak), shown_soak_time(part.soak->stand));
         soaked.push_back(std::move(how));
     }
     if (soaked.empty()) return {};
@@ -80,13 +78,13 @@ void add_shape_steps(const MixAnswer& answer, std::vector<std::string>& steps) {
 
 std::string creep_step(const MixAnswer& answer, Mass first) {
     const double tubs = answer.tubs.count;
-    const Mass most = kitchen_water(answer.doubt->water.high / tubs);
+    const Mass most = jug_water(answer.doubt->water.high / tubs);
     const bool poured = first >= 1.0 * gram;
     return fmt::format(
         "Add {} a little at a time, about {} and a minute between, until it feels right ({}). Most likely that is "
         "{}{}; never go past {}.",
         poured ? "the rest" : "water", shown_water(creeping_step(answer.tubs.water_each)), answer.feel,
-        shown_water(std::max(first, kitchen_water(answer.tubs.water_each))), poured ? " with the first pour" : "",
+        shown_water(std::max(first, jug_water(answer.tubs.water_each))), poured ? " with the first pour" : "",
         shown_water(most));
 }
 
@@ -99,7 +97,7 @@ void add_dry_steps(const MixAnswer& answer, std::vector<std::string>& steps) {
         add(
             fmt::format("Stir all the dry parts together, then work in {} tubs of about {} dry each. What follows is "
                         "for one tub.",
-                        answer.tubs.count, shown_mass(kitchen_mass(answer.tubs.dry_each))));
+                        answer.tubs.count, shown_mass(scale_mass(answer.tubs.dry_each))));
     else if (answer.marks.slump > 0)
         add("Weigh the dry parts into a wide tub and stir them together dry.");
     else
@@ -114,7 +112,7 @@ void add_remedy_steps(const MixAnswer& answer, std::vector<std::string>& steps) 
         steps.push_back(
             fmt::format("Let it rest {} (water at {}) and rub it through a riddle. Never add more than {} of water.",
                         shown_time(answer.rest), shown_temperature(answer.water_temperature),
-                        shown_water(kitchen_water(answer.doubt->water.high))));
+                        shown_water(jug_water(answer.doubt->water.high))));
     else if (answer.dry_to_add > Mass{})
         steps.push_back(fmt::format("Give it {} before you judge it.", shown_time(answer.rest)));
     if (answer.tubs.count > 1)
@@ -140,14 +138,14 @@ std::vector<std::string> mix_steps(const MixAnswer& answer) {
     }
     if (answer.dry_to_add > Mass{}) {
         add(fmt::format("Add no water. Stir in about {} more of the dry mix{}, and let it rest {}.",
-                        shown_mass(kitchen_mass(answer.dry_to_add / answer.tubs.count)),
+                        shown_mass(scale_mass(answer.dry_to_add / answer.tubs.count)),
                         answer.all_parts_take_water ? "" : ", leaving out what takes no water",
                         shown_time(answer.rest)));
         add(last_step(answer));
         return steps;
     }
     if (answer.water_to_add > Mass{} && answer.doubt) {
-        const Mass first = kitchen_water(answer.doubt->first_pour / answer.tubs.count);
+        const Mass first = jug_water(answer.doubt->first_pour / answer.tubs.count);
         if (first < 1.0 * gram) {
             add("Rub it through a riddle and feel it before you add any water: it may need none.");
         } else {

@@ -6,7 +6,6 @@
 #include <cmath>
 
 #include "answers/mix/mix_doubt.h"
-#include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
 #include "quantities/sort_stably.h"
 #include "quantities/units.h"
@@ -85,10 +84,10 @@ std::string let_down_step(const MixAnswer& answer, const FeelShare& share, bool 
     std::string text = fmt::format(
         "{}, about {}{}, for {}: add {} of water{} a little at a time, about {} and a minute between, until it feels "
         "right ({}).",
-        is_last ? "Let down what is left" : "Take a share of it", shown_mass(kitchen_mass(share.take)),
-        tubs > 1 ? fmt::format(" in {:.0f} tubs", tubs) : "", names_of(share), shown_water(kitchen_water(share.water)),
+        is_last ? "Let down what is left" : "Take a share of it", shown_mass(scale_mass(share.take)),
+        tubs > 1 ? fmt::format(" in {:.0f} tubs", tubs) : "", names_of(share), shown_water(jug_water(share.water)),
         more_of_doses(answer, share), shown_water(creeping_step(share.water)), share.feel());
-    if (share.high > share.water) text += fmt::format(" Never go past {}.", shown_water(kitchen_water(share.high)));
+    if (share.high > share.water) text += fmt::format(" Never go past {}.", shown_water(jug_water(share.high)));
     if (answer.wetness < 1) text += fmt::format(" Give it {} before you judge it.", shown_time(answer.rest));
     return text;
 }
@@ -113,11 +112,11 @@ std::string targets_title(const MixAnswer& answer) {
 void tell_let_down_water(Told& told, const MixAnswer& answer) {
     for (const FeelShare& share : feel_shares(answer)) {
         if (!share.is_let_down()) continue;
-        std::vector<std::string> cells{shown_water(kitchen_water(share.water))};
+        std::vector<std::string> cells{shown_water(jug_water(share.water))};
         if (std::string other = other_water(share.water); !other.empty()) cells.push_back(std::move(other));
         if (share.high > 1.02 * share.low)
             cells.push_back("on to " + share.feel() + "; 9 times in 10 it is " +
-                            shown_water(kitchen_water(share.low), kitchen_water(share.high)));
+                            shown_water(jug_water(share.low), jug_water(share.high)));
         told.amounts("then", std::move(cells));
     }
 }
@@ -125,18 +124,17 @@ void tell_let_down_water(Told& told, const MixAnswer& answer) {
 std::string targets_made_text(const MixAnswer& answer) {
     Mass wet;
     for (const TargetAnswer& target : answer.targets) wet += target.wet_mass;
-    return fmt::format("{} wet in all, from one batch", shown_mass(kitchen_mass(wet)));
+    return fmt::format("{} wet in all, from one batch", shown_mass(scale_mass(wet)));
 }
 
 void tell_targets(Told& told, const MixAnswer& answer) {
     for (const TargetAnswer& target : answer.targets) {
         std::string text = fmt::format("{}, {}: {} of the dry mix", portions_text(target.portions), target.feel,
-                                       shown_mass(kitchen_mass(target.dry_mass)));
-        if (target.water > Mass{})
-            text += fmt::format(" and {} of water in all", shown_water(kitchen_water(target.water)));
+                                       shown_mass(scale_mass(target.dry_mass)));
+        if (target.water > Mass{}) text += fmt::format(" and {} of water in all", shown_water(jug_water(target.water)));
         if (target.water_range.high > 1.02 * target.water_range.low)
-            text += fmt::format(" (9 times in 10 {})", shown_water(kitchen_water(target.water_range.low),
-                                                                   kitchen_water(target.water_range.high)));
+            text += fmt::format(" (9 times in 10 {})",
+                                shown_water(jug_water(target.water_range.low), jug_water(target.water_range.high)));
         text += fmt::format(", enough for {}.", counted_range(target.count_range, target.portions.called));
         told.line("", text);
     }

@@ -55,10 +55,10 @@ std::vector<std::string> part_line(std::string name, MassCells mass, std::vector
     return cells;
 }
 
-/// Ounces alone are of what is weighed, so that the steps say the same, and a pinch has its grams beside it.
+/// A pinch in ounces alone has its grams beside it.
 MassCells cells_of(Mass mass, Mass kitchen) {
-    if (!tells_both_masses()) return {shown_grams(kitchen), shown_weighed(kitchen)};
-    return {shown_grams(kitchen), shown_ounces(units_shown().ounces ? kitchen : mass)};
+    if (!tells_both_masses()) return {shown_grams(kitchen), shown_weighed(units_shown().ounces ? mass : kitchen)};
+    return {shown_grams(kitchen), shown_ounces(mass)};
 }
 
 MassCells cells_of(const AdditiveAnswer& additive) {
@@ -99,9 +99,9 @@ void tell_soak_water(Told& told, const MixAnswer& answer) {
         if (part.soak) pour += part.soak->pour;
     Mass kept = answer.wet_mass - answer.dry_mass;
     for (const AdditiveAnswer& additive : answer.additives) kept -= additive.mass;
-    std::vector<std::string> water{shown_water(kitchen_water(pour))};
+    std::vector<std::string> water{shown_water(jug_water(pour))};
     if (std::string other = other_water(pour); !other.empty()) water.push_back(std::move(other));
-    water.push_back("covers them; they keep about " + shown_water(kitchen_water(kept)));
+    water.push_back("covers them; they keep about " + shown_water(jug_water(kept)));
     told.amounts("water", std::move(water));
 }
 
@@ -109,7 +109,7 @@ void tell_soak_water(Told& told, const MixAnswer& answer) {
 std::string in_all_text(const MixAnswer& answer) {
     if (!answer.doubt || !(answer.doubt->water.high > 1.02 * answer.doubt->water.low)) return "in all";
     return "in all; 9 times in 10 it is " +
-           shown_water(kitchen_water(answer.doubt->water.low), kitchen_water(answer.doubt->water.high));
+           shown_water(jug_water(answer.doubt->water.low), jug_water(answer.doubt->water.high));
 }
 
 void tell_water(Told& told, const MixAnswer& answer) {
@@ -117,21 +117,20 @@ void tell_water(Told& told, const MixAnswer& answer) {
     if (answer.right_as_it_stands)
         water = {"none; it is right as it stands"};
     else if (!(answer.dry_to_add > Mass{})) {
-        water = {shown_water(answer.kitchen_water)};
+        water = {shown_water(jug_water(answer.water_to_add))};
         if (std::string other = other_water(answer.water_to_add); !other.empty()) water.push_back(std::move(other));
     }
     if (answer.water_to_add > Mass{} && lets_down(answer)) water.push_back("to " + answer.feel);
     if (answer.water_to_add > Mass{} && answer.tubs.count > 1) water.push_back(in_all_text(answer));
     told.amounts("water", std::move(water));
     if (!(answer.dry_to_add > Mass{})) tell_let_down_water(told, answer);
-    if (answer.water_already_in > Mass{})
-        told.amounts("already in", {shown_water(kitchen_water(answer.water_already_in))});
+    if (answer.water_already_in > Mass{}) told.amounts("already in", {shown_water(jug_water(answer.water_already_in))});
 }
 
 /// "1930 g wet, about 1.7 l squeezed, 9 times in 10 from 1.6 to 2.0 l, enough for 18 to 23 balls".
 std::string made_text(const MixAnswer& answer) {
     std::string text =
-        fmt::format("{} wet, about {} {}{}", shown_mass(kitchen_mass(answer.wet_mass)), shown_volume(answer.wet_volume),
+        fmt::format("{} wet, about {} {}{}", shown_mass(scale_mass(answer.wet_mass)), shown_volume(answer.wet_volume),
                     name_of(answer.state), in_brackets({other_volume(answer.wet_volume)}));
     if (answer.doubt && answer.doubt->wet_volume.high > 1.02 * answer.doubt->wet_volume.low)
         text += ", 9 times in 10 from " + shown_volume(answer.doubt->wet_volume.low, answer.doubt->wet_volume.high);
@@ -144,8 +143,8 @@ std::string outcome(const MixAnswer& answer) {
     if (answer.dry_to_add > Mass{})
         return fmt::format(
             "{} as it stands, about {}. It is wetter than {}; another {} of the dry mix{} puts it right.",
-            shown_mass(kitchen_mass(answer.wet_mass)), shown_volume(answer.wet_volume), answer.feel,
-            shown_mass(kitchen_mass(answer.dry_to_add)),
+            shown_mass(scale_mass(answer.wet_mass)), shown_volume(answer.wet_volume), answer.feel,
+            shown_mass(scale_mass(answer.dry_to_add)),
             answer.all_parts_take_water ? "" : " (leaving out what takes no water)");
     std::string text = (answer.targets.empty() ? made_text(answer) : targets_made_text(answer)) + ".";
     if (answer.free_offerings >= 1)

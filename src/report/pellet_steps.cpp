@@ -1,6 +1,5 @@
 #include <fmt/format.h>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -14,7 +13,7 @@ namespace {
 /// "Pour 640 ml of water on plain micros; after 1 min drain them and let them stand 10 min, covered".
 std::string soak_of(const PartAnswer& part) {
     return fmt::format("Pour {} of water on the {}. Drain after {}, then let them stand {}, covered, until they stick.",
-                       shown_water(kitchen_water(part.soak->pour)), part.name, shown_soak_time(part.soak->soak),
+                       shown_water(jug_water(part.soak->pour)), part.name, shown_soak_time(part.soak->soak),
                        shown_soak_time(part.soak->stand));
 }
 

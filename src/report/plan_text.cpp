@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/clock.h"
 #include "quantities/units.h"
+#include "report/breach_text.h"
 #include "report/cost_report.h"
 #include "report/display.h"
 #include "report/feed_size.h"
@@ -74,7 +74,7 @@ std::string feed_text(const SessionPlan& plan, const PlannedFeed& put_in) {
     const bool alone = together_with(plan, put_in.feed).empty();
     return fmt::format("{}: {}{}, about {}", put_in.name,
                        alone ? portion_text(put_in) : shared_portion(plan, put_in.feed),
-                       with.empty() ? "" : ", " + with, shown_mass(kitchen_mass(put_in.mass)));
+                       with.empty() ? "" : ", " + with, shown_mass(scale_mass(put_in.mass)));
 }
 
 /// "Silt bed: 1 ball of 45 mm, about 60 g, kept ready; when bites slow (reckoned 3 times)."
@@ -118,10 +118,10 @@ TextTable weigh_table(const SessionPlan& plan) {
     table.row({"weigh", mass_head(), "loose", ""});
     for (const PlannedTotal& total : plan.totals) {
         const bool all_soaked = total.soaked >= 0.999 * total.mass;
-        table.row({total.name, shown_weighed(total.mass),
-                   total.volume < 20.0 * millilitre ? shown_helping(total.volume) : shown_loose(total.volume),
-                   total.soaked > Mass{} ? (all_soaked ? "soaked" : "soaked " + shown_mass(kitchen_mass(total.soaked)))
-                                         : ""});
+        table.row(
+            {total.name, shown_weighed(total.mass),
+             total.volume < 20.0 * millilitre ? shown_helping(total.volume) : shown_loose(total.volume),
+             total.soaked > Mass{} ? (all_soaked ? "soaked" : "soaked " + shown_mass(scale_mass(total.soaked))) : ""});
     }
     return table;
 }
@@ -129,7 +129,7 @@ TextTable weigh_table(const SessionPlan& plan) {
 /// "196 g dry", or where all of it was made before nothing.
 std::string fresh_text(const PlannedBatch& batch) {
     if (!(batch.dry > Mass{}) && !batch.kept.empty()) return "nothing to weigh";
-    return shown_mass(kitchen_mass(batch.dry)) + " dry";
+    return shown_mass(scale_mass(batch.dry)) + " dry";
 }
 
 std::string batch_text(const PlannedBatch& batch) {
@@ -140,18 +140,17 @@ std::string batch_text(const PlannedBatch& batch) {
     const Mass to_feel = batch.water_first + batch.water_rest;
     if (to_feel > 0.5 * gram)
         text += fmt::format(" and about {} of water{} (9 times in 10: {}), {} first and the rest by feel after {}",
-                            shown_water(kitchen_water(to_feel)), batch.let_downs.empty() ? "" : " to be " + batch.feel,
-                            shown_water(kitchen_water(batch.water_range.low), kitchen_water(batch.water_range.high)),
-                            shown_water(kitchen_water(batch.water_first)), shown_time(batch.rest));
+                            shown_water(jug_water(to_feel)), batch.let_downs.empty() ? "" : " to be " + batch.feel,
+                            shown_water(jug_water(batch.water_range.low), jug_water(batch.water_range.high)),
+                            shown_water(jug_water(batch.water_first)), shown_time(batch.rest));
     for (const LetDown& wetter : batch.let_downs)
-        text +=
-            fmt::format("; then {} of it let down to {} with about {} more (9 times in 10: {})",
-                        shown_mass(kitchen_mass(wetter.take)), wetter.feel, shown_water(kitchen_water(wetter.water)),
-                        shown_water(kitchen_water(wetter.water_range.low), kitchen_water(wetter.water_range.high)));
+        text += fmt::format("; then {} of it let down to {} with about {} more (9 times in 10: {})",
+                            shown_mass(scale_mass(wetter.take)), wetter.feel, shown_water(jug_water(wetter.water)),
+                            shown_water(jug_water(wetter.water_range.low), jug_water(wetter.water_range.high)));
     if (batch.kept_dry > Mass{}) text += ", in two goes (see Keep it damp)";
     return text +
            fmt::format("; {}{}, about {}.", batch.kept.empty() || batch.dry > Mass{} ? "makes " : "",
-                       shown_mass(kitchen_mass(batch.wet_mass)), shown_volume(batch.wet_volume)) +
+                       shown_mass(scale_mass(batch.wet_mass)), shown_volume(batch.wet_volume)) +
            kept_in_batch(batch);
 }
 
@@ -160,17 +159,12 @@ std::string soak_text_of(const PlannedSoak& soak) {
         return fmt::format("{}: {}{} ({}; drop three in a glass).", soak.name, shown_weighed(soak.dry),
                            hand_measure_behind(hand_amount(soak)), pump_words(soak));
     return fmt::format("{}: {} dry, {} under water, {} drained until ready; {} then.", soak.name,
-                       shown_mass(kitchen_mass(soak.dry)), shown_soak_time(soak.soak), shown_time(soak.stand),
-                       shown_mass(kitchen_mass(soak.wet)));
-}
-
-std::string planned_text(const std::variant<Mass, Volume>& amount) {
-    if (const Mass* mass = std::get_if<Mass>(&amount)) return shown_mass(kitchen_mass(*mass));
-    return shown_volume(std::get<Volume>(amount));
+                       shown_mass(scale_mass(soak.dry)), shown_soak_time(soak.soak), shown_time(soak.stand),
+                       shown_mass(scale_mass(soak.wet)));
 }
 
 std::string breach_text(const PlanBreach& breach) {
-    return fmt::format("{}; the plan has {}.", breach.rule, planned_text(breach.planned));
+    return fmt::format("{}; the plan has {}.", breach.rule, planned_against(breach));
 }
 
 void tell_rules(Told& told, const SessionPlan& plan) {
@@ -204,7 +198,7 @@ void tell_making(Told& told, const SessionPlan& plan) {
         return told.line("Carry", tubs + " for the mixes and feeds; they take no water.");
     const bool sprays = plan.hot_day && plan.hot_day->sprayed > Mass{};
     told.line("Carry", fmt::format("{} of water for all of this{}, and {} for the mixes and feeds.",
-                                   shown_water(kitchen_water(plan.water_to_carry)),
+                                   shown_water(jug_water(plan.water_to_carry)),
                                    sprays ? ", " + shown_water(plan.hot_day->sprayed) + " of it to spray" : "", tubs));
 }
 

@@ -6,7 +6,6 @@
 #include <cmath>
 
 #include "answers/plan/last_in_tub.h"
-#include "bait/kitchen_rounding.h"
 #include "quantities/clock.h"
 #include "quantities/listed.h"
 #include "quantities/units.h"
@@ -19,7 +18,7 @@ namespace baitwright {
 namespace {
 
 std::string shown_water_of(Mass water) {
-    return shown_water(kitchen_water(water));
+    return shown_water(jug_water(water));
 }
 
 /// "235 g of A", "85 ml on B and 90 ml on C": each portion, with the word between.
@@ -34,7 +33,7 @@ std::string job_portions_text(const PrepJob& job, std::string_view word, std::st
 std::string weighing_text(const PrepJob& job) {
     if (job.count == 1 || job.portions.size() > 1) return "weigh " + job_portions_text(job, "of", shown_weighed);
     return fmt::format("weigh the {} dry parts of {}, {} in all, and stir them together", job.count, job.subject,
-                       shown_mass(kitchen_mass(job.amount)));
+                       shown_mass(scale_mass(job.amount)));
 }
 
 std::string job_text(const PrepJob& job) {
@@ -54,7 +53,7 @@ std::string job_text(const PrepJob& job) {
             return fmt::format("{}: add the rest by feel, about {}", job.subject, shown_water_of(job.amount));
         case PrepTask::let_down:
             return fmt::format("{}: take {} of it apart and let it down to {} with about {} of water", job.subject,
-                               shown_mass(kitchen_mass(job.take)), job.feel, shown_water(kitchen_water(job.amount)));
+                               shown_mass(scale_mass(job.take)), job.feel, shown_water(jug_water(job.amount)));
         case PrepTask::shape:
             return job.count == 1 ? "shape the first ball of " + job.subject
                                   : fmt::format("shape the first {} balls of {}", job.count, job.subject);
@@ -65,7 +64,7 @@ std::string job_text(const PrepJob& job) {
                    "drop nothing in yet";
         case PrepTask::thaw:
             return fmt::format("take {} of {} out of the freezer; thaw it covered in the cool overnight",
-                               shown_mass(kitchen_mass(job.amount)), job.subject);
+                               shown_mass(scale_mass(job.amount)), job.subject);
         case PrepTask::stir_in:
             return stirring_in_text(job);
         case PrepTask::first_wetting:
@@ -90,7 +89,7 @@ std::string first_wetting_text(const SessionPlan& plan, const PrepJob& job) {
     const std::string liquids = batch == plan.batches.end() ? std::string() : with_liquids(*batch);
     if (batch != plan.batches.end() && batch->kept_dry > Mass{})
         return fmt::format("{}: keep {} dry, stir the first {} of water{} into the rest", job.subject,
-                           shown_mass(kitchen_mass(kept_meal(*batch))), shown_water_of(job.amount),
+                           shown_mass(scale_mass(kept_meal(*batch))), shown_water_of(job.amount),
                            liquids.empty() ? "" : liquids + ",");
     return fmt::format("{}: stir in the first {} of water{}", job.subject, shown_water_of(job.amount), liquids);
 }

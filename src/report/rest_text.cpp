@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/clock.h"
 #include "quantities/units.h"
 #include "report/display.h"
@@ -25,12 +24,12 @@ bool takes_all_home(const RestOfFeed& feed) {
 
 std::string rest_line(const RestOfFeed& feed) {
     std::string text = fmt::format("{}: about {} left ({})", feed.name, shown_volume(feed.left),
-                                   shown_mass(kitchen_mass(feed.left_mass)));
+                                   shown_mass(scale_mass(feed.left_mass)));
     text += feed.goes_in < plainly_squeezed * feed.left ? ", " + shown_volume(feed.goes_in) + " squeezed." : ".";
     if (feed.planned_put_ins > 0)
         text += fmt::format(" The plan still has {} {}, {} ({}).", feed.planned_put_ins,
                             feed.planned_put_ins == 1 ? "put-in" : "put-ins", shown_volume(feed.still_planned),
-                            shown_mass(kitchen_mass(feed.still_planned_mass)));
+                            shown_mass(scale_mass(feed.still_planned_mass)));
     else if (feed.for_slow)
         text += " It is kept for when bites slow.";
     else if (takes_all_home(feed))
@@ -127,7 +126,7 @@ std::string time_left_words(Time left) {
 /// What is more than goes in before the end.
 std::string home_line(const RestOfFeed& feed) {
     return fmt::format("{}: about {} ({}) is more than goes in; take home what is left.", feed.name,
-                       shown_volume(feed.home_left), shown_mass(kitchen_mass(feed.home)));
+                       shown_volume(feed.home_left), shown_mass(scale_mass(feed.home)));
 }
 
 bool is_called_for(const std::string& name, const RestOfSession& rest) {

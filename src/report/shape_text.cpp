@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/level_cup.h"
@@ -16,7 +15,7 @@ std::string level_cup_text(const PortionsAnswer& portions) {
     std::string text = fmt::format(": {}.", level_cup_words);
     if (!portions.riddled_each) return text;
     return text +
-           fmt::format(" Riddled in loose it would be about {}.", shown_mass(kitchen_mass(*portions.riddled_each)));
+           fmt::format(" Riddled in loose it would be about {}.", shown_mass(scale_mass(*portions.riddled_each)));
 }
 
 }  // namespace
@@ -28,7 +27,7 @@ std::string portions_text(const PortionsAnswer& portions) {
 }
 
 std::string mass_of_each(const PortionsAnswer& portions) {
-    return "about " + shown_mass(kitchen_mass(portions.mass_each)) + (portions.count == 1 ? "" : " each");
+    return "about " + shown_mass(scale_mass(portions.mass_each)) + (portions.count == 1 ? "" : " each");
 }
 
 std::string counted_range(const Range<Ratio>& count, const std::string& called) {

@@ -6,7 +6,6 @@
 #include <cmath>
 
 #include "bait/caution.h"
-#include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/cost_report.h"
 #include "report/display.h"
@@ -48,6 +47,7 @@ std::string cost_sentences(const BlendAnswer& blend, const SharedBatch& shared) 
                                    a_head(shared.used_a_head));
     if (shared.outlay)
         text += fmt::format(" At the till {}, {} a head.", money_text(*shared.outlay), a_head(shared.outlay_a_head));
+    if (!shared.packs.empty()) text += " What the shed holds is not counted.";
     for (const std::string& name : shared.no_pack)
         text += " No pack of " + name + " has a known price, so there is no sum for the till.";
     return text;
@@ -56,7 +56,7 @@ std::string cost_sentences(const BlendAnswer& blend, const SharedBatch& shared) 
 std::string rest_text(const SharedBatch& shared) {
     std::string text;
     for (const BatchRest& rest : shared.left_over)
-        text += (text.empty() ? "" : ", ") + shown_mass(kitchen_mass(rest.mass)) + " of " + rest.name;
+        text += (text.empty() ? "" : ", ") + shown_mass(scale_mass(rest.mass)) + " of " + rest.name;
     return text.empty() ? "Nothing." : text + ".";
 }
 
@@ -95,10 +95,10 @@ std::string label_text(const BlendAnswer& blend, const SharedBatch& shared, Date
                     shared.keeps ? ", best before " + date_text(best_before(shared, mixed_on)) + " if kept dry" : ""));
     label.add(made_of(blend));
     if (shared.water > 0)
-        label.add(fmt::format(
-            "For {}: about {} of water for the bag, {} of it first; 9 times in 10 it is {}.", shared.feel,
-            shown_water(kitchen_water(shared.water * mass)), shown_water(kitchen_water(shared.first_pour * mass)),
-            shown_water(kitchen_water(shared.water_low * mass), kitchen_water(shared.water_high * mass))));
+        label.add(fmt::format("For {}: about {} of water for the bag, {} of it first; 9 times in 10 it is {}.",
+                              shared.feel, shown_water(jug_water(shared.water * mass)),
+                              shown_water(jug_water(shared.first_pour * mass)),
+                              shown_water(jug_water(shared.water_low * mass), jug_water(shared.water_high * mass))));
     for (const std::string& caution : caution_sentences(shared.cautions)) label.add(caution);
     return label.text();
 }

@@ -6,7 +6,6 @@
 #include <cmath>
 
 #include "answers/shared/stock_answer.h"
-#include "bait/kitchen_rounding.h"
 #include "bait/one_currency.h"
 #include "quantities/listed.h"
 #include "quantities/quantity_text.h"
@@ -62,17 +61,18 @@ std::string shop_headline(const ShopAnswer& answer) {
     if (answer.complete())
         return answer.packs.empty() ? "nothing to buy, the shed has it all"
                                     : minor_text(answer.total_minor, answer) + " in the cheapest whole packs";
-    const auto elsewhere = static_cast<std::size_t>(
-        std::count_if(answer.missing.begin(), answer.missing.end(),
-                      [](const NotOnSale& missing) { return missing.why == NotOnSale::Why::not_sold_there; }));
+    const auto count = [&answer](NotOnSale::Why why) {
+        return static_cast<std::size_t>(std::count_if(answer.missing.begin(), answer.missing.end(),
+                                                      [why](const NotOnSale& missing) { return missing.why == why; }));
+    };
     std::string text = answer.packs.empty()
                            ? "no sum"
                            : "at least " + minor_text(answer.total_minor, answer) + " in the cheapest whole packs";
-    if (const std::size_t unpriced = answer.missing.size() - elsewhere; unpriced > 0)
-        text += "; " + no_price_text(unpriced);
-    if (elsewhere > 0)
-        text += fmt::format("; {} sold where you go", elsewhere == 1 ? std::string("1 thing is not")
-                                                                     : std::to_string(elsewhere) + " things are not");
+    const std::string unpriced = no_price_text(count(NotOnSale::Why::no_price), count(NotOnSale::Why::other_currency));
+    if (!unpriced.empty()) text += "; " + unpriced;
+    if (const std::size_t unsold = count(NotOnSale::Why::not_sold_there); unsold > 0)
+        text += fmt::format("; {} sold where you go",
+                            unsold == 1 ? std::string("1 thing is not") : std::to_string(unsold) + " things are not");
     return text;
 }
 
@@ -84,7 +84,7 @@ void tell_missing(Told& told, const ShopAnswer& answer) {
     if (days) columns.push_back(Align::right);
     TextTable table(columns);
     for (const NotOnSale& missing : answer.missing) {
-        std::vector<std::string> cells{"[ ] " + missing.name, shown_mass(kitchen_mass(missing.lacking)),
+        std::vector<std::string> cells{"[ ] " + missing.name, shown_mass(scale_mass(missing.lacking)),
                                        why_text(missing.why)};
         if (days) cells.push_back("by " + day_of(answer, missing.session));
         table.row(std::move(cells));
@@ -121,7 +121,7 @@ TextTable lines_table(const ShopAnswer& answer) {
         if (!stock) cells.erase(cells.begin() + 2);
         table.row(std::move(cells));
     };
-    const auto cell = [](Mass mass) { return mass > Mass{} ? shown_mass(kitchen_mass(mass)) : std::string(); };
+    const auto cell = [](Mass mass) { return mass > Mass{} ? shown_mass(scale_mass(mass)) : std::string(); };
     row({"what becomes of it", "needed", "from shed", "bought", "left over"});
     for (const ShopLine& line : answer.lines)
         row({line.name, cell(line.need), cell(line.from_stock), cell(line.bought), cell(line.left_over)});
@@ -142,7 +142,7 @@ std::string sure_text(const ShopAnswer& answer) {
 std::string past_best_text(const ShopAnswer& answer) {
     std::vector<std::string> lost;
     for (const ShopLine& line : answer.lines)
-        if (line.past_best > Mass{}) lost.push_back(shown_mass(kitchen_mass(line.past_best)) + " of " + line.name);
+        if (line.past_best > Mass{}) lost.push_back(shown_mass(scale_mass(line.past_best)) + " of " + line.name);
     return lost.empty() ? std::string()
                         : "Past its best before the last session, so it counts as left over: " + listed(lost) + ".";
 }
@@ -152,7 +152,7 @@ std::string kept_of_sessions(const ShopAnswer& answer) {
     std::vector<std::string> amounts;
     for (const SessionNeed& session : answer.sessions)
         for (const KeptUse& use : session.kept) {
-            std::string amount = shown_mass(kitchen_mass(use.of.mass)) + " of " + use.of.of;
+            std::string amount = shown_mass(scale_mass(use.of.mass)) + " of " + use.of.of;
             if (answer.sessions.size() > 1) amount += " on " + date_text(session.on);
             amounts.push_back(std::move(amount));
         }

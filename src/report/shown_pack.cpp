@@ -3,6 +3,7 @@
 #include <cmath>
 #include <optional>
 
+#include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
 
@@ -34,9 +35,16 @@ std::optional<std::string> imperial_label(Mass mass) {
     return fmt::format("{:.0f} lb {:g} oz", std::floor(*ounces / ounces_a_pound), std::fmod(*ounces, ounces_a_pound));
 }
 
+/// "1 pt", "0.5 pt", "1 pt 5 fl oz"; below half a pint "5 fl oz".
 std::optional<std::string> imperial_label(Volume volume) {
-    const auto pints = wholes_and_halves(volume.in(imperial_pint));
-    return pints ? std::optional(fmt::format("{:g} pt", *pints)) : std::nullopt;
+    constexpr double fluid_ounces_a_pint = 20;
+    const auto pints = wholes_and_halves(volume.in(imperial_pint)),
+               ounces = wholes_and_halves(volume.in(imperial_fluid_ounce));
+    if (pints) return fmt::format("{:g} pt", *pints);
+    if (!ounces) return std::nullopt;
+    if (*ounces < fluid_ounces_a_pint) return fmt::format("{:g} fl oz", *ounces);
+    return fmt::format("{:.0f} pt {:g} fl oz", std::floor(*ounces / fluid_ounces_a_pint),
+                       std::fmod(*ounces, fluid_ounces_a_pint));
 }
 
 }  // namespace
@@ -56,6 +64,16 @@ std::string shown_pack(const Pack& pack) {
         return shown_volume(volume);
     }
     return millilitres < 999.5 ? fmt::format("{:g} ml", millilitres) : fmt::format("{:.4g} l", millilitres / 1000);
+}
+
+std::string typed_pack(const Pack& pack) {
+    const std::string label = shown_pack(pack);
+    const auto same = [&](auto size) {
+        return std::abs(parse<decltype(size)>(label).si() - size.si()) <= 1e-9 * size.si();
+    };
+    if (std::visit(same, pack.size)) return label;
+    if (const Mass* mass = std::get_if<Mass>(&pack.size)) return exact_text(*mass, gram, "g");
+    return exact_text(std::get<Volume>(pack.size), millilitre, "ml");
 }
 
 }  // namespace baitwright

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/soak_text.h"
@@ -45,13 +44,13 @@ TextTable comparison_table(const std::vector<SoakAnswer>& answers) {
 
 /// What it comes to in every one of these waters: "500 g", or "450 to 500 g" where they are taken out by the clock.
 std::string wet_in_all(const std::vector<SoakAnswer>& answers, std::size_t pellet) {
-    Mass low = kitchen_mass(answers.front().soaked[pellet].wet()), high = low;
+    Mass low = scale_mass(answers.front().soaked[pellet].wet()), high = low;
     for (const SoakAnswer& answer : answers) {
-        const Mass wet = kitchen_mass(answer.soaked[pellet].wet());
+        const Mass wet = scale_mass(answer.soaked[pellet].wet());
         low = std::min(low, wet);
         high = std::max(high, wet);
     }
-    return low < high ? shown_mass(low, high) : shown_mass(high);
+    return shown_mass(low) == shown_mass(high) ? shown_mass(high) : shown_mass(low, high);
 }
 
 /// What to weigh and to pour on, and what they weigh drained: in warm water as in cold, but sooner.
@@ -64,8 +63,8 @@ TextTable weights_table(const std::vector<SoakAnswer>& answers) {
         const SoakedAnswer& first = answers.front().soaked[i];
         Mass pour = first.pour;
         for (const SoakAnswer& answer : answers) pour = std::max(pour, answer.soaked[i].pour);
-        table.row({first.name, shown_weighed(first.dry), shown_loose(first.dry_volume),
-                   shown_water(kitchen_water(pour)), "about " + wet_in_all(answers, i)});
+        table.row({first.name, shown_weighed(first.dry), shown_loose(first.dry_volume), shown_water(jug_water(pour)),
+                   "about " + wet_in_all(answers, i)});
     }
     return table;
 }

@@ -4,7 +4,6 @@
 
 #include <cmath>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/clock.h"
 #include "quantities/units.h"
 #include "quantities/worded.h"
@@ -22,7 +21,7 @@ namespace {
 using Align = TextTable::Align;
 
 std::string amount_text(const BatchAnswer& batch) {
-    return fmt::format("{}: {}{} dry, about {} pellets", batch.name, shown_mass(kitchen_mass(batch.dry)),
+    return fmt::format("{}: {}{} dry, about {} pellets", batch.name, shown_mass(scale_mass(batch.dry)),
                        in_brackets({other_mass(batch.dry), shown_loose(batch.dry_volume)}),
                        shown_count(batch.grains.all));
 }
@@ -78,10 +77,10 @@ std::string stand_line(const SoakedAnswer& soaked) {
 }
 
 std::string weight_line(const SoakedAnswer& soaked, SoakMethod method) {
-    std::string text = fmt::format("about {} ", shown_mass(kitchen_mass(soaked.wet())));
+    std::string text = fmt::format("about {} ", shown_mass(scale_mass(soaked.wet())));
     if (method == SoakMethod::covered)
         text += fmt::format("(likely {}) ",
-                            shown_mass(kitchen_mass(soaked.wet_range.low), kitchen_mass(soaked.wet_range.high)));
+                            shown_mass(scale_mass(soaked.wet_range.low), scale_mass(soaked.wet_range.high)));
     return text + "and fill " + wet_line(soaked) + ".";
 }
 
@@ -130,10 +129,9 @@ void tell_keeping(Told& told, const BatchAnswer& batch) {
 void tell_soaked(Told& told, const SoakedAnswer& soaked, const SoakAnswer& answer) {
     told.title(amount_text(soaked));
     const bool covered = answer.method == SoakMethod::covered;
-    told.line(
-        "Pour on",
-        fmt::format("{} of water at {}{}", shown_water(kitchen_water(soaked.pour)), shown_temperature(answer.water),
-                    covered ? "; it must cover them." : ", all of which they take: they cannot be over-soaked."));
+    told.line("Pour on",
+              fmt::format("{} of water at {}{}", shown_water(jug_water(soaked.pour)), shown_temperature(answer.water),
+                          covered ? "; it must cover them." : ", all of which they take: they cannot be over-soaked."));
     tell_additives(told, soaked);
     told.line("Soak", soak_line(soaked, answer));
     if (covered) told.line("Drain", "Then they weigh " + weight_line(soaked, answer.method));
@@ -191,7 +189,7 @@ std::string pour_line(const PumpedAnswer& pumped, Temperature water) {
     const std::string lots = pumped.lots > 1 ? fmt::format("in {} equal lots, on each ", pumped.lots) : "";
     return fmt::format(
         "{}at least {} of water at {}, {} over them. They float: hold them under. That leaves {} of air to draw off.",
-        lots, shown_water(kitchen_water(pumped.pour / pumped.lots)), shown_temperature(water),
+        lots, shown_water(jug_water(pumped.pour / pumped.lots)), shown_temperature(water),
         units_shown().system == UnitSystem::imperial ? "half an inch" : "1 cm", shown_vessel(pumped.free_volume));
 }
 
@@ -216,7 +214,7 @@ void tell_pumped(Told& told, const PumpedAnswer& pumped, const SoakAnswer& answe
             "never gets: that is the water's own vapour.",
             pumped.vapour.in(kilopascal)));
     told.line("Result",
-              fmt::format("about {} and {} once drained.", shown_mass(kitchen_mass(pumped.wet())), wet_line(pumped)));
+              fmt::format("about {} and {} once drained.", shown_mass(scale_mass(pumped.wet())), wet_line(pumped)));
     tell_keeping(told, pumped);
     told.line(
         "Freezing",
@@ -226,7 +224,7 @@ void tell_pumped(Told& told, const PumpedAnswer& pumped, const SoakAnswer& answe
 std::string task_text(const SoakTask& task) {
     switch (task.kind) {
         case SoakTask::Kind::pour_on:
-            return fmt::format("pour {} on {}", shown_water(kitchen_water(task.pour)), task.name);
+            return fmt::format("pour {} on {}", shown_water(jug_water(task.pour)), task.name);
         case SoakTask::Kind::pump:
             return "pump " + task.name;
         case SoakTask::Kind::drain:

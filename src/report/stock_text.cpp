@@ -140,6 +140,12 @@ std::string thing_name(const ThingChanged& thing, const std::vector<ThingChanged
     return twice ? with_kind(thing.name, thing.kind) : thing.name;
 }
 
+/// "£2.20 for 1 kg, from the mill."
+std::string price_told_text(const Pack& pack) {
+    return money_text(*pack.price) + " for " + shown_pack(pack) + (pack.shop.empty() ? "" : ", from " + pack.shop) +
+           ".";
+}
+
 Told receipt_told(const StockReceipt& receipt) {
     Told told;
     if (receipt.entry == 0) {
@@ -230,6 +236,7 @@ Told shed_told(const ShedAnswer& answer) {
 
 Told stock_change_told(const StockChangeAnswer& answer) {
     Told told = receipt_told(answer.receipt);
+    if (answer.priced) told.line("Price", price_told_text(*answer.priced));
     told.mind(answer.warnings);
     for (const ComingHome& home : answer.coming_home) told.line("Come home", coming_home_text(home));
     return told;

@@ -5,7 +5,6 @@
 #include <cmath>
 
 #include "bait/caution.h"
-#include "bait/kitchen_rounding.h"
 #include "quantities/listed.h"
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
@@ -72,15 +71,15 @@ TextTable changes_table(const SwapAnswer& answer) {
 
 std::string water_text(const SwapAnswer& answer) {
     const bool imperial = units_shown().system == UnitSystem::imperial;
-    const Mass dry = imperial ? 1.0 * pound : 1.0 * kilogram, was = kitchen_water(answer.water_was * dry),
-               is = kitchen_water(answer.water_is * dry);
+    const Mass dry = imperial ? 1.0 * pound : 1.0 * kilogram;
+    const std::string was = shown_water(jug_water(answer.water_was * dry)),
+                      is = shown_water(jug_water(answer.water_is * dry));
     const char* each = imperial ? "a pound" : "a kilo";
     if (answer.soaked_alone)
-        return was == is
-                   ? fmt::format("Soaked as before, they keep {} {}.", shown_water(is), each)
-                   : fmt::format("Soaked, they keep {} {}, in place of {}.", shown_water(is), each, shown_water(was));
-    if (was == is) return fmt::format("As before: {} {} for {}.", shown_water(is), each, answer.feel);
-    return fmt::format("{} {} for {}, in place of {}.", shown_water(is), each, answer.feel, shown_water(was));
+        return was == is ? fmt::format("Soaked as before, they keep {} {}.", is, each)
+                         : fmt::format("Soaked, they keep {} {}, in place of {}.", is, each, was);
+    if (was == is) return fmt::format("As before: {} {} for {}.", is, each, answer.feel);
+    return fmt::format("{} {} for {}, in place of {}.", is, each, answer.feel, was);
 }
 
 std::string feel_text(const SwapAnswer& answer) {

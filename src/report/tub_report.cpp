@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include "bait/kitchen_rounding.h"
 #include "quantities/units.h"
 #include "report/display.h"
 #include "report/learnt_json.h"
@@ -39,7 +38,7 @@ std::string size_text(const TubMakes& makes) {
 }
 
 std::string makes_text(const TubMakes& makes) {
-    const std::string mass = shown_mass(kitchen_mass(makes.mass_each));
+    const std::string mass = shown_mass(scale_mass(makes.mass_each));
     if (makes.count == 0)
         return fmt::format("Not one {} of {}, which would weigh about {}", makes.called, size_text(makes), mass);
     const std::string ones =
@@ -82,7 +81,7 @@ Json makes_json(const std::vector<TubMakes>& all) {
 Told tub_told(const TubAnswer& answer) {
     Told told;
     told.title(fmt::format("{}: {} dry with {} of water in", answer.recipe, shown_mass(answer.dry_mass),
-                           shown_water(kitchen_water(answer.water_in))));
+                           shown_water(jug_water(answer.water_in))));
     const std::string settled = standing(answer.feel_settled, answer.wetness_settled);
     if (answer.settles_in >= 1.0 * minute) {
         told.line("Now", standing(answer.feel_now, answer.wetness_now) +

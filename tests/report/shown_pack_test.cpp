@@ -25,6 +25,18 @@ TEST_CASE("a pack told in pounds is known again by six digits, and one that is r
     CHECK(shown_pack(Pack{568.0 * millilitre, {}, {}, {}}) == "568 ml");
 }
 
+TEST_CASE("a pack is typed as that very size, by its label where that says all") {
+    const auto typed = [](auto size) { return typed_pack(Pack{size, {}, {}, {}}); };
+    for (const char* label : {"1 pt 5 fl oz", "1 pt 13 fl oz", "5 fl oz", "0.5 pt", "500 ml"})
+        CHECK(typed(parse<Volume>(label)) == label);
+    for (const char* label : {"2.5 kg", "8 oz", "1 lb 4 oz"}) CHECK(typed(parse<Mass>(label)) == label);
+    CHECK(typed(1.25 * imperial_pint) == "1 pt 5 fl oz");
+    for (const double millilitres : {123.456, 738.7, 1234.5678, 0.5})
+        CHECK(parse<Volume>(typed(millilitres * millilitre)).si() == Approx(millilitres * 1e-6).epsilon(1e-9));
+    for (const double grams : {123.456, 0.3, 4321.0987})
+        CHECK(parse<Mass>(typed(grams * gram)).si() == Approx(grams * 1e-3).epsilon(1e-9));
+}
+
 TEST_CASE("a pack's label does not change with the units shown") {
     const UnitsShownHere here({UnitSystem::imperial});
     CHECK(shown_pack(1.0 * kilogram) == "1 kg");

@@ -1,10 +1,12 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "answers/shared/warning.h"
+#include "bait/ingredient.h"
 #include "bait/stock.h"
 
 namespace baitwright {
@@ -31,6 +33,7 @@ struct StockChangeAnswer {
     StockReceipt receipt;
     std::vector<Warning> warnings;
     std::vector<ComingHome> coming_home = {};  ///< of a session
+    std::optional<Pack> priced = {};           ///< of a purchase: the pack whose price was told with it
 };
 StockChangeAnswer stock_change_answer(StockReceipt receipt);
 
