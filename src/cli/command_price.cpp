@@ -5,6 +5,7 @@
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "library/change_shed.h"
+#include "library/currency_in_use.h"
 #include "quantities/said_name.h"
 #include "quantities/suggestion.h"
 #include "questions/price_question.h"
@@ -37,7 +38,7 @@ CommandResult tell(const Arguments& arguments, const Surroundings& around) {
         throw UsageError(
             "no-price", "what does a pack of it cost?",
             "say it with --is £4.20; or see what it cost with: baitwright price history \"" + ingredient.name + "\"");
-    Pack told = priced_pack(arguments, ingredient, on, pack_sizes_shown(ingredient));
+    Pack told = priced_pack(arguments, ingredient, on, pack_sizes_typed(ingredient));
     told.shop = shop_of(arguments, store);
     const PriceChange change = flag_value("--is", [&] { return tell_price(store, ingredient.name, told); });
     return given(arguments, reply_of(change, price_change_told, price_change_json, price_change_rows));
@@ -54,8 +55,9 @@ CommandResult list_prices(const Arguments& arguments, const Surroundings& around
     std::vector<std::string> names = arguments.words();
     if (names.empty()) names = store.ingredient_names();
     std::vector<PriceLine> lines;
+    const Currency* in = currency_in_use(store);
     for (const std::string& name : names)
-        for (PriceLine& line : prices_now(store.ingredient(name), around.today))
+        for (PriceLine& line : prices_now(store.ingredient(name), around.today, in))
             if (shop.empty() || (line.pack && folded_name(line.pack->shop) == folded_name(shop)))
                 lines.push_back(std::move(line));
     return shown(arguments, "price list", price_list(std::move(lines)));
@@ -64,7 +66,7 @@ CommandResult list_prices(const Arguments& arguments, const Surroundings& around
 CommandResult price_history(const Arguments& arguments, const Surroundings& around) {
     Store store = store_of(around);
     const Ingredient ingredient = store.ingredient(arguments.words().front());
-    auto lines = prices_ever(ingredient, store.old_prices(ingredient.name), around.today);
+    auto lines = prices_ever(ingredient, store.old_prices(ingredient.name), around.today, currency_in_use(store));
     return shown(arguments, "price history", price_list(std::move(lines)));
 }
 

@@ -58,7 +58,7 @@ CommandResult run_keep(const Arguments& arguments, const Surroundings& around) {
     const StockName named{mix.name, StockKind::mix, {}};
     Arrival arrival{named.name, StockKind::mix, {}};
     arrival.lot.left = read_stock_mass(arguments.words().at(1), named);
-    arrival.lot.state = arguments.has("--frozen") ? StockState::frozen : StockState::cold;
+    arrival.lot.state = state_of(arguments).value_or(StockState::cold);
     arrival.lot.got_on = on;
     arrival.lot.refrozen = arguments.has("--refrozen") ? most_refrozen : 0;
     arrival.lot.best_before = best ? best : best_before(on, arrival.lot.state, keeping_of_mix());
@@ -133,6 +133,7 @@ CommandSpec command_stock_keep() {
             "put a made-up mix by: in the cold for a day or two, or in the freezer",
             {{"RECIPE", "the mix"}, {"AMOUNT", "what it weighs, wet: 1.2kg"}},
             {{"--feel", "FEEL", "what it was wetted to (default: the mix's own)"},
+             {"--cold", "", "in the cold, where it keeps two days, as without this flag"},
              {"--frozen", "", "in the freezer, where it keeps three months"},
              {"--refrozen", "", "it was frozen and thawed before; not to be done a second time"},
              on_flag,

@@ -18,7 +18,9 @@ namespace {
 Money parse_price_per_kilogram(std::string_view text) {
     const std::string_view whole = trimmed(text);
     const auto per = whole.find(" per ");
-    if (per == std::string_view::npos || trimmed(whole.substr(per + 5)) != "kg")
+    if (per != std::string_view::npos && trimmed(whole.substr(per + 5)) != "kg")
+        throw InputError("bad-unit", in_quotes(text) + " is not a price per kg", "as in \u00a31.40 per kg");
+    if (per == std::string_view::npos)
         throw InputError("no-unit", in_quotes(text) + " does not say for how much", "as in \u00a31.40 per kg");
     return in_range(parse_money(whole.substr(0, per)));
 }

@@ -6,10 +6,10 @@
 #include "answers/mix/mix_for_once.h"
 #include "answers/shared/stale_prices.h"
 #include "bait/one_currency.h"
+#include "bait/pricing.h"
 #include "quantities/fault.h"
 #include "quantities/in_quotes.h"
 #include "quantities/listed.h"
-#include "quantities/quantity_text.h"
 #include "quantities/suggestion.h"
 #include "quantities/units.h"
 #include "questions/stock_amount.h"
@@ -46,8 +46,11 @@ std::vector<std::string> names_in(const ResolvedMix& mix) {
 std::optional<Warning> prices_apart(const Store& store, const Money& told) {
     std::vector<std::string> others;
     std::int64_t prices = 0;
-    for (const CurrencyCount& count : store.currencies_in_use()) {
+    const CurrencyCount* most = nullptr;
+    const std::vector<CurrencyCount> counts = store.currencies_in_use();
+    for (const CurrencyCount& count : counts) {
         if (*count.currency == told.currency()) continue;
+        if (!most || count.prices > most->prices) most = &count;
         others.emplace_back(count.currency->code);
         prices += count.prices;
     }
@@ -55,27 +58,26 @@ std::optional<Warning> prices_apart(const Store& store, const Money& told) {
     return Warning{"other-currency",
                    (prices == 1 ? "1 other price is in " : std::to_string(prices) + " other prices are in ") +
                        listed(others) + ", which " + (others.size() == 1 ? "does" : "do") + " not add up with " +
-                       std::string(told.currency().code) + "; put all into one with " +
-                       in_quotes(convert_command(told.currency()))};
-}
-
-/// A pack's size as it is typed, that of the label where it says all: "20kg", "1lb4oz".
-std::string typed_pack_size(const Pack& pack) {
-    std::string label = shown_pack(pack);
-    label.erase(std::remove(label.begin(), label.end(), ' '), label.end());
-    const auto same = [&](auto size) {
-        return std::abs(parse<decltype(size)>(label).si() - size.si()) <= 1e-9 * size.si();
-    };
-    if (std::visit(same, pack.size)) return label;
-    if (const Mass* mass = std::get_if<Mass>(&pack.size)) return in_quotes(exact_text(*mass, gram, "g"));
-    return in_quotes(exact_text(std::get<Volume>(pack.size), millilitre, "ml"));
+                       std::string(told.currency().code) + "; tell this one in " + std::string(most->currency->code) +
+                       ", or put all into one with " + in_quotes(convert_command(told.currency()))};
 }
 
 /// How a price is told anew, but for the price.
 std::string price_command(const std::string& ingredient, const Pack& pack) {
-    std::string command = "baitwright price \"" + ingredient + "\" --pack " + typed_pack_size(pack) + " --is PRICE";
+    std::string size = typed_pack(pack);
+    size.erase(std::remove(size.begin(), size.end(), ' '), size.end());
+    std::string command = "baitwright price \"" + ingredient + "\" --pack " + size + " --is PRICE";
     if (!pack.shop.empty()) command += " --shop \"" + pack.shop + "\"";
     return command;
+}
+
+/// Whether that many grams of such packs cost what was paid for the lot.
+bool was_paid_for(const Pack& pack, const Ingredient& ingredient, const StockReceipt::Line& line) {
+    if (!pack.price || pack.on != line.lot.got_on || pack.shop != line.lot.shop) return false;
+    const double packs = mass_of(-line.by) / mass_in(pack, ingredient);
+    const double minor = static_cast<double>(pack.price->minor()) * packs;
+    return pack.price->currency() == line.lot.paid->currency() &&
+           std::abs(minor - static_cast<double>(line.lot.paid->minor())) <= 0.5 + 1e-3;
 }
 
 /// Of a purchase that was taken back: the price told with it, where it is still in use.
@@ -85,7 +87,7 @@ std::optional<Warning> price_that_stands(const Store& store, const StockReceipt:
     const auto ingredient = store.find_ingredient(line.name);
     if (!ingredient) return std::nullopt;
     for (const Pack& pack : ingredient->packs) {
-        if (!pack.price || pack.on != line.lot.got_on || pack.shop != line.lot.shop) continue;
+        if (!was_paid_for(pack, *ingredient, line)) continue;
         return Warning{"price-stands", "the price told with it still counts: " + shown_pack(pack) + " of " + line.name +
                                            " at " + money_text(*pack.price) +
                                            "; if that was wrong, tell the right one with '" +
@@ -127,8 +129,9 @@ StockReceipt enter_purchase(Store& store, const Purchase& purchase) {
 
 StockChangeAnswer buy(Store& store, const Purchase& purchase) {
     StockChangeAnswer answer = changed(store, [&](Shed&) { return enter_purchase(store, purchase); });
-    if (purchase.pack.price)
-        if (auto apart = prices_apart(store, *purchase.pack.price)) answer.warnings.push_back(*std::move(apart));
+    if (!purchase.pack.price) return answer;
+    answer.priced = purchase.pack;
+    if (auto apart = prices_apart(store, *purchase.pack.price)) answer.warnings.push_back(*std::move(apart));
     return answer;
 }
 

@@ -1,5 +1,7 @@
 #include "library/stock_name.h"
 
+#include <algorithm>
+
 #include "quantities/said_name.h"
 #include "quantities/suggestion.h"
 
@@ -21,6 +23,8 @@ std::vector<std::string> stock_names(Store& store) {
     std::vector<std::string> names = store.shed().names();
     for (std::string& name : store.ingredient_names()) names.push_back(std::move(name));
     for (std::string& name : store.recipe_names()) names.push_back(std::move(name));
+    std::sort(names.begin(), names.end());  // what is in the shed is in the library too
+    names.erase(std::unique(names.begin(), names.end()), names.end());
     return names;
 }
 

@@ -81,7 +81,7 @@ Json put_price(OpenedBank& bank, const Json& request, const Arguments& given) {
         with_flags(request, given, "of", {{"pack", "--pack"}, {"price", "--is"}, {"shop", "--shop"}});
     Ingredient ingredient = bank.here().ingredient(arguments.words().front());
     if (!arguments.has("--is")) throw UsageError("no-price", "--is: what does a pack of it cost?", "for example £4.20");
-    Pack told = priced_pack(arguments, ingredient, day_told(request, bank.today), pack_sizes_shown(ingredient));
+    Pack told = priced_pack(arguments, ingredient, day_told(request, bank.today), pack_sizes_typed(ingredient));
     told.shop = arguments.value("--shop").value_or("");
     const PriceChange change = price_change(ingredient, told);
     bank.put_price(std::move(ingredient), told);

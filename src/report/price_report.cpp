@@ -73,11 +73,11 @@ Json pack_json(const std::optional<Pack>& pack) {
             {"shop", pack ? text_or_null(pack->shop) : Json()}};
 }
 
-std::vector<std::string> pack_sizes_shown(const Ingredient& ingredient) {
+std::vector<std::string> pack_sizes_typed(const Ingredient& ingredient) {
     std::vector<std::string> sizes;
     for (const Pack& pack : ingredient.packs)
-        if (const std::string size = shown_pack(pack); std::find(sizes.begin(), sizes.end(), size) == sizes.end())
-            sizes.push_back(size);
+        if (std::string size = typed_pack(pack); std::find(sizes.begin(), sizes.end(), size) == sizes.end())
+            sizes.push_back(std::move(size));
     return sizes;
 }
 

@@ -10,8 +10,8 @@
 
 namespace baitwright {
 
-/// The sizes of its packs, each once: "1 kg", "500 ml".
-std::vector<std::string> pack_sizes_shown(const Ingredient& ingredient);
+/// The sizes of its packs as they are typed, each once: "1 kg", "500 ml".
+std::vector<std::string> pack_sizes_typed(const Ingredient& ingredient);
 
 /// `command` is "price list" or "price history".
 Told price_list_told(const PriceList& list);

@@ -103,6 +103,7 @@ Json receipt_json(const StockReceipt& receipt) {
 Json stock_change_json(const std::string& command, const StockChangeAnswer& answer) {
     Json json = json_record(command, answer.warnings);
     json.update(receipt_json(answer.receipt));
+    if (answer.receipt.what == Happening::bought) json["priced"] = answer.priced ? pack_json(answer.priced) : Json();
     if (answer.receipt.what == Happening::booked) json["come_home"] = coming_home_json(answer.coming_home);
     return json;
 }

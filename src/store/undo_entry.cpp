@@ -66,9 +66,7 @@ void refuse_counted_since(StoreConnection& connection, const ItemRow& item, std:
 void refuse_used_since(StoreConnection& connection, const ItemRow& item, const Movement& back) {
     const Lot lot = read_lot(connection, back.lot);
     if (lot.left + back.by < Milligrams{})
-        refuse("cannot-undo",
-               "of that " + item.name + " " + exact_grams(-back.by - lot.left) +
-                   " went out since, and nothing falls below zero",
+        refuse("cannot-undo", "some of that " + item.name + " went out since, and nothing falls below zero",
                "undo that first: see baitwright stock history \"" + item.name + "\"");
 }
 

@@ -152,6 +152,12 @@ TEST_CASE("no more is left over than is wanted, or it is said how much must be")
     const Fault fault = fault_of([&] { shop(coarse, {}, request); });
     CHECK(fault.code == "too-much-left");
     CHECK_THAT(fault.message, Catch::Contains("100 g of brown crumb"));
+    CHECK(fault.hint == "allow more with --most-left, or leave it out");
+    request.rather_at = "the mill";  // whose packs alone are looked at
+    const auto both = weekly(
+        {{need("brown crumb", 900, {shop_pack(300, 120, "the village shop"), shop_pack(1000, 200, "the mill")})}});
+    CHECK_THAT(fault_of([&] { shop(both, {}, request); }).hint,
+               Catch::Contains("say with --at where else than at the mill"));
 }
 
 TEST_CASE("what has no price, or is not sold where one goes, is named and left off") {
@@ -268,6 +274,17 @@ TEST_CASE("every gram of sessions drawn at random is bought, in stock, used or l
             RC_ASSERT(line.from_stock <= line.need);
         }
     }));
+}
+
+TEST_CASE("what is left of the shed is not laid to the packs") {
+    StockOnHand stock;
+    stock.put("casters", {700.0 * gram, first + std::chrono::days{2}});
+    const IngredientNeed casters = need("casters", 104, {shop_pack(320, 390)});
+    const ShopAnswer answer = shop(weekly({{casters}, {casters}, {casters}}), stock);
+    REQUIRE(answer.lines.size() == 1);
+    CHECK(answer.lines[0].bought.in(gram) == Approx(320));     // of which 112 g are left
+    CHECK(answer.lines[0].left_over.in(gram) == Approx(708));  // and 596 g of the shed's
+    CHECK(answer.warnings.empty());
 }
 
 // By hand: 1.5 kg are needed, 600 g are in the shed, and the first session takes 500 g of them.

@@ -74,14 +74,28 @@ TEST_CASE("prices by the kilo, the one in use, the old and the missing are told"
     const Ingredient crumb = crumb_with(
         {{5.0 * kilogram, eight, day_of("2024-01-01"), "the mill"}, {1.0 * kilogram, two, day_of("2026-03-01"), {}}});
     const Ingredient bare = crumb_with({});
-    std::vector<PriceLine> lines = prices_now(crumb, today);
+    std::vector<PriceLine> lines = prices_now(crumb, today, nullptr);
     REQUIRE(lines.size() == 2);
     CHECK(lines[0].per_kg_minor.value() == Approx(158));
     CHECK(lines[0].stale);
     CHECK_FALSE(lines[0].reckoned_by);
     CHECK(lines[1].reckoned_by);
     CHECK(codes(price_list(lines).warnings) == Codes{"stale-price"});
-    CHECK(codes(price_list(prices_now(bare, today)).warnings) == Codes{"no-price"});
+    CHECK(codes(price_list(prices_now(bare, today, nullptr)).warnings) == Codes{"no-price"});
+}
+
+TEST_CASE("of prices in two currencies the one in use is in the currency that answers are in, if there is one") {
+    const Ingredient crumb = crumb_with({{0.5 * kilogram, parse_money("€3.00"), day_of("2026-03-01"), {}},
+                                         {1.0 * kilogram, parse_money("£2.10"), day_of("2026-03-01"), {}}});
+    const auto in_use = [&](const Currency* in) {
+        const std::vector<PriceLine> lines = prices_now(crumb, today, in);
+        REQUIRE(lines[0].reckoned_by != lines[1].reckoned_by);
+        return lines[0].reckoned_by ? "EUR" : "GBP";
+    };
+    CHECK(in_use(&currency_named("GBP")) == std::string("GBP"));
+    CHECK(in_use(&currency_named("EUR")) == std::string("EUR"));
+    CHECK(in_use(&currency_named("CHF")) == std::string("EUR"));
+    CHECK(in_use(nullptr) == std::string("EUR"));
 }
 
 TEST_CASE("the prices of all time stand in the order of their days") {
@@ -89,7 +103,7 @@ TEST_CASE("the prices of all time stand in the order of their days") {
     const std::vector<Pack> old{{1.0 * kilogram, parse_money("£2.00"), day_of("2025-03-01"), {}},
                                 {1.0 * kilogram, parse_money("£1.80"), day_of("2024-03-01"), {}}};
     std::string order;
-    for (const PriceLine& line : prices_ever(crumb, old, today))
+    for (const PriceLine& line : prices_ever(crumb, old, today, nullptr))
         order += date_text(*line.pack->on).substr(0, 4) + (line.newest ? "! " : " ");
     CHECK(order == "2024 2025 2026! ");
 }

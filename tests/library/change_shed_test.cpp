@@ -6,6 +6,7 @@
 
 #include "answers/mix/answer_mix.h"
 #include "day_of.h"
+#include "library/currency_in_use.h"
 #include "library/open_library.h"
 #include "quantities/fault.h"
 #include "quantities/fault_of.h"
@@ -71,6 +72,29 @@ TEST_CASE("a purchase that is taken back leaves its price, and says so; anything
                Catch::EndsWith("'baitwright price \"brown crumb\" --pack 1kg --is PRICE --shop \"the mill\"'"));
 }
 
+TEST_CASE("of two sizes bought on one day the price of the one that is taken back is named") {
+    Bench bench;
+    for (const auto& [mass, price] : {std::pair{8.0 * ounce, "£1.00"}, {1.0 * pound, "£1.80"}}) {
+        Purchase purchase{"casters", {mass, parse_money(price), today, "the mill"}, 2, {}};
+        purchase.lot.got_on = today;
+        purchase.lot.left = in_milligrams(2 * mass);
+        buy(bench.store, purchase);
+    }
+    for (const char* named : {"1 lb of casters at £1.80", "8 oz of casters at £1.00"}) {
+        const StockChangeAnswer undone = undo(bench.store, std::nullopt, today);
+        REQUIRE(undone.warnings.size() == 1);
+        CHECK_THAT(undone.warnings[0].message, Catch::Contains(named));
+    }
+}
+
+TEST_CASE("answers over the whole store are in the currency that most prices are in, or in the usual one") {
+    Bench bench;
+    CHECK(currency_in_use(bench.store) == &currency_named("GBP"));
+    bench.store.change([&] { bench.store.put_usual("currency", {"EUR"}); });
+    CHECK(currency_in_use(bench.store) == &currency_named("EUR"));
+    CHECK(most_used_currency(bench.store) == &currency_named("GBP"));
+}
+
 TEST_CASE("a purchase in another currency is in the shed, and the way to one currency is told") {
     Bench bench;
     Purchase purchase{"brown crumb", {1.0 * kilogram, parse_money("€2.35"), day_of("2026-11-25"), "the mill"}, 1, {}};
@@ -81,7 +105,9 @@ TEST_CASE("a purchase in another currency is in the shed, and the way to one cur
     REQUIRE(answer.warnings.size() == 1);
     CHECK(answer.warnings[0].code == "other-currency");
     CHECK_FALSE(answer.warnings[0].answer_is_no);
-    CHECK_THAT(answer.warnings[0].message, Catch::Contains("in GBP") && Catch::Contains("--to EUR --at RATE"));
+    CHECK_THAT(answer.warnings[0].message, Catch::Contains("are in GBP") &&
+                                               Catch::Contains("tell this one in GBP, or ") &&
+                                               Catch::Contains("--to EUR --at RATE"));
 }
 
 TEST_CASE("a price in the currency of all the others is told without a word about currencies") {

@@ -81,7 +81,8 @@ private:
                                           : "put all into one: " + convert_command(*blend_.currency));
         if (!candidate.price && !by_pack)
             return refuse(subject, "no-price", "no price is known for " + in_quotes(ingredient.name),
-                          "give it one here: price = \"\u00a31.40 per kg\"; or give it a [[pack]] with a price");
+                          "say what a pack costs: baitwright price " + in_quotes(ingredient.name) +
+                              " --pack 1kg --is \u00a31.40; or in a file of yours: price = \"\u00a31.40 per kg\"");
         blend_.prices.push_back(candidate.price ? static_cast<double>(candidate.price->minor()) : *by_pack);
     }
 

@@ -29,9 +29,10 @@ void add_once(std::vector<std::string>& names, const std::string& name) {
 
 }  // namespace
 
-std::vector<PriceLine> prices_now(const Ingredient& ingredient, Date today) {
+std::vector<PriceLine> prices_now(const Ingredient& ingredient, Date today, const Currency* in) {
     std::vector<PriceLine> lines;
-    const Pack* reckoned_by = pricing_pack(ingredient);
+    const Pack* reckoned_by = pricing_pack(ingredient, in);
+    if (!reckoned_by) reckoned_by = pricing_pack(ingredient);
     for (const Pack& pack : ingredient.packs) {
         lines.push_back(line_of(ingredient, pack, today));
         lines.back().reckoned_by = &pack == reckoned_by;
@@ -43,13 +44,14 @@ std::vector<PriceLine> prices_now(const Ingredient& ingredient, Date today) {
     return lines;
 }
 
-std::vector<PriceLine> prices_ever(const Ingredient& ingredient, const std::vector<Pack>& old, Date today) {
+std::vector<PriceLine> prices_ever(const Ingredient& ingredient, const std::vector<Pack>& old, Date today,
+                                   const Currency* in) {
     std::vector<PriceLine> lines;
     for (const Pack& pack : old) {
         lines.push_back(line_of(ingredient, pack, today));
         lines.back().newest = false;
     }
-    for (PriceLine& line : prices_now(ingredient, today)) lines.push_back(std::move(line));
+    for (PriceLine& line : prices_now(ingredient, today, in)) lines.push_back(std::move(line));
     const auto day_of = [](const PriceLine& line) { return line.pack ? line.pack->on : std::nullopt; };
     sort_stably(lines.begin(), lines.end(),
                 [&](const PriceLine& a, const PriceLine& b) { return day_of(a) < day_of(b); });

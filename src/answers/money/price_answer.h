@@ -26,11 +26,13 @@ struct PriceList {
     std::vector<Warning> warnings;
 };
 
-/// The packs of an ingredient as they are priced now.
-std::vector<PriceLine> prices_now(const Ingredient& ingredient, Date today);
+/// The packs of an ingredient as they are priced now. Use is reckoned by a price `in` that currency where it has one;
+/// `in` may be null.
+std::vector<PriceLine> prices_now(const Ingredient& ingredient, Date today, const Currency* in);
 
 /// All prices that it ever had, the oldest first.
-std::vector<PriceLine> prices_ever(const Ingredient& ingredient, const std::vector<Pack>& old, Date today);
+std::vector<PriceLine> prices_ever(const Ingredient& ingredient, const std::vector<Pack>& old, Date today,
+                                   const Currency* in);
 
 /// With a warning that names those without a price, and one that names those over a year old.
 PriceList price_list(std::vector<PriceLine> lines);

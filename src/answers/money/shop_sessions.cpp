@@ -30,6 +30,11 @@ std::vector<std::string> shops_of(const std::vector<ShoppedIngredient>& ingredie
     return {shops.begin(), shops.end()};
 }
 
+/// What is left of the packs that are bought, where what the shed holds goes first.
+Mass left_of_packs(const ShopLine& line) {
+    return line.bought - (line.need - line.from_stock);
+}
+
 std::string shop_called(const std::string& said, const std::vector<std::string>& shops) {
     if (const auto shop = said_name(said, shops).name) return *shop;
     throw NotFound(fault_of_name(said, shops,
@@ -170,7 +175,10 @@ private:
         if (too_much.empty()) return;
         const std::string message = "whole packs leave more than that over, at the least " + listed(too_much);
         throw Error(FaultClass::answer_is_no,
-                    {"too-much-left", message, "allow more with --most-left, or leave it out"});
+                    {"too-much-left", message,
+                     request_.rather_at ? "allow more with --most-left, or say with --at where else than at " +
+                                              *request_.rather_at + " to buy"
+                                        : std::string("allow more with --most-left, or leave it out")});
     }
 
     [[nodiscard]] Error no_one_shop() const {
@@ -243,7 +251,7 @@ private:
         }
         if (auto warning = stale_warning(stale)) answer_.warnings.push_back(*std::move(warning));
         for (const ShopLine& line : answer_.lines)
-            if (line.bought > Mass{} && line.left_over > line.need) large.push_back(line.name);
+            if (line.bought > Mass{} && left_of_packs(line) > line.need) large.push_back(line.name);
         if (!large.empty())
             answer_.warnings.push_back(
                 {"more-left-than-used", "the packs are so large that more is left over than used of " + listed(large)});
