@@ -1,9 +1,11 @@
 #include "cli/commands.h"
 
+#include "bait/feel.h"
 #include "cli/log_flags.h"
 #include "cli/read_stock.h"
 #include "cli/result_formats.h"
 #include "library/log_notes.h"
+#include "quantities/number_text.h"
 #include "questions/log_question.h"
 #include "report/log_report.h"
 
@@ -42,11 +44,24 @@ void refuse_moisture_beside(const LoggedMix& mix, const BagMoistures& moistures)
     }
 }
 
+/// One reading of a hand says both.
+void refuse_wetness_beside_feel(const LoggedMix& told, const std::vector<Feel>& feels) {
+    if (told.feel.empty() || !told.wetness) return;
+    const Feel* feel = find_feel(feels, told.feel);
+    const Feel& felt = feel_of(feels, *told.wetness);
+    if (feel && feel->name != felt.name)
+        throw UsageError(
+            "unfit-flags",
+            "--wetness: " + number_text(double(*told.wetness)) + " is " + felt.name + ", not " + feel->name,
+            "say one of the two, as it felt");
+}
+
 CommandResult run_log_mix(const Arguments& arguments, const Surroundings& around) {
     const MixToLog logged = mix_to_log(arguments);
     const Date on = day_of(arguments, around);
     Store store = log_store(around);
     LogNames names(store, around.library, UnknownName::refused);
+    refuse_wetness_beside_feel(logged.mix, names.feels());
     const BagMoistures moistures = moistures_told(logged, store);
     LogEntry entry;
     entry.on = on;

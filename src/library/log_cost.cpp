@@ -29,6 +29,16 @@ std::optional<Money> reckoned_cost(const Shelf& shelf, const LoggedSession& sess
     }
 }
 
+namespace {
+
+int usual_people(const Store& store) {
+    const Usual usual = store.usual();
+    const auto told = usual.find("people");
+    return told == usual.end() || told->second.empty() ? 1 : std::stoi(told->second.front());
+}
+
+}  // namespace
+
 std::optional<SessionToBook> to_book(Store& store, const LoggedSession& session, Date on) {
     const auto strategy = session.strategy.empty() ? std::optional<Strategy>{} : store.find_strategy(session.strategy);
     Shed shed = store.shed();
@@ -43,7 +53,8 @@ std::optional<SessionToBook> to_book(Store& store, const LoggedSession& session,
     } catch (const Error&) {
         return std::nullopt;
     }
-    SessionToBook book{strategy->name, on, std::nullopt, session.anglers};
+    SessionToBook book{strategy->name, on, std::nullopt, std::nullopt};
+    if (session.anglers != usual_people(store)) book.people = session.anglers;
     if (session.length > Time{} && session.length != strategy->length) book.length = session.length;
     return book;
 }

@@ -1,6 +1,7 @@
 #include "library/log_session.h"
 
 #include <algorithm>
+#include <chrono>
 
 #include "answers/strategy/unroll_strategy.h"
 #include "bait/kitchen_rounding.h"
@@ -8,10 +9,12 @@
 #include "library/log_cost.h"
 #include "library/log_groups.h"
 #include "library/log_names.h"
+#include "quantities/clock.h"
 #include "quantities/in_quotes.h"
 #include "quantities/listed.h"
 #include "quantities/said_name.h"
 #include "quantities/suggestion.h"
+#include "quantities/units.h"
 
 namespace baitwright {
 
@@ -135,6 +138,30 @@ void fill_session(const Shelf& shelf, LoggedSession& session, const CostRequest&
     if (!session.cost) session.cost = reckoned_cost(shelf, session, money);
 }
 
+/// What a session takes is reckoned for a day of it at the most.
+bool is_longer_than_planned(const LoggedSession& session) {
+    return session.length > 24.0 * hour;
+}
+
+void refuse_longer_than_planned(const LoggedSession& session) {
+    if (is_longer_than_planned(session))
+        throw UsageError("out-of-range", "--hours: what goes in is reckoned for 24 h at the most",
+                         "log the session with: baitwright log blank \"" + session.strategy +
+                             "\" --hours 30h; its mixes with: baitwright log mix");
+}
+
+/// Sessions of the day before that ran on past midnight, by which a catch of the small hours is theirs.
+std::string session_of_night_before(const LogBook& log, Date on) {
+    const Date before = on - std::chrono::days{1};
+    for (const LogEntry& entry : sessions_on(log, before, "")) {
+        const auto& session = std::get<LoggedSession>(entry.what);
+        if (!session.start.empty() && parse_clock(session.start) * minute + session.length > 24.0 * hour)
+            return "; " + in_quotes(session.strategy) + " of " + date_text(before) +
+                   " ran on past midnight: what was caught in it is of that day, --on " + date_text(before);
+    }
+    return {};
+}
+
 }  // namespace
 
 LogAnswer log_planned(Store& store, const LibraryPlace& place, const PlannedSession& planned, Date on,
@@ -143,11 +170,17 @@ LogAnswer log_planned(Store& store, const LibraryPlace& place, const PlannedSess
     LogEntry entry = new_entry(on, planned.session);
     names.complete(entry);
     auto& session = std::get<LoggedSession>(entry.what);
-    const UnrolledStrategy unrolled = unroll_strategy(store, store.strategy(session.strategy), asked_of(session));
+    const Strategy strategy = store.strategy(session.strategy);
+    const bool enters_mixes = planned.mixes == PlannedSession::Mixes::entered;
+    if (enters_mixes) refuse_longer_than_planned(session);
+    std::vector<LoggedMix> mixes;
+    if (!is_longer_than_planned(session)) {
+        const UnrolledStrategy unrolled = unroll_strategy(store, strategy, asked_of(session));
+        if (enters_mixes) mixes = planned_mixes(unrolled, planned, names);
+    }
     fill_session(store, session, money);
     GroupToEnter group{entry};
-    if (planned.mixes == PlannedSession::Mixes::entered)
-        for (LoggedMix& mix : planned_mixes(unrolled, planned, names)) group.push_back(new_entry(on, std::move(mix)));
+    for (LoggedMix& mix : mixes) group.push_back(new_entry(on, std::move(mix)));
     for (const LoggedCatch& caught : planned.caught) group.push_back(new_entry(on, caught));
     LogAnswer answer;
     store.change([&] {
@@ -187,7 +220,8 @@ LogAnswer log_catch(Store& store, const LibraryPlace& place, const CatchToLog& c
             answer.warnings.push_back(
                 {"no-session",
                  "the log has no session of that day, so this catch stands alone and says nothing "
-                 "of what paid"});
+                 "of what paid" +
+                     session_of_night_before(log, on)});
         }
         entry.id = log.add(entry);
         answer.entered.push_back({entry, {}});

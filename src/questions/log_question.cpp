@@ -63,7 +63,7 @@ int read_fish_count(const std::string& text) {
     const double number = parse_number(text);
     if (!(number >= 0 && number <= 100000) || number != std::floor(number))
         throw InputError("out-of-range", in_quotes(text) + " is not a whole number of fish from 0 to 100000",
-                         "for example --count 12");
+                         "for example 12");
     return static_cast<int>(number);
 }
 

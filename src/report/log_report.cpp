@@ -171,7 +171,7 @@ std::string plain_time(Time time) {
 std::string book_command(const SessionToBook& book) {
     std::string command = "baitwright stock session \"" + book.strategy + "\" --on " + date_text(book.on);
     if (book.length) command += " --length " + plain_time(*book.length);
-    if (book.people > 1) command += fmt::format(" --people {}", book.people);
+    if (book.people) command += fmt::format(" --people {}", *book.people);
     return command;
 }
 

@@ -111,7 +111,8 @@ StoreContents contents_of(SQLite::Database& database) {
     contents.venues = count("written", " WHERE kind = 'venue'");
     contents.blends = count("written", " WHERE kind = 'blend'");
     contents.shed_entries = count("stock_entry");
-    contents.sessions = count("log_session");
+    contents.sessions =
+        count("log_session", " WHERE entry_id NOT IN (SELECT undoes FROM log_entry WHERE undoes IS NOT NULL)");
     contents.log_entries = count("log_entry");
     contents.bytes =
         database.execAndGet("SELECT page_count * page_size FROM pragma_page_count, pragma_page_size").getInt64();

@@ -26,7 +26,7 @@ struct SessionToBook {
     std::string strategy;
     Date on{};
     std::optional<Time> length;  ///< nothing: the strategy's own
-    int people = 1;
+    std::optional<int> people;   ///< nothing: as many as there usually are
 };
 
 /// A mix that came with notes.
