@@ -33,5 +33,7 @@ Ratio wetness_of_pellets(MixState state);
 
 /// What stands in place of a feel.
 inline constexpr const char* feel_of_pellets = "soaked";
+/// In place of a feel, of live and cooked feed, which is not wetted.
+inline constexpr const char* feel_as_it_is = "as it is";
 
 }  // namespace baitwright

@@ -61,8 +61,10 @@ PlanRequest plan_request(const Arguments& arguments, Date today) {
     PlanRequest request;
     request.cost = cost_request(arguments, today);
     read_flag(arguments, "--start", [&](const std::string& text) { request.start = parse_clock(text); });
-    read_flag(arguments, "--from",
-              [&](const std::string& text) { request.work_from = read_work_from(text, request.start); });
+    read_flag(arguments, "--from", [&](const std::string& text) {
+        request.work_from = read_work_from(text, request.start);
+        request.work_from_clock = is_clock(text);
+    });
     read_flag(arguments, "--travel", [&](const std::string& text) { request.travel = read_travel(text); });
     read_flag(arguments, "--hands", [&](const std::string& text) { request.hands = read_hands(text); });
     read_flag(arguments, "--water-temp",

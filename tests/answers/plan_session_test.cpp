@@ -218,9 +218,24 @@ TEST_CASE("a start that leaves no time is refused, with what to soften and when 
         CHECK(error.fault_class() == FaultClass::answer_is_no);
         CHECK(error.faults().front().code == "no-time");
         CHECK_THAT(error.faults().front().message, Catch::Contains("only 15 min"));
-        CHECK_THAT(error.faults().front().hint,
-                   Catch::Contains("start at ") && Catch::Contains("wet the mix to half at home"));
+        CHECK_THAT(error.faults().front().hint, Catch::StartsWith("begin 55 min before the start, at 08:35; or ") &&
+                                                    Catch::Contains("wet the mix to half at home"));
     }
+    request.work_from = 55.0 * minute;
+    CHECK_NOTHROW(planned(session({cups("fishmeal mix", 250, 2, "soft")}), request));
+}
+
+TEST_CASE("where the work begins by the clock, a later start is as good, and the one that is told does") {
+    PlanRequest request;
+    request.start = 9 * 60 + 30;
+    request.work_from = 15.0 * minute;
+    request.work_from_clock = true;
+    const Strategy strategy = session({cups("fishmeal mix", 250, 2, "soft")});
+    CHECK_THAT(fault_of([&] { planned(strategy, request); }).hint,
+               Catch::StartsWith("begin earlier, or start at 10:10"));
+    request.start = 10 * 60 + 10;
+    request.work_from = 55.0 * minute;
+    CHECK_NOTHROW(planned(strategy, request));
 }
 
 TEST_CASE("a cup that the kit lacks is filled from a smaller one several times, and no cup at all is a no") {

@@ -55,6 +55,18 @@ TEST_CASE("a drop is told in twelve lines: where it breaks, when it is down, how
             }
 }
 
+TEST_CASE("live feed is told without a feel, falls alike at any, and makes no ball") {
+    const auto dropped = [](const char* feel) {
+        Recipe casters;
+        casters.name = "casters";
+        casters.parts.push_back({"casters", 1.0 * kilogram, Preparation::as_bought});
+        return drop_feed(draft::soaking_shelf(), casters, told_drop(DroppedCup{250.0 * millilitre}, feel, 0));
+    };
+    CHECK(drop_told(dropped("firm")).text().starts_with("casters, as it is: a "));
+    CHECK(drop_told(dropped("firm")).text() == drop_told(dropped("soft")).text());
+    CHECK(dropped("tacky").breaks == Breaks::surface);
+}
+
 TEST_CASE("a ball that lands whole, and a hook pellet beside it, still take twelve lines") {
     DropRequest request = told_drop(DroppedBall{45.0 * millimetre}, "firm", 2);
     request.hook = "expander 6 mm";

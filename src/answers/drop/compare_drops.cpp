@@ -53,7 +53,8 @@ std::vector<DropAnswer> compare_drops(const Shelf& shelf, const Recipe& recipe, 
         for (const Feel& feel : shelf.feels()) {
             request.feel = feel.name;
             answers.push_back(drop_feed(shelf, recipe, request));
-            if (answers.back().feel == feel_of_pellets) break;  // soaked, whatever the feel
+            if (answers.back().feel == feel_of_pellets || answers.back().feel == feel_as_it_is)
+                break;  // whatever is asked
         }
         return answers;
     }

@@ -17,6 +17,7 @@
 #include "physics/normal_quantile.h"
 #include "physics/quasi_random.h"
 #include "quantities/fault.h"
+#include "quantities/in_quotes.h"
 #include "quantities/worded.h"
 
 namespace baitwright {
@@ -194,6 +195,12 @@ bool is_soaked(const ResolvedMix& mix) {
     return is_pellets_alone(mix) && can_be(MixState::squeezed, mix.feel.aim);
 }
 
+/// Live and cooked feed alone: nothing wets it, and nothing binds it.
+bool goes_in_as_it_is(const ResolvedMix& mix) {
+    return std::none_of(mix.solids.begin(), mix.solids.end(),
+                        [](const SolidPart& part) { return takes_water(part.ingredient.kind); });
+}
+
 void place_angler(DropAnswer& answer) {
     answer.feed_up_tow = answer.drift.p50;
     // Past a small patch lies nothing: no further from its edge than it reaches from its middle. Of a trail, the thick
@@ -218,6 +225,7 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
     check_request(request);
     ResolvedMix mix = resolve(recipe, shelf);
     WantedFeel feel = wanted_feel(shelf.feels(), mix.feel, request.feel, request.wetness);
+    if (goes_in_as_it_is(mix)) feel = {feel_as_it_is, shelf.feels().front().aim};
     const bool soaked = is_soaked(mix);
     if (soaked) soak_pellets_alone(mix);
     const Portion portion = soaked ? pellet_portion(request.form) : portion_of(request.form, feel.wetness);
@@ -260,6 +268,9 @@ DropAnswer drop_feed(const Shelf& shelf, const Recipe& recipe, const DropRequest
 
 void refuse_no_ball(const DropRequest& request, const DropAnswer& answer) {
     if (!std::holds_alternative<DroppedBall>(request.form) || answer.state == MixState::squeezed) return;
+    if (answer.feel == feel_as_it_is)
+        throw UsageError("unfit-state", in_quotes(answer.recipe) + " is not wetted, and makes no ball by itself",
+                         "drop a cup of it: --cup 250ml");
     throw UsageError(
         "unfit-state",
         "at the feel '" + answer.feel + "' the mix is too " + (answer.wetness < 1 ? "dry" : "wet") + " to be a ball",

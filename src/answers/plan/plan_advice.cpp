@@ -41,7 +41,7 @@ std::vector<PlanAdvice> plan_advice(const Strategy& strategy, const SessionPlan&
         advice.push_back({"Make the mix dark; over a pale bed match the bed.",
                           "in clear water fish are seen above feed that stands out from the bed, and they know it"});
     if (feeds_at_start(plan))
-        advice.push_back({"Start about 0.75 m past the edge of the feed, and work back as bites slow.",
+        advice.push_back({"Start a stride past the edge of the feed, and work back as bites slow.",
                           "the first fish come from the edge, and those on the feed are not scared off"});
     return advice;
 }

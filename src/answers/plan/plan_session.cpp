@@ -125,11 +125,13 @@ void refuse_late_work(const SessionPlan& plan, const PlanRequest& request) {
     if (!request.work_from) return;
     const Time needed = Time{} - first_work(plan);
     if (needed <= *request.work_from + 1e-6 * second) return;
-    std::string hint = "begin earlier, or start at ";
-    if (plan.start)
-        hint += clock_text(*plan.start + (needed - *request.work_from).in(minute));
-    else
-        hint = "begin " + hours_and_minutes(needed) + " before the start";
+    const double minutes = std::ceil(needed.in(minute)-1e-9);
+    std::string hint = "begin " + hours_and_minutes(minutes * minute) + " before the start";
+    if (plan.start && request.work_from_clock)
+        hint = "begin earlier, or start at " +
+               clock_text(*plan.start + std::ceil((needed - *request.work_from).in(minute)-1e-9));
+    else if (plan.start)
+        hint += ", at " + clock_text(*plan.start - minutes);
     throw Error(FaultClass::answer_is_no, Fault{"no-time",
                                                 (plan.travel > Time{} ? "the work and the way to the water take "
                                                                       : "the work before the start takes ") +
