@@ -30,11 +30,12 @@ std::string in_parts(long small, long each, const char* large_symbol, const char
                         : fmt::format("{} {}", small / each, large_symbol);
 }
 
-/// "4 to 9 in" of "4 in" and "9 in"; where the units differ, both are named.
+/// "4 to 9 in" of "4 in" and "9 in"; where the units differ, or one end is in two, both ends are told whole.
 std::string from_to(const std::string& low, const std::string& high) {
     if (low == high) return "about " + high;
     const auto unit_at = [](const std::string& text) { return text.find(' '); };
-    const bool same_unit = low.substr(unit_at(low)) == high.substr(unit_at(high));
+    const std::string unit = low.substr(unit_at(low));
+    const bool same_unit = unit == high.substr(unit_at(high)) && unit.find_first_of("0123456789") == std::string::npos;
     return (same_unit ? low.substr(0, unit_at(low)) : low) + " to " + high;
 }
 
@@ -65,8 +66,7 @@ std::string measured_pints_text(Volume volume) {
 }
 
 std::string measured_pints_text(Volume low, Volume high) {
-    if (high.in(imperial_fluid_ounce) < 19.75) return from_to(measured_pints_text(low), measured_pints_text(high));
-    return from_to(plain_two_digits(low.in(imperial_pint)) + " pt", plain_two_digits(high.in(imperial_pint)) + " pt");
+    return from_to(measured_pints_text(low), measured_pints_text(high));
 }
 
 std::string pints_text(Volume volume) {

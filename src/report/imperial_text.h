@@ -16,7 +16,7 @@ std::string ounces_text(Mass low, Mass high);
 /// What is to be measured: to 0.1 fl oz below 5, to half a one below a pint, then to the fluid ounce; three digits from
 /// 10 pt: "2.5 fl oz", "1 pt 6 fl oz", "17.6 pt".
 std::string measured_pints_text(Volume volume);
-/// "10 to 15.5 fl oz"; from a pint two digits: "0.9 to 1.6 pt".
+/// The same: "10 to 15.5 fl oz", "15.5 fl oz to 1 pt 13 fl oz".
 std::string measured_pints_text(Volume low, Volume high);
 /// An estimate, two digits: "4.6 pt", "5 pt"; below half a pint "8.8 fl oz".
 std::string pints_text(Volume volume);

@@ -95,9 +95,9 @@ TEST_CASE("water is measured in pints and fluid ounces, and no finer than a jug 
     CHECK(shown_water(1.0 * kilogram) == "1 pt 15 fl oz");
     CHECK(shown_water(10.0 * kilogram) == "17.6 pt");
     CHECK(shown_water(290.0 * gram, 440.0 * gram) == "10 to 15.5 fl oz");
-    CHECK(shown_water(435.0 * gram, 935.0 * gram) == "0.77 to 1.6 pt");
+    CHECK(shown_water(435.0 * gram, 935.0 * gram) == "15.5 fl oz to 1 pt 13 fl oz");
     CHECK(shown_water(435.0 * gram, 436.0 * gram) == "about 15.5 fl oz");
-    CHECK(shown_water(Mass{}, 935.0 * gram) == "0 to 1.6 pt");
+    CHECK(shown_water(Mass{}, 935.0 * gram) == "0 fl oz to 1 pt 13 fl oz");
 }
 
 TEST_CASE("a volume that was asked for in pints is told in pints first") {
@@ -148,6 +148,11 @@ TEST_CASE("lengths asked for in feet are told in feet and inches, and never as 1
     CHECK(shown_length(4.0 * inch, 9.2 * inch) == "4 to 9 in");
     CHECK(shown_length(9.0 * inch, 22.0 * inch) == "9 in to 1 ft 10 in");
     CHECK(shown_length(12.0 * foot, 15.0 * foot) == "12 to 15 ft");
+    // An end in two units is told whole: "1 to 2 ft 3 in" would begin at a foot.
+    CHECK(shown_length(15.0 * inch, 27.0 * inch) == "1 ft 3 in to 2 ft 3 in");
+    CHECK(ounces_text(19.0 * ounce, 35.0 * ounce) == "1 lb 3 oz to 2 lb 3 oz");
+    CHECK(ounces_text(1.0 * pound, 2.0 * pound) == "1 to 2 lb");
+    CHECK(measured_pints_text(625.0 * millilitre, 1190.0 * millilitre) == "1 pt 2 fl oz to 2 pt 2 fl oz");
     CHECK(shown_length(22.0 * inch, 22.3 * inch) == "about 1 ft 10 in");
     CHECK(shown_hand() == "4 x 4 in");
 }
