@@ -23,13 +23,13 @@ bool is_told(const std::string& text, const std::string& words) {
 TEST_CASE("the way to take a session out of the shed says for how many, where that is not as usual") {
     const Folder here;
     REQUIRE(run(here.path(), "stock buy \"brown crumb\" 20kg").status == 0);
-    CHECK(
-        is_told(run(here.path(), "log blank \"tight balls\" --on 2026-06-10").output, "\"tight balls\" --on 2026-06-10"));
+    CHECK(is_told(run(here.path(), "log blank \"tight balls\" --on 2026-06-10").output,
+                  "\"tight balls\" --on 2026-06-10"));
     CHECK(is_told(run(here.path(), "log blank \"tight balls\" --people 2 --on 2026-06-11").output,
-               "--on 2026-06-11 --people 2"));
+                  "--on 2026-06-11 --people 2"));
     REQUIRE(run(here.path(), "usual --people 2").status == 0);
     CHECK(is_told(run(here.path(), "log blank \"tight balls\" --people 1 --on 2026-06-12").output,
-               "--on 2026-06-12 --people 1"));
+                  "--on 2026-06-12 --people 1"));
     CHECK_FALSE(is_told(run(here.path(), "log blank \"tight balls\" --people 2 --on 2026-06-13").output, "--people 2"));
 }
 
