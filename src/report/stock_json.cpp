@@ -4,6 +4,7 @@
 #include "quantities/quantity_text.h"
 #include "quantities/units.h"
 #include "report/display.h"
+#include "report/price_report.h"
 
 namespace baitwright {
 
