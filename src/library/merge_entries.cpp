@@ -7,6 +7,7 @@
 #include <tuple>
 
 #include "bait/pack.h"
+#include "bait/price_book.h"
 #include "files/library_file.h"
 #include "files/library_text.h"
 #include "library/entry_references.h"
